@@ -1,0 +1,9 @@
+//! Everysquare plans an evening where many visitors draw one big picture together, prints its kit, and reads a phone
+//! photo of the wall.
+
+pub mod frame;
+pub mod photo;
+pub mod picture;
+pub mod plan;
+pub mod read;
+pub mod words;

@@ -1,0 +1,3 @@
+//! The program: argv in, exit code out.
+
+fn main() {}

@@ -1,0 +1,73 @@
+//! The cards around the wall: where each hangs and what its code says.
+
+use super::cell::{Grid, column_letters};
+use super::code::{CodeError, Modules, Tag};
+use crate::frame::{Point, Vector, WallMm, float};
+
+/// How wide the ring of cards around the wall is, in mm; corner cards are squares of this side.
+pub const RING_MM: f64 = 60.0;
+/// Side of a module on a column's or row's card, in mm.
+pub const EDGE_MODULE_MM: f64 = 1.5;
+/// Side of a module on a corner card, in mm.
+pub const CORNER_MODULE_MM: f64 = 2.0;
+/// How far an edge card's code stands from the middle of its card, towards the right or down, in mm; the name stands in
+/// the other half.
+pub const EDGE_CODE_SHIFT_MM: f64 = 35.0;
+
+/// Which part of the wall a card names.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum CardKind {
+    /// Below a column.
+    Column,
+    /// Left of a row.
+    Row,
+    /// Beyond a corner.
+    Corner,
+}
+
+/// One card.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Card {
+    /// What it names.
+    pub kind: CardKind,
+    /// The column's letters, the row's number, or the corner's number 1 … 4 clockwise from the top left.
+    pub name: String,
+    /// The text in its code.
+    pub text: String,
+    /// Its code.
+    pub modules: Modules,
+    /// Side of one of its code's modules, in mm.
+    pub module_mm: f64,
+    /// Where the middle of its code belongs.
+    pub centre: Point<WallMm>,
+}
+
+/// All cards of an event: columns from the left, rows from the top, corners clockwise from the top left.
+///
+/// # Errors
+/// [`CodeError::Text`] where a name does not fit a code.
+pub fn all_cards(grid: &Grid, tag: Tag) -> Result<Vec<Card>, CodeError> {
+    let Vector { x: w, y: h, .. } = grid.size();
+    let out = RING_MM / 2.0;
+    let middle = |i: usize| (float(i) + 0.5) * grid.square_mm + EDGE_CODE_SHIFT_MM;
+    let columns = (0..grid.columns).map(|column| {
+        let name = column_letters(column);
+        (CardKind::Column, tag.edge(&name), name, Point::new(middle(column), h + out))
+    });
+    let rows = (0..grid.rows).map(|row| {
+        let name = grid.row_number(row).to_string();
+        (CardKind::Row, tag.edge(&name), name, Point::new(-out, middle(row)))
+    });
+    let at = [(-out, -out), (w + out, -out), (w + out, h + out), (-out, h + out)];
+    let corners = (1..)
+        .zip(at)
+        .map(|(number, (x, y))| (CardKind::Corner, tag.corner(number), number.to_string(), Point::new(x, y)));
+    columns
+        .chain(rows)
+        .chain(corners)
+        .map(|(kind, text, name, centre)| {
+            let module_mm = if kind == CardKind::Corner { CORNER_MODULE_MM } else { EDGE_MODULE_MM };
+            Ok(Card { modules: Modules::encode(&text)?, kind, name, text, module_mm, centre })
+        })
+        .collect()
+}

@@ -1,0 +1,242 @@
+//! Cells of the wall, their labels, and quarter turns.
+
+use crate::frame::{Point, Vector, WallMm};
+
+/// Which end of the wall row 1 is at.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub enum RowsFrom {
+    /// Row 1 is the lowest, as on a map or a graph.
+    #[default]
+    Bottom,
+    /// Row 1 is the highest, as in a table.
+    Top,
+}
+
+/// One place on the wall, whatever its label says: column 0, row 0 is the top left as seen on the wall.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Cell {
+    /// From the top, starting at 0.
+    pub row: usize,
+    /// From the left, starting at 0.
+    pub column: usize,
+}
+
+/// How far a square is turned clockwise from upright, as seen on the wall.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub enum Turn {
+    /// Upright.
+    #[default]
+    None,
+    /// A quarter turn clockwise, 90°.
+    Quarter,
+    /// Upside down, 180°.
+    Half,
+    /// Three quarters clockwise, 270°.
+    ThreeQuarters,
+}
+
+impl Turn {
+    /// All four, from upright on, clockwise.
+    pub const ALL: [Self; 4] = [Self::None, Self::Quarter, Self::Half, Self::ThreeQuarters];
+
+    /// The turn of `quarters` quarter turns clockwise.
+    #[must_use]
+    pub fn from_quarters(quarters: u32) -> Self {
+        match quarters % 4 {
+            0 => Self::None,
+            1 => Self::Quarter,
+            2 => Self::Half,
+            _ => Self::ThreeQuarters,
+        }
+    }
+
+    /// Quarter turns clockwise, 0 … 3.
+    #[must_use]
+    pub fn quarters(self) -> u32 {
+        match self {
+            Self::None => 0,
+            Self::Quarter => 1,
+            Self::Half => 2,
+            Self::ThreeQuarters => 3,
+        }
+    }
+
+    /// Degrees clockwise: 0, 90, 180 or 270.
+    #[must_use]
+    pub fn degrees(self) -> u32 {
+        self.quarters() * 90
+    }
+}
+
+/// The wall's division into square cells.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Grid {
+    /// How many cells side by side, at least 1.
+    pub columns: usize,
+    /// How many cells one above the other, at least 1.
+    pub rows: usize,
+    /// Side of a cell, which is the side of a square of paper.
+    pub square_mm: f64,
+    /// Side of a tile of the picture as printed for a visitor.
+    pub tile_mm: f64,
+    /// Where row 1 is.
+    pub rows_from: RowsFrom,
+}
+
+impl Grid {
+    /// All cells, row by row from the top, each row from the left.
+    pub fn cells(&self) -> impl Iterator<Item = Cell> + use<> {
+        let columns = self.columns;
+        (0..self.rows).flat_map(move |row| (0..columns).map(move |column| Cell { row, column }))
+    }
+
+    /// How many cells there are.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        self.columns * self.rows
+    }
+
+    /// The place of `cell` in the order of [`Grid::cells`].
+    #[must_use]
+    pub fn index(&self, cell: Cell) -> usize {
+        cell.row * self.columns + cell.column
+    }
+
+    /// Whether the wall has such a cell.
+    #[must_use]
+    pub fn holds(&self, cell: Cell) -> bool {
+        cell.row < self.rows && cell.column < self.columns
+    }
+
+    /// The number people give to a row: 1 at the end that `rows_from` names.
+    #[must_use]
+    pub fn row_number(&self, row: usize) -> usize {
+        match self.rows_from {
+            RowsFrom::Bottom => self.rows - row,
+            RowsFrom::Top => row + 1,
+        }
+    }
+
+    /// What people call a cell, such as `D7`.
+    #[must_use]
+    pub fn label(&self, cell: Cell) -> String {
+        format!("{}{}", column_letters(cell.column), self.row_number(cell.row))
+    }
+
+    /// The cell with a label, capital letters or small; `None` where the wall has none of that name.
+    #[must_use]
+    pub fn cell(&self, label: &str) -> Option<Cell> {
+        let split = label.find(|c: char| c.is_ascii_digit())?;
+        let (letters, digits) = label.split_at(split);
+        let column = column_number(letters)?;
+        if digits.starts_with('0') || !digits.bytes().all(|b| b.is_ascii_digit()) {
+            return None;
+        }
+        let number: usize = digits.parse().ok()?;
+        let row = match self.rows_from {
+            RowsFrom::Bottom => self.rows.checked_sub(number)?,
+            RowsFrom::Top => number - 1,
+        };
+        let cell = Cell { row, column };
+        self.holds(cell).then_some(cell)
+    }
+
+    /// The wall's width and height, from the first cell's left top corner to the last one's right bottom corner.
+    #[must_use]
+    pub fn size(&self) -> Vector<WallMm> {
+        use crate::frame::float;
+        Vector::new(float(self.columns) * self.square_mm, float(self.rows) * self.square_mm)
+    }
+
+    /// A cell's corners, clockwise from its top left.
+    #[must_use]
+    pub fn corners(&self, cell: Cell) -> [Point<WallMm>; 4] {
+        use crate::frame::float;
+        let s = self.square_mm;
+        let (x, y) = (float(cell.column) * s, float(cell.row) * s);
+        [Point::new(x, y), Point::new(x + s, y), Point::new(x + s, y + s), Point::new(x, y + s)]
+    }
+
+    /// A cell's middle.
+    #[must_use]
+    pub fn centre(&self, cell: Cell) -> Point<WallMm> {
+        let [top_left, _, bottom_right, _] = self.corners(cell);
+        top_left.towards(bottom_right, 0.5)
+    }
+}
+
+/// The letters of a column counted from 0: A … Z, AA, AB …
+#[must_use]
+pub fn column_letters(column: usize) -> String {
+    let mut letters = Vec::new();
+    let mut rest = column + 1;
+    while rest > 0 {
+        rest -= 1;
+        letters.push(char::from(b"ABCDEFGHIJKLMNOPQRSTUVWXYZ"[rest % 26]));
+        rest /= 26;
+    }
+    letters.iter().rev().collect()
+}
+
+/// The column, counted from 0, that has these letters; `None` where they are not one to three letters.
+#[must_use]
+pub fn column_number(letters: &str) -> Option<usize> {
+    if letters.is_empty() || letters.len() > 3 {
+        return None;
+    }
+    let mut number = 0;
+    for byte in letters.bytes() {
+        let upper = byte.to_ascii_uppercase();
+        if !upper.is_ascii_uppercase() {
+            return None;
+        }
+        number = number * 26 + usize::from(upper - b'A') + 1;
+    }
+    Some(number - 1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn grid(columns: usize, rows: usize, rows_from: RowsFrom) -> Grid {
+        Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from }
+    }
+
+    #[test]
+    fn rows_count_from_the_end_that_is_asked_for() {
+        let top_left = Cell { row: 0, column: 0 };
+        assert_eq!(grid(10, 8, RowsFrom::Bottom).label(top_left), "A8");
+        assert_eq!(grid(10, 8, RowsFrom::Top).label(top_left), "A1");
+    }
+
+    #[test]
+    fn letters_go_on_after_z() {
+        let said: Vec<String> = [0, 25, 26, 51, 52, 701, 702].map(column_letters).into();
+        assert_eq!(said, ["A", "Z", "AA", "AZ", "BA", "ZZ", "AAA"]);
+    }
+
+    #[test]
+    fn labels_of_no_cell_are_refused() {
+        let g = grid(10, 8, RowsFrom::Bottom);
+        for label in ["", "A", "7", "A0", "A9", "K1", "A01", "A-1", "Ä1", "A1B", "A99999999999999999999"] {
+            assert_eq!(g.cell(label), None, "{label:?}");
+        }
+        assert_eq!(g.cell("d7"), Some(Cell { row: 1, column: 3 }));
+    }
+
+    proptest! {
+        #[test]
+        fn a_label_leads_back_to_its_cell(columns in 1_usize..60, rows in 1_usize..60, top: bool, at in 0_usize..3600) {
+            let g = grid(columns, rows, if top { RowsFrom::Top } else { RowsFrom::Bottom });
+            let cell = Cell { row: at / 60 % rows, column: at % 60 % columns };
+            prop_assert_eq!(g.cell(&g.label(cell)), Some(cell));
+        }
+
+        #[test]
+        fn a_column_leads_back_to_its_number(column in 0_usize..18_000) {
+            prop_assert_eq!(column_number(&column_letters(column)), Some(column));
+        }
+    }
+}

@@ -1,0 +1,174 @@
+//! The codes that are printed: QR version 1, error correction H (ISO/IEC 18004), alphanumeric.
+//!
+//! Texts, with `K7M` the event's tag: square `K7M-D7`, column card `K7M/D`, row card `K7M/7`, corner card `K7M.1`.
+
+use std::fmt;
+
+use qrcode::types::{Color, EcLevel, Version};
+use thiserror::Error;
+
+/// Modules along one side of a version 1 code (ISO/IEC 18004).
+pub const SIDE: usize = 21;
+/// Modules of white that the standard asks for around a code.
+pub const QUIET_ZONE: usize = 4;
+/// Alphanumeric characters that version 1 at level H holds (ISO/IEC 18004, table of capacities).
+pub const CAPACITY: usize = 10;
+/// The characters of a tag: capitals and digits without 0, 1, I and O, which are mistaken for each other.
+pub const TAG_ALPHABET: &str = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
+
+/// A code that cannot be made.
+#[derive(Debug, Error, PartialEq, Eq)]
+pub enum CodeError {
+    /// More text than the version holds, or a character outside the alphanumeric set.
+    #[error(
+        "“{0}” does not fit a code: at most {CAPACITY} characters of 0-9, A-Z, space and $%*+-./: are possible"
+    )]
+    Text(String),
+    /// Modules in a manifest that are not 111 hexadecimal digits.
+    #[error("“{0}” are not the modules of a code: 111 hexadecimal digits were expected")]
+    Hex(String),
+}
+
+/// The three characters that all codes of one event begin with.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct Tag([u8; 3]);
+
+impl Tag {
+    /// Reads a tag; `None` unless it is three characters of [`TAG_ALPHABET`].
+    #[must_use]
+    pub fn new(text: &str) -> Option<Self> {
+        let bytes: [u8; 3] = text.as_bytes().try_into().ok()?;
+        bytes.iter().all(|b| TAG_ALPHABET.as_bytes().contains(b)).then_some(Self(bytes))
+    }
+
+    /// A tag out of a number: equal numbers give equal tags, 32,768 different ones.
+    #[must_use]
+    pub fn from_number(number: u64) -> Self {
+        let pick = |shift: u32| {
+            let [low, ..] = (number >> shift).to_le_bytes();
+            TAG_ALPHABET.as_bytes()[usize::from(low % 32)]
+        };
+        Self([pick(0), pick(5), pick(10)])
+    }
+
+    /// The text in the code of a square.
+    #[must_use]
+    pub fn square(self, label: &str) -> String {
+        format!("{self}-{label}")
+    }
+
+    /// The text in the code of a column's or row's card.
+    #[must_use]
+    pub fn edge(self, name: &str) -> String {
+        format!("{self}/{name}")
+    }
+
+    /// The text in the code of a corner card, 1 … 4 clockwise from the top left.
+    #[must_use]
+    pub fn corner(self, number: usize) -> String {
+        format!("{self}.{number}")
+    }
+}
+
+impl fmt::Display for Tag {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.iter().try_for_each(|b| write!(f, "{}", char::from(*b)))
+    }
+}
+
+/// The black and white elements of a version 1 code, row by row from its top left; `true` is dark.
+#[derive(Clone, PartialEq, Eq)]
+pub struct Modules([bool; SIDE * SIDE]);
+
+impl fmt::Debug for Modules {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.chunks(SIDE).try_for_each(|row| {
+            let drawn: String = row.iter().map(|dark| if *dark { '█' } else { '·' }).collect();
+            writeln!(f, "{drawn}")
+        })
+    }
+}
+
+impl Modules {
+    /// Encodes a text.
+    ///
+    /// # Errors
+    /// [`CodeError::Text`] where it is too long or not alphanumeric.
+    ///
+    /// ```
+    /// use everysquare::plan::Modules;
+    /// let modules = Modules::encode("K7M-D7")?;
+    /// assert!(modules.dark(0, 0), "a finder pattern begins dark");
+    /// assert_eq!(Modules::from_hex(&modules.to_hex())?, modules);
+    /// # Ok::<(), everysquare::plan::code::CodeError>(())
+    /// ```
+    pub fn encode(text: &str) -> Result<Self, CodeError> {
+        let refuse = || CodeError::Text(text.to_owned());
+        let fits = |b: u8| b.is_ascii_digit() || b.is_ascii_uppercase() || b" $%*+-./:".contains(&b);
+        if text.is_empty() || text.len() > CAPACITY || !text.bytes().all(fits) {
+            return Err(refuse());
+        }
+        let mut bits = qrcode::bits::Bits::new(Version::Normal(1));
+        bits.push_alphanumeric_data(text.as_bytes()).map_err(|_| refuse())?;
+        bits.push_terminator(EcLevel::H).map_err(|_| refuse())?;
+        let code = qrcode::QrCode::with_bits(bits, EcLevel::H).map_err(|_| refuse())?;
+        let colours = code.to_colors();
+        let mut modules = [false; SIDE * SIDE];
+        for (module, colour) in modules.iter_mut().zip(colours) {
+            *module = colour == Color::Dark;
+        }
+        Ok(Self(modules))
+    }
+
+    /// Reads the 111 hexadecimal digits of a manifest: 441 bits row by row, dark = 1, and three zero bits.
+    ///
+    /// # Errors
+    /// [`CodeError::Hex`] where they are anything else.
+    pub fn from_hex(hex: &str) -> Result<Self, CodeError> {
+        let refuse = || CodeError::Hex(hex.to_owned());
+        if hex.len() != 111 {
+            return Err(refuse());
+        }
+        let mut modules = [false; SIDE * SIDE];
+        for (digit, four) in hex.chars().zip(modules.chunks_mut(4)) {
+            let value = digit.to_digit(16).ok_or_else(refuse)?;
+            for (bit, module) in four.iter_mut().enumerate() {
+                *module = value >> (3 - bit) & 1 == 1;
+            }
+            if four.len() == 1 && value & 7 != 0 {
+                return Err(refuse());
+            }
+        }
+        Ok(Self(modules))
+    }
+
+    /// The 111 lower-case hexadecimal digits of a manifest.
+    #[must_use]
+    pub fn to_hex(&self) -> String {
+        self.0
+            .chunks(4)
+            .map(|four| {
+                let bits = four.iter().enumerate().map(|(i, dark)| u32::from(*dark) << (3 - i));
+                char::from_digit(bits.sum(), 16).unwrap_or('0')
+            })
+            .collect()
+    }
+
+    /// Whether the module in a column and a row is dark; outside the code is white.
+    #[must_use]
+    pub fn dark(&self, column: usize, row: usize) -> bool {
+        column < SIDE && row < SIDE && self.0[row * SIDE + column]
+    }
+
+    /// All 441, row by row.
+    #[must_use]
+    pub fn as_slice(&self) -> &[bool] {
+        &self.0
+    }
+
+    /// In how many modules two codes differ.
+    #[must_use]
+    pub fn differences(&self, other: &Self) -> usize {
+        self.0.iter().zip(&other.0).filter(|(a, b)| a != b).count()
+    }
+}

@@ -1,0 +1,104 @@
+//! What reading a wall gives: the seam between what knows pixels and what follows.
+
+use crate::frame::{Map, PhotoPx, Point, StraightPx, WallMm};
+use crate::plan::{Cell, Turn};
+
+use super::lens::Lens;
+
+/// What was seen in one cell.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Sight {
+    /// A square of this event.
+    Square {
+        /// The cell where it belongs.
+        home: Cell,
+        /// How far it is turned clockwise from upright.
+        turn: Turn,
+    },
+    /// A code that is not one of this event's squares.
+    Stranger {
+        /// What it says.
+        text: String,
+        /// How far it is turned clockwise from upright.
+        turn: Turn,
+    },
+    /// The wall behind shows.
+    Empty,
+    /// A square hangs there, its code cannot be read.
+    Unread,
+    /// Outside the photo, or hidden by somebody or something in front of the wall.
+    Unseen,
+}
+
+/// One cell of the wall.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CellReading {
+    /// Which.
+    pub cell: Cell,
+    /// What was seen there.
+    pub sight: Sight,
+    /// How surely, 0 … 1.
+    pub certainty: f64,
+    /// The corners of the paper, clockwise from the square's own top left, in the photo that `photo` names; of the cell,
+    /// clockwise from its top left, where no code was read; `None` where the cell is not in any photo.
+    pub corners: Option<[Point<PhotoPx>; 4]>,
+    /// Which photo shows it best, from 0.
+    pub photo: usize,
+}
+
+/// From the wall into one photo: a homography, then the lens.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Camera {
+    /// As a pinhole without a lens would see the wall.
+    pub wall_to_straight: Map<WallMm, StraightPx>,
+    /// The lens's distortion.
+    pub lens: Lens,
+}
+
+impl Camera {
+    /// Where a place on the wall is seen. Not finite where it lies behind the camera or beyond what the lens can show.
+    #[must_use]
+    pub fn wall_to_photo(&self, p: Point<WallMm>) -> Point<PhotoPx> {
+        self.lens.straight_to_photo(self.wall_to_straight.apply(p))
+    }
+
+    /// Which place on the wall is seen at `p`; `None` where that is no place on the wall's plane in front of the camera.
+    #[must_use]
+    pub fn photo_to_wall(&self, p: Point<PhotoPx>) -> Option<Point<WallMm>> {
+        let back = self.wall_to_straight.inverse()?;
+        let at = back.apply(self.lens.photo_to_straight(p)?);
+        at.is_finite().then_some(at)
+    }
+}
+
+/// One photo.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PhotoReading {
+    /// Width of the upright photo in pixels.
+    pub width: usize,
+    /// Height of the upright photo in pixels.
+    pub height: usize,
+    /// How many squares and cards were identified in it.
+    pub codes_read: usize,
+    /// Where the wall is in it.
+    pub camera: Camera,
+    /// Whether the photo is a mirror image, as a front camera stores it. `camera` and all corners already say so.
+    pub mirrored: bool,
+    /// Median over the read squares of the pixels that a module of theirs takes.
+    pub px_per_module: f64,
+    /// The largest distance of a read square's middle from its cell's, in mm on the wall.
+    pub worst_shift_mm: f64,
+    /// Every cell, row by row from the top.
+    pub cells: Vec<CellReading>,
+}
+
+/// The wall, from all its photos.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WallReading {
+    /// Each photo, in the order given.
+    pub photos: Vec<PhotoReading>,
+    /// Every cell, row by row from the top, each from the photo that shows it best.
+    pub cells: Vec<CellReading>,
+    /// Cells where two photos show two different squares: something was moved between them.
+    pub contradictions: Vec<Cell>,
+}
