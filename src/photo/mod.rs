@@ -1,4 +1,23 @@
 //! From a file's bytes to upright pixels, safely.
+//!
+//! In go the bytes of a JPEG, PNG, WebP or TIFF file as a phone or a computer sends it; out comes a [`Photo`], turned
+//! upright as its EXIF orientation says, or one sentence that says what is wrong and what to do. Nothing that a file
+//! holds makes this panic, run without end or take more memory than [`MAX_PIXELS`] stands for.
+//!
+//! ```
+//! use everysquare::photo::{Photo, PhotoError};
+//! assert!(matches!(Photo::open(b""), Err(PhotoError::Empty)));
+//! assert!(matches!(Photo::open(b"a letter, not a picture"), Err(PhotoError::Unknown)));
+//! ```
+
+mod about;
+mod open;
+mod sample;
+mod turn;
+
+pub use about::{About, MADE_WORDS};
+pub use open::{MAX_PIXELS, PhotoError};
+pub use turn::Orientation;
 
 use image::RgbImage;
 
@@ -22,6 +41,6 @@ pub struct Photo {
     pub colour: RgbImage,
     /// When it was taken, `YYYY-MM-DDTHH:MM:SS` by the camera's clock, if the file says so.
     pub taken: Option<String>,
-    /// Whether the file says that it is a made picture and no photo (as `rehearse` writes).
+    /// Whether the file says that it is a made picture and no photo.
     pub made: bool,
 }

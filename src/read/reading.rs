@@ -1,9 +1,34 @@
 //! What reading a wall gives: the seam between what knows pixels and what follows.
 
+use thiserror::Error;
+
 use crate::frame::{Map, PhotoPx, Point, StraightPx, WallMm};
 use crate::plan::{Cell, Turn};
 
 use super::lens::Lens;
+
+/// Why a photo cannot be read.
+#[derive(Clone, Debug, Error, PartialEq, Eq)]
+pub enum ReadError {
+    /// No code of any event.
+    #[error(
+        "no code of this event is to be seen: is this the wall? Go closer, hold the phone still, and try again"
+    )]
+    NoCodes,
+    /// Codes of other events only, with their tags.
+    #[error("the codes in this photo belong to another event (tag {}): check the folder, or photograph this event’s wall", .0.join(", "))]
+    Foreign(Vec<String>),
+    /// Hardly any light.
+    #[error(
+        "the photo is too dark to read: switch on more light, or use the flash from a little to the side"
+    )]
+    TooDark,
+    /// Squares, but nothing that says which part of the wall they hang on.
+    #[error(
+        "squares are to be seen, but not which part of the wall they hang on: step back until the whole wall is in the photo, or hang up the corner cards"
+    )]
+    CannotPlace,
+}
 
 /// What was seen in one cell.
 #[derive(Clone, Debug, PartialEq)]

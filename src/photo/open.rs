@@ -1,0 +1,184 @@
+//! Opening a photo: which format, how large, whole or cut off.
+
+use std::io::Cursor;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
+use image::{ImageFormat, ImageReader, Limits, RgbImage};
+use thiserror::Error;
+use zune_jpeg::JpegDecoder;
+use zune_jpeg::zune_core::colorspace::ColorSpace;
+use zune_jpeg::zune_core::options::DecoderOptions;
+
+use super::about::About;
+use super::{Luma, Photo};
+
+/// The most pixels a photo may have. Phones make up to 200 million; more is a mistake or a trap.
+pub const MAX_PIXELS: u64 = 250_000_000;
+/// The longest side of a photo, in pixels.
+const MAX_SIDE: usize = 32_000;
+/// The fewest pixels along the shorter side in which a wall could still be read.
+const MIN_SIDE: usize = 64;
+
+/// A file that gives no photo.
+#[derive(Debug, Error, PartialEq, Eq)]
+pub enum PhotoError {
+    /// No bytes.
+    #[error("the file is empty: copy the photo again")]
+    Empty,
+    /// Apple's format.
+    #[error(
+        "this is a HEIC photo, which only some programs read: on the phone choose Settings, Camera, Formats, “Most Compatible”, or share the photo as JPEG, then try again"
+    )]
+    Heic,
+    /// Bytes of no picture format that is read.
+    #[error("this is not a photo that can be read: JPEG, PNG, WebP and TIFF files are")]
+    Unknown,
+    /// The file ends early.
+    #[error("the photo is cut off, its end is missing: copy or send it again, whole")]
+    Truncated,
+    /// The file is damaged or of a rare kind.
+    #[error(
+        "the photo is damaged or of a rare kind ({0}): copy it again, or save it as JPEG with another program"
+    )]
+    Damaged(String),
+    /// More pixels than any phone makes.
+    #[error(
+        "the photo has {width} × {height} pixels, more than {limit} million: make it smaller and try again",
+        limit = MAX_PIXELS / 1_000_000
+    )]
+    TooLarge {
+        /// Pixels side by side.
+        width: usize,
+        /// Pixels one above the other.
+        height: usize,
+    },
+    /// A thumbnail, or less.
+    #[error("the photo has only {width} × {height} pixels: send the original, not a thumbnail")]
+    TooSmall {
+        /// Pixels side by side.
+        width: usize,
+        /// Pixels one above the other.
+        height: usize,
+    },
+}
+
+impl Photo {
+    /// Opens a photo from its file's bytes and turns it upright.
+    ///
+    /// # Errors
+    /// A [`PhotoError`] that says what is wrong with the file and what to do.
+    pub fn open(bytes: &[u8]) -> Result<Self, PhotoError> {
+        let stored = match sniff(bytes)? {
+            ImageFormat::Jpeg => guarded(|| jpeg(bytes))?,
+            format => guarded(|| other(bytes, format))?,
+        };
+        let about = About::read(bytes);
+        let colour = about.orientation.upright(stored);
+        let luma = Luma::of(&colour);
+        Ok(Self { luma, colour, taken: about.taken, made: about.made })
+    }
+}
+
+/// Which format the first bytes belong to.
+fn sniff(bytes: &[u8]) -> Result<ImageFormat, PhotoError> {
+    if bytes.is_empty() {
+        return Err(PhotoError::Empty);
+    }
+    let brand = bytes.get(4..12).unwrap_or_default();
+    if brand.starts_with(b"ftyp") {
+        let heic = [b"heic", b"heix", b"heim", b"heis", b"hevc", b"mif1", b"msf1"];
+        return Err(if heic.iter().any(|b| brand.ends_with(*b)) {
+            PhotoError::Heic
+        } else {
+            PhotoError::Unknown
+        });
+    }
+    match image::guess_format(bytes) {
+        Ok(format @ (ImageFormat::Jpeg | ImageFormat::Png | ImageFormat::WebP | ImageFormat::Tiff)) => {
+            Ok(format)
+        }
+        _ => Err(PhotoError::Unknown),
+    }
+}
+
+/// Runs a decoder; a panic inside it is one more kind of damage, by the decoders' own release notes.
+fn guarded(decode: impl FnOnce() -> Result<RgbImage, PhotoError>) -> Result<RgbImage, PhotoError> {
+    catch_unwind(AssertUnwindSafe(decode))
+        .unwrap_or_else(|_| Err(PhotoError::Damaged("the decoder gave up".to_owned())))
+}
+
+fn check_size(width: usize, height: usize) -> Result<(u32, u32), PhotoError> {
+    let pixels =
+        u64::try_from(width).ok().zip(u64::try_from(height).ok()).and_then(|(w, h)| w.checked_mul(h));
+    if width > MAX_SIDE || height > MAX_SIDE || pixels.is_none_or(|p| p > MAX_PIXELS) {
+        return Err(PhotoError::TooLarge { width, height });
+    }
+    if width.min(height) < MIN_SIDE {
+        return Err(PhotoError::TooSmall { width, height });
+    }
+    match (u32::try_from(width), u32::try_from(height)) {
+        (Ok(w), Ok(h)) => Ok((w, h)),
+        _ => Err(PhotoError::TooLarge { width, height }),
+    }
+}
+
+/// A JPEG, in strict mode: a file that ends early is refused, not filled up with grey.
+fn jpeg(bytes: &[u8]) -> Result<RgbImage, PhotoError> {
+    let options = DecoderOptions::default()
+        .set_strict_mode(true)
+        .set_max_width(usize::from(u16::MAX))
+        .set_max_height(usize::from(u16::MAX))
+        .jpeg_set_out_colorspace(ColorSpace::RGB);
+    let mut decoder = JpegDecoder::new_with_options(Cursor::new(bytes), options);
+    let damaged = |error: zune_jpeg::errors::DecodeErrors| {
+        if ends_early(bytes) { PhotoError::Truncated } else { PhotoError::Damaged(error.to_string()) }
+    };
+    decoder.decode_headers().map_err(damaged)?;
+    let info = decoder.info().ok_or_else(|| PhotoError::Damaged("no size".to_owned()))?;
+    let (width, height) = check_size(usize::from(info.width), usize::from(info.height))?;
+    let pixels = decoder.decode().map_err(damaged)?;
+    RgbImage::from_raw(width, height, pixels)
+        .ok_or_else(|| PhotoError::Damaged("wrong number of pixels".to_owned()))
+}
+
+/// Whether a JPEG lacks the marker that ends it. A second picture (a gain map) may follow the first, so the marker is
+/// looked for anywhere near the end.
+fn ends_early(bytes: &[u8]) -> bool {
+    !bytes.windows(2).rev().take(64).any(|two| two == [0xff, 0xd9])
+}
+
+/// PNG, WebP or TIFF.
+fn other(bytes: &[u8], format: ImageFormat) -> Result<RgbImage, PhotoError> {
+    let damaged = |error: image::ImageError| match error {
+        image::ImageError::IoError(e) if e.kind() == std::io::ErrorKind::UnexpectedEof => {
+            PhotoError::Truncated
+        }
+        error => PhotoError::Damaged(error.to_string()),
+    };
+    let (width, height) =
+        ImageReader::with_format(Cursor::new(bytes), format).into_dimensions().map_err(damaged)?;
+    check_size(usize::try_from(width).unwrap_or(usize::MAX), usize::try_from(height).unwrap_or(usize::MAX))?;
+    let mut limits = Limits::default();
+    limits.max_alloc = Some(MAX_PIXELS * 8);
+    let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
+    reader.limits(limits);
+    Ok(reader.decode().map_err(damaged)?.into_rgb8())
+}
+
+impl Luma {
+    /// The brightness of a colour picture: 0.299 R + 0.587 G + 0.114 B (ITU-R BT.601, as in JPEG's own Y).
+    #[must_use]
+    pub fn of(colour: &RgbImage) -> Self {
+        let grey = colour
+            .as_raw()
+            .chunks_exact(3)
+            .map(|rgb| {
+                let [r, g, b] = [rgb[0], rgb[1], rgb[2]].map(u32::from);
+                let [_, level, ..] = (77 * r + 150 * g + 29 * b + 128).to_le_bytes();
+                level
+            })
+            .collect();
+        let side = |n: u32| usize::try_from(n).unwrap_or(usize::MAX);
+        Self { width: side(colour.width()), height: side(colour.height()), grey }
+    }
+}

@@ -1,0 +1,100 @@
+//! Moving a pose until the code under it fits best: Gauss–Newton on brightness, the inverse compositional way
+//! (S. Baker, I. Matthews: Lucas–Kanade 20 Years On, 2004), with gain and offset of the light taken out.
+
+use nalgebra::{Cholesky, Matrix6, Vector6};
+
+use super::book::{LATTICE, PLACES, dot, offset, single};
+use super::pose::Pose;
+use crate::frame::float;
+use crate::photo::Luma;
+
+/// A template ready to be aligned with: how it changes with each of the six parameters of an affine pose.
+#[derive(Debug)]
+pub(super) struct Aligner<'a> {
+    template: &'a [f32],
+    /// For each place: change with shift right, shift down, and the four entries of the matrix.
+    steepest: Vec<[f32; 6]>,
+    normal: Cholesky<f64, nalgebra::U6>,
+}
+
+/// Offsets from the centre are divided by this many modules, so that all six parameters weigh about the same.
+const REACH: f64 = 8.0;
+/// Weight against stretching and turning, as a share of the template's own weight: keeps noise from shearing a code that
+/// shows little.
+const STIFFNESS: f64 = 0.02;
+/// The farthest a step may go, in modules.
+const LONGEST_STEP: f64 = 0.8;
+
+impl<'a> Aligner<'a> {
+    /// For a template of length 1 on the lattice. `None` where it is flat.
+    pub(super) fn new(template: &'a [f32]) -> Option<Self> {
+        let at = |x: usize, y: usize| template[y * LATTICE + x];
+        let mut normal = Matrix6::<f64>::zeros();
+        let mut steepest = Vec::with_capacity(PLACES);
+        let per_module = 2.0 * (offset(1) - offset(0));
+        for y in 0..LATTICE {
+            for x in 0..LATTICE {
+                let slope = |a: f32, b: f32| f64::from(b - a) / per_module;
+                let (left, right) = (x.saturating_sub(1), (x + 1).min(LATTICE - 1));
+                let (above, below) = (y.saturating_sub(1), (y + 1).min(LATTICE - 1));
+                let gx = slope(at(left, y), at(right, y));
+                let gy = slope(at(x, above), at(x, below));
+                let (dx, dy) = (offset(x) / REACH, offset(y) / REACH);
+                let row = Vector6::new(gx, gy, gx * dx, gx * dy, gy * dx, gy * dy);
+                normal += row * row.transpose();
+                steepest.push(std::array::from_fn(|k| single(row[k])));
+            }
+        }
+        let stiff = normal.trace() / 6.0 * STIFFNESS;
+        for k in 2..6 {
+            normal[(k, k)] += stiff;
+        }
+        Some(Self { template, steepest, normal: normal.cholesky()? })
+    }
+
+    /// Improves `pose` in at most `steps` steps; the brightness under the last pose is left in `seen`.
+    pub(super) fn align(&self, luma: &Luma, pose: Pose, steps: usize, seen: &mut Vec<f32>) -> Pose {
+        let mut pose = pose;
+        look(luma, &pose, seen);
+        for _ in 0..steps {
+            let Some((next, moved)) = self.step(seen, &pose) else { break };
+            pose = next;
+            look(luma, &pose, seen);
+            if moved < 0.02 {
+                break;
+            }
+        }
+        pose
+    }
+
+    /// One step; also how far the pose moved, in modules. `None` where there is nothing to hold on to.
+    fn step(&self, seen: &[f32], pose: &Pose) -> Option<(Pose, f64)> {
+        let mean = seen.iter().sum::<f32>() / single(float(PLACES));
+        let gain = dot(seen, self.template); // the template has no mean
+        if gain < 1.0 {
+            return None;
+        }
+        let mut right = [0.0_f32; 6];
+        for ((s, t), row) in seen.iter().zip(self.template).zip(&self.steepest) {
+            let error = (s - mean) / gain - t;
+            for k in 0..6 {
+                right[k] += row[k] * error;
+            }
+        }
+        let change = self.normal.solve(&Vector6::from_fn(|k, _| f64::from(right[k])));
+        let longest = change.amax();
+        let change = if longest > LONGEST_STEP { change * (LONGEST_STEP / longest) } else { change };
+        let [dx, dy, a, b, c, d] = change.into();
+        let by = 1.0 / REACH;
+        let next = pose.undo([dx, dy], [[a * by, b * by], [c * by, d * by]])?;
+        Some((next, change.amax()))
+    }
+}
+
+/// The brightness at the lattice's places under a pose.
+pub(super) fn look(luma: &Luma, pose: &Pose, seen: &mut Vec<f32>) {
+    let first = offset(0);
+    let step = offset(1) - first;
+    let start = pose.centre + pose.u * first + pose.v * first;
+    luma.lattice(start, [pose.u * step, pose.v * step], [LATTICE, LATTICE], seen);
+}

@@ -1,0 +1,246 @@
+//! The camera: a homography and two radial coefficients, fitted to codes whose place on the wall is known or assumed.
+//!
+//! Every square and card hangs a little beside its place, some far from it. So what is made small is the distance **on the
+//! wall**, in millimetres, and codes far off lose their weight (Geman & McClure 1987). Fitted by Levenberg–Marquardt from a
+//! start that another stage gives.
+
+use nalgebra::{Matrix3, SMatrix, SVector};
+
+use super::lens::Lens;
+use super::reading::Camera;
+use crate::frame::{Map, PhotoPx, Point, StraightPx, Vector, WallMm, float};
+
+/// A code seen in the photo, and where on the wall it is taken to be: its four outer corners.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Anchor {
+    /// Where its corners belong.
+    pub wall: [Point<WallMm>; 4],
+    /// Where they are seen.
+    pub photo: [Point<PhotoPx>; 4],
+}
+
+/// Eight numbers of the homography, two of the lens.
+const UNKNOWNS: usize = 10;
+type Normal = SMatrix<f64, UNKNOWNS, UNKNOWNS>;
+type Unknowns = SVector<f64, UNKNOWNS>;
+
+/// How far squares usually hang from their place, in mm: the weight of what is seen against what is known beforehand.
+const USUAL_SHIFT_MM: f64 = 3.0;
+/// What a phone's lens does at the corner of the photo is seldom more than this, for r² and r⁴.
+const USUAL_LENS: [f64; 2] = [0.15, 0.08];
+/// How much nearer one end of the wall usually is, over half its size.
+const USUAL_PERSPECTIVE: f64 = 0.4;
+/// Distance from its place at which a code has lost three quarters of its weight: never less than this, in mm.
+const LEAST_SPREAD_MM: f64 = 8.0;
+/// Codes from which each of the two coefficients of the lens can be told from noise.
+const CODES_FOR_LENS: [usize; 2] = [8, 24];
+const ROUNDS: usize = 4;
+const STEPS: usize = 8;
+
+impl Camera {
+    /// The affine camera that sees one code as it is seen.
+    #[must_use]
+    pub fn from_one(anchor: &Anchor, lens: Lens) -> Option<Self> {
+        let mut to = [Point::origin(); 4];
+        for (to, from) in to.iter_mut().zip(&anchor.photo) {
+            *to = lens.photo_to_straight(*from)?;
+        }
+        let [a, b, c, d] = anchor.wall;
+        let (x, y) = ((b - a) + (c - d), (d - a) + (c - b));
+        let det = x.cross(y);
+        let (u, v) = ((to[1] - to[0]) + (to[2] - to[3]), (to[3] - to[0]) + (to[2] - to[1]));
+        // the steps on the wall of 1 mm right and 1 mm down, in terms of the code's own two sides
+        let right = u * (y.y / det) - v * (x.y / det);
+        let down = v * (x.x / det) - u * (y.x / det);
+        let (from, at) = (a.towards(c, 0.5), to[0].towards(to[2], 0.5));
+        let map = Map::<WallMm, StraightPx>::affine(at - right * from.x - down * from.y, right, down);
+        Map::from_matrix(*map.matrix()).map(|wall_to_straight| Self { wall_to_straight, lens })
+    }
+
+    /// How far a code hangs from its place on the wall, in mm: its middle. Infinite where the camera cannot see it.
+    #[must_use]
+    pub fn shift(&self, anchor: &Anchor) -> f64 {
+        let Some(seen) = self.shifts(anchor) else { return f64::INFINITY };
+        let sum = seen.iter().fold(Vector::new(0.0, 0.0), |a, b| a + *b);
+        (sum / 4.0).length().value()
+    }
+
+    /// How far each corner of a code lies from its place on the wall.
+    fn shifts(&self, anchor: &Anchor) -> Option<[Vector<WallMm>; 4]> {
+        let back = self.wall_to_straight.inverse()?;
+        let mut shifts = [Vector::new(0.0, 0.0); 4];
+        for (shift, (wall, photo)) in shifts.iter_mut().zip(anchor.wall.iter().zip(&anchor.photo)) {
+            let at = back.apply(self.lens.photo_to_straight(*photo)?);
+            if !at.is_finite() {
+                return None;
+            }
+            *shift = at - *wall;
+        }
+        Some(shifts)
+    }
+
+    /// The camera that fits the anchors best, beginning from this one.
+    #[must_use]
+    pub fn fitted(&self, anchors: &[Anchor]) -> Self {
+        let mut camera = *self;
+        for round in 0..ROUNDS {
+            let mut shifts: Vec<f64> = anchors.iter().map(|a| camera.shift(a)).collect();
+            let weights_from = shifts.clone();
+            shifts.sort_by(f64::total_cmp);
+            let median = shifts.get(shifts.len() / 2).copied().unwrap_or(0.0);
+            let loose = [4.0, 3.0, 2.5, 2.5][round];
+            let spread = (median * loose).clamp(LEAST_SPREAD_MM, 200.0);
+            let weights: Vec<f64> =
+                weights_from.iter().map(|s| (1.0 + (s / spread).powi(2)).powi(-2)).collect();
+            camera = Fit::new(&camera, anchors, &weights).solve(camera);
+        }
+        camera
+    }
+}
+
+/// One weighted least squares problem, in normalised coordinates: the wall's about the anchors' middle in units of their
+/// spread, the photo's about the lens's centre in units of its scale.
+struct Fit<'a> {
+    anchors: &'a [Anchor],
+    weights: &'a [f64],
+    middle: Point<WallMm>,
+    spread: f64,
+    lens: Lens,
+    lens_free: [bool; 2],
+    /// Anchors' local scale: mm of wall for a normalised unit of the photo.
+    mm: Vec<f64>,
+}
+
+impl<'a> Fit<'a> {
+    fn new(camera: &Camera, anchors: &'a [Anchor], weights: &'a [f64]) -> Self {
+        let count = float(anchors.len().max(1));
+        let sum = anchors.iter().fold(Vector::new(0.0, 0.0), |a, b| a + (b.wall[0] - Point::origin()));
+        let middle = Point::origin() + sum / count;
+        let far = anchors.iter().map(|a| a.wall[0].distance(middle).value()).fold(300.0, f64::max);
+        let mm = anchors
+            .iter()
+            .map(|a| camera.lens.scale / camera.wall_to_straight.scale_at(a.wall[0]).max(1e-9))
+            .collect();
+        let lens_free = CODES_FOR_LENS.map(|least| anchors.len() >= least);
+        Self { anchors, weights, middle, spread: far, lens: camera.lens, lens_free, mm }
+    }
+
+    /// The camera's numbers in normalised coordinates; `None` where the anchors' middle lies behind it.
+    fn unknowns(&self, camera: &Camera) -> Option<Unknowns> {
+        let Point { x: cx, y: cy, .. } = self.lens.centre;
+        let s = self.lens.scale;
+        let out = Matrix3::new(1.0 / s, 0.0, -cx / s, 0.0, 1.0 / s, -cy / s, 0.0, 0.0, 1.0);
+        let m = out * camera.wall_to_straight.matrix() * self.from_normal();
+        let last = m[(2, 2)];
+        (last > 0.0).then(|| {
+            let h = |r: usize, c: usize| m[(r, c)] / last;
+            let Lens { k1, k2, .. } = camera.lens;
+            Unknowns::from([h(0, 0), h(0, 1), h(0, 2), h(1, 0), h(1, 1), h(1, 2), h(2, 0), h(2, 1), k1, k2])
+        })
+    }
+
+    fn from_normal(&self) -> Matrix3<f64> {
+        Matrix3::new(self.spread, 0.0, self.middle.x, 0.0, self.spread, self.middle.y, 0.0, 0.0, 1.0)
+    }
+
+    fn camera(&self, n: &Unknowns) -> Option<Camera> {
+        let Point { x: cx, y: cy, .. } = self.lens.centre;
+        let s = self.lens.scale;
+        let back = Matrix3::new(s, 0.0, cx, 0.0, s, cy, 0.0, 0.0, 1.0);
+        let h = Matrix3::new(n[0], n[1], n[2], n[3], n[4], n[5], n[6], n[7], 1.0);
+        let wall_to_straight = Map::from_matrix(back * h * self.from_normal().try_inverse()?)?;
+        Some(Camera { wall_to_straight, lens: Lens { k1: n[8], k2: n[9], ..self.lens } })
+    }
+
+    /// Normal equations and cost at `n`; `None` where an anchor falls behind the camera.
+    fn equations(&self, n: &Unknowns) -> Option<(Normal, Unknowns, f64)> {
+        let (mut left, mut right, mut cost) = (Normal::zeros(), Unknowns::zeros(), 0.0);
+        for ((anchor, weight), mm) in self.anchors.iter().zip(self.weights).zip(&self.mm) {
+            for (wall, photo) in anchor.wall.iter().zip(&anchor.photo) {
+                let x = (wall.x - self.middle.x) / self.spread;
+                let y = (wall.y - self.middle.y) / self.spread;
+                let (at, slopes) = project(n, x, y)?;
+                let seen = [
+                    (photo.x - self.lens.centre.x) / self.lens.scale,
+                    (photo.y - self.lens.centre.y) / self.lens.scale,
+                ];
+                for axis in 0..2 {
+                    let miss = (seen[axis] - at[axis]) * mm;
+                    let slope = slopes[axis] * *mm;
+                    let w = weight / 4.0;
+                    left += slope * slope.transpose() * w;
+                    right += slope * (miss * w);
+                    cost += miss * miss * w;
+                }
+            }
+        }
+        let usual = [USUAL_PERSPECTIVE, USUAL_PERSPECTIVE, USUAL_LENS[0], USUAL_LENS[1]];
+        for (k, usual) in (6..UNKNOWNS).zip(usual) {
+            let w = (USUAL_SHIFT_MM / usual).powi(2);
+            left[(k, k)] += w;
+            right[k] -= w * n[k];
+            cost += w * n[k] * n[k];
+        }
+        for (k, free) in (8..).zip(self.lens_free) {
+            if !free {
+                left[(k, k)] += 1e12;
+            }
+        }
+        Some((left, right, cost))
+    }
+
+    fn solve(&self, start: Camera) -> Camera {
+        let Some(mut n) = self.unknowns(&start) else { return start };
+        let Some((mut left, mut right, mut cost)) = self.equations(&n) else { return start };
+        let mut damping = 1e-4;
+        for _ in 0..STEPS {
+            let mut damped = left;
+            for k in 0..UNKNOWNS {
+                damped[(k, k)] *= 1.0 + damping;
+            }
+            let Some(step) = damped.cholesky().map(|c| c.solve(&right)) else { break };
+            match self.equations(&(n + step)) {
+                Some((l, r, c)) if c <= cost => {
+                    let settled = cost - c < 1e-6 * cost;
+                    (n, left, right, cost) = (n + step, l, r, c);
+                    damping *= 0.2;
+                    if settled {
+                        break;
+                    }
+                }
+                _ => damping = (damping * 20.0).max(1e-3),
+            }
+        }
+        self.camera(&n).unwrap_or(start)
+    }
+}
+
+/// Where the normalised place (x, y) is seen, and how that changes with each unknown. `None` behind the camera or where the
+/// lens folds back.
+fn project(n: &Unknowns, x: f64, y: f64) -> Option<([f64; 2], [Unknowns; 2])> {
+    let w = n[6] * x + n[7] * y + 1.0;
+    if w <= 1e-3 {
+        return None;
+    }
+    let (sx, sy) = ((n[0] * x + n[1] * y + n[2]) / w, (n[3] * x + n[4] * y + n[5]) / w);
+    let r2 = sx * sx + sy * sy;
+    let (k1, k2) = (n[8], n[9]);
+    let by = 1.0 + r2 * (k1 + r2 * k2);
+    if 1.0 + r2 * (3.0 * k1 + r2 * 5.0 * k2) <= 0.05 {
+        return None;
+    }
+    let bend = 2.0 * (k1 + 2.0 * k2 * r2);
+    let lens = [[by + bend * sx * sx, bend * sx * sy], [bend * sx * sy, by + bend * sy * sy]];
+    let (px, py, p1) = (x / w, y / w, 1.0 / w);
+    let along_x = [px, py, p1, 0.0, 0.0, 0.0, -px * sx, -py * sx];
+    let along_y = [0.0, 0.0, 0.0, px, py, p1, -px * sy, -py * sy];
+    let slopes = [0, 1].map(|axis| {
+        let s = [sx, sy][axis];
+        Unknowns::from_fn(|k, _| match k {
+            8 => s * r2,
+            9 => s * r2 * r2,
+            _ => lens[axis][0] * along_x[k] + lens[axis][1] * along_y[k],
+        })
+    });
+    Some(([sx * by, sy * by], slopes))
+}

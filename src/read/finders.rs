@@ -1,0 +1,208 @@
+//! Finder patterns: the nested squares in three corners of every code, found along lines of pixels.
+//!
+//! Whatever way a code is turned, a line through the middle of a finder pattern crosses dark, light, dark, light, dark in
+//! the proportion 1 : 1 : 3 : 1 : 1 (ISO/IEC 18004).
+//!
+//! ```text
+//!   ███████        level ▔▔▔\__/▔\______/▔\__/▔▔▔
+//!   █     █                 │  │ │      │ │  │
+//!   █ ███ █  ◀── line       1   1    3   1  1
+//!   █ ███ █
+//!   █ ███ █        an edge lies where the level passes the middle between the peak and the pit beside it,
+//!   █     █        so neither light nor contrast matters, and it is found to a fraction of a pixel
+//!   ███████
+//! ```
+
+use std::collections::HashMap;
+
+use rayon::prelude::*;
+
+use crate::frame::{PhotoPx, Point, float, floor_index};
+use crate::photo::Luma;
+
+/// A finder pattern.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Finder {
+    /// Its middle.
+    pub centre: Point<PhotoPx>,
+    /// A module's width along a row of pixels and along a column: larger than a module's side where the code is turned.
+    pub module: [f64; 2],
+    /// How many lines crossed it.
+    pub crossings: usize,
+}
+
+/// The least difference between a peak and a pit beside it, in grey levels, tried one after the other: a low step sees
+/// patterns in the dark, a high one is not misled by noise.
+const STEPS: [f32; 3] = [10.0, 24.0, 56.0];
+/// Every which row is looked along. The middle of a pattern of 1.5 px modules is 4.5 rows high.
+const ROW_STEP: usize = 2;
+/// The narrowest and widest module looked for, in pixels.
+const MODULE: (f64, f64) = (1.1, 60.0);
+/// At most so many patterns are kept, those crossed most often first: hatching makes thousands of spots.
+const MOST: usize = 6000;
+
+/// All finder patterns of a picture, from the top.
+#[must_use]
+pub fn find(luma: &Luma) -> Vec<Finder> {
+    let rows: Vec<usize> = (1..luma.height.saturating_sub(1)).step_by(ROW_STEP).collect();
+    let hits: Vec<Finder> = rows
+        .par_iter()
+        .flat_map_iter(|row| {
+            let line = row_line(luma, *row);
+            let mut hits = Vec::new();
+            for step in STEPS {
+                for [x, module] in crossings(&line, step) {
+                    hits.extend(cross_check(luma, x, float(*row) + 0.5, module, step));
+                }
+            }
+            hits
+        })
+        .collect();
+    merge(hits)
+}
+
+/// A row of pixels averaged with the two beside it.
+fn row_line(luma: &Luma, row: usize) -> Vec<f32> {
+    let line = |row: usize| luma.grey.get(row * luma.width..(row + 1) * luma.width).unwrap_or_default();
+    let (above, here, below) = (line(row - 1), line(row), line(row + 1));
+    let sum = |((a, b), c): ((&u8, &u8), &u8)| u16::from(*a) + u16::from(*b) + u16::from(*c);
+    above.iter().zip(here).zip(below).map(|three| f32::from(sum(three)) / 3.0).collect()
+}
+
+/// Looks along a column (or row, `across`) through a place where the other direction saw a pattern.
+fn check_along(luma: &Luma, x: f64, y: f64, module: f64, step: f32, across: bool) -> Option<[f64; 2]> {
+    let (at, beside, length, breadth) =
+        if across { (x, y, luma.width, luma.height) } else { (y, x, luma.height, luma.width) };
+    let reach = module * 9.0 + 2.0;
+    let (from, to) = (floor_index(at - reach), floor_index(at + reach).min(length));
+    let lane = floor_index(beside).clamp(1, breadth.checked_sub(2)?);
+    let level = |k: usize, lane: usize| {
+        let (column, row) = if across { (k, lane) } else { (lane, k) };
+        f32::from(luma.grey[row * luma.width + column])
+    };
+    let line: Vec<f32> =
+        (from..to).map(|k| (level(k, lane - 1) + level(k, lane) + level(k, lane + 1)) / 3.0).collect();
+    crossings(&line, step)
+        .into_iter()
+        .map(|[middle, module]| [middle + float(from), module])
+        .filter(|[middle, found]| (middle - at).abs() < 1.3 * found && (0.4..2.5).contains(&(found / module)))
+        .min_by(|a, b| (a[0] - at).abs().total_cmp(&(b[0] - at).abs()))
+}
+
+/// A pattern seen along a row must be seen along the column through its middle, and along the row through that.
+fn cross_check(luma: &Luma, x: f64, y: f64, module: f64, step: f32) -> Option<Finder> {
+    let [y, high] = check_along(luma, x, y, module, step, false)?;
+    let [x, wide] = check_along(luma, x, y, module, step, true)?;
+    Some(Finder { centre: Point::new(x, y), module: [wide, high], crossings: 1 })
+}
+
+/// Middle and module width of each 1 : 1 : 3 : 1 : 1 along a line of levels.
+fn crossings(line: &[f32], step: f32) -> Vec<[f64; 2]> {
+    let edges = edges(line, step);
+    edges
+        .windows(6)
+        .filter(|six| six[0].falls)
+        .filter_map(|six| {
+            let at: [f64; 6] = std::array::from_fn(|k| six[k].at);
+            let module = (at[5] - at[0]) / 7.0;
+            let width = |a: usize, b: usize| (at[b] - at[a]) / module;
+            let near = |found: f64, want: f64, slack: f64| (found - want).abs() < slack;
+            // neighbours together keep their width where ink spreads or light blooms
+            let fits = (MODULE.0..MODULE.1).contains(&module)
+                && near(width(2, 3), 3.0, 1.1)
+                && near(width(0, 2), 2.0, 0.7)
+                && near(width(3, 5), 2.0, 0.7)
+                && near(width(1, 3), 4.0, 0.9)
+                && near(width(2, 4), 4.0, 0.9)
+                && [(0, 1), (1, 2), (3, 4), (4, 5)].iter().all(|(a, b)| width(*a, *b) > 0.3);
+            fits.then(|| [(at[2] + at[3]) / 2.0, module])
+        })
+        .collect()
+}
+
+#[derive(Copy, Clone)]
+struct Edge {
+    at: f64,
+    falls: bool,
+}
+
+/// Where a line passes the middle between a peak and the pit beside it.
+fn edges(line: &[f32], step: f32) -> Vec<Edge> {
+    turns(line, step).windows(2).filter_map(|two| edge(line, two[0], two[1])).collect()
+}
+
+/// Peaks and pits in turn, each at least `step` from the next; what is smaller is passed over.
+fn turns(line: &[f32], step: f32) -> Vec<usize> {
+    let mut turns = Vec::new();
+    let mut falling = None;
+    let Some(first) = line.first() else { return turns };
+    let (mut high, mut low) = ((*first, 0), (*first, 0));
+    for (i, level) in line.iter().copied().enumerate() {
+        if level > high.0 {
+            high = (level, i);
+        }
+        if level < low.0 {
+            low = (level, i);
+        }
+        if falling != Some(true) && high.0 - level >= step {
+            turns.push(high.1);
+            falling = Some(true);
+            low = (level, i);
+        } else if falling != Some(false) && level - low.0 >= step {
+            turns.push(low.1);
+            falling = Some(false);
+            high = (level, i);
+        }
+    }
+    turns.extend(falling.map(|falling| if falling { low.1 } else { high.1 }));
+    turns
+}
+
+fn edge(line: &[f32], from: usize, to: usize) -> Option<Edge> {
+    let (start, end) = (line.get(from)?, line.get(to)?);
+    let half = (start + end) / 2.0;
+    let two = line.get(from..=to)?.windows(2).position(|two| (two[0] >= half) != (two[1] >= half))?;
+    let (a, b) = (line[from + two], line[from + two + 1]);
+    let part = f64::from((half - a) / (b - a));
+    Some(Edge { at: float(from + two) + 0.5 + part, falls: start > end })
+}
+
+/// Side of the squares in which hits are kept while they are merged, in pixels.
+const BIN: f64 = 16.0;
+
+/// Hits of one pattern, from many lines and steps, become one; the most often crossed come first, [`MOST`] at most.
+fn merge(hits: Vec<Finder>) -> Vec<Finder> {
+    let mut merged: Vec<Finder> = Vec::new();
+    let mut bins: HashMap<(usize, usize), Vec<usize>> = HashMap::new();
+    for hit in hits {
+        let (column, row) = (floor_index(hit.centre.x / BIN), floor_index(hit.centre.y / BIN));
+        let near = (row.saturating_sub(1)..=row + 1)
+            .flat_map(|r| (column.saturating_sub(1)..=column + 1).map(move |c| (c, r)))
+            .filter_map(|bin| bins.get(&bin))
+            .flatten()
+            .copied()
+            .find(|at| same(&merged[*at], &hit));
+        match near {
+            Some(at) => merged[at] = mean(&merged[at], &hit),
+            None => {
+                bins.entry((column, row)).or_default().push(merged.len());
+                merged.push(hit);
+            }
+        }
+    }
+    merged.sort_by_key(|finder| std::cmp::Reverse(finder.crossings));
+    merged.truncate(MOST);
+    merged
+}
+
+fn same(a: &Finder, b: &Finder) -> bool {
+    let alike = |k: usize| (0.6..1.7).contains(&(a.module[k] / b.module[k]));
+    a.centre.distance(b.centre).value() < 1.2 * a.module[0].min(a.module[1]) && alike(0) && alike(1)
+}
+
+fn mean(a: &Finder, b: &Finder) -> Finder {
+    let crossings = a.crossings + b.crossings;
+    let t = float(b.crossings) / float(crossings);
+    let module = std::array::from_fn(|k| a.module[k] + (b.module[k] - a.module[k]) * t);
+    Finder { centre: a.centre.towards(b.centre, t), module, crossings }
+}

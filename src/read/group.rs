@@ -1,0 +1,150 @@
+//! Finder patterns, three at a time, become codes.
+//!
+//! The finder patterns of a version 1 code lie 14 modules apart, and a pattern tells the size of its module. So a
+//! pattern's partners are looked for at that distance alone, never by symmetry: on a wall of codes the patterns of
+//! neighbours are as symmetrical.
+//!
+//! ```text
+//!      corner ▣────14 u────▣ right        three patterns fit a code in two ways,
+//!             │                           as seen and as in a mirror: both are tried
+//!           14 v
+//!             │
+//!       below ▣
+//! ```
+
+use std::collections::HashMap;
+
+use rayon::prelude::*;
+
+use super::finders::Finder;
+use super::identify::{Found, Identifier};
+use super::pose::Pose;
+use crate::frame::{Vector, float, floor_index};
+use crate::photo::Luma;
+
+/// Modules between the finder patterns of a version 1 code.
+const APART: f64 = 14.0;
+/// Side of the squares in which patterns are looked up, in pixels.
+const BIN: f64 = 64.0;
+/// At most so many partners of a pattern are tried, the nearest to the expected distance first.
+const PARTNERS: usize = 8;
+
+/// Every code that three of the patterns make, best first; no two of them on the same place.
+#[must_use]
+pub fn group(luma: &Luma, finders: &[Finder], identifier: &Identifier<'_>) -> Vec<Found> {
+    let bins = bins(finders);
+    let mut found: Vec<Found> = finders
+        .par_iter()
+        .flat_map_iter(|corner| {
+            let partners = partners(corner, finders, &bins);
+            let mut found: Vec<Found> = Vec::new();
+            for right in &partners {
+                for below in &partners {
+                    found.extend(pose(corner, right, below).and_then(|p| identifier.identify(luma, p)));
+                }
+            }
+            found
+        })
+        .collect();
+    found.sort_by(|a, b| b.rank().total_cmp(&a.rank()));
+    apart(found)
+}
+
+/// Keeps the first of those that share a place.
+fn apart(found: Vec<Found>) -> Vec<Found> {
+    let mut kept: Vec<Found> = Vec::new();
+    for one in found {
+        let far = |other: &Found| {
+            one.pose.centre.distance(other.pose.centre).value() > 10.0 * other.pose.px_per_module()
+        };
+        if kept.iter().all(far) {
+            kept.push(one);
+        }
+    }
+    kept
+}
+
+fn bin(finder: &Finder) -> (usize, usize) {
+    (floor_index(finder.centre.x / BIN), floor_index(finder.centre.y / BIN))
+}
+
+fn bins(finders: &[Finder]) -> HashMap<(usize, usize), Vec<usize>> {
+    let mut bins: HashMap<(usize, usize), Vec<usize>> = HashMap::new();
+    for (at, finder) in finders.iter().enumerate() {
+        bins.entry(bin(finder)).or_default().push(at);
+    }
+    bins
+}
+
+/// The patterns of like size about 14 modules away.
+fn partners<'f>(
+    corner: &Finder,
+    finders: &'f [Finder],
+    bins: &HashMap<(usize, usize), Vec<usize>>,
+) -> Vec<&'f Finder> {
+    // a line across a turned pattern is up to √2 longer than its side
+    let [wide, high] = corner.module;
+    let (least, most) = (APART * wide.min(high) * 0.6, APART * wide.max(high) * 1.25);
+    let reach = floor_index(most / BIN) + 1;
+    let (column, row) = bin(corner);
+    let mut partners: Vec<(f64, &Finder)> = Vec::new();
+    for r in row.saturating_sub(reach)..=row + reach {
+        for c in column.saturating_sub(reach)..=column + reach {
+            for at in bins.get(&(c, r)).into_iter().flatten() {
+                let other = &finders[*at];
+                let away = corner.centre.distance(other.centre).value();
+                let alike = |k: usize| (0.6..1.67).contains(&(other.module[k] / corner.module[k]));
+                if away > least && away < most && alike(0) && alike(1) {
+                    partners.push(((away / (APART * (wide + high) / 2.0)).ln().abs(), other));
+                }
+            }
+        }
+    }
+    partners.sort_by(|a, b| a.0.total_cmp(&b.0));
+    partners.into_iter().take(PARTNERS).map(|(_, other)| other).collect()
+}
+
+/// The pose that three patterns make; `None` where no view of a square looks so.
+fn pose(corner: &Finder, right: &Finder, below: &Finder) -> Option<Pose> {
+    let u = (right.centre - corner.centre) / APART;
+    let v = (below.centre - corner.centre) / APART;
+    let (long, short) =
+        (u.length().value().max(v.length().value()), u.length().value().min(v.length().value()));
+    let sine = u.cross(v).abs() / (long * short);
+    // a line along a row through the pattern is as long as the row's share of the code says
+    let wide = expected_run([u.x, v.x], [u.y, v.y]);
+    let high = expected_run([u.y, v.y], [u.x, v.x]);
+    let [w, h] = corner.module;
+    let fits = |found: f64, want: f64| (0.7..1.45).contains(&(found / want));
+    let looks = long < 2.6 * short && sine > 0.6 && fits(w, wide) && fits(h, high);
+    looks.then(|| Pose { centre: corner.centre + (u + v) * (APART / 2.0), u, v })
+}
+
+/// How long a line through the middle of a pattern is in one module's share, along the axis that `along` belongs to:
+/// the line leaves the unit square of steps (u, v) where one of its coordinates reaches ½.
+fn expected_run(along: [f64; 2], across: [f64; 2]) -> f64 {
+    let det = (along[0] * across[1] - along[1] * across[0]).abs();
+    det / across[0].abs().max(across[1].abs()).max(f64::MIN_POSITIVE)
+}
+
+/// The mean step of a module among codes, in pixels; 0 where there are none.
+#[must_use]
+pub fn mean_module(found: &[Found]) -> f64 {
+    let sum: f64 = found.iter().map(|f| f.pose.px_per_module()).sum();
+    if found.is_empty() { 0.0 } else { sum / float(found.len()) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn a_line_across_a_turned_pattern_is_as_long_as_geometry_says(turn in -0.78..0.78_f64, size in 1.0..9.0_f64) {
+            let (u, v) = (Vector::<crate::frame::PhotoPx>::new(size, 0.0).turned(turn), Vector::new(0.0, size).turned(turn));
+            let run = expected_run([u.x, v.x], [u.y, v.y]);
+            prop_assert!((run - size / turn.cos()).abs() < 1e-9);
+        }
+    }
+}

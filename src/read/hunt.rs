@@ -1,0 +1,194 @@
+//! The hunt: from the codes that are known to all the others.
+//!
+//! A camera fitted to few codes is good near them. So cells near known codes are sought first, the camera is fitted again
+//! with what was found, and so on outwards until nothing changes.
+
+use std::collections::BTreeMap;
+
+use rayon::prelude::*;
+
+use super::camera::Anchor;
+use super::identify::{Found, Identifier};
+use super::lattice::quarters_between;
+use super::place::{Layout, Site, pose_of, whole};
+use super::reading::Camera;
+use super::seek::{Sought, seek};
+use crate::frame::{PhotoPx, Point, WallMm, round_signed};
+use crate::photo::Luma;
+use crate::plan::Turn;
+
+/// Cells this many sides from a known code are sought.
+const NEAR: f64 = 2.6;
+/// A cell is sought again when the place expected has moved by this many mm.
+const MOVED_MM: f64 = 1.5;
+/// A square whose middle lies this far from a cell's, in sides, is not taken for that cell's.
+const OFF: f64 = 0.4;
+/// At most so many rounds. Twenty columns from one end take eight.
+const ROUNDS: usize = 24;
+
+/// From which place to which the cells go, ends included.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub struct Bounds {
+    /// The top left one.
+    pub first: Site,
+    /// The bottom right one.
+    pub last: Site,
+}
+
+impl Bounds {
+    /// Whether a place is within.
+    #[must_use]
+    pub fn hold(&self, site: Site) -> bool {
+        (self.first.row..=self.last.row).contains(&site.row)
+            && (self.first.column..=self.last.column).contains(&site.column)
+    }
+
+    fn sites(&self) -> impl Iterator<Item = Site> + use<> {
+        let (rows, columns) = (self.first.row..=self.last.row, self.first.column..=self.last.column);
+        rows.flat_map(move |row| columns.clone().map(move |column| Site { row, column }))
+    }
+}
+
+/// What is known of a wall so far.
+#[derive(Clone, Debug)]
+pub struct Known {
+    /// Wall to photo.
+    pub camera: Camera,
+    /// Cards whose places agree.
+    pub cards: Vec<Anchor>,
+    /// Squares, by the place where they hang.
+    pub squares: BTreeMap<Site, Sought>,
+    /// Codes without a name, by place.
+    pub nameless: BTreeMap<Site, Sought>,
+}
+
+/// What the hunt works with.
+#[derive(Debug)]
+pub struct Hunt<'a> {
+    /// The photo.
+    pub luma: &'a Luma,
+    /// The event's codes.
+    pub identifier: &'a Identifier<'a>,
+    /// What a square is like.
+    pub layout: Layout,
+    /// Squares' codes that their finder patterns gave away.
+    pub loose: &'a [Found],
+}
+
+impl Hunt<'_> {
+    /// Hunts on from what is known until nothing new turns up within `bounds`.
+    #[must_use]
+    pub fn go_on(&self, mut known: Known, bounds: impl Fn(&Known) -> Bounds) -> Known {
+        let mut sought: BTreeMap<Site, Point<PhotoPx>> = BTreeMap::new();
+        let mut near = NEAR;
+        for _ in 0..ROUNDS {
+            let within = bounds(&known);
+            let mut news = self.take_loose(&mut known, &within);
+            let due = self.due(&known, &within, &sought, near);
+            for (site, expected) in &due {
+                sought.insert(*site, *expected);
+            }
+            let seen: Vec<(Site, Option<Sought>)> = due
+                .par_iter()
+                .map(|(site, _)| {
+                    (*site, seek(self.luma, self.identifier, &known.camera, &self.layout, *site))
+                })
+                .collect();
+            for (site, one) in seen {
+                let Some(one) = one else { continue };
+                if one.found.whose.is_none() {
+                    known.nameless.insert(site, one);
+                } else {
+                    news |= self.take(&mut known, &within, one.found);
+                }
+            }
+            known.camera = known.camera.fitted(&self.anchors(&known));
+            if !news && due.is_empty() {
+                if near > 50.0 {
+                    break;
+                }
+                near *= 2.0;
+            }
+        }
+        known.nameless.retain(|site, _| !known.squares.contains_key(site));
+        known
+    }
+
+    /// The anchors of all that is known.
+    #[must_use]
+    pub fn anchors(&self, known: &Known) -> Vec<Anchor> {
+        let squares = known.squares.iter().map(|(site, seen)| Anchor {
+            wall: self.layout.code_corners(*site, seen.turn),
+            photo: seen.found.pose.corners(),
+        });
+        known.cards.iter().copied().chain(squares).collect()
+    }
+
+    /// Codes found by their finder patterns find their cells.
+    fn take_loose(&self, known: &mut Known, within: &Bounds) -> bool {
+        let mut news = false;
+        for found in self.loose {
+            news |= self.take(known, within, *found);
+        }
+        news
+    }
+
+    /// Puts a named code where its paper hangs, unless a better one hangs there; whether that is news.
+    fn take(&self, known: &mut Known, within: &Bounds, found: Found) -> bool {
+        let Some((site, turn)) = self.hangs(&known.camera, &found) else { return false };
+        if found.whose.is_none() || !within.hold(site) {
+            return false;
+        }
+        let better = known.squares.get(&site).is_none_or(|other| found.rank() > other.found.rank() + 1e-3);
+        if better {
+            known.squares.insert(site, Sought { turn, found });
+        }
+        better
+    }
+
+    /// In which cell, and how turned, a code's paper hangs.
+    fn hangs(&self, camera: &Camera, found: &Found) -> Option<(Site, Turn)> {
+        let side = self.layout.side;
+        let middle = camera.photo_to_wall(self.layout.paper_middle(&found.pose))?;
+        let cell = |x: f64| round_signed(x / side - 0.5);
+        let site = Site { row: cell(middle.y), column: cell(middle.x) };
+        let off = middle.distance(centre(site, side)).value();
+        let upright = pose_of(camera, self.layout.code_corners(site, Turn::None))?;
+        let quarters = quarters_between(&upright, found.pose.u)?;
+        let size = found.pose.px_per_module() / upright.px_per_module();
+        let fits =
+            off < OFF * side && (0.7..1.43).contains(&size) && found.pose.mirrored() == upright.mirrored();
+        fits.then(|| (site, Turn::from_quarters(quarters)))
+    }
+
+    /// Cells to be sought now, and where in the photo they are expected.
+    fn due(
+        &self,
+        known: &Known,
+        within: &Bounds,
+        sought: &BTreeMap<Site, Point<PhotoPx>>,
+        near: f64,
+    ) -> Vec<(Site, Point<PhotoPx>)> {
+        let side = self.layout.side;
+        let anchors: Vec<Point<WallMm>> = self.anchors(known).iter().map(|a| a.wall[0]).collect();
+        within
+            .sites()
+            .filter(|site| !known.squares.contains_key(site))
+            .filter_map(|site| {
+                let middle = centre(site, side);
+                let at = known.camera.wall_to_photo(middle);
+                let close = || anchors.iter().any(|a| a.distance(middle).value() < near * side);
+                let mm = known.camera.wall_to_straight.scale_at(middle) * MOVED_MM;
+                let fresh = || sought.get(&site).is_none_or(|before| before.distance(at).value() > mm);
+                let margin = -0.5 * side * mm / MOVED_MM;
+                (self.luma.holds(at, margin) && fresh() && close()).then_some((site, at))
+            })
+            .collect()
+    }
+}
+
+/// A cell's middle.
+#[must_use]
+pub fn centre(site: Site, side: f64) -> Point<WallMm> {
+    Point::new((whole(site.column) + 0.5) * side, (whole(site.row) + 0.5) * side)
+}

@@ -1,0 +1,191 @@
+//! Reading one photo: the stages in their order.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::book::{Book, Whose};
+use super::camera::Anchor;
+use super::hunt::{Bounds, Hunt, Known};
+use super::identify::{Found, Identifier};
+use super::lattice::{self, Member};
+use super::lens::Lens;
+use super::place::{Layout, Site, card_corners};
+use super::reading::{Camera, ReadError};
+use super::resolve::{Placing, Vote, resolve};
+use super::seek::Sought;
+use super::{finders, group, start, stranger};
+use crate::frame::float;
+use crate::photo::Luma;
+use crate::plan::{Cell, Printed, Turn};
+
+/// Cards from which the wall's place is sure without a square.
+const ENOUGH_CARDS: usize = 3;
+/// What a card in its place adds to a placing of the lattice, in votes.
+const CARD_VOTES: f64 = 6.0;
+
+/// What a photo shows, cell by cell, before it is told what is behind cells without a code.
+#[derive(Clone, Debug)]
+pub struct Wall {
+    /// Wall to photo.
+    pub camera: Camera,
+    /// Squares, by place.
+    pub squares: BTreeMap<Site, Sought>,
+    /// Codes without a name, by place.
+    pub nameless: BTreeMap<Site, Sought>,
+    /// How many codes of cards were read.
+    pub cards: usize,
+}
+
+/// Finds the wall of an event in a photo and the squares on it.
+///
+/// # Errors
+/// A [`ReadError`] where no code of the event is seen, or not enough to say which cell is which.
+pub fn read(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadError> {
+    let identifier = Identifier::new(book);
+    let finders = finders::find(luma);
+    let mut codes = group::group(luma, &finders, &identifier);
+    let named = codes.iter().filter(|c| c.whose.is_some()).count();
+    if named == 0 {
+        return Err(nothing_known(luma, printed, &codes));
+    }
+    one_sided(&mut codes);
+    let (cards, loose) = split(printed, &codes);
+    let hunt = Hunt { luma, identifier: &identifier, layout: Layout::of(printed), loose: &loose };
+    let known = from_cards(&hunt, printed, &cards, false)
+        .map_or_else(|| from_squares(&hunt, printed, &cards), Ok)
+        .or_else(|error| from_cards(&hunt, printed, &cards, true).ok_or(error))?;
+    let Known { camera, cards, squares, nameless } = known;
+    Ok(Wall { camera, squares, nameless, cards: cards.len() })
+}
+
+/// A photo shows all its codes as they are or all as in a mirror: the fewer are dropped.
+fn one_sided(codes: &mut Vec<Found>) {
+    let named = codes.iter().filter(|c| c.whose.is_some());
+    let (mirrored, all) = named.fold((0, 0), |(m, n), c| (m + usize::from(c.pose.mirrored()), n + 1));
+    codes.retain(|c| c.pose.mirrored() == (mirrored * 2 > all));
+}
+
+/// Cards with their places, and the codes that are not cards.
+fn split(printed: &Printed, codes: &[Found]) -> (Vec<Anchor>, Vec<Found>) {
+    let (mut cards, mut loose) = (Vec::new(), Vec::new());
+    for code in codes {
+        match code.whose {
+            Some(Whose::Card(at)) => {
+                let wall = card_corners(&printed.cards[at]);
+                cards.push(Anchor { wall, photo: code.pose.corners() });
+            }
+            _ => loose.push(*code),
+        }
+    }
+    (cards, loose)
+}
+
+fn wall_bounds(printed: &Printed) -> Bounds {
+    let last = |n: usize| i64::try_from(n).unwrap_or(i64::MAX) - 1;
+    let last = Site { row: last(printed.grid.rows), column: last(printed.grid.columns) };
+    Bounds { first: Site { row: 0, column: 0 }, last }
+}
+
+/// Starts from the cards. `None` where too few agree; with `few`, one is enough.
+fn from_cards(hunt: &Hunt<'_>, printed: &Printed, cards: &[Anchor], few: bool) -> Option<Known> {
+    let (camera, agreeing) = start::consensus(cards, lens(hunt.luma))?;
+    if agreeing.len() < ENOUGH_CARDS && !few {
+        return None;
+    }
+    let known = Known { camera, cards: agreeing, squares: BTreeMap::new(), nameless: BTreeMap::new() };
+    Some(hunt.go_on(known, |_| wall_bounds(printed)))
+}
+
+fn lens(luma: &Luma) -> Lens {
+    Lens::straight(float(luma.width), float(luma.height))
+}
+
+/// Starts from the lattice that the squares make, and finds out which cell is which afterwards.
+fn from_squares(hunt: &Hunt<'_>, printed: &Printed, cards: &[Anchor]) -> Result<Known, ReadError> {
+    let members = lattice::largest(&hunt.layout, hunt.loose);
+    let anchor = |m: &Member| Anchor {
+        wall: hunt.layout.code_corners(m.site, m.turn),
+        photo: hunt.loose[m.code].pose.corners(),
+    };
+    let anchors: Vec<Anchor> = members.iter().map(anchor).collect();
+    let (camera, _) = start::consensus(&anchors, lens(hunt.luma)).ok_or(ReadError::NoCodes)?;
+    let none = Known { camera, cards: Vec::new(), squares: BTreeMap::new(), nameless: BTreeMap::new() };
+    let sites: BTreeSet<Site> = members.iter().map(|m| m.site).collect();
+    let floating = hunt.go_on(none, |known| floating_bounds(printed, &sites, known));
+    let placing = place(printed, &floating, cards).ok_or(ReadError::CannotPlace)?;
+    Ok(settle(hunt, printed, &floating, placing, cards))
+}
+
+/// One ring of cells around what is known, as long as that is no larger than the wall may be.
+fn floating_bounds(printed: &Printed, sites: &BTreeSet<Site>, known: &Known) -> Bounds {
+    let most = i64::try_from(printed.grid.columns.max(printed.grid.rows)).unwrap_or(i64::MAX);
+    let all = || sites.iter().chain(known.squares.keys());
+    let span = |of: fn(&Site) -> i64| {
+        let (low, high) = (all().map(of).min().unwrap_or(0), all().map(of).max().unwrap_or(0));
+        let ring = i64::from(high - low + 1 < most);
+        (low - ring, high + ring)
+    };
+    let ((top, bottom), (left, right)) = (span(|s| s.row), span(|s| s.column));
+    Bounds { first: Site { row: top, column: left }, last: Site { row: bottom, column: right } }
+}
+
+/// Which cell is which.
+fn place(printed: &Printed, floating: &Known, cards: &[Anchor]) -> Option<Placing> {
+    let votes: Vec<Vote> = floating
+        .squares
+        .iter()
+        .map(|(site, seen)| Vote { site: *site, turn: seen.turn, home: home(seen) })
+        .collect();
+    let side = printed.grid.square_mm;
+    resolve(&printed.grid, &votes, |placing| {
+        let to_lattice = placing.wall_to_lattice(side);
+        let in_place = |card: &&Anchor| {
+            let wall = card.wall.map(|p| to_lattice.apply(p));
+            floating.camera.shift(&Anchor { wall, ..**card }) < 0.4 * side
+        };
+        CARD_VOTES * float(cards.iter().filter(in_place).count())
+    })
+}
+
+fn home(seen: &Sought) -> Option<Cell> {
+    match seen.found.whose {
+        Some(Whose::Square(cell)) => Some(cell),
+        _ => None,
+    }
+}
+
+/// Moves all that is known from the floating lattice to the wall, and hunts on there.
+fn settle(hunt: &Hunt<'_>, printed: &Printed, floating: &Known, placing: Placing, cards: &[Anchor]) -> Known {
+    let to_lattice = placing.wall_to_lattice(printed.grid.square_mm);
+    let wall_to_straight = to_lattice.then(&floating.camera.wall_to_straight);
+    let camera = Camera { wall_to_straight, ..floating.camera };
+    let moved = |all: &BTreeMap<Site, Sought>| {
+        let turned = |seen: &Sought| Sought { turn: placing.turn(seen.turn), ..*seen };
+        all.iter().map(|(site, seen)| (placing.site(*site), turned(seen))).collect()
+    };
+    let cards = cards.iter().filter(|c| camera.shift(c) < 25.0).copied().collect();
+    let known =
+        Known { camera, cards, squares: moved(&floating.squares), nameless: moved(&floating.nameless) };
+    hunt.go_on(known, |_| wall_bounds(printed))
+}
+
+/// Why nothing of this event is seen: nothing at all, or another event's codes.
+fn nothing_known(luma: &Luma, printed: &Printed, codes: &[Found]) -> ReadError {
+    let tags: BTreeSet<String> = codes
+        .iter()
+        .filter_map(|code| stranger::text(luma, &code.pose))
+        .filter_map(|text| text.get(..3).map(str::to_owned))
+        .filter(|tag| *tag != printed.tag)
+        .collect();
+    if !tags.is_empty() {
+        return ReadError::Foreign(tags.into_iter().collect());
+    }
+    let brightness: f64 = luma.grey.iter().step_by(97).map(|g| f64::from(*g)).sum();
+    let mean = brightness / float(luma.grey.len().div_ceil(97).max(1));
+    if mean < 28.0 { ReadError::TooDark } else { ReadError::NoCodes }
+}
+
+/// A square, upright or turned, as a reading has it.
+#[must_use]
+pub fn turn_and_home(seen: &Sought) -> Option<(Cell, Turn)> {
+    home(seen).map(|cell| (cell, seen.turn))
+}

@@ -1,0 +1,151 @@
+//! Where a square's code comes to lie when the square hangs in a cell, turned or not.
+
+use super::pose::{HALF, Pose};
+use super::reading::Camera;
+use crate::frame::{Map, Module, PhotoPx, Point, SquareMm, WallMm};
+use crate::plan::{Card, Printed, Turn};
+
+/// A place of the lattice of cells, which goes on beyond the wall: column and row from the top left cell, of either sign.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Site {
+    /// Downwards.
+    pub row: i64,
+    /// To the right.
+    pub column: i64,
+}
+
+impl Site {
+    /// The place `right` columns and `down` rows on.
+    #[must_use]
+    pub fn step(self, right: i64, down: i64) -> Self {
+        Self { row: self.row + down, column: self.column + right }
+    }
+}
+
+/// What a square is like, as far as finding its code goes.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Layout {
+    /// Side of a square, in mm.
+    pub side: f64,
+    /// Side of a module, in mm.
+    pub module: f64,
+    /// The code's outer top left corner on an upright square.
+    pub code: Point<SquareMm>,
+}
+
+impl Layout {
+    /// The layout of an event's squares.
+    #[must_use]
+    pub fn of(printed: &Printed) -> Self {
+        Self { side: printed.grid.square_mm, module: printed.module_mm, code: printed.code_top_left }
+    }
+
+    /// From the code's modules to the upright square.
+    #[must_use]
+    pub fn module_to_square(&self) -> Map<Module, SquareMm> {
+        Map::scale_then_shift(self.module, self.code.x, self.code.y)
+    }
+
+    /// From a square, hanging exactly in its place, turned, to the wall.
+    #[must_use]
+    pub fn square_to_wall(&self, site: Site, turn: Turn) -> Map<SquareMm, WallMm> {
+        let middle = Point::new(self.side / 2.0, self.side / 2.0);
+        let place = Map::scale_then_shift(1.0, whole(site.column) * self.side, whole(site.row) * self.side);
+        Map::quarter_turns(turn.quarters(), middle).then(&place)
+    }
+
+    /// The outer corners of the code of a square that hangs exactly in its place, clockwise in the code's own sense from
+    /// its top left.
+    #[must_use]
+    pub fn code_corners(&self, site: Site, turn: Turn) -> [Point<WallMm>; 4] {
+        let to_wall = self.module_to_square().then(&self.square_to_wall(site, turn));
+        module_corners().map(|m| to_wall.apply(m))
+    }
+
+    /// The corners of the paper whose code has this pose, clockwise in the square's own sense from its top left.
+    #[must_use]
+    pub fn paper_corners(&self, pose: &Pose) -> [Point<PhotoPx>; 4] {
+        let s = self.side;
+        [(0.0, 0.0), (s, 0.0), (s, s), (0.0, s)].map(|(x, y)| {
+            let m = Point::new((x - self.code.x) / self.module, (y - self.code.y) / self.module);
+            pose.module_to_photo(m)
+        })
+    }
+
+    /// The middle of the paper whose code has this pose.
+    #[must_use]
+    pub fn paper_middle(&self, pose: &Pose) -> Point<PhotoPx> {
+        let [a, _, c, _] = self.paper_corners(pose);
+        a.towards(c, 0.5)
+    }
+}
+
+/// The outer corners of a card's code.
+#[must_use]
+pub fn card_corners(card: &Card) -> [Point<WallMm>; 4] {
+    let half = HALF * card.module_mm;
+    let to_wall =
+        Map::<Module, WallMm>::scale_then_shift(card.module_mm, card.centre.x - half, card.centre.y - half);
+    module_corners().map(|m| to_wall.apply(m))
+}
+
+/// The pose that a camera gives a code with these outer corners; `None` where the camera does not see them.
+#[must_use]
+pub fn pose_of(camera: &Camera, corners: [Point<WallMm>; 4]) -> Option<Pose> {
+    let [a, b, c, d] = corners.map(|p| camera.wall_to_photo(p));
+    let span = 4.0 * HALF;
+    let pose = Pose {
+        centre: a.towards(c, 0.5).towards(b.towards(d, 0.5), 0.5),
+        u: ((b - a) + (c - d)) / span,
+        v: ((d - a) + (c - b)) / span,
+    };
+    let sound = pose.centre.is_finite() && pose.px_per_module().is_finite() && pose.px_per_module() > 0.05;
+    sound.then_some(pose)
+}
+
+fn module_corners() -> [Point<Module>; 4] {
+    [(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0)].map(|(x, y)| Point::new(x * HALF, y * HALF))
+}
+
+/// A count of cells, of either sign, as a real number.
+#[allow(clippy::cast_precision_loss, reason = "counts of cells stay far below 2^53")]
+#[must_use]
+pub fn whole(count: i64) -> f64 {
+    count as f64
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::frame::Vector;
+    use proptest::prelude::*;
+
+    const LAYOUT: Layout = Layout { side: 127.0, module: 0.6, code: Point::new(106.4, 106.4) };
+
+    #[test]
+    fn an_upside_down_square_has_its_code_top_left() {
+        let [top_left, ..] = LAYOUT.code_corners(Site { row: 1, column: 2 }, Turn::Half);
+        assert!(top_left.distance(Point::new(254.0 + 20.6, 127.0 + 20.6)).value() < 1e-9);
+    }
+
+    #[test]
+    fn a_quarter_turn_clockwise_takes_the_code_to_the_bottom_left() {
+        let corners = LAYOUT.code_corners(Site { row: 0, column: 0 }, Turn::Quarter);
+        assert!(corners.iter().all(|c| c.x < 63.5 && c.y > 63.5));
+    }
+
+    proptest! {
+        #[test]
+        fn the_paper_is_found_from_its_code(row in -3_i64..9, column in -3_i64..9, quarters in 0_u32..4) {
+            let site = Site { row, column };
+            let turn = Turn::from_quarters(quarters);
+            let corners = LAYOUT.code_corners(site, turn).map(|p| Point::new(p.x + 400.0, p.y + 400.0));
+            let [a, b, c, d] = corners;
+            let pose = Pose { centre: a.towards(c, 0.5), u: (b - a) / 21.0, v: (d - a) / 21.0 };
+            let middle = LAYOUT.paper_middle(&pose);
+            let want = Point::new(400.0, 400.0)
+                + Vector::new((whole(column) + 0.5) * 127.0, (whole(row) + 0.5) * 127.0);
+            prop_assert!(middle.distance(want).value() < 1e-9);
+        }
+    }
+}

@@ -1,0 +1,110 @@
+//! Which cell is which, when only squares show the lattice.
+//!
+//! The lattice has a top left code and an upright of its own. Four turns and a shift lead from it to the wall; what the
+//! squares *say* votes for one of them, and so do cards that are in sight. Squares that all hang in wrong places still vote
+//! with their uprights, and a lattice as large as the wall fits in one place only.
+
+use super::place::{Site, whole};
+use crate::frame::{Map, Point, WallMm};
+use crate::plan::{Cell, Grid, Turn};
+
+/// A square seen at a place of the floating lattice.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Vote {
+    /// Where it hangs.
+    pub site: Site,
+    /// How it is turned against the lattice.
+    pub turn: Turn,
+    /// The cell where it belongs, if its code was named.
+    pub home: Option<Cell>,
+}
+
+/// From a floating lattice to the wall: quarter turns clockwise about the origin of cell (0, 0), then a shift by cells.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Placing {
+    /// Quarter turns clockwise.
+    pub turn: Turn,
+    /// Columns to the right.
+    pub right: i64,
+    /// Rows down.
+    pub down: i64,
+}
+
+impl Placing {
+    /// The place on the wall of a place in the lattice.
+    #[must_use]
+    pub fn site(&self, from: Site) -> Site {
+        turned(from, self.turn).step(self.right, self.down)
+    }
+
+    /// How a square is turned on the wall that is turned so in the lattice.
+    #[must_use]
+    pub fn turn(&self, from: Turn) -> Turn {
+        Turn::from_quarters(from.quarters() + self.turn.quarters())
+    }
+
+    /// The way back, in millimetres: from the wall to the floating lattice with cells of this side.
+    #[must_use]
+    pub fn wall_to_lattice(&self, side: f64) -> Map<WallMm, WallMm> {
+        let middle = Point::new(side / 2.0, side / 2.0);
+        let shift = Map::scale_then_shift(1.0, -whole(self.right) * side, -whole(self.down) * side);
+        shift.then(&Map::quarter_turns(4 - self.turn.quarters(), middle))
+    }
+}
+
+/// A cell's place after quarter turns clockwise about the middle of cell (0, 0).
+fn turned(site: Site, turn: Turn) -> Site {
+    let Site { row, column } = site;
+    match turn {
+        Turn::None => site,
+        Turn::Quarter => Site { row: column, column: -row },
+        Turn::Half => Site { row: -row, column: -column },
+        Turn::ThreeQuarters => Site { row: -column, column: row },
+    }
+}
+
+/// Weight of a square that would hang upright: a turned square is the exception.
+const UPRIGHT: f64 = 0.6;
+
+/// The placing that most speaks for; `None` where two have about the same to say for them, or none fits the wall.
+///
+/// `cards` rates what the cards in sight say for a placing.
+#[must_use]
+pub fn resolve(grid: &Grid, votes: &[Vote], cards: impl Fn(&Placing) -> f64) -> Option<Placing> {
+    let mut rated: Vec<(f64, Placing)> =
+        candidates(grid, votes).into_iter().map(|p| (rate(votes, &p) + cards(&p), p)).collect();
+    rated.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+    let (first, best) = *rated.first()?;
+    let second = rated.get(1).map_or(f64::NEG_INFINITY, |(rating, _)| *rating);
+    (first - second >= 1.0 && first > 0.0).then_some(best)
+}
+
+/// All placings that keep every square on the wall.
+fn candidates(grid: &Grid, votes: &[Vote]) -> Vec<Placing> {
+    let (columns, rows) =
+        (i64::try_from(grid.columns).unwrap_or(i64::MAX), i64::try_from(grid.rows).unwrap_or(i64::MAX));
+    let mut all = Vec::new();
+    for turn in Turn::ALL {
+        let sites: Vec<Site> = votes.iter().map(|v| turned(v.site, turn)).collect();
+        let least = |of: fn(&Site) -> i64| sites.iter().map(of).min().unwrap_or(0);
+        let most = |of: fn(&Site) -> i64| sites.iter().map(of).max().unwrap_or(0);
+        let (left, right) = (-least(|s| s.column), columns - 1 - most(|s| s.column));
+        let (up, down) = (-least(|s| s.row), rows - 1 - most(|s| s.row));
+        for right in left..=right {
+            all.extend((up..=down).map(|down| Placing { turn, right, down }));
+        }
+    }
+    all
+}
+
+fn rate(votes: &[Vote], placing: &Placing) -> f64 {
+    let at_home = |vote: &&Vote| {
+        let Site { row, column } = placing.site(vote.site);
+        vote.home.is_some_and(|home| {
+            i64::try_from(home.row) == Ok(row) && i64::try_from(home.column) == Ok(column)
+        })
+    };
+    let upright = votes.iter().filter(|vote| placing.turn(vote.turn) == Turn::None).count();
+    let home = votes.iter().filter(at_home).count();
+    crate::frame::float(home) + UPRIGHT * crate::frame::float(upright)
+}

@@ -1,0 +1,60 @@
+//! The first camera: from codes that agree with each other where they hang.
+
+use super::camera::Anchor;
+use super::lens::Lens;
+use super::reading::Camera;
+use crate::frame::{Length, WallMm};
+
+/// How far from its place a code may be seen and still agree, in mm: squares and cards hang within some 15.
+const AGREES_MM: f64 = 25.0;
+/// How much more that is for each mm from the codes that the camera was fitted to, while they are few.
+const DRIFT: f64 = 0.12;
+/// So many codes are tried as a beginning.
+const SEEDS: usize = 12;
+
+/// The camera that most of the anchors agree with, and which of them do. `None` where there are no anchors.
+///
+/// Grown from one anchor outwards, each time fitted again: a few that hang elsewhere do not bend it.
+#[must_use]
+pub fn consensus(anchors: &[Anchor], lens: Lens) -> Option<(Camera, Vec<Anchor>)> {
+    let step = anchors.len().div_ceil(SEEDS).max(1);
+    let mut best: Option<(Camera, Vec<Anchor>)> = None;
+    for seed in anchors.iter().step_by(step) {
+        let Some(camera) = Camera::from_one(seed, lens) else { continue };
+        let camera = grown(camera, seed, anchors);
+        let agreeing: Vec<Anchor> = anchors.iter().filter(|a| camera.shift(a) < AGREES_MM).copied().collect();
+        let enough = agreeing.len() * 10 >= anchors.len() * 9;
+        if best.as_ref().is_none_or(|(_, most)| agreeing.len() > most.len()) {
+            best = Some((camera, agreeing));
+        }
+        if enough {
+            break;
+        }
+    }
+    best
+}
+
+fn grown(mut camera: Camera, seed: &Anchor, anchors: &[Anchor]) -> Camera {
+    let away = |a: &Anchor| -> Length<WallMm> { a.wall[0].distance(seed.wall[0]) };
+    let mut waiting: Vec<&Anchor> = anchors.iter().filter(|a| *a != seed).collect();
+    waiting.sort_by(|a, b| away(a).value().total_cmp(&away(b).value()));
+    let mut agreeing = vec![*seed];
+    let mut at = 0;
+    while at < waiting.len() {
+        let batch = (agreeing.len() / 3).clamp(1, waiting.len() - at);
+        let known = agreeing.len();
+        for anchor in &waiting[at..at + batch] {
+            let near =
+                agreeing.iter().map(|a| a.wall[0].distance(anchor.wall[0]).value()).fold(f64::MAX, f64::min);
+            let slack = if known < 6 { near * DRIFT } else { 0.0 };
+            if camera.shift(anchor) < AGREES_MM + slack {
+                agreeing.push(**anchor);
+            }
+        }
+        if agreeing.len() > known {
+            camera = camera.fitted(&agreeing);
+        }
+        at += batch;
+    }
+    camera
+}
