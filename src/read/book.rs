@@ -1,7 +1,7 @@
 //! The codes of the event as a photo shows them, and the comparison of what is seen with all of them at once.
 //!
 //! A code is compared on a lattice of two places a module, one module of quiet zone included. A [`Sheet`] holds every
-//! code of the event as it looks there after a blur of one strength. What all codes share (finder patterns, timing, the
+//! code of the event as it looks there in one view: after a blur, and bleached by the sun or not. What all codes share (finder patterns, timing, the
 //! first letters of the text) says *whether and where* there is a code; the rest says *which*:
 //!
 //! ```text
@@ -25,11 +25,34 @@ const PER_MODULE: usize = 2;
 pub(super) const LATTICE: usize = (SIDE + 2 * MARGIN) * PER_MODULE;
 /// Places compared in all.
 pub(super) const PLACES: usize = LATTICE * LATTICE;
-/// Blurs for which sheets are made: standard deviation in modules. A phone's 0.7–1.0 px, its pixels and the interpolation
-/// make 1.25 modules at 0.8 px a module and 0.2 at 6.
-const BLURS: [f64; 6] = [0.2, 0.35, 0.5, 0.7, 0.95, 1.25];
-/// The blur for finding the way: wide enough to pull a pose in from a module away.
-pub(super) const FIRST_BLUR: usize = 2;
+/// How a photo may show a code: blur as a standard deviation in modules, and how much darkness the light drowns.
+///
+/// A phone's 0.7–1.0 px, its pixels and the interpolation make 1.25 modules at 0.8 px a module and 0.2 at 6. In full sun
+/// the sensor clips: of a bleached code only those places show that are darker than a share of full dark.
+const VIEWS: [View; 9] = [
+    View { blur: 0.2, drowned: 0.0 },
+    View { blur: 0.35, drowned: 0.0 },
+    View { blur: 0.5, drowned: 0.0 },
+    View { blur: 0.7, drowned: 0.0 },
+    View { blur: 0.95, drowned: 0.0 },
+    View { blur: 1.25, drowned: 0.0 },
+    View { blur: 0.5, drowned: 0.5 },
+    View { blur: 0.7, drowned: 0.5 },
+    View { blur: 0.7, drowned: 0.7 },
+];
+/// The view for finding the way: blurred enough to pull a pose in from a module away.
+pub(super) const FIRST_VIEW: usize = 2;
+/// So many of the best codes are told.
+pub(super) const RANKED: usize = 3;
+
+/// One way a photo may show a code.
+#[derive(Copy, Clone, Debug)]
+struct View {
+    /// Standard deviation of the blur, in modules.
+    blur: f64,
+    /// Darkness below which nothing shows, as a share of full dark.
+    drowned: f32,
+}
 
 /// Whose code it is.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -45,12 +68,13 @@ pub enum Whose {
 pub struct Book {
     whose: Vec<Whose>,
     modules: Vec<Modules>,
-    sheets: [OnceLock<Sheet>; BLURS.len()],
+    sheets: [OnceLock<Sheet>; VIEWS.len()],
 }
 
-/// All codes of an event after one blur.
+/// All codes of an event in one view.
 #[derive(Debug)]
 pub struct Sheet {
+    view: View,
     weights: Vec<[f32; SIDE]>,
     /// Orthonormal: constant, slope along x, slope along y.
     light: [Vec<f32>; 3],
@@ -58,6 +82,8 @@ pub struct Sheet {
     pub(super) shared: Vec<f32>,
     /// What is each code's own, without light and shared part, of length 1; one after the other.
     own: Vec<f32>,
+    /// How strong each code's own part is against the shared part.
+    strength: Vec<f32>,
 }
 
 /// The outcome of one comparison.
@@ -71,6 +97,11 @@ pub struct Match {
     pub second: f32,
     /// Correlation of what is seen with what all codes share, −1 … 1.
     pub shared: f32,
+    /// The best code's own part as strong as it is seen, over what the shared part's strength lets expect: 1 for that very
+    /// code, less for one that is only like it.
+    pub strength: f32,
+    /// The best codes, best first.
+    pub(super) ranked: [usize; RANKED],
 }
 
 impl Book {
@@ -89,21 +120,21 @@ impl Book {
         self.whose[at]
     }
 
-    /// The sheet of one of the blurs.
-    pub(super) fn sheet(&self, blur: usize) -> &Sheet {
-        self.sheets[blur].get_or_init(|| Sheet::new(BLURS[blur], &self.modules))
+    /// The sheet of one of the views.
+    pub(super) fn sheet(&self, view: usize) -> &Sheet {
+        self.sheets[view].get_or_init(|| Sheet::new(VIEWS[view], &self.modules))
     }
 
-    /// The blur whose shared part fits best what is seen.
-    pub(super) fn blur_of(&self, seen: &[f32]) -> usize {
-        let fit = |blur: &usize| self.sheet(*blur).shared_fit(seen);
-        (0..BLURS.len()).max_by(|a, b| fit(a).total_cmp(&fit(b))).unwrap_or(FIRST_BLUR)
+    /// The view whose shared part fits best what is seen.
+    pub(super) fn view_of(&self, seen: &[f32]) -> usize {
+        let fit = |view: &usize| self.sheet(*view).shared_fit(seen);
+        (0..VIEWS.len()).max_by(|a, b| fit(a).total_cmp(&fit(b))).unwrap_or(FIRST_VIEW)
     }
 
-    /// A code after one of the blurs, without light, of length 1.
-    pub(super) fn drawn(&self, at: usize, blur: usize) -> Vec<f32> {
-        let sheet = self.sheet(blur);
-        let mut drawn = draw(&self.modules[at], &sheet.weights);
+    /// A code in one of the views, without light, of length 1.
+    pub(super) fn drawn(&self, at: usize, view: usize) -> Vec<f32> {
+        let sheet = self.sheet(view);
+        let mut drawn = draw(&self.modules[at], &sheet.weights, sheet.view.drowned);
         sheet.darken(&mut drawn);
         normalise(&mut drawn);
         drawn
@@ -111,26 +142,29 @@ impl Book {
 }
 
 impl Sheet {
-    fn new(blur: f64, codes: &[Modules]) -> Self {
-        let weights = weights(blur);
+    fn new(view: View, codes: &[Modules]) -> Self {
+        let weights = weights(view.blur);
         let light = light();
         let mut own: Vec<f32> = Vec::with_capacity(codes.len() * PLACES);
         let mut shared = vec![0.0; PLACES];
         for code in codes {
-            let drawn = draw(code, &weights);
+            let drawn = draw(code, &weights, view.drowned);
             shared.iter_mut().zip(&drawn).for_each(|(s, d)| *s += d);
             own.extend(drawn);
         }
-        let mut sheet = Self { weights, light, shared, own: Vec::new() };
+        let mut sheet = Self { view, weights, light, shared, own: Vec::new(), strength: Vec::new() };
         let mut shared = std::mem::take(&mut sheet.shared);
         sheet.darken(&mut shared);
         normalise(&mut shared);
+        let mut strength = Vec::with_capacity(codes.len());
         for code in own.chunks_exact_mut(PLACES) {
             sheet.darken(code);
+            let common = dot(code, &shared).max(f32::MIN_POSITIVE);
             project_out(code, &shared);
+            strength.push(dot(code, code).sqrt() / common);
             normalise(code);
         }
-        Self { shared, own, ..sheet }
+        Self { shared, own, strength, ..sheet }
     }
 
     /// Takes the light (constant and slopes) out of what is seen.
@@ -150,20 +184,28 @@ impl Sheet {
     pub(super) fn compare(&self, seen: &[f32]) -> Match {
         let mut rest = seen.to_vec();
         self.darken(&mut rest);
-        let power = dot(&rest, &rest).sqrt();
-        let shared = if power > 0.0 { dot(&rest, &self.shared) / power } else { 0.0 };
-        project_out(&mut rest, &self.shared);
         let power = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
-        let mut found = Match { best: 0, score: -1.0, second: -1.0, shared };
+        let common = dot(&rest, &self.shared);
+        project_out(&mut rest, &self.shared);
+        let left = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
+        let mut ranked = [(-1.0_f32, 0); RANKED];
         for (at, own) in self.own.chunks_exact(PLACES).enumerate() {
-            let score = dot(&rest, own) / power;
-            if score > found.score {
-                found = Match { best: at, score, second: found.score, shared };
-            } else if score > found.second {
-                found.second = score;
+            let score = dot(&rest, own) / left;
+            if let Some(place) = ranked.iter().position(|(other, _)| score > *other) {
+                ranked[place..].rotate_right(1);
+                ranked[place] = (score, at);
             }
         }
-        found
+        let [(score, best), (second, _), _] = ranked;
+        let expected = common * self.strength.get(best).copied().unwrap_or(1.0);
+        Match {
+            best,
+            score,
+            second,
+            shared: common / power,
+            strength: score * left / expected.max(f32::MIN_POSITIVE),
+            ranked: ranked.map(|(_, at)| at),
+        }
     }
 }
 
@@ -185,8 +227,8 @@ fn weights(blur: f64) -> Vec<[f32; SIDE]> {
         .collect()
 }
 
-/// A code's darkness at each place, negated: dark is low.
-fn draw(code: &Modules, weights: &[[f32; SIDE]]) -> Vec<f32> {
+/// A code's darkness at each place, negated: dark is low. Darkness of less than `drowned` does not show.
+fn draw(code: &Modules, weights: &[[f32; SIDE]], drowned: f32) -> Vec<f32> {
     let rows: Vec<Vec<f32>> = (0..SIDE)
         .map(|row| {
             let dark = |column: usize| if code.dark(column, row) { -1.0 } else { 0.0 };
@@ -197,7 +239,8 @@ fn draw(code: &Modules, weights: &[[f32; SIDE]]) -> Vec<f32> {
     let mut drawn = Vec::with_capacity(PLACES);
     for w in weights {
         for column in 0..LATTICE {
-            drawn.push(w.iter().zip(&rows).map(|(a, row)| a * row[column]).sum());
+            let level: f32 = w.iter().zip(&rows).map(|(a, row)| a * row[column]).sum();
+            drawn.push((level + drowned).min(0.0));
         }
     }
     drawn

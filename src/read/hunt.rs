@@ -12,13 +12,15 @@ use super::identify::{Found, Identifier};
 use super::lattice::quarters_between;
 use super::place::{Layout, Site, pose_of, whole};
 use super::reading::Camera;
-use super::seek::{Sought, seek};
+use super::seek::{Effort, QUICK, Sought, THOROUGH, seek};
 use crate::frame::{PhotoPx, Point, WallMm, round_signed};
 use crate::photo::Luma;
 use crate::plan::Turn;
 
 /// Cells this many sides from a known code are sought.
 const NEAR: f64 = 2.6;
+/// Beyond this many sides there is no cell that was not near a known code at some time.
+const FAR: f64 = 50.0;
 /// A cell is sought again when the place expected has moved by this many mm.
 const MOVED_MM: f64 = 1.5;
 /// A square whose middle lies this far from a cell's, in sides, is not taken for that cell's.
@@ -83,35 +85,50 @@ impl Hunt<'_> {
         let mut near = NEAR;
         for _ in 0..ROUNDS {
             let within = bounds(&known);
-            let mut news = self.take_loose(&mut known, &within);
             let due = self.due(&known, &within, &sought, near);
-            for (site, expected) in &due {
-                sought.insert(*site, *expected);
-            }
-            let seen: Vec<(Site, Option<Sought>)> = due
-                .par_iter()
-                .map(|(site, _)| {
-                    (*site, seek(self.luma, self.identifier, &known.camera, &self.layout, *site))
-                })
-                .collect();
-            for (site, one) in seen {
-                let Some(one) = one else { continue };
-                if one.found.whose.is_none() {
-                    known.nameless.insert(site, one);
-                } else {
-                    news |= self.take(&mut known, &within, one.found);
-                }
-            }
-            known.camera = known.camera.fitted(&self.anchors(&known));
+            sought.extend(due.iter().copied());
+            let news = self.look(&mut known, &within, &due, &QUICK);
             if !news && due.is_empty() {
-                if near > 50.0 {
+                if near > FAR {
                     break;
                 }
                 near *= 2.0;
             }
         }
+        known
+    }
+
+    /// Looks once more, and harder, where nothing was found.
+    #[must_use]
+    pub fn finish(&self, mut known: Known, within: &Bounds) -> Known {
+        for _ in 0..2 {
+            let due = self.due(&known, within, &BTreeMap::new(), f64::INFINITY);
+            if !self.look(&mut known, within, &due, &THOROUGH) {
+                break;
+            }
+        }
         known.nameless.retain(|site, _| !known.squares.contains_key(site));
         known
+    }
+
+    /// Seeks the cells that are due and fits the camera again; whether anything was found.
+    fn look(&self, known: &mut Known, within: &Bounds, due: &[(Site, Point<PhotoPx>)], effort: &Effort) -> bool {
+        let mut news = self.take_loose(known, within);
+        let camera = known.camera;
+        let seen: Vec<(Site, Option<Sought>)> = due
+            .par_iter()
+            .map(|(site, _)| (*site, seek(self.luma, self.identifier, &camera, &self.layout, *site, effort)))
+            .collect();
+        for (site, one) in seen {
+            let Some(one) = one else { continue };
+            if one.found.whose.is_none() {
+                known.nameless.insert(site, one);
+            } else {
+                news |= self.take(known, within, one.found);
+            }
+        }
+        known.camera = known.camera.fitted(&self.anchors(known));
+        news
     }
 
     /// The anchors of all that is known.

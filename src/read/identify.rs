@@ -1,7 +1,7 @@
 //! A rough pose becomes an exact one, and the code under it a name, or none.
 
 use super::align::Aligner;
-use super::book::{Book, FIRST_BLUR, Match, Whose};
+use super::book::{Book, FIRST_VIEW, Match, Whose};
 use super::pose::Pose;
 use crate::photo::Luma;
 
@@ -10,11 +10,19 @@ use crate::photo::Luma;
 const PRESENT: f32 = 0.42;
 /// The least correlation with a code's own part for its name to be taken. The largest of 3,000 chance correlations over
 /// some 250 free places lies near 0.25.
-const KNOWN: f32 = 0.45;
-/// The least lead of that correlation over the second best code's.
-const LEAD: f32 = 0.18;
-/// The score and the lead at which a name is taken without looking at further places.
-const SURE: (f32, f32) = (0.7, 0.35);
+const KNOWN: f32 = 0.38;
+/// By how much the best code must be likelier than the second, as a natural logarithm.
+const LIKELIER: f32 = 12.0;
+/// How strong the code's own part must be, and may be, for what the shared part lets expect. A code of another event that
+/// differs from one of this in a character or two reaches 0.6.
+const STRENGTH: std::ops::Range<f32> = 0.65..1.5;
+/// The least share of what is seen, light left out, that the whole code explains.
+const EXPLAINED: f32 = 0.5;
+/// Places that speak for or against a code independently of each other: of 441 modules, shared ones left out, what blur
+/// and the photo's compression leave.
+const FREE_PLACES: f32 = 200.0;
+/// The score at which a name is taken without looking at further places.
+const SURE: f32 = 0.6;
 
 /// A code that was seen.
 #[derive(Copy, Clone, Debug, PartialEq)]
@@ -31,13 +39,7 @@ impl Found {
     /// Whether looking further can be spared.
     #[must_use]
     pub fn sure(&self) -> bool {
-        self.whose.is_some() && self.matched.score >= SURE.0 && self.lead() >= SURE.1
-    }
-
-    /// How far the best code is ahead of the second.
-    #[must_use]
-    pub fn lead(&self) -> f32 {
-        self.matched.score - self.matched.second
+        self.whose.is_some() && self.matched.score >= SURE && self.matched.likelier() >= 2.0 * LIKELIER
     }
 
     /// What decides between two readings of one place: name first, then correlation.
@@ -45,6 +47,32 @@ impl Found {
     pub fn rank(&self) -> f32 {
         let named = if self.whose.is_some() { 1.0 } else { 0.0 };
         named + self.matched.score + self.matched.shared
+    }
+}
+
+impl Match {
+    /// By how much the best code is likelier than the second, as a natural logarithm: what each leaves unexplained, taken
+    /// for Gaussian noise over the places that are free of each other.
+    #[must_use]
+    pub fn likelier(&self) -> f32 {
+        let left = |score: f32| 1.0 - score.max(0.0).powi(2).min(0.999);
+        FREE_PLACES / 2.0 * (left(self.second) / left(self.score)).ln()
+    }
+
+    /// The share of what is seen, light left out, that the best code explains, 0 … 1.
+    #[must_use]
+    pub fn explained(&self) -> f32 {
+        let shared = self.shared.powi(2);
+        shared + (1.0 - shared) * self.score.max(0.0).powi(2)
+    }
+
+    /// Whether all speaks for the best code.
+    #[must_use]
+    pub fn settled(&self) -> bool {
+        self.score >= KNOWN
+            && self.likelier() >= LIKELIER
+            && STRENGTH.contains(&self.strength)
+            && self.explained() >= EXPLAINED
     }
 }
 
@@ -59,7 +87,7 @@ impl<'a> Identifier<'a> {
     /// For the codes of a book.
     #[must_use]
     pub fn new(book: &'a Book) -> Self {
-        Self { book, shared: Aligner::new(&book.sheet(FIRST_BLUR).shared) }
+        Self { book, shared: Aligner::new(&book.sheet(FIRST_VIEW).shared) }
     }
 
     /// The code near `rough`, which may be off by a module or so and a few degrees; `None` where there is none.
@@ -67,22 +95,25 @@ impl<'a> Identifier<'a> {
     pub fn identify(&self, luma: &Luma, rough: Pose) -> Option<Found> {
         let mut seen = Vec::new();
         let pose = self.shared.as_ref()?.align(luma, rough, 6, &mut seen);
-        let blur = self.book.blur_of(&seen);
-        let first = self.book.sheet(blur).compare(&seen);
+        let view = self.book.view_of(&seen);
+        let first = self.book.sheet(view).compare(&seen);
         if first.shared < PRESENT || strayed(&rough, &pose) {
             return None;
         }
-        let drawn = self.book.drawn(first.best, blur);
-        let pose_again = Aligner::new(&drawn)?.align(luma, pose, 4, &mut seen);
-        let blur = self.book.blur_of(&seen);
-        let again = self.book.sheet(blur).compare(&seen);
-        let (pose, matched) = if again.best == first.best && again.score >= first.score {
-            (pose_again, again)
-        } else {
-            (pose, first)
-        };
-        let known = matched.score >= KNOWN && matched.score - matched.second >= LEAD;
-        Some(Found { pose, whose: known.then(|| self.book.whose(matched.best)), matched })
+        let mut best = (pose, first);
+        for at in first.ranked {
+            let drawn = self.book.drawn(at, view);
+            let closer = Aligner::new(&drawn)?.align(luma, pose, 4, &mut seen);
+            let again = self.book.sheet(self.book.view_of(&seen)).compare(&seen);
+            if again.best == at && again.score > best.1.score && !strayed(&rough, &closer) {
+                best = (closer, again);
+            }
+            if best.1.settled() && best.1.likelier() > 2.0 * LIKELIER {
+                break;
+            }
+        }
+        let (pose, matched) = best;
+        Some(Found { pose, whose: matched.settled().then(|| self.book.whose(matched.best)), matched })
     }
 }
 

@@ -53,6 +53,7 @@ pub fn read(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadErr
     let known = from_cards(&hunt, printed, &cards, false)
         .map_or_else(|| from_squares(&hunt, printed, &cards), Ok)
         .or_else(|error| from_cards(&hunt, printed, &cards, true).ok_or(error))?;
+    let known = hunt.finish(known, &wall_bounds(printed));
     let Known { camera, cards, squares, nameless } = known;
     Ok(Wall { camera, squares, nameless, cards: cards.len() })
 }

@@ -9,24 +9,64 @@ use super::identify::{Found, Identifier};
 use super::place::{Layout, Site, pose_of};
 use super::pose::Pose;
 use super::reading::Camera;
-use crate::frame::{float, floor_index, round_byte};
+use crate::frame::{float, floor_index, round_byte, round_signed};
 use crate::photo::Luma;
 use crate::plan::Turn;
 
-/// How far from its place a square's code is looked for, in mm.
-pub const REACH_MM: f64 = 12.0;
-/// Directions looked along, in degrees from the cell's.
-const ASKEW: [f64; 5] = [0.0, -2.5, 2.5, -5.0, 5.0];
+/// How hard to look.
+#[derive(Debug)]
+pub struct Effort {
+    /// How far from its place a square's code is looked for, in mm.
+    reach_mm: f64,
+    /// Directions looked along, in degrees from the cell's.
+    askew: &'static [f64],
+    /// Whether single marks are tried as the corners of a narrow or sheared code, as paper that stands off the wall shows
+    /// it.
+    bent: bool,
+    /// At most so many places are looked at closely, for each way a square may be turned.
+    closer: usize,
+    /// What marks a finder pattern's middle.
+    marks: &'static [Mark],
+}
+
+/// Enough for squares that hang well: a centimetre off and five degrees askew.
+pub const QUICK: Effort = Effort {
+    reach_mm: 12.0,
+    askew: &[0.0, -2.5, 2.5, -5.0, 5.0],
+    bent: false,
+    closer: 5,
+    marks: &[Mark::Rings],
+};
+
+/// For cells where the quick look found nothing: curled corners, squares far askew, codes bleached by the sun.
+pub const THOROUGH: Effort = Effort {
+    reach_mm: 17.0,
+    askew: &[0.0, -3.0, 3.0, -6.0, 6.0, -9.0, 9.0, -12.0, 12.0],
+    bent: true,
+    closer: 8,
+    marks: &[Mark::Rings, Mark::Dot],
+};
+
+/// What is taken for the middle of a finder pattern.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+enum Mark {
+    /// 3, 5, 7 and 9 modules wide squares in turn dark, light, dark and light.
+    Rings,
+    /// A dark square of 3 modules in light: what the sun leaves of it.
+    Dot,
+}
+
 /// Places rated a module.
 const PER_MODULE: usize = 2;
 /// Modules from a code's middle to that of a finder pattern, along both axes.
 const FINDER: f64 = 7.0;
 /// Half the width of a finder pattern with the light ring around it, in modules.
 const RING: f64 = 4.5;
-/// At most so many places are looked at closely, for each way a square may be turned.
-const CLOSER: usize = 5;
 /// The least sum of three ratings for a closer look; a clean code has 2.7, chance in a drawing seldom 1.2.
 const PROMISING: f32 = 1.0;
+/// The least rating of a single mark, and how many of a patch are tried together.
+const PEAK: f32 = 0.3;
+const PEAKS: usize = 24;
 
 /// What was found in a cell.
 #[derive(Copy, Clone, Debug, PartialEq)]
@@ -45,6 +85,7 @@ pub fn seek(
     camera: &Camera,
     layout: &Layout,
     site: Site,
+    effort: &Effort,
 ) -> Option<Sought> {
     let mut best: Option<Sought> = None;
     for turn in Turn::ALL {
@@ -52,7 +93,7 @@ pub fn seek(
         if !luma.holds(expected.centre, 0.0) {
             continue;
         }
-        for rough in promising(luma, &expected, layout) {
+        for rough in promising(luma, &expected, layout, effort) {
             let Some(found) = identifier.identify(luma, rough) else { continue };
             if best.is_none_or(|b| found.rank() > b.found.rank()) {
                 best = Some(Sought { turn, found });
@@ -66,58 +107,84 @@ pub fn seek(
 }
 
 /// Places in a patch around the expected pose that look like a code's.
-fn promising(luma: &Luma, expected: &Pose, layout: &Layout) -> Vec<Pose> {
-    let reach = (REACH_MM / layout.module * float(PER_MODULE)).ceil() / float(PER_MODULE);
-    let half = reach + FINDER * 1.1 + RING + 1.0;
-    let places = 2 * floor_index(half * float(PER_MODULE));
-    let half = float(places) / 2.0 / float(PER_MODULE);
-    let step = 1.0 / float(PER_MODULE);
+fn promising(luma: &Luma, expected: &Pose, layout: &Layout, effort: &Effort) -> Vec<Pose> {
+    let per = float(PER_MODULE);
+    let reach = (effort.reach_mm / layout.module * per).ceil() / per;
+    let half = reach + FINDER * 1.25 + RING + 1.0;
+    let places = 2 * floor_index(half * per);
+    let half = float(places) / 2.0 / per;
+    let step = 1.0 / per;
     let first = expected.centre + (expected.u + expected.v) * (step / 2.0 - half);
     let mut patch = Vec::new();
     luma.lattice(first, [expected.u * step, expected.v * step], [places, places], &mut patch);
-    let ratings = Ratings::new(&patch, places);
-    ratings.best_codes(reach, half).into_iter().map(|place| place.pose(expected)).collect()
+    let sums = Sums::new(&patch, places);
+    let mut poses = Vec::new();
+    for mark in effort.marks {
+        let ratings = Ratings::new(&sums, *mark);
+        let mut places = ratings.best_codes(reach, effort);
+        if effort.bent {
+            places.extend(ratings.bent_codes(reach, effort));
+        }
+        poses.extend(places.into_iter().map(|place| place.pose(expected)));
+    }
+    poses
 }
 
-/// A place that looks like a code's middle, in modules from the patch's middle, and askew by `degrees`.
+/// A place that looks like a code's middle, in modules from the patch's middle, and the code's steps of one module there.
 #[derive(Copy, Clone)]
 struct Place {
     rating: f32,
-    x: f64,
-    y: f64,
-    degrees: f64,
+    middle: [f64; 2],
+    u: [f64; 2],
+    v: [f64; 2],
 }
 
 impl Place {
     fn pose(&self, expected: &Pose) -> Pose {
-        let (sin, cos) = self.degrees.to_radians().sin_cos();
-        Pose {
-            centre: expected.centre + expected.u * self.x + expected.v * self.y,
-            u: expected.u * cos + expected.v * sin,
-            v: expected.v * cos - expected.u * sin,
-        }
+        let step = |[x, y]: [f64; 2]| expected.u * x + expected.v * y;
+        Pose { centre: expected.centre + step(self.middle), u: step(self.u), v: step(self.v) }
+    }
+
+    fn near(&self, other: &Self) -> bool {
+        let apart = |a: [f64; 2], b: [f64; 2]| (a[0] - b[0]).abs().max((a[1] - b[1]).abs());
+        apart(self.middle, other.middle) < 2.0
+            && apart(self.u, other.u) < 0.2
+            && apart(self.v, other.v) < 0.2
     }
 }
 
-/// How much each place of a patch looks like the middle of a finder pattern: the correlation with 3, 5, 7 and 9 modules
-/// wide squares in turn dark, light, dark and light, −1 … 1. Nearly the same for patterns a few degrees askew.
+/// The best of the places, none near a better one.
+fn apart(mut places: Vec<Place>, most: usize) -> Vec<Place> {
+    places.sort_by(|a, b| b.rating.total_cmp(&a.rating));
+    let mut kept: Vec<Place> = Vec::new();
+    for place in places {
+        if !kept.iter().any(|k| k.near(&place)) {
+            kept.push(place);
+            if kept.len() == most {
+                break;
+            }
+        }
+    }
+    kept
+}
+
+/// How much each place of a patch looks like a mark: a correlation, −1 … 1. Nearly the same for marks a few degrees askew.
 struct Ratings {
     places: usize,
     rating: Vec<f32>,
 }
 
 impl Ratings {
-    fn new(patch: &[f32], places: usize) -> Self {
-        let sums = Sums::new(patch, places);
-        let width = places + 1;
+    fn new(sums: &Sums, mark: Mark) -> Self {
+        let width = sums.width;
         let mut rating = vec![0.0; width * width];
         let margin = 9;
         for y in margin..width.saturating_sub(margin) {
             for x in margin..width.saturating_sub(margin) {
-                rating[y * width + x] = sums.rate(x, y);
+                rating[y * width + x] = sums.rate(x, y, mark);
             }
         }
-        Self { places, rating }
+        Self { places: width - 1, rating }
     }
 
     fn at(&self, x: i64, y: i64) -> f32 {
@@ -128,40 +195,79 @@ impl Ratings {
         }
     }
 
-    /// The places, best first, where three ratings stand as in a code; none within two modules of a better one.
-    fn best_codes(&self, reach: f64, half: f64) -> Vec<Place> {
+    /// The places, best first, where three ratings stand as in a code that lies flat.
+    fn best_codes(&self, reach: f64, effort: &Effort) -> Vec<Place> {
         let per = float(PER_MODULE);
         let reach = i64::try_from(floor_index(reach * per)).unwrap_or(0);
-        let middle = i64::try_from(self.places / 2).unwrap_or(0);
+        let middle = self.middle();
         let mut promising: Vec<Place> = Vec::new();
-        for degrees in ASKEW {
+        for degrees in effort.askew {
             let (sin, cos) = degrees.to_radians().sin_cos();
             let corner = |x: f64, y: f64| {
                 let (x, y) = (x * FINDER * per, y * FINDER * per);
-                [crate::frame::round_signed(x * cos - y * sin), crate::frame::round_signed(x * sin + y * cos)]
+                [round_signed(x * cos - y * sin), round_signed(x * sin + y * cos)]
             };
             let corners = [corner(-1.0, -1.0), corner(1.0, -1.0), corner(-1.0, 1.0)];
-            for y in middle - reach..=middle + reach {
-                for x in middle - reach..=middle + reach {
-                    let rating: f32 = corners.iter().map(|[dx, dy]| self.at(x + dx, y + dy)).sum();
+            for y in -reach..=reach {
+                for x in -reach..=reach {
+                    let rating =
+                        corners.iter().map(|[dx, dy]| self.at(middle + x + dx, middle + y + dy)).sum();
                     if rating > PROMISING {
-                        let place = |k: i64| super::place::whole(k) / per - half;
-                        promising.push(Place { rating, x: place(x), y: place(y), degrees });
+                        let middle = [x, y].map(|k| super::place::whole(k) / per);
+                        promising.push(Place { rating, middle, u: [cos, sin], v: [-sin, cos] });
                     }
                 }
             }
         }
-        promising.sort_by(|a, b| b.rating.total_cmp(&a.rating));
-        let mut kept: Vec<Place> = Vec::new();
-        for place in promising {
-            if kept.iter().all(|k| (k.x - place.x).abs().max((k.y - place.y).abs()) > 2.0) {
-                kept.push(place);
-                if kept.len() == CLOSER {
-                    break;
+        apart(promising, effort.closer)
+    }
+
+    /// The places, best first, where three single marks stand as in a code that is seen narrow or sheared.
+    fn bent_codes(&self, reach: f64, effort: &Effort) -> Vec<Place> {
+        let peaks = self.peaks();
+        let mut promising = Vec::new();
+        for (corner, c) in &peaks {
+            for (right, r) in &peaks {
+                let u = [0, 1].map(|k| (r[k] - c[k]) / (2.0 * FINDER));
+                if !(0.5..1.25).contains(&u[0].hypot(u[1])) || u[0] < 3.0 * u[1].abs() {
+                    continue;
+                }
+                for (below, b) in &peaks {
+                    let v = [0, 1].map(|k| (b[k] - c[k]) / (2.0 * FINDER));
+                    if !(0.5..1.25).contains(&v[0].hypot(v[1])) || v[1] < 3.0 * v[0].abs() {
+                        continue;
+                    }
+                    let middle = [0, 1].map(|k| (r[k] + b[k]) / 2.0);
+                    if middle[0].abs().max(middle[1].abs()) <= reach {
+                        promising.push(Place { rating: corner + right + below, middle, u, v });
+                    }
                 }
             }
         }
-        kept
+        apart(promising, effort.closer)
+    }
+
+    /// The highest ratings that stand above all within two modules, with their places in modules from the patch's middle.
+    fn peaks(&self) -> Vec<(f32, [f64; 2])> {
+        let (per, middle) = (float(PER_MODULE), self.middle());
+        let last = i64::try_from(self.places).unwrap_or(0);
+        let around = || (-4..=4).flat_map(|dy| (-4..=4).map(move |dx| (dx, dy)));
+        let mut peaks: Vec<(f32, [f64; 2])> = Vec::new();
+        for y in 0..=last {
+            for x in 0..=last {
+                let rating = self.at(x, y);
+                if rating > PEAK && around().all(|(dx, dy)| self.at(x + dx, y + dy) <= rating) {
+                    peaks.push((rating, [x, y].map(|k| super::place::whole(k - middle) / per)));
+                }
+            }
+        }
+        peaks.sort_by(|a, b| b.0.total_cmp(&a.0));
+        peaks.truncate(PEAKS);
+        peaks
+    }
+
+    fn middle(&self) -> i64 {
+        i64::try_from(self.places / 2).unwrap_or(0)
     }
 }
 
@@ -200,15 +306,20 @@ impl Sums {
         super::book::single(f64::from(sum))
     }
 
-    fn rate(&self, x: usize, y: usize) -> f32 {
+    /// Correlation of the 9 × 9 modules about a corner between places with a mark. Of their 324 places, 132 are dark in
+    /// rings and 36 in a dot.
+    fn rate(&self, x: usize, y: usize, mark: Mark) -> f32 {
         let [a3, a5, a7, a9] = [3, 5, 7, 9].map(|half| self.square_sum(&self.level, x, y, half));
-        let (dark, light) = (a3 + a7 - a5, a5 - a3 + a9 - a7);
         let mean = a9 / 324.0;
         let power = self.square_sum(&self.square, x, y, 9) / 324.0 - mean * mean;
-        if power < 4.0 {
+        if power < 0.5 {
             return 0.0;
         }
-        // 132 places of the 324 are dark, 192 light
-        (light / 192.0 - dark / 132.0) * (192.0_f32 * 132.0).sqrt() / 324.0 / power.sqrt()
+        let (dark, places) = match mark {
+            Mark::Rings => (a3 + a7 - a5, 132.0_f32),
+            Mark::Dot => (a3, 36.0),
+        };
+        let light = 324.0 - places;
+        ((a9 - dark) / light - dark / places) * (light * places).sqrt() / 324.0 / power.sqrt()
     }
 }

@@ -99,15 +99,17 @@ fn main() {
                         && c["hung_turn"].as_u64().unwrap_or(0) == u64::from(s.turn.degrees())
                     {
                         if r { right += 1 } else { extra += 1 }
+                        let m = s.found.matched;
+                        if std::env::var("STATS").is_ok() { println!("STAT {r} {:.3} {:.3} {:.3} {:.1} {:.3} {:.3}", m.score, m.second, m.shared, m.likelier(), m.strength, m.explained()); }
                     } else {
                         wrong += 1;
                         println!(
-                            "   WRONG {label}: {found} {:?} hung {} {} score {:.2} {:.2}",
+                            "   WRONG {label}: {found} {:?} hung {} {} score {:.2} {:?}",
                             s.turn,
                             c["hung"],
                             c["hung_turn"],
                             s.found.matched.score,
-                            s.found.lead()
+                            (s.found.matched.likelier(), s.found.matched.strength, s.found.matched.shared)
                         );
                     }
                 }
@@ -115,7 +117,7 @@ fn main() {
                     if r {
                         missed.push(format!(
                             "{label} {:?}",
-                            wall.nameless.get(&site).map(|s| (s.found.matched.score, s.found.lead()))
+                            wall.nameless.get(&site).map(|s| (s.found.matched.score, (s.found.matched.likelier(), s.found.matched.strength, s.found.matched.shared)))
                         ));
                     }
                 }
