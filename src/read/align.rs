@@ -3,7 +3,8 @@
 
 use nalgebra::{Cholesky, Matrix6, Vector6};
 
-use super::book::{LATTICE, PLACES, dot, offset, single};
+use super::book::Light;
+use super::draw::{LATTICE, PLACES, dot, even_out, offset, single};
 use super::pose::Pose;
 use crate::frame::float;
 use crate::photo::Luma;
@@ -12,6 +13,7 @@ use crate::photo::Luma;
 #[derive(Debug)]
 pub(super) struct Aligner<'a> {
     template: &'a [f32],
+    light: Light,
     /// For each place: change with shift right, shift down, and the four entries of the matrix.
     steepest: Vec<[f32; 6]>,
     normal: Cholesky<f64, nalgebra::U6>,
@@ -26,8 +28,8 @@ const STIFFNESS: f64 = 0.02;
 const LONGEST_STEP: f64 = 0.8;
 
 impl<'a> Aligner<'a> {
-    /// For a template of length 1 on the lattice. `None` where it is flat.
-    pub(super) fn new(template: &'a [f32]) -> Option<Self> {
+    /// For a template of length 1 on the lattice, made for what is seen in that light. `None` where it is flat.
+    pub(super) fn new(template: &'a [f32], light: Light) -> Option<Self> {
         let at = |x: usize, y: usize| template[y * LATTICE + x];
         let mut normal = Matrix6::<f64>::zeros();
         let mut steepest = Vec::with_capacity(PLACES);
@@ -49,17 +51,17 @@ impl<'a> Aligner<'a> {
         for k in 2..6 {
             normal[(k, k)] += stiff;
         }
-        Some(Self { template, steepest, normal: normal.cholesky()? })
+        Some(Self { template, light, steepest, normal: normal.cholesky()? })
     }
 
     /// Improves `pose` in at most `steps` steps; the brightness under the last pose is left in `seen`.
     pub(super) fn align(&self, luma: &Luma, pose: Pose, steps: usize, seen: &mut Vec<f32>) -> Pose {
         let mut pose = pose;
-        look(luma, &pose, seen);
+        look(luma, &pose, self.light, seen);
         for _ in 0..steps {
             let Some((next, moved)) = self.step(seen, &pose) else { break };
             pose = next;
-            look(luma, &pose, seen);
+            look(luma, &pose, self.light, seen);
             if moved < 0.02 {
                 break;
             }
@@ -71,7 +73,7 @@ impl<'a> Aligner<'a> {
     fn step(&self, seen: &[f32], pose: &Pose) -> Option<(Pose, f64)> {
         let mean = seen.iter().sum::<f32>() / single(float(PLACES));
         let gain = dot(seen, self.template); // the template has no mean
-        if gain < 1.0 {
+        if gain <= f32::EPSILON {
             return None;
         }
         let mut right = [0.0_f32; 6];
@@ -92,9 +94,12 @@ impl<'a> Aligner<'a> {
 }
 
 /// The brightness at the lattice's places under a pose.
-pub(super) fn look(luma: &Luma, pose: &Pose, seen: &mut Vec<f32>) {
+fn look(luma: &Luma, pose: &Pose, light: Light, seen: &mut Vec<f32>) {
     let first = offset(0);
     let step = offset(1) - first;
     let start = pose.centre + pose.u * first + pose.v * first;
     luma.lattice(start, [pose.u * step, pose.v * step], [LATTICE, LATTICE], seen);
+    if light == Light::Evened {
+        even_out(seen);
+    }
 }

@@ -16,10 +16,11 @@ use std::collections::HashMap;
 
 use rayon::prelude::*;
 
+use super::book::Light;
 use super::finders::Finder;
 use super::identify::{Found, Identifier};
 use super::pose::Pose;
-use crate::frame::{Vector, float, floor_index};
+use crate::frame::{float, floor_index};
 use crate::photo::Luma;
 
 /// Modules between the finder patterns of a version 1 code.
@@ -40,7 +41,7 @@ pub fn group(luma: &Luma, finders: &[Finder], identifier: &Identifier<'_>) -> Ve
             let mut found: Vec<Found> = Vec::new();
             for right in &partners {
                 for below in &partners {
-                    found.extend(pose(corner, right, below).and_then(|p| identifier.identify(luma, p)));
+                    found.extend(pose(corner, right, below).and_then(|p| identifier.identify(luma, p, Light::AsSeen)));
                 }
             }
             found
@@ -137,6 +138,7 @@ pub fn mean_module(found: &[Found]) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::frame::Vector;
     use proptest::prelude::*;
 
     proptest! {

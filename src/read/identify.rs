@@ -1,7 +1,7 @@
 //! A rough pose becomes an exact one, and the code under it a name, or none.
 
 use super::align::Aligner;
-use super::book::{Book, FIRST_VIEW, Match, Whose};
+use super::book::{Book, Light, Match, Whose};
 use super::pose::Pose;
 use crate::photo::Luma;
 
@@ -13,9 +13,14 @@ const PRESENT: f32 = 0.42;
 const KNOWN: f32 = 0.38;
 /// By how much the best code must be likelier than the second, as a natural logarithm.
 const LIKELIER: f32 = 12.0;
-/// How strong the code's own part must be, and may be, for what the shared part lets expect. A code of another event that
-/// differs from one of this in a character or two reaches 0.6.
-const STRENGTH: std::ops::Range<f32> = 0.65..1.5;
+/// How strong the code's own part must be for what the shared part lets expect. A code of another event that differs from
+/// one of this in a character or two reaches 0.6.
+const STRENGTH: f32 = 0.65;
+/// The same for a bleached code, of which the sun leaves more of this and less of that; it must then be
+/// [`LIKELIER_BLEACHED`].
+const STRENGTH_BLEACHED: f32 = 0.5;
+/// By how much the best code must be likelier than the second where the code is bleached.
+const LIKELIER_BLEACHED: f32 = 20.0;
 /// The least share of what is seen, light left out, that the whole code explains.
 const EXPLAINED: f32 = 0.5;
 /// Places that speak for or against a code independently of each other: of 441 modules, shared ones left out, what blur
@@ -69,9 +74,11 @@ impl Match {
     /// Whether all speaks for the best code.
     #[must_use]
     pub fn settled(&self) -> bool {
+        let (likelier, strength) =
+            if self.bleached { (LIKELIER_BLEACHED, STRENGTH_BLEACHED) } else { (LIKELIER, STRENGTH) };
         self.score >= KNOWN
-            && self.likelier() >= LIKELIER
-            && STRENGTH.contains(&self.strength)
+            && self.likelier() >= likelier
+            && self.strength >= strength
             && self.explained() >= EXPLAINED
     }
 }
@@ -80,32 +87,35 @@ impl Match {
 #[derive(Debug)]
 pub struct Identifier<'a> {
     book: &'a Book,
-    shared: Option<Aligner<'a>>,
+    shared: [Option<Aligner<'a>>; 2],
 }
 
 impl<'a> Identifier<'a> {
     /// For the codes of a book.
     #[must_use]
     pub fn new(book: &'a Book) -> Self {
-        Self { book, shared: Aligner::new(&book.sheet(FIRST_VIEW).shared) }
+        let shared = [Light::AsSeen, Light::Evened]
+            .map(|light| Aligner::new(&book.sheet(light.first_view()).shared, light));
+        Self { book, shared }
     }
 
     /// The code near `rough`, which may be off by a module or so and a few degrees; `None` where there is none.
     #[must_use]
-    pub fn identify(&self, luma: &Luma, rough: Pose) -> Option<Found> {
+    pub fn identify(&self, luma: &Luma, rough: Pose, light: Light) -> Option<Found> {
         let mut seen = Vec::new();
-        let pose = self.shared.as_ref()?.align(luma, rough, 6, &mut seen);
-        let view = self.book.view_of(&seen);
-        let first = self.book.sheet(view).compare(&seen);
+        let [as_seen, evened] = &self.shared;
+        let shared = if light == Light::AsSeen { as_seen } else { evened };
+        let pose = shared.as_ref()?.align(luma, rough, 6, &mut seen);
+        let (view, first) = self.compare(&seen, light)?;
         if first.shared < PRESENT || strayed(&rough, &pose) {
             return None;
         }
         let mut best = (pose, first);
         for at in first.ranked {
             let drawn = self.book.drawn(at, view);
-            let closer = Aligner::new(&drawn)?.align(luma, pose, 4, &mut seen);
-            let again = self.book.sheet(self.book.view_of(&seen)).compare(&seen);
-            if again.best == at && again.score > best.1.score && !strayed(&rough, &closer) {
+            let closer = Aligner::new(&drawn, light)?.align(luma, pose, 4, &mut seen);
+            let (_, again) = self.compare(&seen, light)?;
+            if again.best == at && again.explained() > best.1.explained() && !strayed(&rough, &closer) {
                 best = (closer, again);
             }
             if best.1.settled() && best.1.likelier() > 2.0 * LIKELIER {
@@ -114,6 +124,14 @@ impl<'a> Identifier<'a> {
         }
         let (pose, matched) = best;
         Some(Found { pose, whose: matched.settled().then(|| self.book.whose(matched.best)), matched })
+    }
+
+    /// The comparison in the view that explains most of what is seen, and that view.
+    fn compare(&self, seen: &[f32], light: Light) -> Option<(usize, Match)> {
+        let views = self.book.views_of(seen, light).into_iter();
+        views
+            .map(|view| (view, self.book.sheet(view).compare(seen)))
+            .max_by(|a, b| a.1.explained().total_cmp(&b.1.explained()))
     }
 }
 

@@ -3,6 +3,7 @@
 mod align;
 pub mod book;
 pub mod camera;
+mod draw;
 pub mod finders;
 pub mod group;
 pub mod hunt;
@@ -16,6 +17,7 @@ pub mod reading;
 pub mod resolve;
 pub mod seek;
 pub mod start;
+mod sheet;
 pub mod stranger;
 
 pub use reading::{Camera, CellReading, PhotoReading, Sight, WallReading};

@@ -5,6 +5,7 @@
 //! rated as the middle of a finder pattern, and the places where three ratings stand together as in a code are looked at
 //! closely by [`Identifier`].
 
+use super::book::Light;
 use super::identify::{Found, Identifier};
 use super::place::{Layout, Site, pose_of};
 use super::pose::Pose;
@@ -27,6 +28,8 @@ pub struct Effort {
     closer: usize,
     /// What marks a finder pattern's middle.
     marks: &'static [Mark],
+    /// In what light the places are looked at.
+    lights: &'static [Light],
 }
 
 /// Enough for squares that hang well: a centimetre off and five degrees askew.
@@ -36,6 +39,7 @@ pub const QUICK: Effort = Effort {
     bent: false,
     closer: 5,
     marks: &[Mark::Rings],
+    lights: &[Light::AsSeen],
 };
 
 /// For cells where the quick look found nothing: curled corners, squares far askew, codes bleached by the sun.
@@ -45,6 +49,7 @@ pub const THOROUGH: Effort = Effort {
     bent: true,
     closer: 8,
     marks: &[Mark::Rings, Mark::Dot],
+    lights: &[Light::AsSeen, Light::Evened],
 };
 
 /// What is taken for the middle of a finder pattern.
@@ -94,12 +99,14 @@ pub fn seek(
             continue;
         }
         for rough in promising(luma, &expected, layout, effort) {
-            let Some(found) = identifier.identify(luma, rough) else { continue };
-            if best.is_none_or(|b| found.rank() > b.found.rank()) {
-                best = Some(Sought { turn, found });
-            }
-            if found.sure() {
-                return best;
+            for light in effort.lights {
+                let Some(found) = identifier.identify(luma, rough, *light) else { continue };
+                if best.is_none_or(|b| found.rank() > b.found.rank()) {
+                    best = Some(Sought { turn, found });
+                }
+                if found.sure() {
+                    return best;
+                }
             }
         }
     }
@@ -303,7 +310,7 @@ impl Sums {
             .wrapping_add(at(x - half, y - half))
             .wrapping_sub(at(x + half, y - half))
             .wrapping_sub(at(x - half, y + half));
-        super::book::single(f64::from(sum))
+        super::draw::single(f64::from(sum))
     }
 
     /// Correlation of the 9 × 9 modules about a corner between places with a mark. Of their 324 places, 132 are dark in

@@ -1,0 +1,149 @@
+//! A code's modules as levels on the lattice where it is compared, and the arithmetic of such levels.
+//!
+//! ```text
+//!      one module of quiet zone      two places a module:
+//!    ┌─┬───────────────────────┬─┐      ┌─────┐
+//!    │ │ 21 modules            │ │      │ · · │
+//!    │ │                       │ │      │ · · │
+//!                                       └─────┘
+//! ```
+
+use crate::frame::float;
+use crate::plan::Modules;
+use crate::plan::code::SIDE;
+
+/// Modules of quiet zone that are compared too. More would often be drawn on.
+const MARGIN: usize = 1;
+/// Places compared along a module's side.
+const PER_MODULE: usize = 2;
+/// Places compared along a code's side.
+pub(super) const LATTICE: usize = (SIDE + 2 * MARGIN) * PER_MODULE;
+/// Places compared in all.
+pub(super) const PLACES: usize = LATTICE * LATTICE;
+
+/// How far a place of the lattice lies from the code's centre, in modules.
+pub(super) fn offset(place: usize) -> f64 {
+    (float(place) + 0.5) / float(PER_MODULE) - float(MARGIN) - super::pose::HALF
+}
+
+/// How much of each module shows at each place of the lattice along one axis: a module convolved with a Gaussian.
+pub(super) fn weights(blur: f64) -> Vec<[f32; SIDE]> {
+    (0..LATTICE)
+        .map(|place| {
+            let at = offset(place) + super::pose::HALF;
+            std::array::from_fn(|module| {
+                let edge = |m: f64| normal_below((m - at) / blur);
+                single(edge(float(module) + 1.0) - edge(float(module)))
+            })
+        })
+        .collect()
+}
+
+/// A code's darkness at each place, negated: dark is low. Darkness of less than `drowned` does not show.
+pub(super) fn draw(code: &Modules, weights: &[[f32; SIDE]], drowned: f32) -> Vec<f32> {
+    let rows: Vec<Vec<f32>> = (0..SIDE)
+        .map(|row| {
+            let dark = |column: usize| if code.dark(column, row) { -1.0 } else { 0.0 };
+            let line: [f32; SIDE] = std::array::from_fn(dark);
+            weights.iter().map(|w| w.iter().zip(&line).map(|(a, b)| a * b).sum()).collect()
+        })
+        .collect();
+    let mut drawn = Vec::with_capacity(PLACES);
+    for w in weights {
+        for column in 0..LATTICE {
+            let level: f32 = w.iter().zip(&rows).map(|(a, row)| a * row[column]).sum();
+            drawn.push((level + drowned).min(0.0));
+        }
+    }
+    drawn
+}
+
+/// Half the side of the square over which light is evened out, in places: 3½ modules, a finder pattern's half.
+const AROUND: usize = 7;
+/// Contrast is raised no further than to this share of the whole lattice's: what is flat stays flat.
+const LEAST_CONTRAST: f32 = 0.35;
+
+/// Evens out light and contrast: from each level the mean around it is taken, and the rest divided by its spread.
+pub(super) fn even_out(levels: &mut [f32]) {
+    let squares: Vec<f32> = levels.iter().map(|level| level * level).collect();
+    let (mean, mean_square) = (around(levels), around(&squares));
+    let spread = |mean: f32, square: f32| (square - mean * mean).max(0.0);
+    let whole = spread(
+        levels.iter().sum::<f32>() / single(float(PLACES)),
+        squares.iter().sum::<f32>() / single(float(PLACES)),
+    )
+    .sqrt();
+    for ((level, mean), square) in levels.iter_mut().zip(mean).zip(mean_square) {
+        let contrast = spread(mean, square).sqrt().max(LEAST_CONTRAST * whole).max(f32::MIN_POSITIVE);
+        *level = (*level - mean) / contrast;
+    }
+}
+
+/// The mean over the square around each place, as far as it lies in the lattice.
+fn around(levels: &[f32]) -> Vec<f32> {
+    let rows: Vec<f32> = levels.chunks_exact(LATTICE).flat_map(mean_along).collect();
+    let turned = |levels: &[f32]| -> Vec<f32> {
+        (0..PLACES).map(|i| levels[i % LATTICE * LATTICE + i / LATTICE]).collect()
+    };
+    let both: Vec<f32> = turned(&rows).chunks_exact(LATTICE).flat_map(mean_along).collect();
+    turned(&both)
+}
+
+fn mean_along(line: &[f32]) -> Vec<f32> {
+    let mut sums = vec![0.0];
+    sums.extend(line.iter().scan(0.0, |sum, level| {
+        *sum += level;
+        Some(*sum)
+    }));
+    (0..line.len())
+        .map(|i| {
+            let (from, to) = (i.saturating_sub(AROUND), (i + AROUND + 1).min(line.len()));
+            (sums[to] - sums[from]) / single(float(to - from))
+        })
+        .collect()
+}
+
+/// The share of a standard normal distribution below `x`, to 1.5e-7 (Abramowitz & Stegun 1964, 7.1.26).
+fn normal_below(x: f64) -> f64 {
+    let z = x.abs() / std::f64::consts::SQRT_2;
+    let t = 1.0 / (1.0 + 0.327_591_1 * z);
+    let poly = t
+        * (0.254_829_592
+            + t * (-0.284_496_736 + t * (1.421_413_741 + t * (-1.453_152_027 + t * 1.061_405_429))));
+    let above = poly * (-z * z).exp() / 2.0;
+    if x < 0.0 { above } else { 1.0 - above }
+}
+
+#[allow(
+    clippy::cast_possible_truncation,
+    reason = "weights and brightness need no more than single precision"
+)]
+pub(super) fn single(x: f64) -> f32 {
+    x as f32
+}
+
+/// The scalar product, in eight running sums so that it is done eight at a time.
+pub(super) fn dot(a: &[f32], b: &[f32]) -> f32 {
+    let mut sums = [0.0_f32; 8];
+    let (a8, b8) = (a.chunks_exact(8), b.chunks_exact(8));
+    let rest: f32 = a8.remainder().iter().zip(b8.remainder()).map(|(x, y)| x * y).sum();
+    for (x, y) in a8.zip(b8) {
+        for k in 0..8 {
+            sums[k] += x[k] * y[k];
+        }
+    }
+    rest + sums.iter().sum::<f32>()
+}
+
+/// Takes from `seen` what points along `part`, which has length 1.
+pub(super) fn project_out(seen: &mut [f32], part: &[f32]) {
+    let along = dot(seen, part);
+    seen.iter_mut().zip(part).for_each(|(s, p)| *s -= along * p);
+}
+
+pub(super) fn normalise(part: &mut [f32]) {
+    let length = dot(part, part).sqrt();
+    if length > 0.0 {
+        part.iter_mut().for_each(|p| *p /= length);
+    }
+}

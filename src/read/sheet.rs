@@ -1,0 +1,127 @@
+//! All codes of an event in one view, and the comparison with them.
+
+use super::book::{Match, RANKED};
+use super::draw::{LATTICE, PLACES, dot, draw, even_out, normalise, offset, project_out, single, weights};
+use crate::plan::Modules;
+use crate::plan::code::SIDE;
+
+/// One way a photo may show a code.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub(super) struct View {
+    /// Standard deviation of the blur, in modules.
+    pub(super) blur: f64,
+    /// Darkness below which nothing shows, as a share of full dark.
+    pub(super) drowned: f32,
+    /// Whether light and contrast are evened out before comparing.
+    pub(super) evened: bool,
+}
+
+/// All codes of an event in one view.
+#[derive(Debug)]
+pub(super) struct Sheet {
+    view: View,
+    weights: Vec<[f32; SIDE]>,
+    /// Orthonormal: constant, slope along x, slope along y.
+    light: [Vec<f32>; 3],
+    /// What all codes share, without light, of length 1.
+    pub(super) shared: Vec<f32>,
+    /// What is each code's own, without light and shared part, of length 1; one after the other.
+    own: Vec<f32>,
+    /// How strong each code's own part is against the shared part.
+    strength: Vec<f32>,
+}
+
+impl Sheet {
+    pub(super) fn new(view: View, codes: &[Modules]) -> Self {
+        let weights = weights(view.blur);
+        let light = light();
+        let mut own: Vec<f32> = Vec::with_capacity(codes.len() * PLACES);
+        let mut shared = vec![0.0; PLACES];
+        for code in codes {
+            let drawn = view.draw(code, &weights);
+            shared.iter_mut().zip(&drawn).for_each(|(s, d)| *s += d);
+            own.extend(drawn);
+        }
+        let mut sheet = Self { view, weights, light, shared, own: Vec::new(), strength: Vec::new() };
+        let mut shared = std::mem::take(&mut sheet.shared);
+        sheet.darken(&mut shared);
+        normalise(&mut shared);
+        let mut strength = Vec::with_capacity(codes.len());
+        for code in own.chunks_exact_mut(PLACES) {
+            sheet.darken(code);
+            let common = dot(code, &shared).max(f32::MIN_POSITIVE);
+            project_out(code, &shared);
+            strength.push(dot(code, code).sqrt() / common);
+            normalise(code);
+        }
+        Self { shared, own, strength, ..sheet }
+    }
+
+    /// A code in this view, without light, of length 1.
+    pub(super) fn drawn(&self, code: &Modules) -> Vec<f32> {
+        let mut drawn = self.view.draw(code, &self.weights);
+        self.darken(&mut drawn);
+        normalise(&mut drawn);
+        drawn
+    }
+
+    /// Takes the light (constant and slopes) out of what is seen.
+    fn darken(&self, seen: &mut [f32]) {
+        for part in &self.light {
+            project_out(seen, part);
+        }
+    }
+
+    /// Correlation of what is seen with what all codes share.
+    pub(super) fn shared_fit(&self, seen: &[f32]) -> f32 {
+        let power = dot(seen, seen) - self.light.iter().map(|part| dot(seen, part).powi(2)).sum::<f32>();
+        if power <= 0.0 { 0.0 } else { dot(seen, &self.shared) / power.sqrt() }
+    }
+
+    /// Compares what is seen with every code.
+    pub(super) fn compare(&self, seen: &[f32]) -> Match {
+        let mut rest = seen.to_vec();
+        self.darken(&mut rest);
+        let power = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
+        let common = dot(&rest, &self.shared);
+        project_out(&mut rest, &self.shared);
+        let left = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
+        let mut ranked = [(-1.0_f32, 0); RANKED];
+        for (at, own) in self.own.chunks_exact(PLACES).enumerate() {
+            let score = dot(&rest, own) / left;
+            if let Some(place) = ranked.iter().position(|(other, _)| score > *other) {
+                ranked[place..].rotate_right(1);
+                ranked[place] = (score, at);
+            }
+        }
+        let [(score, best), (second, _), _] = ranked;
+        let expected = common * self.strength.get(best).copied().unwrap_or(1.0);
+        Match {
+            best,
+            score,
+            second,
+            shared: common / power,
+            bleached: self.view.drowned > 0.3,
+            strength: score * left / expected.max(f32::MIN_POSITIVE),
+            ranked: ranked.map(|(_, at)| at),
+        }
+    }
+}
+
+impl View {
+    fn draw(&self, code: &Modules, weights: &[[f32; SIDE]]) -> Vec<f32> {
+        let mut drawn = draw(code, weights, self.drowned);
+        if self.evened {
+            even_out(&mut drawn);
+        }
+        drawn
+    }
+}
+
+fn light() -> [Vec<f32>; 3] {
+    let slope = |along: fn(usize) -> usize| (0..PLACES).map(|i| single(offset(along(i)))).collect();
+    let mut parts = [vec![1.0; PLACES], slope(|i| i % LATTICE), slope(|i| i / LATTICE)];
+    parts.iter_mut().for_each(|part| normalise(part)); // orthogonal already: the slopes are odd about the centre
+    parts
+}
+
