@@ -138,12 +138,13 @@ impl Book {
         self.sheets[view].get_or_init(|| Sheet::new(VIEWS[view], &self.modules))
     }
 
-    /// The views whose shared part fits best what is seen, best first.
-    pub(super) fn views_of(&self, seen: &[f32], light: Light) -> Vec<usize> {
+    /// The views whose shared part fits best what is seen, best first, and how well it does.
+    pub(super) fn views_of(&self, seen: &[f32], light: Light) -> Vec<(f32, usize)> {
         let mut views: Vec<(f32, usize)> =
             light.views().map(|view| (self.sheet(view).shared_fit(seen), view)).collect();
         views.sort_by(|a, b| b.0.total_cmp(&a.0));
-        views.into_iter().map(|(_, view)| view).take(VIEWS_TRIED).collect()
+        views.truncate(VIEWS_TRIED);
+        views
     }
 
     /// A code in one of the views, without light, of length 1.

@@ -8,6 +8,8 @@ use crate::photo::Luma;
 /// The least correlation with the shared part for a code to be there at all. Seen on made walls: codes at 1 px a module
 /// with 5 % noise 0.6 and more, drawings 0.35 and less.
 const PRESENT: f32 = 0.42;
+/// The same after two steps of alignment, below which it is not gone on with.
+const HOPELESS: f32 = 0.25;
 /// The least correlation with a code's own part for its name to be taken. The largest of 3,000 chance correlations over
 /// some 250 free places lies near 0.25.
 const KNOWN: f32 = 0.38;
@@ -105,9 +107,14 @@ impl<'a> Identifier<'a> {
         let mut seen = Vec::new();
         let [as_seen, evened] = &self.shared;
         let shared = if light == Light::AsSeen { as_seen } else { evened };
-        let pose = shared.as_ref()?.align(luma, rough, 6, &mut seen);
+        let shared = shared.as_ref()?;
+        let pose = shared.align(luma, rough, 2, &mut seen);
+        if self.book.sheet(light.first_view()).shared_fit(&seen) < HOPELESS {
+            return None;
+        }
+        let pose = shared.align(luma, pose, 4, &mut seen);
         let (view, first) = self.compare(&seen, light)?;
-        if first.shared < PRESENT || strayed(&rough, &pose) {
+        if strayed(&rough, &pose) {
             return None;
         }
         let mut best = (pose, first);
@@ -130,7 +137,8 @@ impl<'a> Identifier<'a> {
     fn compare(&self, seen: &[f32], light: Light) -> Option<(usize, Match)> {
         let views = self.book.views_of(seen, light).into_iter();
         views
-            .map(|view| (view, self.book.sheet(view).compare(seen)))
+            .filter(|(fit, _)| *fit >= PRESENT)
+            .map(|(_, view)| (view, self.book.sheet(view).compare(seen)))
             .max_by(|a, b| a.1.explained().total_cmp(&b.1.explained()))
     }
 }

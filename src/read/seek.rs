@@ -92,21 +92,23 @@ pub fn seek(
     site: Site,
     effort: &Effort,
 ) -> Option<Sought> {
+    let rough: Vec<(Turn, Pose)> = Turn::ALL
+        .into_iter()
+        .filter_map(|turn| Some((turn, pose_of(camera, layout.code_corners(site, turn))?)))
+        .filter(|(_, expected)| luma.holds(expected.centre, 0.0))
+        .flat_map(|(turn, expected)| {
+            promising(luma, &expected, layout, effort).into_iter().map(move |rough| (turn, rough))
+        })
+        .collect();
     let mut best: Option<Sought> = None;
-    for turn in Turn::ALL {
-        let Some(expected) = pose_of(camera, layout.code_corners(site, turn)) else { continue };
-        if !luma.holds(expected.centre, 0.0) {
-            continue;
-        }
-        for rough in promising(luma, &expected, layout, effort) {
-            for light in effort.lights {
-                let Some(found) = identifier.identify(luma, rough, *light) else { continue };
-                if best.is_none_or(|b| found.rank() > b.found.rank()) {
-                    best = Some(Sought { turn, found });
-                }
-                if found.sure() {
-                    return best;
-                }
+    for light in effort.lights {
+        for (turn, rough) in &rough {
+            let Some(found) = identifier.identify(luma, *rough, *light) else { continue };
+            if best.is_none_or(|b| found.rank() > b.found.rank()) {
+                best = Some(Sought { turn: *turn, found });
+            }
+            if found.sure() {
+                return best;
             }
         }
     }
