@@ -41,7 +41,9 @@ pub fn group(luma: &Luma, finders: &[Finder], identifier: &Identifier<'_>) -> Ve
             let mut found: Vec<Found> = Vec::new();
             for right in &partners {
                 for below in &partners {
-                    found.extend(pose(corner, right, below).and_then(|p| identifier.identify(luma, p, Light::AsSeen)));
+                    found.extend(
+                        pose(corner, right, below).and_then(|p| identifier.identify(luma, p, Light::AsSeen)),
+                    );
                 }
             }
             found

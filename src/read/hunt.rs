@@ -112,7 +112,13 @@ impl Hunt<'_> {
     }
 
     /// Seeks the cells that are due and fits the camera again; whether anything was found.
-    fn look(&self, known: &mut Known, within: &Bounds, due: &[(Site, Point<PhotoPx>)], effort: &Effort) -> bool {
+    fn look(
+        &self,
+        known: &mut Known,
+        within: &Bounds,
+        due: &[(Site, Point<PhotoPx>)],
+        effort: &Effort,
+    ) -> bool {
         let mut news = self.take_loose(known, within);
         let camera = known.camera;
         let seen: Vec<(Site, Option<Sought>)> = due

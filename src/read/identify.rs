@@ -73,6 +73,13 @@ impl Match {
         shared + (1.0 - shared) * self.score.max(0.0).powi(2)
     }
 
+    /// How sure the name is, 0 … 1, when any of `codes` codes might have been there.
+    #[must_use]
+    pub fn certainty(&self, codes: usize) -> f64 {
+        let others = crate::frame::float(codes.saturating_sub(1));
+        1.0 / (1.0 + others * f64::from(-self.likelier()).exp())
+    }
+
     /// Whether all speaks for the best code.
     #[must_use]
     pub fn settled(&self) -> bool {

@@ -1,6 +1,34 @@
 //! From an upright photo to what hangs in which cell, and how surely.
+//!
+//! The stages, each a file, in the order in which their types fit:
+//!
+//! ```text
+//!   Luma ─ finders ─▶ Finder ─ group ─▶ Found ─ lattice, start ─▶ Camera ─ hunt (seek) ─▶ Sought
+//!                                 │                                  ▲          │
+//!                              identify                              └─ fitted ─┘
+//!                           (align, compare)
+//!   Sought ─ resolve ─▶ which cell is which ─ behind ─▶ PhotoReading ─ several ─▶ WallReading
+//! ```
+//!
+//! Promised: a square is named only where its own code was compared with all codes of the event and leads by far;
+//! else its cell is *unread*. The camera comes from where codes sit, never from what squares say.
+//!
+//! ```no_run
+//! use everysquare::photo::Photo;
+//! use everysquare::plan::Printed;
+//! use everysquare::read::{self, book::Book};
+//!
+//! # fn example(bytes: &[u8], printed: &Printed) -> Result<(), Box<dyn std::error::Error>> {
+//! let book = Book::new(printed);
+//! let photo = Photo::open(bytes)?;
+//! let reading = read::photo(&photo, printed, &book)?;
+//! println!("{} codes read", reading.codes_read);
+//! # Ok(())
+//! # }
+//! ```
 
 mod align;
+pub mod behind;
 pub mod book;
 pub mod camera;
 mod draw;
@@ -16,8 +44,11 @@ pub mod pose;
 pub mod reading;
 pub mod resolve;
 pub mod seek;
-pub mod start;
+pub mod several;
 mod sheet;
+pub mod start;
 pub mod stranger;
 
-pub use reading::{Camera, CellReading, PhotoReading, Sight, WallReading};
+pub use one::photo;
+pub use reading::{Camera, CellReading, PhotoReading, ReadError, Sight, WallReading};
+pub use several::several;

@@ -2,19 +2,21 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::behind::Behind;
 use super::book::{Book, Whose};
 use super::camera::Anchor;
-use super::hunt::{Bounds, Hunt, Known};
+use super::hunt::{Bounds, Hunt, Known, centre};
 use super::identify::{Found, Identifier};
 use super::lattice::{self, Member};
 use super::lens::Lens;
 use super::place::{Layout, Site, card_corners};
-use super::reading::{Camera, ReadError};
+use super::pose::Pose;
+use super::reading::{Camera, CellReading, PhotoReading, ReadError, Sight};
 use super::resolve::{Placing, Vote, resolve};
 use super::seek::Sought;
 use super::{finders, group, start, stranger};
 use crate::frame::float;
-use crate::photo::Luma;
+use crate::photo::{Luma, Photo};
 use crate::plan::{Cell, Printed, Turn};
 
 /// Cards from which the wall's place is sure without a square.
@@ -22,7 +24,7 @@ const ENOUGH_CARDS: usize = 3;
 /// What a card in its place adds to a placing of the lattice, in votes.
 const CARD_VOTES: f64 = 6.0;
 
-/// What a photo shows, cell by cell, before it is told what is behind cells without a code.
+/// The codes of the event in a photo, by the place where they hang.
 #[derive(Clone, Debug)]
 pub struct Wall {
     /// Wall to photo.
@@ -35,11 +37,98 @@ pub struct Wall {
     pub cards: usize,
 }
 
+/// Reads a photo of an event's wall; `book` holds the codes of `printed`.
+///
+/// # Errors
+/// A [`ReadError`] where no code of the event is seen, or not enough to say which cell is which.
+pub fn photo(photo: &Photo, printed: &Printed, book: &Book) -> Result<PhotoReading, ReadError> {
+    let wall = codes(&photo.luma, printed, book)?;
+    let layout = Layout::of(printed);
+    let read: Vec<(Cell, Pose)> =
+        wall.squares.iter().filter_map(|(site, seen)| Some((cell_at(*site)?, seen.found.pose))).collect();
+    let behind = Behind::new(&photo.colour, &wall.camera, printed.grid, &read);
+    let cells: Vec<CellReading> = printed
+        .grid
+        .cells()
+        .map(|cell| cell_reading(photo, printed, &layout, &wall, &behind, cell))
+        .collect();
+    Ok(PhotoReading {
+        width: photo.luma.width,
+        height: photo.luma.height,
+        codes_read: wall.cards + wall.squares.len(),
+        camera: wall.camera,
+        mirrored: wall.squares.values().any(|seen| seen.found.pose.mirrored()),
+        px_per_module: median(wall.squares.values().map(|seen| seen.found.pose.px_per_module()).collect()),
+        worst_shift_mm: wall
+            .squares
+            .iter()
+            .map(|(site, seen)| shift_mm(&wall.camera, &layout, *site, seen))
+            .fold(0.0, f64::max),
+        cells,
+    })
+}
+
+fn cell_reading(
+    photo: &Photo,
+    printed: &Printed,
+    layout: &Layout,
+    wall: &Wall,
+    behind: &Behind<'_>,
+    cell: Cell,
+) -> CellReading {
+    let site = site_of(cell);
+    let reading = |sight, certainty, corners| CellReading { cell, sight, certainty, corners, photo: 0 };
+    if let Some(seen) = wall.squares.get(&site) {
+        if let Some((home, turn)) = turn_and_home(seen) {
+            let certainty = seen.found.matched.certainty(printed.squares.len() + printed.cards.len());
+            return reading(
+                Sight::Square { home, turn },
+                certainty,
+                Some(layout.paper_corners(&seen.found.pose)),
+            );
+        }
+    }
+    if let Some(seen) = wall.nameless.get(&site) {
+        let text = stranger::text(&photo.luma, &seen.found.pose);
+        if let Some(text) = text.filter(|text| printed.squares.iter().all(|s| s.text != *text)) {
+            let corners = layout.paper_corners(&seen.found.pose);
+            return reading(Sight::Stranger { text, turn: seen.turn }, STRANGER_CERTAINTY, Some(corners));
+        }
+    }
+    let (sight, certainty) = behind.judge(cell);
+    let corners = printed.grid.corners(cell).map(|p| wall.camera.wall_to_photo(p));
+    let seen = sight != Sight::Unseen && corners.iter().all(|c| c.is_finite());
+    reading(sight, certainty, seen.then_some(corners))
+}
+
+/// Error correction leaves little doubt about a code that was decoded.
+const STRANGER_CERTAINTY: f64 = 0.99;
+
+fn site_of(cell: Cell) -> Site {
+    let whole = |n: usize| i64::try_from(n).unwrap_or(i64::MAX);
+    Site { row: whole(cell.row), column: whole(cell.column) }
+}
+
+fn cell_at(site: Site) -> Option<Cell> {
+    Some(Cell { row: usize::try_from(site.row).ok()?, column: usize::try_from(site.column).ok()? })
+}
+
+fn median(mut values: Vec<f64>) -> f64 {
+    values.sort_by(f64::total_cmp);
+    values.get(values.len() / 2).copied().unwrap_or(0.0)
+}
+
+/// How far the middle of a square hangs from that of its cell, in mm.
+fn shift_mm(camera: &Camera, layout: &Layout, site: Site, seen: &Sought) -> f64 {
+    let middle = camera.photo_to_wall(layout.paper_middle(&seen.found.pose));
+    middle.map_or(0.0, |middle| middle.distance(centre(site, layout.side)).value())
+}
+
 /// Finds the wall of an event in a photo and the squares on it.
 ///
 /// # Errors
 /// A [`ReadError`] where no code of the event is seen, or not enough to say which cell is which.
-pub fn read(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadError> {
+pub fn codes(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadError> {
     let identifier = Identifier::new(book);
     let finders = finders::find(luma);
     let mut codes = group::group(luma, &finders, &identifier);

@@ -156,9 +156,7 @@ impl Place {
 
     fn near(&self, other: &Self) -> bool {
         let apart = |a: [f64; 2], b: [f64; 2]| (a[0] - b[0]).abs().max((a[1] - b[1]).abs());
-        apart(self.middle, other.middle) < 2.0
-            && apart(self.u, other.u) < 0.2
-            && apart(self.v, other.v) < 0.2
+        apart(self.middle, other.middle) < 2.0 && apart(self.u, other.u) < 0.2 && apart(self.v, other.v) < 0.2
     }
 }
 

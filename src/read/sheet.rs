@@ -124,4 +124,3 @@ fn light() -> [Vec<f32>; 3] {
     parts.iter_mut().for_each(|part| normalise(part)); // orthogonal already: the slopes are odd about the centre
     parts
 }
-

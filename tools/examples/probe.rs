@@ -58,7 +58,7 @@ fn main() {
         let photo = Photo::open(&std::fs::read(f).unwrap()).unwrap();
         let t = std::time::Instant::now();
         let book = book::Book::new(&p);
-        let wall = match one::read(&photo.luma, &p, &book) {
+        let wall = match one::codes(&photo.luma, &p, &book) {
             Ok(w) => w,
             Err(e) => {
                 println!("{f}: {e}");
@@ -68,6 +68,28 @@ fn main() {
         let t = t.elapsed();
         let truth: serde_json::Value =
             serde_json::from_slice(&std::fs::read(f.replace(".jpg", ".truth.json")).unwrap()).unwrap();
+        let reading = everysquare::read::photo(&photo, &p, &book).unwrap();
+        let untagged = !truth["tagged"].as_bool().unwrap();
+        for (c, r) in truth["cells"].as_array().unwrap().iter().zip(&reading.cells) {
+            let state = match r.sight.clone() {
+                Sight::Square { home, turn } => {
+                    if home == r.cell {
+                        if turn == Turn::None { "right" } else { "turned" }
+                    } else {
+                        "wrong"
+                    }
+                }
+                Sight::Stranger { .. } => "stranger",
+                Sight::Empty => "empty",
+                Sight::Unread => "unread",
+                Sight::Unseen => "unseen",
+            };
+            let ok = c["state"] == state || c["accept"].as_array().unwrap().iter().any(|a| a == state);
+            if !ok {
+                println!("   STATE {} {} truth {} readable {}", c["label"], state, c["state"], c["readable"]);
+            }
+        }
+        let _ = untagged;
         let (mut right, mut wrong, mut readable, mut extra) = (0, 0, 0, 0);
         let mut missed = Vec::new();
         let mut err = Vec::new();
@@ -98,9 +120,23 @@ fn main() {
                     if c["hung"].as_str() == Some(&found)
                         && c["hung_turn"].as_u64().unwrap_or(0) == u64::from(s.turn.degrees())
                     {
-                        if r { right += 1 } else { extra += 1 }
+                        if r {
+                            right += 1
+                        } else {
+                            extra += 1
+                        }
                         let m = s.found.matched;
-                        if std::env::var("STATS").is_ok() { println!("STAT {r} {:.3} {:.3} {:.3} {:.1} {:.3} {:.3}", m.score, m.second, m.shared, m.likelier(), m.strength, m.explained()); }
+                        if std::env::var("STATS").is_ok() {
+                            println!(
+                                "STAT {r} {:.3} {:.3} {:.3} {:.1} {:.3} {:.3}",
+                                m.score,
+                                m.second,
+                                m.shared,
+                                m.likelier(),
+                                m.strength,
+                                m.explained()
+                            );
+                        }
                     } else {
                         wrong += 1;
                         println!(
@@ -117,7 +153,14 @@ fn main() {
                     if r {
                         missed.push(format!(
                             "{label} {:?}",
-                            wall.nameless.get(&site).map(|s| (s.found.matched.score, (s.found.matched.likelier(), s.found.matched.strength, s.found.matched.shared)))
+                            wall.nameless.get(&site).map(|s| (
+                                s.found.matched.score,
+                                (
+                                    s.found.matched.likelier(),
+                                    s.found.matched.strength,
+                                    s.found.matched.shared
+                                )
+                            ))
                         ));
                     }
                 }
