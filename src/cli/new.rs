@@ -166,12 +166,13 @@ fn explain(args: &Args, settings: &Settings, proposal: &Proposal, picture: &Pict
         Reason::NearCount => "new-grid-near-count",
         Reason::FitsBest => "new-grid-fits-best",
     };
+    let squares = console.words().say("new-squares", &[("count", proposal.cells().into())]);
     console.say(
         why,
         &[
             ("columns", proposal.columns.into()),
             ("rows", proposal.rows.into()),
-            ("squares", proposal.cells().into()),
+            ("squares", squares.into()),
             ("wished", args.squares.unwrap_or(0).into()),
         ],
     );
