@@ -1,9 +1,12 @@
 //! Everysquare plans an evening where many visitors draw one big picture together, prints its kit, and reads a phone
 //! photo of the wall.
 
+pub mod display;
 pub mod frame;
+pub mod judge;
 pub mod photo;
 pub mod picture;
 pub mod plan;
 pub mod read;
+pub mod report;
 pub mod words;

@@ -1,0 +1,1 @@
+//! Straight pictures of the wall, and the marked photo.
