@@ -22,12 +22,15 @@
 //! whatever comes down. Look first, then swap. Whether an `unseen` cell is empty nobody knows: what belongs there waits, its chain
 //! closes up behind it, and the fix says where to look.
 
+use serde::{Deserialize, Serialize};
+
 use crate::plan::{Cell, Grid, Turn};
 
 use super::states::{JudgedCell, Judgement, State};
 
 /// What kind of thing to do.
-#[derive(Copy, Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
 pub enum Act {
     /// Two squares change places.
     Swap,

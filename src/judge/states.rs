@@ -4,12 +4,15 @@
 //! turned or not. Where two photos contradict each other nobody knows what hangs there now, so the cell is `unread`:
 //! a square is never called right on half of the evidence.
 
+use serde::{Deserialize, Serialize};
+
 use crate::frame::{PhotoPx, Point};
 use crate::plan::{Cell, Grid, Turn};
 use crate::read::{CellReading, Sight, WallReading};
 
 /// The state of one cell.
-#[derive(Copy, Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
 pub enum State {
     /// Its own square, upright.
     Right,
@@ -66,7 +69,7 @@ pub struct JudgedCell {
 }
 
 /// How many cells are in which state.
-#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub struct Summary {
     /// Its own square, upright.
     pub right: usize,
@@ -89,6 +92,18 @@ impl Summary {
     #[must_use]
     pub fn unknown(&self) -> usize {
         self.unread + self.unseen
+    }
+
+    /// What it comes to. Spare copies and foreign squares are among the wrong ones.
+    #[must_use]
+    pub fn outcome(&self) -> Outcome {
+        if self.wrong + self.turned + self.empty > 0 {
+            Outcome::Fix
+        } else if self.unknown() > 0 {
+            Outcome::CannotTell
+        } else {
+            Outcome::AllRight
+        }
     }
 }
 
@@ -159,14 +174,7 @@ impl Judgement {
     /// What it comes to.
     #[must_use]
     pub fn outcome(&self) -> Outcome {
-        let Summary { wrong, turned, empty, .. } = self.summary;
-        if wrong + turned + empty > 0 {
-            Outcome::Fix
-        } else if self.summary.unknown() > 0 {
-            Outcome::CannotTell
-        } else {
-            Outcome::AllRight
-        }
+        self.summary.outcome()
     }
 }
 
