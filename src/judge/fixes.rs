@@ -189,7 +189,8 @@ fn turns(judgement: &Judgement) -> Vec<Fix> {
 }
 
 /// Whether what hangs there is a copy of a square that hangs elsewhere to better use.
-fn spare(judgement: &Judgement, at: &JudgedCell) -> bool {
+#[must_use]
+pub fn is_spare(judgement: &Judgement, at: &JudgedCell) -> bool {
     at.found
         .is_some_and(|home| judgement.twice.contains(&home) && used_copy(judgement, home) != Some(at.cell))
 }
@@ -248,7 +249,7 @@ impl<'a> Arrows<'a> {
         let mut useless = vec![false; grid.count()];
         for at in &judgement.cells {
             let here = grid.index(at.cell);
-            useless[here] = (at.state == State::Wrong && at.found.is_none()) || spare(judgement, at);
+            useless[here] = (at.state == State::Wrong && at.found.is_none()) || is_spare(judgement, at);
             if let Some(home) = at.found
                 && home != at.cell
                 && !useless[here]

@@ -14,5 +14,5 @@ pub mod fixes;
 pub mod states;
 
 pub use advice::{Advice, Part, Side, advise};
-pub use fixes::{Act, Fix, fixes};
+pub use fixes::{Act, Fix, fixes, is_spare};
 pub use states::{JudgedCell, Judgement, Outcome, State, Stranger, Summary, judge};

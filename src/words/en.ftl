@@ -86,10 +86,15 @@ cell-empty = { $cell }: empty
 cell-unread = { $cell }: could not be read
 cell-unseen = { $cell }: not in the photo
 mark-empty = empty
-mark-turned = ↻ { $degrees }°
+mark-turned = { $degrees ->
+    [90] ↻ 90°
+    [180] ↻ 180°
+   *[270] ↺ 90°
+}
 mark-wrong = → { $square }
 mark-wrong-turned = → { $square } ↻
-mark-stranger = ✕
+mark-stranger = ✕ foreign
+mark-spare = ✕ spare
 mark-unread = ?
 
 ## fixes
