@@ -3,7 +3,7 @@
 use image::{Rgb, RgbImage};
 use rayon::prelude::*;
 
-use crate::frame::{DisplayPx, Map, Point, WallMm, ceil_index, float, floor_index, round_index};
+use crate::frame::{DisplayPx, Map, Point, StraightPx, WallMm, ceil_index, float, floor_index, round_index};
 use crate::photo::Photo;
 use crate::plan::{Cell, Grid};
 use crate::read::{Camera, CellReading};
@@ -54,6 +54,10 @@ pub fn straighten(
         best: best_photos(cells, grid),
         per_side: samples(shots, grid, px_per_mm),
         display_to_wall,
+        display_to_straight: shots
+            .iter()
+            .map(|shot| display_to_wall.then(&shot.camera.wall_to_straight))
+            .collect(),
     };
     let mut pixels = vec![0; width * height * 3];
     pixels.par_chunks_mut(width * 3).enumerate().for_each(|(y, row)| view.draw_row(y, row));
@@ -95,6 +99,8 @@ struct View<'a> {
     /// For each cell and photo, how many samples a side one pixel takes.
     per_side: Vec<Vec<usize>>,
     display_to_wall: Map<DisplayPx, WallMm>,
+    /// For each photo.
+    display_to_straight: Vec<Map<DisplayPx, StraightPx>>,
 }
 
 impl View<'_> {
@@ -113,11 +119,10 @@ impl View<'_> {
         let best = *self.best.get(cell)?;
         let order = std::iter::once(best).chain((0..self.shots.len()).filter(|i| *i != best));
         order.into_iter().find_map(|i| {
-            let (shot, sampler) = (self.shots.get(i)?, self.samplers.get(i)?);
+            let (lens, sampler) = (&self.shots.get(i)?.camera.lens, self.samplers.get(i)?);
+            let to_straight = self.display_to_straight.get(i)?;
             let places = spread(x, y, *self.per_side.get(cell)?.get(i)?);
-            mean(places.map(|(x, y)| {
-                sampler.at(shot.camera.wall_to_photo(self.display_to_wall.apply(Point::new(x, y))))
-            }))
+            mean(places.map(|(x, y)| sampler.at(lens.straight_to_photo(to_straight.apply(Point::new(x, y))))))
         })
     }
 
