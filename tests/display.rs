@@ -1,7 +1,9 @@
 //! The pictures, from photos that are made here: a coloured wall behind a tilted camera with a bent lens.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "a test fails by panicking")]
+
 use everysquare::display::{MARGIN_MM, Marking, Shot, jpeg, marked, straighten};
-use everysquare::frame::{Map, Point, WallMm, float};
+use everysquare::frame::{Map, Point, WallMm, float, floor_index, round_byte};
 use everysquare::judge::{Judgement, judge};
 use everysquare::photo::{Luma, Photo};
 use everysquare::plan::cards::RING_MM;
@@ -44,7 +46,7 @@ fn photograph(camera: &Camera) -> Photo {
     let colour = RgbImage::from_fn(WIDTH, HEIGHT, |x, y| {
         let p = camera.photo_to_wall(Point::new(f64::from(x) + 0.5, f64::from(y) + 0.5));
         let on_wall = p.filter(|p| p.x > 0.0 && p.y > 0.0 && p.x < size.x && p.y < size.y);
-        Rgb(on_wall.map_or(ROOM, |p| pattern(p).map(everysquare::frame::round_byte)))
+        Rgb(on_wall.map_or(ROOM, |p| pattern(p).map(round_byte)))
     });
     let (width, height) = (WIDTH as usize, HEIGHT as usize);
     Photo { luma: Luma { width, height, grey: vec![0; width * height] }, colour, taken: None, made: true }
@@ -183,8 +185,8 @@ fn outside_the_wall_and_its_cards_the_marked_photo_is_blank() {
     }
 }
 
-/// How far right and down the cropped picture begins in the photo: where its kept part, searched here pixel by pixel, begins,
-/// down to the next multiple of eight and eight more.
+/// How far right and down the cropped picture begins in the photo: where its kept part, searched here pixel
+/// by pixel, begins, down to the next multiple of eight and eight more.
 fn offset(picture: &RgbImage, camera: &Camera) -> (u32, u32) {
     let around = RING_MM + MARGIN_MM;
     let inside = |x: u32, y: u32| {
@@ -224,7 +226,8 @@ fn faulty_cells_are_marked_and_the_others_left_as_they_are() {
                 let part = |n: i32| 0.01 * f64::from(n);
                 let on_wall = Point::<WallMm>::new(a.x + (c.x - a.x) * part(i), a.y + (c.y - a.y) * part(j));
                 let p = camera.wall_to_photo(on_wall);
-                let (x, y) = (p.x.floor() as u32, p.y.floor() as u32);
+                let px = |value: f64| u32::try_from(floor_index(value)).unwrap();
+                let (x, y) = (px(p.x), px(p.y));
                 looked += 1;
                 changed +=
                     usize::from(picture.get_pixel(x - left, y - upper) != photo.colour.get_pixel(x, y));
@@ -267,4 +270,41 @@ fn picture_files_hold_no_metadata() {
     let back = image::load_from_memory(&file).unwrap();
     assert_eq!((back.width(), back.height()), (40, 30));
     assert!(jpeg(&RgbImage::new(0, 5)).is_err());
+}
+
+/// A whole page with its pictures, in the target folder, to look at.
+#[test]
+fn a_page_with_pictures_is_left_to_look_at() {
+    use everysquare::judge::{advise, fixes};
+    use everysquare::report::{Occasion, Pictures, Report, html};
+    let camera = camera(0.0, -0.09);
+    let (photo, grid) = (photograph(&camera), grid());
+    let (reading, judgement) = troubled(&camera);
+    let words = Words::english();
+    let printed = everysquare::plan::Printed {
+        name: "Lock-keeper’s garden".into(),
+        tag: "K7M".into(),
+        grid,
+        module_mm: 0.6,
+        code_top_left: Point::new(106.4, 106.4),
+        squares: Vec::new(),
+        cards: Vec::new(),
+    };
+    let occasion = Occasion { taken: None, made: true, files: vec!["made.jpg".into()] };
+    let (fixes, advice) = (fixes(&judgement), advise(&reading, &judgement));
+    let report = Report::new((&reading, &judgement), (&fixes, &advice), &printed, &occasion, &words);
+    let marking = Marking {
+        photo: &photo,
+        reading: &reading.photos[0],
+        index: 0,
+        judgement: &judgement,
+        words: &words,
+    };
+    let marked = [jpeg(&marked(&marking)).unwrap()];
+    let straight =
+        jpeg(&straighten(&[Shot { photo: &photo, camera: &camera }], &reading.cells, &grid, 70.0, None))
+            .unwrap();
+    let page = html(&report, &words, Pictures { marked: &marked, straight: Some(&straight) });
+    assert_eq!(page.matches("<img ").count(), 2);
+    std::fs::write(std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("page.html"), page).unwrap();
 }

@@ -1,5 +1,7 @@
 //! The judge: states, and the fewest fixes against a full search and an independent hand at the wall.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "a test fails by panicking")]
+
 use std::collections::{HashMap, VecDeque};
 
 use everysquare::frame::{Map, Point};
@@ -116,8 +118,9 @@ fn all_right(wall: &[Hung]) -> bool {
     wall.iter().enumerate().all(|(n, hung)| *hung == Hung::Square(n, 0))
 }
 
-/// Fewest moves from each wall of `cells` cells to the right one, by breadth-first search from there over undone moves. Squares
-/// turn upright whenever they are moved, for nothing; turned ones are told apart if `turning`.
+/// Fewest moves from each wall of `cells` cells to the right one, by breadth-first search from there over
+/// undone moves. Squares turn upright whenever they are moved, for nothing; turned ones are told apart if
+/// `turning`.
 fn fewest_moves(cells: usize, turning: bool) -> HashMap<Vec<Hung>, usize> {
     let right: Vec<Hung> = (0..cells).map(|n| Hung::Square(n, 0)).collect();
     let mut steps = HashMap::from([(right.clone(), 0)]);

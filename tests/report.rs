@@ -1,5 +1,7 @@
 //! The report's four ways of saying the same: fields, terminal, page.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "a test fails by panicking")]
+
 use everysquare::frame::{Map, Point};
 use everysquare::judge::{Outcome, advise, fixes, judge};
 use everysquare::plan::{Cell, Grid, Printed, RowsFrom, Turn};

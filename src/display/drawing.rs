@@ -63,8 +63,8 @@ impl<'a, F: Frame> Canvas<'a, F> {
         }
     }
 
-    /// Lines of text one below the other about a middle, on a light plate: each as high as it is asked to be in pixels, all of
-    /// them shrunk alike where one is wider than `widest`.
+    /// Lines of text one below the other about a middle, on a light plate: each as high as it is asked to be
+    /// in pixels, all of them shrunk alike where one is wider than `widest`.
     pub fn label(&mut self, middle: Point<F>, lines: &[(&str, f64)], widest: f64, ink: Rgb<u8>) {
         let Some(font) = self.font.clone() else { return };
         let width_of = |text: &str, high: f64| f64::from(text_size(scale(high), &font, text).0);

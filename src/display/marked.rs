@@ -1,8 +1,9 @@
 //! The photo with what is the matter marked in it.
 //!
-//! Only the wall and its cards are kept, with a small margin; whatever else the photo held, the room and who is in it, is blank.
-//! The edge follows the lens's curvature, since each pixel is asked for its place on the wall. Each cell that is not right gets an
-//! outline of its own kind (whole, dashed, dotted) and words, so nothing depends on colour.
+//! Only the wall and its cards are kept, with a small margin; whatever else the photo held, the room and who
+//! is in it, is blank. The edge follows the lens's curvature, since each pixel is asked for its place on the
+//! wall. Each cell that is not right gets an outline of its own kind (whole, dashed, dotted) and words, so
+//! nothing depends on colour.
 
 use image::{Rgb, RgbImage};
 use rayon::prelude::*;
@@ -25,7 +26,8 @@ pub const MARGIN_MM: f64 = 10.0;
 pub const BLANK: Rgb<u8> = Rgb([255; 3]);
 /// In steps of so many pixels the photo is searched for the wall; a wall that shows less is not seen at all.
 const STEP_PX: usize = 8;
-/// Letters' heights as shares of a cell's side: the cell's name and what is to be done; a label of seven signs just fits.
+/// Letters' heights as shares of a cell's side: the cell's name and what is to be done; a label of seven
+/// signs just fits.
 const LETTERS: (f64, f64) = (0.17, 0.27);
 /// Smallest height of letters in pixels; below it no screen shows them.
 const SMALLEST_LETTERS_PX: f64 = 9.0;
@@ -46,7 +48,8 @@ pub struct Marking<'a> {
     pub words: &'a Words,
 }
 
-/// Draws the marked photo: as fine as the photo itself where that is at most [`LONGEST_PX`] on its longer side, cropped to what is kept.
+/// Draws the marked photo: as fine as the photo itself where that is at most [`LONGEST_PX`] on its longer
+/// side, cropped to what is kept.
 #[must_use]
 pub fn marked(marking: &Marking<'_>) -> RgbImage {
     let Some(kept) = Kept::find(marking) else { return RgbImage::from_pixel(1, 1, BLANK) };
@@ -138,7 +141,8 @@ impl<'a> Kept<'a> {
     }
 }
 
-/// Where a cell is in this photo: the paper's own corners where they were found in it, else the cell's. `None` where its middle is outside.
+/// Where a cell is in this photo: the paper's own corners where they were found in it, else the cell's.
+/// `None` where its middle is outside.
 fn corners_here(at: &JudgedCell, marking: &Marking<'_>) -> Option<[Point<PhotoPx>; 4]> {
     if at.state == State::Unseen {
         return None;

@@ -26,10 +26,11 @@ pub struct Shot<'a> {
     pub camera: &'a Camera,
 }
 
-/// Draws the wall and `margin_mm` around it. Each cell comes from the photo that its reading names, what that does not show
-/// from the others; where no photo shows the wall, grey stripes.
+/// Draws the wall and `margin_mm` around it. Each cell comes from the photo that its reading names, what that
+/// does not show from the others; where no photo shows the wall, grey stripes.
 ///
-/// `px_per_mm` is the picture's scale; left out, that of the finest photo. Either is lowered so that no side is longer than [`LONGEST_PX`].
+/// `px_per_mm` is the picture's scale; left out, that of the finest photo. Either is lowered so that no side
+/// is longer than [`LONGEST_PX`].
 #[must_use]
 pub fn straighten(
     shots: &[Shot<'_>],
@@ -82,7 +83,8 @@ fn best_photos(cells: &[CellReading], grid: &Grid) -> Vec<usize> {
     best
 }
 
-/// How many samples a side one pixel takes, for each cell and photo: about one for each pixel of the photo in it.
+/// How many samples a side one pixel takes, for each cell and photo: about one for each pixel of the photo in
+/// it.
 fn samples(shots: &[Shot<'_>], grid: &Grid, px_per_mm: f64) -> Vec<Vec<usize>> {
     let of = |cell: Cell, shot: &Shot<'_>| {
         let finer = shot.camera.wall_to_straight.scale_at(grid.centre(cell)) / px_per_mm;
@@ -135,5 +137,5 @@ impl View<'_> {
 
 fn stripes(x: usize, y: usize) -> Rgb<u8> {
     let (dark, light, width) = STRIPES;
-    Rgb(if (x + y) / width % 2 == 0 { dark } else { light })
+    Rgb(if ((x + y) / width).is_multiple_of(2) { dark } else { light })
 }

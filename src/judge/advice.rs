@@ -1,4 +1,5 @@
-//! What to tell the person with the phone: why something could not be told, and how the next photo would tell it.
+//! What to tell the person with the phone: why something could not be told, and how the next photo would tell
+//! it.
 //!
 //! Facts only; `report` has the sentences.
 
@@ -8,8 +9,9 @@ use crate::read::WallReading;
 
 use super::states::{Judgement, State};
 
-/// Fewest pixels a module at which every code was read in measurements with a soft, noisy camera (10 of 10 columns of 100 trials
-/// at 1.0; 98 % at 0.65). Halved, the advice to step closer would come too late to help.
+/// Fewest pixels a module at which every code was read in measurements with a soft, noisy camera (10 of 10
+/// columns of 100 trials at 1.0; 98 % at 0.65). Halved, the advice to step closer would come too late to
+/// help.
 pub const FEW_PX_PER_MODULE: f64 = 1.0;
 /// Of how many read squares at least one speaks of "the whole wall": fewer may be wrong by accident.
 const WHOLE_WALL: usize = 4;
@@ -126,7 +128,8 @@ pub enum Advice {
         /// Where.
         cells: Vec<Cell>,
     },
-    /// Every square that was read hangs the same number of cells from its place: move the start of the wall, not the squares.
+    /// Every square that was read hangs the same number of cells from its place: move the start of the wall,
+    /// not the squares.
     Shifted {
         /// Cells too far to the right; negative: to the left.
         right: i64,

@@ -1,26 +1,28 @@
 //! The fewest moves that put the wall right, in an order that a person on a step stool can follow.
 //!
-//! Draw an arrow from each cell to the cell where its square belongs. No cell has two arrows out, and once spare copies are set
-//! aside no cell has two in, so the arrows make **cycles** and **chains**:
+//! Draw an arrow from each cell to the cell where its square belongs. No cell has two arrows out, and once
+//! spare copies are set aside no cell has two in, so the arrows make **cycles** and **chains**:
 //!
 //! ```text
 //!   cycle     A ─▶ B ─▶ C ─▶ A       k squares: k − 1 swaps
 //!   chain     A ─▶ B ─▶ ▢            k squares, then a cell without a square of use: k moves, the last square first
 //! ```
 //!
-//! *Why no plan is shorter.* Give every cell without a square a blank; a move is then a swap with a blank. A swap splits one cycle
-//! of a permutation in two at best, so a permutation of n things with c cycles needs n − c swaps (A. Cayley, "Note on the theory of
-//! permutations", 1849, from memory). Blanks are alike, so each may be taken to belong wherever is best: at the start of its own chain, which
-//! gives the most cycles, and the sum above. Every square in its own cell but turned costs a turn, every spare or foreign square a removal,
-//! every square that hangs nowhere a fetch; none of these can spare a swap. A square that comes home by a move is turned upright on the way.
-//! `tests/judge.rs` compares with a full search over all small walls.
+//! *Why no plan is shorter.* Give every cell without a square a blank; a move is then a swap with a blank. A
+//! swap splits one cycle of a permutation in two at best, so a permutation of n things with c cycles needs n
+//! − c swaps (A. Cayley, "Note on the theory of permutations", 1849, from memory). Blanks are alike, so each
+//! may be taken to belong wherever is best: at the start of its own chain, which gives the most cycles, and
+//! the sum above. Every square in its own cell but turned costs a turn, every spare or foreign square a
+//! removal, every square that hangs nowhere a fetch; none of these can spare a swap. A square that comes home
+//! by a move is turned upright on the way. `tests/judge.rs` compares with a full search over all small walls.
 //!
-//! *Spare copies.* Of a square that hangs more than once, the copy that lies on a cycle (its own cell counts as one) stays in use: each cell
-//! has one arrow out, so no two cycles compete for it. If none does, the copy nearest to home is used.
+//! *Spare copies.* Of a square that hangs more than once, the copy that lies on a cycle (its own cell counts
+//! as one) stays in use: each cell has one arrow out, so no two cycles compete for it. If none does, the copy
+//! nearest to home is used.
 //!
-//! *Cells nobody could read.* Something hangs in an `unread` cell; putting its own square there by a swap is never a step too many,
-//! whatever comes down. Look first, then swap. Whether an `unseen` cell is empty nobody knows: what belongs there waits, its chain
-//! closes up behind it, and the fix says where to look.
+//! *Cells nobody could read.* Something hangs in an `unread` cell; putting its own square there by a swap is
+//! never a step too many, whatever comes down. Look first, then swap. Whether an `unseen` cell is empty
+//! nobody knows: what belongs there waits, its chain closes up behind it, and the fix says where to look.
 
 use serde::{Deserialize, Serialize};
 
@@ -165,8 +167,8 @@ impl Fix {
     }
 }
 
-/// What to do, in order: turns, swaps of two, chains, longer cycles, what comes down, where to look, what to find. Within a kind
-/// from the top row down and from the left.
+/// What to do, in order: turns, swaps of two, chains, longer cycles, what comes down, where to look, what to
+/// find. Within a kind from the top row down and from the left.
 #[must_use]
 pub fn fixes(judgement: &Judgement) -> Vec<Fix> {
     let arrows = Arrows::draw(judgement);

@@ -1,4 +1,5 @@
-//! The reading against the plan: what state each cell is in, what to do about it, and what to tell the photographer.
+//! The reading against the plan: what state each cell is in, what to do about it, and what to tell the
+//! photographer.
 //!
 //! ```text
 //!   WallReading ─┐

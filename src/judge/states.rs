@@ -1,8 +1,8 @@
 //! What state each cell is in.
 //!
-//! A square in its own cell and upright is `right`; in its own cell and turned, `turned`; any other square is `wrong`,
-//! turned or not. Where two photos contradict each other nobody knows what hangs there now, so the cell is `unread`:
-//! a square is never called right on half of the evidence.
+//! A square in its own cell and upright is `right`; in its own cell and turned, `turned`; any other square is
+//! `wrong`, turned or not. Where two photos contradict each other nobody knows what hangs there now, so the
+//! cell is `unread`: a square is never called right on half of the evidence.
 
 use serde::{Deserialize, Serialize};
 
@@ -125,7 +125,8 @@ pub struct Judgement {
     pub cells: Vec<JudgedCell>,
     /// How many are in which state.
     pub summary: Summary,
-    /// Squares that were seen nowhere, by the cell where they belong. As many of them as there are unknown cells may hang there all the same.
+    /// Squares that were seen nowhere, by the cell where they belong. As many of them as there are unknown
+    /// cells may hang there all the same.
     pub missing: Vec<Cell>,
     /// Squares that were seen more than once, by the cell where they belong.
     pub twice: Vec<Cell>,

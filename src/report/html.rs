@@ -1,8 +1,8 @@
-//! `report.html`: one page that stands alone. Styles and pictures are inside it, it has no scripts and asks for nothing from elsewhere,
-//! so it can be mailed, printed and read on a phone without a network.
+//! `report.html`: one page that stands alone. Styles and pictures are inside it, it has no scripts and asks
+//! for nothing from elsewhere, so it can be mailed, printed and read on a phone without a network.
 //!
-//! A state is never told by colour alone: each cell has a mark, a border of its own and, for a screen reader, a sentence. Photos are
-//! named by number only.
+//! A state is never told by colour alone: each cell has a mark, a border of its own and, for a screen reader,
+//! a sentence. Photos are named by number only.
 
 use std::fmt::Write;
 

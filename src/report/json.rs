@@ -1,7 +1,8 @@
 //! `report.json`, format 1: everything a check found, for programs and for the other reports.
 //!
-//! The fields come in the order of the structs; lists in the order of the cells, row by row from the top; numbers are rounded
-//! here, so the same wall gives the same bytes. A reader should pass over fields it does not know.
+//! The fields come in the order of the structs; lists in the order of the cells, row by row from the top;
+//! numbers are rounded here, so the same wall gives the same bytes. A reader should pass over fields it does
+//! not know.
 
 use serde::{Deserialize, Serialize};
 

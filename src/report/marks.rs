@@ -1,4 +1,5 @@
-//! The mark that stands for a cell wherever the wall is drawn with characters: each state has its own, so none needs a colour.
+//! The mark that stands for a cell wherever the wall is drawn with characters: each state has its own, so
+//! none needs a colour.
 
 use crate::judge::State;
 use crate::words::Words;

@@ -55,7 +55,8 @@ impl Sentences<'_> {
         }
     }
 
-    /// What may hang there is said where it helps: where no more squares are sought than a person keeps in mind.
+    /// What may hang there is said where it helps: where no more squares are sought than a person keeps in
+    /// mind.
     fn look(&self, cells: &[Cell], moved_between: bool, unaccounted: &[Cell]) -> String {
         let id = match unaccounted.len() {
             _ if moved_between => "fix-look-moved",

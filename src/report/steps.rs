@@ -1,4 +1,5 @@
-//! The list of things to do as people read it: the fixes, with a long run of squares to be found drawn together.
+//! The list of things to do as people read it: the fixes, with a long run of squares to be found drawn
+//! together.
 
 use crate::judge::{Act, Outcome, State};
 use crate::words::Words;
@@ -9,7 +10,8 @@ use super::sentences::count;
 /// So many squares to be found are still told one by one.
 const FEW: usize = 3;
 
-/// One sentence a step. At the beginning of an evening most squares are still to come; they make one step, not eighty.
+/// One sentence a step. At the beginning of an evening most squares are still to come; they make one step,
+/// not eighty.
 #[must_use]
 pub fn steps(report: &Report, words: &Words) -> Vec<String> {
     let (fetches, others): (Vec<_>, Vec<_>) = report.fixes.iter().partition(|fix| fix.act == Act::Fetch);
@@ -83,7 +85,8 @@ pub fn oddities(report: &Report, words: &Words) -> Vec<String> {
     missing.into_iter().chain(untold).chain(list("report-twice", &report.twice)).chain(strangers).collect()
 }
 
-/// Missing squares whose own cells were seen without them; the others most likely hang where they belong, unread or unseen.
+/// Missing squares whose own cells were seen without them; the others most likely hang where they belong,
+/// unread or unseen.
 fn sought(report: &Report) -> Vec<String> {
     let untold = |label: &String| {
         let unknown = |state: State| matches!(state, State::Unread | State::Unseen);

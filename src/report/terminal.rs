@@ -7,8 +7,9 @@
 //!   1    ·    ?    -    <           -  not in the photo                           !   of another event
 //! ```
 //!
-//! A cell is five characters wide where the whole wall fits so, else three: up to 20 columns side by side, wider walls in blocks.
-//! In three characters a label longer than two has no room to stand apart from its neighbour; then the mark is `x`.
+//! A cell is five characters wide where the whole wall fits so, else three: up to 20 columns side by side,
+//! wider walls in blocks. In three characters a label longer than two has no room to stand apart from its
+//! neighbour; then the mark is `x`.
 
 use std::fmt::Write;
 
@@ -126,7 +127,8 @@ fn list(text: &mut String, heading: &str, entries: &[String], words: &Words, num
     }
 }
 
-/// Breaks a text into lines of at most [`WIDTH`] characters; the first begins with `start`, the others with as many spaces.
+/// Breaks a text into lines of at most [`WIDTH`] characters; the first begins with `start`, the others with
+/// as many spaces.
 fn paragraph(text: &mut String, start: &str, said: &str) {
     let indent = " ".repeat(start.chars().count());
     let mut current = start.to_owned();
