@@ -394,6 +394,7 @@ fn the_part_outside_the_photo_is_named() {
     let advice = advise(&reading, &judge(&reading, &grid));
     assert_eq!(advice[0], Advice::StepBack { side: Side::Right, part: Part::Third, strips: 3 });
     assert_eq!(advice[1], Advice::Hidden { cells: vec![Cell { row: 1, column: 2 }] });
+    assert_eq!(judge(&reading, &grid).surely_missing(), 0);
     assert_eq!(advice[2], Advice::MayHangUnseen { missing: 13, unknown: 13 });
 }
 
