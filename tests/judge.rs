@@ -428,3 +428,17 @@ fn a_cell_that_the_reading_leaves_out_is_unseen() {
     assert_eq!(seen.summary.unseen, 4);
     assert_eq!(seen.outcome(), Outcome::CannotTell);
 }
+
+#[test]
+fn what_comes_out_of_an_unread_cell_is_hung_upright() {
+    // found by `what_can_be_done_blindly_costs_nothing`: A1's square hung turned in the unread C1, C1's in A1; after the swap
+    // a turn was left over, which the swap could have done on the way
+    let grid = grid(3, 1);
+    let wall = [Hung::Square(2, 0), Hung::Square(1, 0), Hung::Square(0, 1)];
+    let shown = [Shown::Clearly, Shown::Clearly, Shown::Unreadable];
+    let plan = fixes(&judge(&reading(&grid, &wall, &shown), &grid));
+    let (a1, c1) = (cell_at(&grid, 0), cell_at(&grid, 2));
+    assert_eq!(plan[0].act(), Act::Look);
+    assert_eq!(plan[1], Fix::Swap { cells: [a1, c1], upright: vec![a1] });
+    assert_eq!(plan.len(), 2);
+}
