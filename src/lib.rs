@@ -2,9 +2,13 @@
 //! photo of the wall.
 
 pub mod cli;
+
+pub mod display;
 pub mod frame;
+pub mod judge;
 pub mod photo;
 pub mod picture;
 pub mod plan;
 pub mod read;
+pub mod report;
 pub mod words;

@@ -46,3 +46,194 @@ new-lost-top-and-bottom = { $percent } % of the picture is cut away, half at the
 new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) more on every side for the cards.
 new-coarse = A tile is only { $pixels } pixels wide, so visitors will see steps: a larger picture shows more.
 new-next = Next: look at { $folder }/event.toml, change what you like, then type “everysquare print { $folder }”.
+
+## report
+
+report-language = en
+report-title = Wall check: { $name }
+report-kind = Wall check
+report-made = This is a made picture of a wall, not a photo.
+report-taken = { $photos ->
+    [one] From 1 photo, taken { $taken }.
+   *[other] From { $photos } photos, the first taken { $taken }.
+}
+report-photos = { $photos ->
+    [one] From 1 photo.
+   *[other] From { $photos } photos.
+}
+report-photo = Photo { $number }: { $width } × { $height } pixels, { $codes ->
+    [one] 1 code read
+   *[other] { $codes } codes read
+}
+report-all-right = All { $cells } squares hang where they belong.
+report-to-do = { $steps ->
+    [one] 1 thing to do.
+   *[other] { $steps } things to do.
+}
+report-cannot-tell = Nothing wrong was found, but { $unknown ->
+    [one] 1 of { $cells } cells could not be told.
+   *[other] { $unknown } of { $cells } cells could not be told.
+}
+report-count-right = { $count } of { $cells } right
+report-count-wrong = { $count } wrong
+report-count-turned = { $count } turned
+report-count-empty = { $count } empty
+report-count-unread = { $count } unread
+report-count-unseen = { $count } not in the photo
+report-heading-to-do = To do, in this order
+report-heading-wall = The wall
+report-heading-marked = The photo, marked
+report-heading-straight = The wall, straightened
+report-heading-advice = For the next photo
+report-heading-facts = Figures
+report-missing = Seen nowhere: { $squares }
+report-missing-untold = { $count ->
+    [one] 1 square more was not seen, but its own cell could not be told either.
+   *[other] { $count } squares more were not seen, but their own cells could not be told either.
+}
+report-twice = Seen more than once: { $squares }
+report-stranger = Not of this event: “{ $text }” at { $cell }
+report-rows = Row
+report-columns = Column
+report-scale = Scale factor { $factor }: each square shows its tile { $factor } times as wide and as high.
+report-size = The wall is { $width } × { $height } mm.
+report-shift = The square farthest from the middle of its cell is off by { $mm } mm.
+report-modules = Photo pixels to a module of a square’s code: { $px }.
+report-picture-marked = The photo with every faulty cell outlined and named; all outside the wall and its cards is blank.
+report-picture-straight = The wall as seen straight from the front.
+report-private = The photo itself is not kept. This page holds the wall and its cards only and loads nothing from elsewhere.
+report-turned-top-right = top points right
+report-turned-top-down = upside down
+report-turned-top-left = top points left
+report-more = { $squares } and { $count } more
+legend-right = right
+legend-wrong = another square, the one of that name
+legend-wrong-short = wrong square, see the list
+legend-turned = own square, turned; its top points that way
+legend-wrong-turned = another square, turned as well; its top points that way
+legend-stranger = a square of another event
+legend-empty = empty
+legend-unread = something hangs there, its code cannot be read
+legend-unseen = not in the photo
+cell-right = { $cell }: right
+cell-wrong = { $cell }: wrong, { $square } hangs here
+cell-wrong-turned = { $cell }: wrong, { $square } hangs here and is turned ({ $how })
+cell-stranger = { $cell }: wrong, a square of another event hangs here
+cell-turned = { $cell }: turned, { $how }
+cell-empty = { $cell }: empty
+cell-unread = { $cell }: could not be read
+cell-unseen = { $cell }: not in the photo
+mark-empty = empty
+mark-turned = { $degrees ->
+    [90] ↻ 90°
+    [180] ↻ 180°
+   *[270] ↺ 90°
+}
+mark-wrong = → { $square }
+mark-wrong-turned = → { $square } ↻
+mark-stranger = ✕ foreign
+mark-spare = ✕ spare
+mark-unread = ?
+
+## fixes
+
+fix-turn = { $by ->
+    [quarter] Turn { $cell } a quarter turn to the right (clockwise).
+    [half] Turn { $cell } half round: it hangs upside down.
+   *[three-quarters] Turn { $cell } a quarter turn to the left (anticlockwise).
+}
+fix-swap = Swap { $a } and { $b }.
+fix-swap-upright-one = Swap { $a } and { $b }; hang the one that comes to { $cell } upright.
+fix-swap-upright-both = Swap { $a } and { $b }; hang both upright.
+fix-move = Move the square at { $from } to { $to }.
+fix-move-upright = Move the square at { $from } to { $to } and hang it upright.
+fix-remove-copy = Take down the square at { $cell }: it is a spare copy of { $square }.
+fix-remove-stranger = Take down the square at { $cell }: it is not of this event.
+fix-look = { $count ->
+    [one] Look at { $cells }: its code cannot be read.
+   *[other] Look at { $cells }: their codes cannot be read.
+}
+fix-look-guess = { $count ->
+    [one] Look at { $cells }: its code cannot be read. Seen nowhere yet: { $squares }.
+   *[other] Look at { $cells }: their codes cannot be read. Seen nowhere yet: { $squares }.
+}
+fix-look-moved = Look at { $cells }: the photos show different squares there, so something was moved in between.
+fix-look-beyond = Look at { $cell }, which no photo shows: the square at { $from } belongs there.
+fix-fetch = Find square { $square } and hang it in its place.
+fix-fetch-perhaps = Find square { $square } (perhaps on the wall, where nothing could be read) and hang it in its place.
+fix-fetch-listed = Find the { $count } squares that were seen nowhere (listed below) and hang each in its place.
+fix-fetch-many = Find these squares and hang each in its place: { $squares }.
+
+## advice
+
+advice-step-back = { $part ->
+    [edge] Step back or take one more photo: the { $side ->
+        [left] left edge
+        [right] right edge
+        [upper] upper edge
+       *[lower] lower edge
+    } of the wall is outside the photo.
+    [most] Step back or take more photos: most of the wall, on the { $side ->
+        [left] left
+        [right] right
+        [upper] upper side
+       *[lower] lower side
+    }, is outside the photo.
+   *[other] Step back or take one more photo: the { $side ->
+        [left] left
+        [right] right
+        [upper] upper
+       *[lower] lower
+    } { $part ->
+        [quarter] quarter
+        [third] third
+        [half] half
+       *[two-thirds] two thirds
+    } of the wall { $part ->
+        [two-thirds] are
+       *[other] is
+    } outside the photo.
+}
+advice-hidden = { $count ->
+    [one] Take one more photo: { $cells } is hidden or outside.
+   *[other] Take one more photo: { $cells } are hidden or outside.
+}
+advice-go-closer = Go closer, or take two photos of half the wall each: in photo { $photo } a module of the codes has only { $px } pixels, and { $unread ->
+    [one] 1 cell
+   *[other] { $unread } cells
+} could not be read.
+advice-uncover = { $unread ->
+    [one] 1 code could not be read though the photo is sharp enough: look for tape, glare, folds or paint over it.
+   *[other] { $unread } codes could not be read though the photo is sharp enough: look for tape, glare, folds or paint over them.
+}
+advice-mirrored = Photo { $photo } is a mirror image, as front cameras store it. It was read all the same.
+advice-contradiction = { $count ->
+    [one] At { $cells } the photos show different squares: something was moved in between. Take all photos again in one go.
+   *[other] At { $cells } the photos show different squares: something was moved in between. Take all photos again in one go.
+}
+advice-shifted = Every square that was read hangs in the wrong place by the same step ({ $across }{ $down }). Perhaps the wall was begun in the wrong place: then leave the squares and move the cards instead.
+advice-shift-right = { $cells ->
+    [one] 1 column too far right
+   *[other] { $cells } columns too far right
+}
+advice-shift-left = { $cells ->
+    [one] 1 column too far left
+   *[other] { $cells } columns too far left
+}
+advice-shift-down = { $cells ->
+    [one] 1 row too low
+   *[other] { $cells } rows too low
+}
+advice-shift-up = { $cells ->
+    [one] 1 row too high
+   *[other] { $cells } rows too high
+}
+advice-all-turned = Every square that was read is turned the same way ({ $how }). Was the photo turned?
+advice-all-wrong = Not one square hangs in its own place. Is this the right event folder, and are the rows counted from the right end?
+advice-may-hang-unseen = { $missing ->
+    [one] 1 square was seen nowhere; it
+   *[other] { $missing } squares were seen nowhere; they
+} may hang in the { $unknown ->
+    [one] cell
+   *[other] { $unknown } cells
+} that could not be told.

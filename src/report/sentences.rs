@@ -1,0 +1,159 @@
+//! One sentence for each fix and each piece of advice.
+
+use crate::judge::{Advice, Fix};
+use crate::plan::{Cell, Grid, Turn};
+use crate::words::{FluentValue, Words};
+
+/// So many labels are named before the rest is counted.
+const NAMED: usize = 12;
+
+/// Says things about one wall.
+#[derive(Copy, Clone, Debug)]
+pub struct Sentences<'a> {
+    /// The language.
+    pub words: &'a Words,
+    /// The wall, for its labels.
+    pub grid: &'a Grid,
+}
+
+impl Sentences<'_> {
+    /// What to do, for a helper on a step stool.
+    #[must_use]
+    pub fn fix(&self, fix: &Fix) -> String {
+        let label = |cell: &Cell| FluentValue::from(self.grid.label(*cell));
+        match fix {
+            Fix::Turn { cell, by } => {
+                self.words.say("fix-turn", &[("cell", label(cell)), ("by", turn_name(*by).into())])
+            }
+            Fix::Swap { cells: [a, b], upright } => {
+                let id = match upright.len() {
+                    0 => "fix-swap",
+                    1 => "fix-swap-upright-one",
+                    _ => "fix-swap-upright-both",
+                };
+                let cell = upright.first().map_or_else(|| "".into(), label);
+                self.words.say(id, &[("a", label(a)), ("b", label(b)), ("cell", cell)])
+            }
+            Fix::Move { from, to, upright } => {
+                let id = if *upright { "fix-move-upright" } else { "fix-move" };
+                self.words.say(id, &[("from", label(from)), ("to", label(to))])
+            }
+            Fix::Remove { cell, copy_of: Some(square) } => {
+                self.words.say("fix-remove-copy", &[("cell", label(cell)), ("square", label(square))])
+            }
+            Fix::Remove { cell, copy_of: None } => {
+                self.words.say("fix-remove-stranger", &[("cell", label(cell))])
+            }
+            Fix::Look { cells, moved_between, unaccounted } => self.look(cells, *moved_between, unaccounted),
+            Fix::LookBeyond { cell, waits_at } => {
+                self.words.say("fix-look-beyond", &[("cell", label(cell)), ("from", label(waits_at))])
+            }
+            Fix::Fetch { square, perhaps_on_wall } => {
+                let id = if *perhaps_on_wall { "fix-fetch-perhaps" } else { "fix-fetch" };
+                self.words.say(id, &[("square", label(square))])
+            }
+        }
+    }
+
+    /// What may hang there is said where it helps: where no more squares are sought than a person keeps in
+    /// mind.
+    fn look(&self, cells: &[Cell], moved_between: bool, unaccounted: &[Cell]) -> String {
+        let id = match unaccounted.len() {
+            _ if moved_between => "fix-look-moved",
+            1..=4 => "fix-look-guess",
+            _ => "fix-look",
+        };
+        let named =
+            [("count", count(cells.len())), ("cells", self.list(cells)), ("squares", self.list(unaccounted))];
+        self.words.say(id, &named)
+    }
+
+    /// What to tell the person with the phone.
+    #[must_use]
+    pub fn advice(&self, advice: &Advice) -> String {
+        let words = self.words;
+        let cells = |id: &str, cells: &[Cell]| {
+            words.say(id, &[("count", count(cells.len())), ("cells", self.list(cells))])
+        };
+        match advice {
+            Advice::StepBack { side, part, .. } => {
+                words.say("advice-step-back", &[("side", side.name().into()), ("part", part.name().into())])
+            }
+            Advice::Hidden { cells: hidden } => cells("advice-hidden", hidden),
+            Advice::Contradiction { cells: contradicted } => cells("advice-contradiction", contradicted),
+            Advice::GoCloser { photo, px_per_module, unread } => words.say(
+                "advice-go-closer",
+                &[
+                    ("photo", count(photo + 1)),
+                    ("px", format!("{px_per_module:.1}").into()),
+                    ("unread", count(*unread)),
+                ],
+            ),
+            Advice::Uncover { unread } => words.say("advice-uncover", &[("unread", count(*unread))]),
+            Advice::Mirrored { photo } => words.say("advice-mirrored", &[("photo", count(photo + 1))]),
+            Advice::Shifted { right, down } => self.shifted(*right, *down),
+            Advice::AllTurned { turn } => {
+                words.say("advice-all-turned", &[("how", turn_points(words, turn.degrees()).into())])
+            }
+            Advice::AllWrong => words.say("advice-all-wrong", &[]),
+            Advice::MayHangUnseen { missing, unknown } => {
+                let numbers = [("missing", count(*missing)), ("unknown", count(*unknown))];
+                words.say("advice-may-hang-unseen", &numbers)
+            }
+        }
+    }
+
+    fn shifted(&self, right: i64, down: i64) -> String {
+        let step = |by: i64, more: &str, less: &str| {
+            let id = if by > 0 { more } else { less };
+            if by == 0 { String::new() } else { self.words.say(id, &[("cells", by.abs().into())]) }
+        };
+        let across = step(right, "advice-shift-right", "advice-shift-left");
+        let mut along = step(down, "advice-shift-down", "advice-shift-up");
+        if !across.is_empty() && !along.is_empty() {
+            along.insert_str(0, ", ");
+        }
+        self.words.say("advice-shifted", &[("across", across.into()), ("down", along.into())])
+    }
+
+    /// Labels in a row; a long list is cut and the rest counted.
+    fn list(&self, cells: &[Cell]) -> FluentValue<'static> {
+        let labels: Vec<String> = cells.iter().map(|cell| self.grid.label(*cell)).collect();
+        some_of(self.words, &labels).into()
+    }
+}
+
+/// Labels in a row; a long list is cut and the rest counted.
+fn some_of(words: &Words, labels: &[String]) -> String {
+    if labels.len() <= NAMED {
+        return labels.join(", ");
+    }
+    let named = labels[..NAMED].join(", ");
+    words.say("report-more", &[("squares", named.into()), ("count", count(labels.len() - NAMED))])
+}
+
+/// A count as an argument of a sentence.
+#[must_use]
+pub fn count(number: usize) -> FluentValue<'static> {
+    FluentValue::from(number)
+}
+
+/// How a square that is turned so far clockwise looks.
+#[must_use]
+pub fn turn_points(words: &Words, degrees: u32) -> String {
+    match degrees {
+        90 => words.say("report-turned-top-right", &[]),
+        180 => words.say("report-turned-top-down", &[]),
+        270 => words.say("report-turned-top-left", &[]),
+        _ => String::new(),
+    }
+}
+
+fn turn_name(turn: Turn) -> &'static str {
+    match turn {
+        Turn::None => "none",
+        Turn::Quarter => "quarter",
+        Turn::Half => "half",
+        Turn::ThreeQuarters => "three-quarters",
+    }
+}

@@ -1,0 +1,158 @@
+//! The wall drawn in the terminal: in 80 columns, legible without colour, colour on top where it is wanted.
+//!
+//! ```text
+//!        A    B    C    D           every cell one mark:
+//!   3    ·    ·    C3   ·           · right      C3  that square hangs there      [ ] empty
+//!   2    ·   [ ]   ·    B2v         > v <  turned, the top points that way        ?   not read
+//!   1    ·    ?    -    <           -  not in the photo                           !   of another event
+//! ```
+//!
+//! A cell is five characters wide where the whole wall fits so, else three: up to 20 columns side by side,
+//! wider walls in blocks. In three characters a label longer than two has no room to stand apart from its
+//! neighbour; then the mark is `x`.
+
+use std::fmt::Write;
+
+use crate::plan::cell::column_letters;
+use crate::words::Words;
+
+use super::json::{Report, ReportCell};
+use super::marks::{Kind, Marks, legend, row_number};
+use super::steps::{counts, headline, oddities, source, steps};
+
+/// What a terminal has at least.
+const WIDTH: usize = 80;
+/// Characters a cell, with and without room for every label.
+const WIDE: usize = 5;
+const NARROW: usize = 3;
+/// Before and behind the row's number.
+const MARGIN: usize = 2;
+/// Columns side by side in a block of a wall that does not fit.
+const BLOCK: usize = 20;
+
+/// Colour as an SGR parameter (ECMA-48): only an addition, every kind has its own mark.
+fn colour_of(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Right => "32",
+        Kind::Wrong | Kind::WrongShort | Kind::WrongTurned | Kind::Stranger => "1;31",
+        Kind::Turned => "1;33",
+        Kind::Empty => "36",
+        Kind::Unread => "1;35",
+        Kind::Unseen => "2",
+    }
+}
+
+/// The report as text, with ANSI colours if asked for.
+#[must_use]
+pub fn terminal(report: &Report, words: &Words, colour: bool) -> String {
+    let mut text = String::new();
+    paragraph(&mut text, "", &words.say("report-title", &[("name", one_line(&report.event.name).into())]));
+    source(report, words).iter().for_each(|line| paragraph(&mut text, "", line));
+    text.push('\n');
+    let marks = Marks { room: room(report), arrows: [">", "v", "<"] };
+    draw(&mut text, report, marks, colour);
+    for entry in legend(report, marks, words) {
+        let said = format!("{:<5}  {}", entry.mark, entry.said);
+        line(&mut text, &painted(&format!("  {said}"), entry.kind, colour));
+    }
+    text.push('\n');
+    paragraph(&mut text, "", &headline(report, words));
+    let counted: Vec<String> = counts(report, words).into_iter().map(|(_, phrase)| phrase).collect();
+    paragraph(&mut text, "", &format!("{}.", counted.join(", ")));
+    list(&mut text, "report-heading-to-do", &steps(report, words), words, true);
+    let odd = oddities(report, words);
+    if !odd.is_empty() {
+        text.push('\n');
+        odd.iter().for_each(|line| paragraph(&mut text, "", &one_line(line)));
+    }
+    list(&mut text, "report-heading-advice", &report.advice, words, false);
+    text
+}
+
+/// How many characters a cell may take.
+fn room(report: &Report) -> usize {
+    if numbers_width(report) + MARGIN + report.size().0 * WIDE <= WIDTH { WIDE } else { NARROW }
+}
+
+fn numbers_width(report: &Report) -> usize {
+    report.cells.iter().map(|cell| row_number(cell).len()).max().unwrap_or(1) + 1
+}
+
+fn draw(text: &mut String, report: &Report, marks: Marks, colour: bool) {
+    let room = marks.room;
+    let (columns, rows) = report.size();
+    let numbers = numbers_width(report);
+    let side_by_side = if numbers + MARGIN + columns * room <= WIDTH { columns.max(1) } else { BLOCK };
+    for from in (0..columns).step_by(side_by_side) {
+        let block = from..(from + side_by_side).min(columns);
+        let letters: String = block.clone().map(|column| centred(&column_letters(column), room)).collect();
+        line(text, &format!("{:numbers$}{:MARGIN$}{letters}", "", ""));
+        for row in 0..rows {
+            let cells: Vec<&ReportCell> =
+                block.clone().filter_map(|column| report.cells.get(row * columns + column)).collect();
+            let number = cells.first().map_or("", |cell| row_number(cell));
+            let drawn: String = cells
+                .iter()
+                .map(|cell| marks.of(cell))
+                .map(|(kind, mark)| painted(&centred(&mark, room), kind, colour))
+                .collect();
+            line(text, &format!("{number:>numbers$}{:MARGIN$}{drawn}", ""));
+        }
+        text.push('\n');
+    }
+}
+
+fn painted(said: &str, kind: Kind, colour: bool) -> String {
+    if colour { format!("\u{1b}[{}m{said}\u{1b}[0m", colour_of(kind)) } else { said.to_owned() }
+}
+
+/// In the middle of `room` characters, the odd space before it.
+fn centred(mark: &str, room: usize) -> String {
+    let spare = room.saturating_sub(mark.chars().count());
+    let behind = spare / 2;
+    format!("{:before$}{mark}{:behind$}", "", "", before = spare - behind)
+}
+
+/// A heading and its entries, numbered or with dashes; nothing where there are none.
+fn list(text: &mut String, heading: &str, entries: &[String], words: &Words, numbered: bool) {
+    if entries.is_empty() {
+        return;
+    }
+    text.push('\n');
+    line(text, &format!("{}:", words.say(heading, &[])));
+    let width = entries.len().to_string().len();
+    for (i, entry) in entries.iter().enumerate() {
+        let start = if numbered { format!("  {:>width$}. ", i + 1) } else { "  - ".to_owned() };
+        paragraph(text, &start, &one_line(entry));
+    }
+}
+
+/// Breaks a text into lines of at most [`WIDTH`] characters; the first begins with `start`, the others with
+/// as many spaces.
+fn paragraph(text: &mut String, start: &str, said: &str) {
+    let indent = " ".repeat(start.chars().count());
+    let mut current = start.to_owned();
+    let mut empty = true;
+    for word in said.split_whitespace() {
+        if !empty && current.chars().count() + 1 + word.chars().count() > WIDTH {
+            line(text, &current);
+            current.clone_from(&indent);
+            empty = true;
+        }
+        if !empty {
+            current.push(' ');
+        }
+        current.push_str(word);
+        empty = false;
+    }
+    line(text, &current);
+}
+
+fn line(text: &mut String, said: &str) {
+    let _ = writeln!(text, "{}", said.trim_end()); // writing to a String cannot fail
+}
+
+/// Without control characters: a name from a file must not steer the terminal.
+fn one_line(said: &str) -> String {
+    said.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
+}
