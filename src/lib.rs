@@ -6,4 +6,5 @@ pub mod photo;
 pub mod picture;
 pub mod plan;
 pub mod read;
+pub mod rehearse;
 pub mod words;

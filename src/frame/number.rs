@@ -49,3 +49,10 @@ pub fn round_signed(value: f64) -> i64 {
 pub fn round_byte(value: f64) -> u8 {
     (value + 0.5).floor() as u8
 }
+
+/// A real number in half the bits, rounded to the nearest; beyond their range infinite.
+#[must_use]
+#[allow(clippy::cast_possible_truncation, reason = "rounding is what is promised")]
+pub fn narrow(value: f64) -> f32 {
+    value as f32
+}
