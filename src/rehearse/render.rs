@@ -5,9 +5,9 @@
 //!
 //! ```text
 //!   ┌─────────┐
-//!   │ · · · · │   2 × 2 samples on plain paper or backing,
-//!   │ · · · · │   4 × 4 near edges, tape, codes,
-//!   │ · · · · │   4 × 4 too behind and beside what stands in front
+//!   │ · · · · │   2 × 2 samples on plain paper or backing;
+//!   │ · · · · │   4 × 4 on codes, across edges, and where somebody may stand in front;
+//!   │ · · · · │   the outer four of these where they agree
 //!   │ · · · · │
 //!   └─────────┘
 //! ```
@@ -15,7 +15,7 @@
 use super::camera::{Camera, Ground, Room};
 use super::front::Front;
 use super::light::Lamp;
-use super::wall::{Kind, Strike, Wall};
+use super::wall::{Kind, Wall};
 use crate::frame::{float, narrow};
 
 /// All that the camera sees.
@@ -62,22 +62,52 @@ impl Scene<'_> {
 
     fn pixel(&self, pixel: &Pixel, middle: &Ground) -> [f32; 3] {
         let kind = self.wall.kind(middle);
-        let front = self.front.may_hide(middle, 10.0);
-        let side = if front || kind == Kind::Mixed { MANY } else { FEW };
-        let mut sum = [0.0_f32; 3];
-        for i in 0..side * side {
-            let part = |at: usize| (float(at) + 0.5) / float(side);
-            let ground = pixel.at(part(i % side), part(i / side));
-            let hidden = if front { self.front.strike(&ground) } else { None };
-            let seen = hidden.unwrap_or_else(|| match kind {
-                Kind::Plain(index) => {
-                    let at = self.wall.layers[index].meet(&ground);
-                    self.wall.colour(&Strike { layer: Some(index), at, left: 1.0 })
-                }
-                _ => self.wall.colour(&self.wall.strike(&ground)),
+        if self.front.may_hide(middle, 10.0) {
+            return Self::mean(pixel, MANY, |ground| {
+                self.front.strike(ground).unwrap_or_else(|| self.wall.colour(&self.wall.strike(ground)))
             });
-            for (total, level) in sum.iter_mut().zip(seen) {
-                *total += level;
+        }
+        match kind {
+            Kind::Bare => Self::mean(pixel, FEW, |ground| self.wall.bare(ground)),
+            Kind::Plain(index) => self.plain(index, pixel, middle),
+            Kind::Mixed => self.mixed(pixel),
+        }
+    }
+
+    /// A pixel on one paper: where the middle of the pixel meets it says where all of it does.
+    fn plain(&self, index: usize, pixel: &Pixel, middle: &Ground) -> [f32; 3] {
+        let layer = &self.wall.layers[index];
+        let at = layer.meet(middle);
+        let shade = layer.shade(at);
+        Self::mean(pixel, FEW, |ground| {
+            let [du, dv] = layer.place.step(ground.x - middle.x, ground.y - middle.y);
+            self.wall.printed(index, [at[0] + du, at[1] + dv]).map(|level| level * shade)
+        })
+    }
+
+    /// A pixel where anything may be: four outer samples, and all of them where those differ or a code is near.
+    fn mixed(&self, pixel: &Pixel) -> [f32; 3] {
+        let (near, far) = (0.5 / float(MANY), 1.0 - 0.5 / float(MANY));
+        let strikes = [(near, near), (far, near), (near, far), (far, far)]
+            .map(|(x, y)| self.wall.strike(&pixel.at(x, y)));
+        let first = strikes[0].layer;
+        if strikes.iter().any(|strike| strike.layer != first || self.wall.is_fine(strike)) {
+            return Self::mean(pixel, MANY, |ground| self.wall.colour(&self.wall.strike(ground)));
+        }
+        let [a, b, c, d] = strikes.map(|strike| self.wall.colour(&strike));
+        [0, 1, 2].map(|i| (a[i] + b[i] + c[i] + d[i]) / 4.0)
+    }
+
+    /// The mean over `side` × `side` rays.
+    fn mean(pixel: &Pixel, side: usize, colour: impl Fn(&Ground) -> [f32; 3]) -> [f32; 3] {
+        let mut sum = [0.0_f32; 3];
+        for j in 0..side {
+            for i in 0..side {
+                let part = |at: usize| (float(at) + 0.5) / float(side);
+                let seen = colour(&pixel.at(part(i), part(j)));
+                for (total, level) in sum.iter_mut().zip(seen) {
+                    *total += level;
+                }
             }
         }
         let share = narrow(1.0 / float(side * side));

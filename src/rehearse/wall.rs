@@ -106,6 +106,15 @@ impl Wall {
         Strike { layer: None, at: [ground.x, ground.y], left: narrow(left) }
     }
 
+    /// Whether what is struck has a code's modules within a pixel of it.
+    pub fn is_fine(&self, strike: &Strike) -> bool {
+        let Some(Body::Sheet(sheet)) = strike.layer.map(|index| &self.layers[index].body) else {
+            return false;
+        };
+        let blot = if sheet.scribble.is_some() { 4.0 } else { 0.0 };
+        sheet.code.distance(strike.at[0], strike.at[1]) < self.bins.pixel_mm + blot
+    }
+
     /// The light that comes back from what a ray strikes, linear, 1 from a perfect white.
     pub fn colour(&self, strike: &Strike) -> [f32; 3] {
         let Some(index) = strike.layer else {
@@ -121,6 +130,19 @@ impl Wall {
             Body::Sheet(sheet) => sheet.colour(strike.at, &self.grain),
         };
         self.lit(seen).map(|level| level * shade)
+    }
+
+    /// The light that comes back from a flat paper, away from its code.
+    pub fn printed(&self, index: usize, at: [f64; 2]) -> [f32; 3] {
+        match &self.layers[index].body {
+            Body::Sheet(sheet) => self.lit(sheet.texture.at(at[0], at[1])),
+            Body::Tape(srgb) => self.lit(*srgb),
+        }
+    }
+
+    /// The light that comes back from the backing.
+    pub fn bare(&self, ground: &Ground) -> [f32; 3] {
+        self.behind(ground.x, ground.y)
     }
 
     fn lit(&self, srgb: [u8; 3]) -> [f32; 3] {

@@ -27,6 +27,8 @@ pub(super) struct Bins {
     down: usize,
     lists: Vec<Vec<usize>>,
     kinds: Vec<Kind>,
+    /// The largest side in mm of a pixel on the wall.
+    pub pixel_mm: f64,
 }
 
 impl Bins {
@@ -34,16 +36,17 @@ impl Bins {
     pub fn sort(layers: &[Layer], size: [f64; 2], camera: &Camera) -> Self {
         let across = ceil_index((size[0] + 2.0 * AROUND_MM) / BIN_MM);
         let down = ceil_index((size[1] + 2.0 * AROUND_MM) / BIN_MM);
+        let (slope, footprint) = obliqueness(size, camera);
         let mut bins = Self {
+            pixel_mm: footprint,
             across,
             down,
             lists: vec![Vec::new(); across * down],
             kinds: vec![Kind::Bare; across * down],
         };
         let mut closed = vec![false; across * down];
-        let (slope, footprint) = obliqueness(size, camera);
         for (index, layer) in layers.iter().enumerate().rev() {
-            let margin = SHADOW_MM + layer.bend.most() * slope + 2.0 * footprint + BIN_MM * 0.75;
+            let margin = layer.bend.most() * slope + 1.5 * footprint + BIN_MM * 0.71;
             bins.add(index, layer, margin, &mut closed);
         }
         bins
@@ -51,7 +54,7 @@ impl Bins {
 
     fn add(&mut self, index: usize, layer: &Layer, margin: f64, closed: &mut [bool]) {
         let [x, y] = layer.place.centre;
-        let reach = layer.place.width.hypot(layer.place.height) / 2.0 + margin;
+        let reach = layer.place.width.hypot(layer.place.height) / 2.0 + margin + SHADOW_MM;
         let range = |at: f64, count: usize| {
             let low = floor_index((at - reach + AROUND_MM) / BIN_MM).min(count);
             low..ceil_index((at + reach + AROUND_MM) / BIN_MM).min(count)
@@ -65,7 +68,7 @@ impl Bins {
                 let middle = |i: usize| (float(i) + 0.5) * BIN_MM - AROUND_MM;
                 let at = layer.place.within(middle(column), middle(row));
                 let outside = layer.outside(at);
-                if outside > margin {
+                if outside > margin + SHADOW_MM {
                     continue;
                 }
                 let inside = outside < -margin;

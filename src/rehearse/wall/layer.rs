@@ -14,12 +14,20 @@ pub(in crate::rehearse) struct Place {
     pub sin: f64,
     pub width: f64,
     pub height: f64,
+    /// 2 over the width and 2 over the height.
+    pub per_width: f64,
+    pub per_height: f64,
 }
 
 impl Place {
     pub fn new(centre: [f64; 2], degrees: f64, width: f64, height: f64) -> Self {
         let (sin, cos) = degrees.to_radians().sin_cos();
-        Self { centre, cos, sin, width, height }
+        Self { centre, cos, sin, width, height, per_width: 2.0 / width, per_height: 2.0 / height }
+    }
+
+    /// A step on the wall as a step in the rectangle.
+    pub fn step(&self, dx: f64, dy: f64) -> [f64; 2] {
+        [self.cos * dx + self.sin * dy, self.cos * dy - self.sin * dx]
     }
 
     /// From the wall into the rectangle, in mm from its own top left.
@@ -112,20 +120,21 @@ pub(in crate::rehearse) struct Layer {
 
 impl Layer {
     fn height(&self, at: [f64; 2]) -> f64 {
-        let (w, h) = (self.place.width / 2.0, self.place.height / 2.0);
-        self.bend.height(at[0] / w - 1.0, at[1] / h - 1.0)
+        self.bend.height(at[0] * self.place.per_width - 1.0, at[1] * self.place.per_height - 1.0)
     }
 
     /// Where on the layer, or beside it, a ray meets it.
     pub fn meet(&self, ground: &Ground) -> [f64; 2] {
-        let mut at = self.place.within(ground.x, ground.y);
+        let start = self.place.within(ground.x, ground.y);
         if self.bend.most() == 0.0 {
-            return at;
+            return start;
         }
+        let slope = self.place.step(ground.slope_x, ground.slope_y);
+        let lower = |h: f64| [start[0] - h * slope[0], start[1] - h * slope[1]];
         // Paper bends so little that three turns settle the place within a thousandth of a mm.
-        for _ in 0..3 {
-            let h = self.height(at);
-            at = self.place.within(ground.x - h * ground.slope_x, ground.y - h * ground.slope_y);
+        let mut at = lower(self.height(start));
+        for _ in 0..2 {
+            at = lower(self.height(at));
         }
         at
     }
@@ -149,9 +158,12 @@ impl Layer {
 
     /// How much brighter or darker the bend makes a place: light comes from above.
     pub fn shade(&self, at: [f64; 2]) -> f32 {
-        let (w, h) = (self.place.width / 2.0, self.place.height / 2.0);
-        let [ga, gb] = self.bend.growth(at[0] / w - 1.0, at[1] / h - 1.0);
-        let (gu, gv) = (ga / w, gb / h);
+        if self.bend.most() == 0.0 {
+            return 1.0;
+        }
+        let (across, down) = (self.place.per_width, self.place.per_height);
+        let [ga, gb] = self.bend.growth(at[0] * across - 1.0, at[1] * down - 1.0);
+        let (gu, gv) = (ga * across, gb * down);
         // Downwards along the wall, in the paper's own axes, is (sin, cos).
         let falls = gu * self.place.sin + gv * self.place.cos;
         narrow((1.0 - 1.2 * falls).clamp(0.5, 1.3))
