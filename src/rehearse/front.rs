@@ -49,14 +49,14 @@ impl Front {
         let mut rng = stream(options.seed, Purpose::Front);
         let size = printed.grid.size();
         let away = -camera.position[2];
-        let depth = (0.3 * away).min(600.0);
+        let depth = (0.2 * away).min(600.0);
         let nearer = 1.0 - depth / away;
         // A place in the plane of the shapes that hides a place on the wall.
         let hides = |x: f64| camera.position[0] + (x - camera.position[0]) * nearer;
         let floor = size.y + FLOOR_MM;
         let mut limbs = Vec::new();
         let beside = |rng: &mut ChaCha8Rng| {
-            let in_from_side = rng.random_range(-0.08..0.2) * size.x;
+            let in_from_side = rng.random_range(-0.16..0.1) * size.x;
             hides(if rng.random() { in_from_side } else { size.x - in_from_side })
         };
         for _ in 0..options.people {
@@ -97,7 +97,7 @@ impl Front {
 }
 
 fn person(limbs: &mut Vec<Limb>, x: f64, floor: f64, rng: &mut ChaCha8Rng) {
-    let tall = rng.random_range(1250.0..1750.0);
+    let tall = rng.random_range(1050.0..1500.0);
     let cloth = [rng.random_range(0.02..0.3), rng.random_range(0.02..0.3), rng.random_range(0.02..0.3)];
     let hair = [0.03, 0.025, 0.02];
     let at = |right: f64, up: f64| [x + right * tall, floor - up * tall];

@@ -47,6 +47,7 @@ mod front;
 mod glyphs;
 mod grain;
 mod light;
+mod model;
 mod options;
 mod paper;
 mod render;

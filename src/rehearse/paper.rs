@@ -6,7 +6,7 @@ use image::RgbImage;
 use rand::RngExt;
 use rand_chacha::ChaCha8Rng;
 
-use super::chance::{Purpose, stream_of};
+use super::chance::{Purpose, normal, spread, stream_of};
 use super::glyphs;
 use super::grain::Grain;
 use crate::frame::{ceil_index, float, floor_index, narrow, round_byte};
@@ -74,6 +74,9 @@ struct Hand {
     at: [f64; 2],
     /// How far lines wander from where they belong, in mm.
     wobble: f64,
+    /// How far the whole drawing is off, in mm, and by which factor it is too big.
+    shift: [f64; 2],
+    zoom: f64,
     /// Across the strokes, in strokes a mm.
     across: [f64; 2],
     /// How much of the paper one layer of strokes covers, 0 … 1.
@@ -93,14 +96,16 @@ struct Hand {
 impl Hand {
     fn of(rng: &mut ChaCha8Rng, drawn_into: f64) -> Self {
         let angle = rng.random_range(0.0..std::f64::consts::PI);
-        let a_mm = 1.0 / rng.random_range(0.7..2.2);
+        let a_mm = 1.0 / rng.random_range(1.0..2.8);
         let felt = rng.random_bool(0.2);
         Self {
             at: [rng.random_range(0.0..256.0), rng.random_range(0.0..256.0)],
-            wobble: rng.random_range(0.8..3.0),
+            wobble: rng.random_range(1.0..4.0),
+            shift: [normal(rng) * 1.5, normal(rng) * 1.5],
+            zoom: 1.0 + spread(rng, 0.025, 0.06),
             across: [angle.sin() * a_mm, angle.cos() * a_mm],
-            pressure: if felt { 0.97 } else { rng.random_range(0.55..0.95) },
-            gaps: if felt { 0.1 } else { rng.random_range(0.35..0.8) },
+            pressure: if felt { 0.97 } else { rng.random_range(0.6..1.0) },
+            gaps: if felt { 0.12 } else { rng.random_range(0.4..0.85) },
             outlined: rng.random_bool(0.6),
             tint: [rng.random_range(0.9..1.1), rng.random_range(0.9..1.1), rng.random_range(0.9..1.1)],
             margin: if rng.random_bool(0.3) { rng.random_range(0.5..3.0) } else { 0.0 },
@@ -137,20 +142,24 @@ impl Drawing<'_> {
     fn cover(&self, u: f64, v: f64) -> f32 {
         let hand = &self.hand;
         let [ox, oy] = hand.at;
-        let bow = 0.5 * self.grain.wave(u * 0.5 + ox, v * 0.5 + oy);
+        let bow = 0.8 * self.grain.wave(u * 0.5 + ox, v * 0.5 + oy)
+            + 0.25 * f64::from(self.grain.broad(u * 3.0 + oy, v * 3.0 + ox));
         let stroke = (u * hand.across[0] + v * hand.across[1] + bow + 1000.0).fract();
-        let line = narrow(1.0 - (2.0 * stroke - 1.0).powi(2));
-        let press = hand.pressure + 0.25 * self.grain.broad(u * 0.9 + oy, v * 0.9 + ox);
-        let tooth = self.grain.fine(u * 4.0 + ox, v * 4.0 + oy);
-        (press * (1.0 - hand.gaps * (1.0 - line)) + 0.22 * hand.gaps * tooth).clamp(0.0, 1.0)
+        // From the gap between two strokes, 0, to the middle of one, 1.
+        let ridge = narrow(1.0 - (2.0 * stroke - 1.0).abs());
+        let line = ((ridge - 0.2) * 2.5).clamp(0.0, 1.0);
+        let press = hand.pressure + 0.3 * self.grain.broad(u * 0.9 + oy, v * 0.9 + ox);
+        let tooth = self.grain.fine(u * 3.0 + ox, v * 3.0 + oy);
+        (press * (1.0 - hand.gaps * (1.0 - line)) + 0.3 * hand.gaps * tooth).clamp(0.0, 1.0)
     }
 
     fn colour(&self, u: f64, v: f64) -> [f32; 3] {
         let paper = WHITE.map(f32::from);
         let hand = &self.hand;
         let [ox, oy] = hand.at;
-        let du = hand.wobble * self.grain.wave(u * 0.8 + ox, v * 0.8 + oy);
-        let dv = hand.wobble * self.grain.wave(u * 0.8 + oy + 77.0, v * 0.8 + ox);
+        let tremor = 0.5 * f64::from(self.grain.broad(u * 4.0 + ox, v * 4.0 + oy));
+        let du = hand.wobble * self.grain.wave(u * 0.8 + ox, v * 0.8 + oy) + tremor;
+        let dv = hand.wobble * self.grain.wave(u * 0.8 + oy + 77.0, v * 0.8 + ox) - tremor;
         let side = self.grid.square_mm;
         let inside = (u + du * 0.4).min(side - u + du * 0.4).min(v + dv * 0.4).min(side - v + dv * 0.4);
         // Those who leave the box white stay a little clear of it, not always quite.
@@ -159,6 +168,9 @@ impl Drawing<'_> {
         if inside < hand.margin || self.code.distance(u, v) < clear.max(0.2) {
             return paper;
         }
+        let middle = side / 2.0;
+        let (u, v) = (u + hand.shift[0], v + hand.shift[1]);
+        let (u, v) = (middle + (u - middle) / hand.zoom, middle + (v - middle) / hand.zoom);
         let here = self.meant(u + du, v + dv);
         let far = |a: [u8; 3]| a.iter().zip(here).map(|(a, b)| u32::from(a.abs_diff(b))).sum::<u32>() > 60;
         let edge =

@@ -91,8 +91,14 @@ impl Wall {
     /// The topmost layer that a ray strikes.
     pub fn strike(&self, ground: &Ground) -> Strike {
         let mut left = 1.0;
+        let slope = ground.slope_x.hypot(ground.slope_y);
         for index in self.bins.candidates(ground) {
             let layer = &self.layers[*index];
+            // A paper that even its greatest height does not bring near is passed by without bending it.
+            let beside = layer.place.outside(layer.place.within(ground.x, ground.y));
+            if beside > SHADOW_MM + layer.bend.most() * slope {
+                continue;
+            }
             let at = layer.meet(ground);
             let outside = layer.outside(at);
             if outside <= 0.0 {

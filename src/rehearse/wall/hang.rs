@@ -14,6 +14,7 @@ use crate::rehearse::camera::Camera;
 use crate::rehearse::chance::{Purpose, spread, stream, stream_of};
 use crate::rehearse::faults::Hung;
 use crate::rehearse::grain::Grain;
+use crate::rehearse::model;
 use crate::rehearse::options::{Cards, Hanging, Options};
 use crate::rehearse::paper::{self, CodeBox, Commission};
 use crate::rehearse::truth::Condition;
@@ -35,11 +36,12 @@ pub(super) fn layers(
 ) -> Vec<Layer> {
     let per_mm = texels_per_mm(printed, camera);
     let code = CodeBox { x: printed.code_top_left.x, y: printed.code_top_left.y, module: printed.module_mm };
+    let enlarged = model::enlarged(&picture.pixels, &printed.grid);
     let squares = Squares {
         printed,
         options,
         commission: Commission {
-            picture: &picture.pixels,
+            picture: &enlarged,
             grid: printed.grid,
             grain,
             code,
@@ -56,12 +58,13 @@ pub(super) fn layers(
         sheets.into_iter().enumerate().filter_map(|(i, sheet)| Some((i, sheet?))).collect();
     order.shuffle(&mut stream(options.seed, Purpose::Hanging));
     let mut layers = cards(printed, options, per_mm);
+    let usual = TAPES[[0, 0, 1, 2][stream(options.seed, Purpose::Tape).random_range(0..4)]];
     for (index, sheet) in order {
         let place = sheet.place;
         let mut rng = stream_of(options.seed, Purpose::Tape, number(index + 1));
         layers.push(sheet);
         if options.hanging.tape {
-            layers.extend(strips(&place, &code, &codes, &mut rng));
+            layers.extend(strips(&place, &code, &codes, usual, &mut rng));
         }
         if hung[index].as_ref().is_some_and(|square| square.condition == Condition::Covered) {
             layers.push(over_the_code(&place, &code, &mut rng));
@@ -180,7 +183,13 @@ fn cards(printed: &Printed, options: &Options, per_mm: f64) -> Vec<Layer> {
 const TAPES: [[u8; 3]; 3] = [[238, 237, 230], [216, 196, 150], [92, 146, 190]];
 
 /// Two to four strips over the corners and sides of a paper, kept off its own code and nearly always off others'.
-fn strips(place: &Place, code: &CodeBox, codes: &[[f64; 2]], rng: &mut ChaCha8Rng) -> Vec<Layer> {
+fn strips(
+    place: &Place,
+    code: &CodeBox,
+    codes: &[[f64; 2]],
+    usual: [u8; 3],
+    rng: &mut ChaCha8Rng,
+) -> Vec<Layer> {
     let own = place.on_wall(code_middle(code));
     let (w, h) = (place.width, place.height);
     let mut at = [
@@ -194,7 +203,8 @@ fn strips(place: &Place, code: &CodeBox, codes: &[[f64; 2]], rng: &mut ChaCha8Rn
         (0.0, h / 2.0, 0.0),
     ];
     at.shuffle(rng);
-    let colour = TAPES[[0, 0, 0, 1, 2][rng.random_range(0..5)]];
+    let other = TAPES[rng.random_range(0..3)];
+    let colour = if rng.random_bool(0.85) { usual } else { other };
     let base = place.sin.atan2(place.cos).to_degrees();
     let clear_of = code.side() * std::f64::consts::FRAC_1_SQRT_2 + 1.0;
     let mut strips = Vec::new();
