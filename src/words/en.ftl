@@ -8,3 +8,46 @@ state-turned = turned
 state-empty = empty
 state-unread = unread
 state-unseen = unseen
+
+## program
+
+help = Plans an evening where many visitors draw one picture together, prints its kit, and reads a photo of the wall
+
+## new
+
+help-new = Makes an event folder out of a picture, and proposes a grid
+help-new-folder = The folder to make; its name becomes the evening's name unless --name says another
+help-new-picture = The picture to redraw: PNG, JPEG, WebP or TIFF. It is copied; the file itself is left alone
+help-new-columns = Squares side by side
+help-new-rows = Squares one above the other
+help-new-squares = About how many squares there should be, instead of columns and rows
+help-new-name = What the evening is called
+help-new-tag = Three characters in every code of this event, of 23456789ABCDEFGHJKLMNPQRSTUVWXYZ; left out, they are drawn by lot
+help-new-colours = How many pencil colours the picture is drawn with
+help-new-square-mm = Side of the paper squares
+help-new-tile-mm = Side of the tiles, the pieces of the picture that visitors are given
+help-new-paper = The paper in the printer: letter, tabloid, a4 or a3
+help-new-flip = How the printer turns the paper over: long-edge, short-edge or none
+help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
+
+new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml and { $file }.
+new-grid-given = The wall is { $columns } × { $rows }, { $squares ->
+        [one] 1 square
+       *[other] { $squares } squares
+    }, as you asked.
+new-grid-rows-follow = { $rows ->
+        [one] The wall is { $columns } × 1, { $squares } squares: with your { $columns } columns, 1 row loses least of the picture.
+       *[other] The wall is { $columns } × { $rows }, { $squares } squares: with your { $columns } columns, { $rows } rows lose least of the picture.
+    }
+new-grid-columns-follow = { $columns ->
+        [one] The wall is 1 × { $rows }, { $squares } squares: with your { $rows } rows, 1 column loses least of the picture.
+       *[other] The wall is { $columns } × { $rows }, { $squares } squares: with your { $rows } rows, { $columns } columns lose least of the picture.
+    }
+new-grid-near-count = The wall is { $columns } × { $rows }, { $squares } squares: near the { $wished } you asked for, and little of the picture is lost.
+new-grid-fits-best = The wall is { $columns } × { $rows }, { $squares } squares: enough for an evening (60 to 120), and the shape is the picture's own or close to it. Give --columns, --rows or --squares for another.
+new-nothing-lost = The whole picture is drawn.
+new-lost-sides = { $percent } % of the picture is cut away, half at the left and half at the right.
+new-lost-top-and-bottom = { $percent } % of the picture is cut away, half at the top and half at the bottom.
+new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) more on every side for the cards.
+new-coarse = A tile is only { $pixels } pixels wide, so visitors will see steps: a larger picture shows more.
+new-next = Next: look at { $folder }/event.toml, change what you like, then type “everysquare print { $folder }”.
