@@ -10,6 +10,7 @@ use super::chance::{Purpose, normal, spread, stream_of};
 use super::glyphs;
 use super::grain::Grain;
 use crate::frame::{ceil_index, float, floor_index, narrow, round_byte};
+use crate::picture::Crop;
 use crate::plan::code::{QUIET_ZONE, SIDE};
 use crate::plan::{Cell, Grid};
 
@@ -117,6 +118,7 @@ impl Hand {
 /// A visitor's drawing of one tile.
 struct Drawing<'a> {
     picture: &'a RgbImage,
+    crop: Crop,
     grid: Grid,
     home: Cell,
     hand: Hand,
@@ -125,17 +127,13 @@ struct Drawing<'a> {
 }
 
 impl Drawing<'_> {
-    /// The picture's colour where the hand meant to be.
+    /// The picture's colour where the hand meant to be; beyond the picture its outermost pixels go on.
     fn meant(&self, u: f64, v: f64) -> [u8; 3] {
-        let part = |at: f64, cell: usize, cells: usize, pixels: u32| {
-            let whole = (float(cell) + at / self.grid.square_mm) / float(cells);
-            floor_index(whole * f64::from(pixels)).min(usize::try_from(pixels).unwrap_or(1) - 1)
-        };
+        let scale = self.crop.tile.value() / self.grid.square_mm;
+        let corner = self.crop.tile_top_left(self.home);
         let (w, h) = self.picture.dimensions();
-        let x = part(u, self.home.column, self.grid.columns, w);
-        let y = part(v, self.home.row, self.grid.rows, h);
-        let (x, y) = (u32::try_from(x).unwrap_or(0), u32::try_from(y).unwrap_or(0));
-        self.picture.get_pixel(x, y).0
+        let pixel = |at: f64, count: u32| u32::try_from(floor_index(at)).unwrap_or(count).min(count - 1);
+        self.picture.get_pixel(pixel(corner.x + u * scale, w), pixel(corner.y + v * scale, h)).0
     }
 
     /// How much of the paper the pencil covers, 0 … 1.
@@ -225,7 +223,8 @@ impl Commission<'_> {
         let mut rng = stream_of(self.seed, Purpose::Paper, which);
         let hand = Hand::of(&mut rng, self.drawn_into);
         let (picture, grid, grain, code) = (self.picture, self.grid, self.grain, self.code);
-        let drawing = Drawing { picture, grid, home, hand, grain, code };
+        let crop = Crop::of(picture.dimensions(), &grid);
+        let drawing = Drawing { picture, crop, grid, home, hand, grain, code };
         let side = self.grid.square_mm;
         let label = self.grid.label(home);
         let dot = (code.module * 0.6).max(0.35);
