@@ -33,15 +33,17 @@ pub(super) fn plot(
     if printed.squares.len() != cells.len() {
         return Err(RehearseError::Printed { squares: printed.squares.len(), cells: cells.len() });
     }
-    let asked = 2 * faults.swaps
-        + 3 * faults.cycles
-        + faults.turns
-        + faults.missing
-        + faults.scribbled
-        + faults.covered
-        + faults.torn
-        + faults.duplicates
-        + faults.strangers;
+    let singles = [
+        faults.turns,
+        faults.missing,
+        faults.scribbled,
+        faults.covered,
+        faults.torn,
+        faults.duplicates,
+        faults.strangers,
+    ];
+    let moved = faults.swaps.saturating_mul(2).saturating_add(faults.cycles.saturating_mul(3));
+    let asked = singles.into_iter().fold(moved, usize::saturating_add);
     if asked > cells.len() {
         return Err(RehearseError::TooManyFaults { asked, cells: cells.len() });
     }

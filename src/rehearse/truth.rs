@@ -189,9 +189,9 @@ pub(super) fn tell(scene: &Scene<'_>, printed: &Printed, hung: &[Option<Hung>], 
             readable_codes: sizes.len(),
         },
         camera: CameraTruth {
-            position_mm: camera.position,
-            axes: camera.axes,
-            focal_px: camera.focal_px,
+            position_mm: camera.position.map(|mm| rounded(mm, 1e6)),
+            axes: camera.axes.map(|axis| axis.map(|part| rounded(part, 1e12))),
+            focal_px: rounded(camera.focal_px, 1e6),
             k1: camera.k1,
             k2: camera.k2,
         },
@@ -257,9 +257,8 @@ impl Teller<'_> {
     }
 
     fn px(&self, p: Point<PhotoPx>) -> Option<Px> {
-        let hundredth = |value: f64| (value * 1000.0).round() / 1000.0;
         let x = if self.mirrored { float(self.scene.camera.width) - p.x } else { p.x };
-        Some([hundredth(x), hundredth(p.y)])
+        Some([rounded(x, 1e3), rounded(p.y, 1e3)])
     }
 
     /// The part of a cell that is within the frame with nobody standing before it.
@@ -297,9 +296,9 @@ impl Teller<'_> {
             .count();
         let px_per_module = corners.map(|corners| {
             let corners = corners.map(|[x, y]| Point::new(x, y));
-            area(&corners).sqrt() / float(SIDE)
+            rounded(area(&corners).sqrt() / float(SIDE), 1e4)
         });
-        Some(CodeSight { corners, px_per_module, seen: float(seen) / float(SIDE * SIDE) })
+        Some(CodeSight { corners, px_per_module, seen: rounded(float(seen) / float(SIDE * SIDE), 1e4) })
     }
 
     fn cards(&self) -> Vec<CardTruth> {
@@ -316,6 +315,11 @@ impl Teller<'_> {
         };
         (0..self.scene.wall.layers.len()).filter_map(|layer| card((layer, self.sheet(layer)?))).collect()
     }
+}
+
+/// A number as the file has it: few digits, so that reading it gives the same number again.
+fn rounded(value: f64, parts: f64) -> f64 {
+    (value * parts).round() / parts
 }
 
 fn all(points: [Option<Px>; 4]) -> Option<[Px; 4]> {
