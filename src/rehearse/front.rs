@@ -19,14 +19,15 @@ struct Limb {
 }
 
 impl Limb {
-    fn holds(&self, x: f64, y: f64) -> bool {
+    /// The square of the distance from the line.
+    fn distance2(&self, x: f64, y: f64) -> f64 {
         let along = [self.to[0] - self.from[0], self.to[1] - self.from[1]];
         let off = [x - self.from[0], y - self.from[1]];
         let long2 = along[0] * along[0] + along[1] * along[1];
         let t =
             if long2 > 0.0 { ((off[0] * along[0] + off[1] * along[1]) / long2).clamp(0.0, 1.0) } else { 0.0 };
         let miss = [off[0] - t * along[0], off[1] - t * along[1]];
-        miss[0] * miss[0] + miss[1] * miss[1] <= self.radius * self.radius
+        miss[0] * miss[0] + miss[1] * miss[1]
     }
 }
 
@@ -82,7 +83,8 @@ impl Front {
     pub fn may_hide(&self, ground: &Ground, margin: f64) -> bool {
         let [x, y] = self.at(ground);
         let [left, top, right, bottom] = self.bounds;
-        x > left - margin && y > top - margin && x < right + margin && y < bottom + margin
+        let near = x > left - margin && y > top - margin && x < right + margin && y < bottom + margin;
+        near && self.limbs.iter().any(|limb| limb.distance2(x, y) < (limb.radius + margin).powi(2))
     }
 
     fn at(&self, ground: &Ground) -> [f64; 2] {
@@ -92,7 +94,11 @@ impl Front {
     /// The linear colour of what a ray strikes in front of the wall.
     pub fn strike(&self, ground: &Ground) -> Option<[f32; 3]> {
         let [x, y] = self.at(ground);
-        self.limbs.iter().rev().find(|limb| limb.holds(x, y)).map(|limb| limb.colour)
+        self.limbs
+            .iter()
+            .rev()
+            .find(|limb| limb.distance2(x, y) <= limb.radius * limb.radius)
+            .map(|limb| limb.colour)
     }
 }
 

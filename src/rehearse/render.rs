@@ -6,7 +6,7 @@
 //! ```text
 //!   ┌─────────┐
 //!   │ · · · · │   2 × 2 samples on plain paper or backing;
-//!   │ · · · · │   4 × 4 on codes, across edges, and where somebody may stand in front;
+//!   │ · · · · │   4 × 4 on codes, across edges, and across the outline of what stands in front;
 //!   │ · · · · │   the outer four of these where they agree
 //!   │ · · · · │
 //!   └─────────┘
@@ -31,6 +31,8 @@ const ROOM: [f32; 3] = [0.25, 0.24, 0.22];
 /// Samples along a pixel's side where nothing changes, and where something does.
 const FEW: usize = 2;
 const MANY: usize = 4;
+/// How near to something in front, in mm, a pixel's middle is where the pixel may show it: half of the largest pixel.
+const NEAR_FRONT_MM: f64 = 10.0;
 
 impl Scene<'_> {
     /// Where the rays through the upper left corners of a row's pixels, and one more, meet the wall.
@@ -62,10 +64,16 @@ impl Scene<'_> {
 
     fn pixel(&self, pixel: &Pixel, middle: &Ground) -> [f32; 3] {
         let kind = self.wall.kind(middle);
-        if self.front.may_hide(middle, 10.0) {
-            return Self::mean(pixel, MANY, |ground| {
-                self.front.strike(ground).unwrap_or_else(|| self.wall.colour(&self.wall.strike(ground)))
-            });
+        if self.front.may_hide(middle, NEAR_FRONT_MM) {
+            let [a, b, c, d] = pixel.outer().map(|ground| self.front.strike(&ground));
+            if a != b || a != c || a != d {
+                return Self::mean(pixel, MANY, |ground| {
+                    self.front.strike(ground).unwrap_or_else(|| self.wall.colour(&self.wall.strike(ground)))
+                });
+            }
+            if let Some(colour) = a {
+                return colour;
+            }
         }
         match kind {
             Kind::Bare => Self::mean(pixel, FEW, |ground| self.wall.bare(ground)),
@@ -87,9 +95,7 @@ impl Scene<'_> {
 
     /// A pixel where anything may be: four outer samples, and all of them where those differ or a code is near.
     fn mixed(&self, pixel: &Pixel) -> [f32; 3] {
-        let (near, far) = (0.5 / float(MANY), 1.0 - 0.5 / float(MANY));
-        let strikes = [(near, near), (far, near), (near, far), (far, far)]
-            .map(|(x, y)| self.wall.strike(&pixel.at(x, y)));
+        let strikes = pixel.outer().map(|ground| self.wall.strike(&ground));
         let first = strikes[0].layer;
         if strikes.iter().any(|strike| strike.layer != first || self.wall.is_fine(strike)) {
             return Self::mean(pixel, MANY, |ground| self.wall.colour(&self.wall.strike(ground)));
@@ -134,6 +140,12 @@ struct Pixel {
 }
 
 impl Pixel {
+    /// The outer four of its samples.
+    fn outer(&self) -> [Ground; 4] {
+        let (near, far) = (0.5 / float(MANY), 1.0 - 0.5 / float(MANY));
+        [(near, near), (far, near), (near, far), (far, far)].map(|(x, y)| self.at(x, y))
+    }
+
     fn at(&self, x: f64, y: f64) -> Ground {
         let [a, b, c, d] = &self.corners;
         let (p, q, r, s) = ((1.0 - x) * (1.0 - y), x * (1.0 - y), (1.0 - x) * y, x * y);
