@@ -2,8 +2,8 @@
 
 use std::process::ExitCode;
 
-use everysquare::cli::{Console, run};
+use everysquare::cli::{Console, run, without_panic};
 
 fn main() -> ExitCode {
-    ExitCode::from(run(std::env::args_os(), &mut Console::standard()))
+    ExitCode::from(without_panic(|| run(std::env::args_os(), &mut Console::standard())))
 }

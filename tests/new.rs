@@ -1,5 +1,13 @@
 //! `everysquare new`: the folder it makes, what it says, what it refuses.
 
+#![allow(
+    missing_docs,
+    clippy::unwrap_used,
+    clippy::panic,
+    clippy::print_stdout,
+    clippy::cast_possible_truncation
+)]
+
 use std::cell::RefCell;
 use std::ffi::OsString;
 use std::io::{self, Write};
@@ -83,9 +91,9 @@ fn every_way_to_a_grid_says_why() {
     let place = tempfile::tempdir().unwrap();
     let picture = sample_picture(place.path());
     let said = [
-        (vec!["--columns", "1"], "1 × 1, 1 squares: with your 1 columns, 1 row loses least"),
-        (vec!["--columns", "5"], "5 × 4, 20 squares: with your 5 columns, 4 rows lose least"),
-        (vec!["--rows", "6"], "8 × 6, 48 squares: with your 6 rows, 8 columns lose least"),
+        (vec!["--columns", "1"], "1 × 1, 1 square: of all grids as wide as you asked, this one"),
+        (vec!["--columns", "5"], "5 × 4, 20 squares: of all grids as wide as you asked, this one"),
+        (vec!["--rows", "6"], "8 × 6, 48 squares: of all grids as high as you asked, this one"),
         (vec!["--columns", "8", "--rows", "8"], "8 × 8, 64 squares, as you asked"),
         (vec!["--squares", "20"], "5 × 4, 20 squares: near the 20 you asked for"),
         (vec!["--columns", "8", "--rows", "8"], "20 % of the picture is cut away, half at the left"),

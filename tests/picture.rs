@@ -1,5 +1,13 @@
 //! The picture: every format, hostile files, tiles that are the picture again.
 
+#![allow(
+    missing_docs,
+    clippy::unwrap_used,
+    clippy::panic,
+    clippy::print_stdout,
+    clippy::cast_possible_truncation
+)]
+
 use std::io::Cursor;
 
 use everysquare::picture::{Crop, Picture, PictureError};

@@ -9,6 +9,7 @@ use std::error::Error;
 use std::fs::File;
 use std::io::BufWriter;
 
+use everysquare::frame::float;
 use image::codecs::png::{CompressionType, FilterType, PngEncoder};
 use image::{Rgb, RgbImage};
 
@@ -154,7 +155,7 @@ impl Balloon {
         // Stripes are equally wide around the balloon, narrower towards its edge as seen from here.
         let around = (x / half).asin() / std::f64::consts::PI + 0.5;
         let count = self.stripes.len();
-        let stripe = (0..count).find(|i| around * count as f64 <= (*i + 1) as f64).unwrap_or(count - 1);
+        let stripe = (0..count).find(|i| around * float(count) <= float(*i + 1)).unwrap_or(count - 1);
         Some(self.stripes[stripe])
     }
 }

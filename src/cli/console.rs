@@ -2,10 +2,8 @@
 
 use std::io::{self, ErrorKind, IsTerminal, Write};
 
-use fluent_bundle::FluentValue;
-
 use super::CliError;
-use crate::words::Words;
+use crate::words::{FluentValue, Words};
 
 /// Characters in a line where nobody says otherwise.
 const USUAL_WIDTH: usize = 80;

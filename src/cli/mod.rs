@@ -17,6 +17,7 @@ mod rehearse;
 pub mod sample;
 
 use std::ffi::OsString;
+use std::panic::AssertUnwindSafe;
 
 use clap::error::ErrorKind;
 use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
@@ -97,6 +98,21 @@ pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u
             ERROR
         }
     }
+}
+
+/// Runs the program so that a fault of its own ends in one sentence and [`ERROR`]. Decoders of hostile files may panic inside
+/// `catch_unwind`; that is said by whoever called them, so nothing is printed when a panic begins.
+pub fn without_panic(program: impl FnOnce() -> u8) -> u8 {
+    std::panic::set_hook(Box::new(|_| {}));
+    std::panic::catch_unwind(AssertUnwindSafe(program)).unwrap_or_else(|fault| {
+        let said = fault.downcast_ref::<String>().map(String::as_str).or(fault.downcast_ref::<&str>().copied());
+        Console::standard().complain(&format!(
+            "everysquare: the program met a fault of its own and stopped; no file is half-written. Please report it with what \
+             you typed: {}",
+            said.unwrap_or("no message")
+        ));
+        ERROR
+    })
 }
 
 /// What is said to somebody who mistyped: one sentence; the whole help where nothing was typed.

@@ -71,14 +71,25 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let settings = settings(args, &folder, &proposal)?;
     let written = settings.to_toml();
     Settings::from_toml(&written)?; // what is written is read again by every other command
-    let picture_file = folder.picture_file(&settings);
-    Folder::write_whole(&picture_file, &picture.to_png()?)?;
-    if let Err(error) = Folder::write_whole(&folder.event_toml(), written.as_bytes()) {
-        let _ = std::fs::remove_file(&picture_file); // the first error is the one to tell
-        return Err(error.into());
-    }
+    write(&folder, &settings, &picture.to_png()?, &written)?;
     explain(args, &settings, &proposal, &picture, console);
     Ok(Outcome::Right)
+}
+
+/// Writes both files, or leaves nothing behind.
+fn write(folder: &Folder, settings: &Settings, picture: &[u8], event: &str) -> Result<(), CliError> {
+    let is_new = !folder.root().exists();
+    let file = folder.picture_file(settings);
+    let written = Folder::write_whole(&file, picture)
+        .and_then(|()| Folder::write_whole(&folder.event_toml(), event.as_bytes()));
+    if written.is_err() {
+        // Whatever fails here, the first error is the one to tell. A folder that is not empty stays.
+        let _ = std::fs::remove_file(&file);
+        if is_new {
+            let _ = std::fs::remove_dir(folder.root());
+        }
+    }
+    Ok(written?)
 }
 
 fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
@@ -166,12 +177,13 @@ fn explain(args: &Args, settings: &Settings, proposal: &Proposal, picture: &Pict
         Reason::NearCount => "new-grid-near-count",
         Reason::FitsBest => "new-grid-fits-best",
     };
+    let squares = console.words().say("new-squares", &[("count", proposal.cells().into())]);
     console.say(
         why,
         &[
             ("columns", proposal.columns.into()),
             ("rows", proposal.rows.into()),
-            ("squares", proposal.cells().into()),
+            ("squares", squares.into()),
             ("wished", args.squares.unwrap_or(0).into()),
         ],
     );

@@ -31,20 +31,15 @@ help-new-flip = How the printer turns the paper over: long-edge, short-edge or n
 help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
 
 new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml and { $file }.
-new-grid-given = The wall is { $columns } × { $rows }, { $squares ->
-        [one] 1 square
-       *[other] { $squares } squares
-    }, as you asked.
-new-grid-rows-follow = { $rows ->
-        [one] The wall is { $columns } × 1, { $squares } squares: with your { $columns } columns, 1 row loses least of the picture.
-       *[other] The wall is { $columns } × { $rows }, { $squares } squares: with your { $columns } columns, { $rows } rows lose least of the picture.
-    }
-new-grid-columns-follow = { $columns ->
-        [one] The wall is 1 × { $rows }, { $squares } squares: with your { $rows } rows, 1 column loses least of the picture.
-       *[other] The wall is { $columns } × { $rows }, { $squares } squares: with your { $rows } rows, { $columns } columns lose least of the picture.
-    }
-new-grid-near-count = The wall is { $columns } × { $rows }, { $squares } squares: near the { $wished } you asked for, and little of the picture is lost.
-new-grid-fits-best = The wall is { $columns } × { $rows }, { $squares } squares: enough for an evening (60 to 120), and the shape is the picture's own or close to it. Give --columns, --rows or --squares for another.
+new-squares = { $count ->
+    [one] 1 square
+   *[other] { $count } squares
+}
+new-grid-given = The wall is { $columns } × { $rows }, { $squares }, as you asked.
+new-grid-rows-follow = The wall is { $columns } × { $rows }, { $squares }: of all grids as wide as you asked, this one loses least of the picture.
+new-grid-columns-follow = The wall is { $columns } × { $rows }, { $squares }: of all grids as high as you asked, this one loses least of the picture.
+new-grid-near-count = The wall is { $columns } × { $rows }, { $squares }: near the { $wished } you asked for, and little of the picture is lost.
+new-grid-fits-best = The wall is { $columns } × { $rows }, { $squares }: enough for an evening (60 to 120), and the shape is the picture's own or close to it. Give --columns, --rows or --squares for another.
 new-nothing-lost = The whole picture is drawn.
 new-lost-sides = { $percent } % of the picture is cut away, half at the left and half at the right.
 new-lost-top-and-bottom = { $percent } % of the picture is cut away, half at the top and half at the bottom.

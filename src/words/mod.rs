@@ -6,8 +6,9 @@
 //! assert_eq!(words.say("state-right", &[]), "right");
 //! ```
 
+pub use fluent_bundle::FluentValue;
 use fluent_bundle::concurrent::FluentBundle;
-use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_bundle::{FluentArgs, FluentResource};
 use unic_langid::langid;
 
 const ENGLISH: &str = include_str!("en.ftl");

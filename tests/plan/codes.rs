@@ -71,14 +71,12 @@ fn least_difference(codes: &[Modules]) -> usize {
 
 #[test]
 fn any_two_codes_of_an_event_differ_widely() {
-    for tag in ["K7M", "222", "ZZZ", "H4X"] {
-        for (columns, rows) in [(10, 8), (16, 12), (60, 50)] {
-            let least = least_difference(&printed(columns, rows, tag));
-            println!(
-                "{tag}, {columns} × {rows} squares and their cards: at least {least} of 441 modules differ"
-            );
-            assert!(least >= 50, "{least}");
-        }
+    for (tag, columns, rows) in
+        [("K7M", 10, 8), ("K7M", 16, 12), ("K7M", 60, 50), ("222", 16, 12), ("ZZZ", 16, 12), ("H4X", 54, 55)]
+    {
+        let least = least_difference(&printed(columns, rows, tag));
+        println!("{tag}, {columns} × {rows} squares and their cards: at least {least} of 441 modules differ");
+        assert!(least >= 50, "{least}");
     }
 }
 

@@ -50,7 +50,6 @@ fn a_folder_that_is_read_only_is_named() {
     assert!(matches!(error, FolderError::ReadOnly { .. }), "{error}");
 }
 
-/// `/dev/full` takes no byte; its neighbours take no file. What matters is that the sentence says what to do.
 #[test]
 fn a_check_appears_whole_or_not_at_all() {
     let place = tempfile::tempdir().unwrap();
@@ -98,4 +97,33 @@ fn what_is_missing_or_wrong_gets_one_sentence_with_what_to_do() {
     fs::remove_file(folder.event_toml()).unwrap();
     fs::create_dir(folder.event_toml()).unwrap();
     assert!(said(folder.settings().map(drop)).contains("cannot be read"));
+}
+
+#[test]
+fn an_event_toml_that_was_changed_after_printing_is_noticed() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = Folder::at(place.path());
+    let event = "name = \"x\"\ntag = \"K7M\"\n[wall]\ncolumns = 3\nrows = 2\n";
+    let write = |text: &str| fs::write(folder.event_toml(), text).unwrap();
+    write(event);
+    let printed = folder.settings().unwrap().printed().unwrap();
+    let manifest = super::manifests::manifest(&printed).to_json().unwrap();
+    Folder::write_whole(&folder.manifest_json(), &manifest).unwrap();
+    assert_eq!(folder.printed().unwrap(), printed);
+
+    write(&event.replace("\"x\"", "\"y\""));
+    assert_eq!(folder.printed().unwrap().name, "y", "a name may change");
+    for (old, new) in [
+        ("columns = 3", "columns = 4"),
+        ("rows = 2", "rows = 3"),
+        ("K7M", "K7N"),
+        ("[wall]", "[wall]\nsquare_mm = 100"),
+    ] {
+        write(&event.replace(old, new));
+        let error = folder.printed().unwrap_err();
+        assert!(matches!(error, FolderError::Changed { .. }), "{new}: {error}");
+        assert!(error.to_string().contains("print the kit again"));
+    }
+    write(&event.replace("[wall]", "[wall]\nrows_from = \"top\""));
+    assert!(folder.printed().unwrap_err().to_string().contains("rows_from"));
 }

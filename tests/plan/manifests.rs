@@ -15,7 +15,8 @@ fn event(columns: usize, rows: usize) -> (Settings, Printed) {
     (settings, printed)
 }
 
-fn manifest(printed: &Printed) -> Manifest {
+/// The manifest of a kit of which every square lies on one page.
+pub fn manifest(printed: &Printed) -> Manifest {
     let square = |square: &everysquare::plan::PrintedSquare| ManifestSquare {
         label: square.label.clone(),
         column: square.cell.column,

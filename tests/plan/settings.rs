@@ -148,7 +148,7 @@ fn pencils_count_as_colours() {
 }
 
 /// What is put in place of what in [`FULL`], and the sentence that follows.
-const REFUSED: [(&str, &str, &str); 25] = [
+const REFUSED: [(&str, &str, &str); 28] = [
     (
         "columns = 10",
         "columns = 0",
@@ -175,8 +175,27 @@ const REFUSED: [(&str, &str, &str); 25] = [
         "event.toml, line 9: colums is not a setting of [wall]: do you mean columns?",
     ),
     ("columns = 10", "", "event.toml has no columns: add columns = 10 under [wall]"),
-    ("columns = 10", "columns = 10\ncolumns = 11", "event.toml, line 10: "),
-    ("columns = 10", "columns 10", "event.toml, line 9: "),
+    (
+        "columns = 10",
+        "columns = 10\ncolumns = 11",
+        "event.toml, line 10: columns = 11: this name stands here twice",
+    ),
+    ("columns = 10", "columns 10", "event.toml, line 9: columns 10: this is not TOML: "),
+    (
+        "\"letter\" ",
+        "a4 ",
+        "event.toml, line 21: paper = a4                # letter, tabloid, a4, a3: a text must stand in quotes",
+    ),
+    (
+        "columns = 10",
+        "paper = \"a4\"",
+        "event.toml, line 9: paper is not a setting of [wall]: it belongs to [print]",
+    ),
+    (
+        "columns = 10",
+        "tag = \"K7M\"",
+        "event.toml, line 9: tag is not a setting of [wall]: it belongs to the top of the file",
+    ),
     (
         "rows = 8",
         "rows = 301",

@@ -120,3 +120,18 @@ fn named(path: &Path) -> &'static str {
         _ => "picture",
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_full_disk_and_a_read_only_folder_say_what_to_do() {
+        let said =
+            |kind: ErrorKind| FolderError::writing(Path::new("x/event.toml"), &Error::from(kind)).to_string();
+        assert!(said(ErrorKind::StorageFull).contains("make room"));
+        assert!(said(ErrorKind::QuotaExceeded).contains("make room"));
+        assert!(said(ErrorKind::PermissionDenied).contains("a place of your own"));
+        assert!(said(ErrorKind::ReadOnlyFilesystem).contains("a place of your own"));
+    }
+}

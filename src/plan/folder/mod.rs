@@ -137,7 +137,7 @@ impl Folder {
         Ok(Manifest::from_json(&whole::read(&path, MOST_MANIFEST)?)?)
     }
 
-    /// What was printed, from the manifest, checked against event.toml.
+    /// What was printed, from the manifest, checked against event.toml, which also gives the evening's name.
     ///
     /// # Errors
     /// [`FolderError`] where either is refused, or where event.toml was changed in what was printed.
@@ -159,7 +159,8 @@ impl Folder {
         if own != kit {
             return Err(FolderError::Changed { own, kit });
         }
-        Ok(manifest.printed(settings.grid.rows_from)?)
+        let printed = manifest.printed(settings.grid.rows_from)?;
+        Ok(Printed { name: settings.name, ..printed })
     }
 
     /// The bytes of the picture that event.toml names.

@@ -3,15 +3,18 @@
 use std::ops::Range;
 
 use thiserror::Error;
+use toml_edit::TomlError;
 
 /// An event.toml that is refused: where, what was read, what is allowed.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum SettingsError {
     /// No TOML.
-    #[error("event.toml, line {line}: {message}")]
+    #[error("event.toml, line {line}: {read}: {message}")]
     Syntax {
         /// From 1.
         line: usize,
+        /// The line as it stands there.
+        read: String,
         /// What the parser says.
         message: String,
     },
@@ -52,6 +55,31 @@ pub enum SettingsError {
 
 fn within(section: &str) -> String {
     if section.is_empty() { String::new() } else { format!(" of [{section}]") }
+}
+
+/// What is wrong with a text that is no TOML, in an organiser's words where the parser's are not.
+pub(super) fn syntax(text: &str, error: &TomlError) -> SettingsError {
+    let line = line_of(text, error.span());
+    let read = text.lines().nth(line - 1).map(|line| shortened(line.trim())).filter(|line| !line.is_empty());
+    let message = match error.message() {
+        said if said.contains("duplicate key") => "this name stands here twice: keep one of them".to_owned(),
+        said if said.contains("must be quoted") => "a text must stand in quotes, such as \"a4\"".to_owned(),
+        said => format!("this is not TOML: {}", said.replace('\n', ", ")),
+    };
+    SettingsError::Syntax { line, read: read.unwrap_or_else(|| "an empty line".to_owned()), message }
+}
+
+/// Characters of a value that a message repeats.
+const SHOWN: usize = 60;
+
+/// At most [`SHOWN`] characters of a text, on one line.
+pub(super) fn shortened(text: &str) -> String {
+    let plain = |c: char| if c.is_control() { ' ' } else { c };
+    if text.chars().count() <= SHOWN {
+        text.chars().map(plain).collect()
+    } else {
+        text.chars().take(SHOWN).map(plain).chain(std::iter::once('…')).collect()
+    }
 }
 
 /// The line, from 1, on which a byte of `text` lies.

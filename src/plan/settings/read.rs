@@ -4,7 +4,7 @@ use std::path::{Component, Path};
 
 use toml_edit::Document;
 
-use super::error::{SettingsError, line_of};
+use super::error::{SettingsError, syntax};
 use super::section::Section;
 use super::{
     ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM,
@@ -30,10 +30,7 @@ impl Settings {
     /// [`SettingsError`] with the line of what is unknown, of the wrong kind or out of range, what was read there and what is
     /// allowed. Nothing is ever taken for something else.
     pub fn from_toml(text: &str) -> Result<Self, SettingsError> {
-        let document = Document::parse(text).map_err(|error| SettingsError::Syntax {
-            line: line_of(text, error.span()),
-            message: error.message().replace('\n', ", "),
-        })?;
+        let document = Document::parse(text).map_err(|error| syntax(text, &error))?;
         let top = Section::new(text, "", document.as_table());
         refuse_unknown(&top)?;
         let grid = grid(&top.section("wall")?)?;
@@ -77,7 +74,9 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
     let allowed = "the name of a file within the event folder is allowed, such as \"picture.png\"";
     let file = section.text("file", allowed, |text| stays_inside(text).then(|| text.to_owned()))?;
     let colours = section.whole("colours", &COLOURS)?;
-    let pencils = top.list("pencils")?.iter().map(pencil).collect::<Result<Vec<_>, _>>()?;
+    let pencils = top.list("pencils")?;
+    let pencils =
+        pencils.iter().zip(1..).map(|(own, number)| pencil(own, number)).collect::<Result<Vec<_>, _>>()?;
     let (least, most) = (COLOURS.start(), COLOURS.end());
     if !pencils.is_empty() && !COLOURS.contains(&pencils.len()) {
         return Err(
@@ -97,15 +96,16 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
     })
 }
 
-fn pencil(section: &Section) -> Result<Pencil, SettingsError> {
+fn pencil(section: &Section, number: usize) -> Result<Pencil, SettingsError> {
     let allowed =
         "a colour such as \"#3a8f4d\" is allowed, two hexadecimal digits each for red, green and blue";
     let both = "name = \"leaf green\" and srgb = \"#3a8f4d\" under every [[pencils]]";
     Ok(Pencil {
-        name: name(section)?.ok_or_else(|| missing("name for one of the [[pencils]]", both))?,
+        name: name(section)?
+            .ok_or_else(|| missing(&format!("name for number {number} of the [[pencils]]"), both))?,
         srgb: section
             .text("srgb", allowed, colour)?
-            .ok_or_else(|| missing("srgb for one of the [[pencils]]", both))?,
+            .ok_or_else(|| missing(&format!("srgb for number {number} of the [[pencils]]"), both))?,
     })
 }
 

@@ -5,10 +5,8 @@ use std::ops::RangeInclusive;
 use toml_edit::{Item, TableLike};
 
 use super::choice::Choice;
-use super::error::{SettingsError, line_of};
-
-/// Characters of a value that a message repeats.
-const SHOWN: usize = 60;
+use super::error::{SettingsError, line_of, shortened};
+use super::read::KNOWN;
 
 /// One table and where it stands.
 #[derive(Copy, Clone)]
@@ -145,18 +143,13 @@ impl<'a> Section<'a> {
     }
 }
 
-/// At most [`SHOWN`] characters of a text, on one line.
-fn shortened(text: &str) -> String {
-    let plain = |c: char| if c.is_control() { ' ' } else { c };
-    if text.chars().count() <= SHOWN {
-        text.chars().map(plain).collect()
-    } else {
-        text.chars().take(SHOWN).map(plain).chain(std::iter::once('…')).collect()
-    }
-}
-
-/// The known name that is meant, if one is near; all of them otherwise.
+/// Where the name belongs, or the known name that is meant, if one is near; all of them otherwise.
 fn hint(name: &str, known: &[&str]) -> String {
+    match KNOWN.iter().find(|(_, names)| names.contains(&name)) {
+        Some(("", _)) => return "it belongs to the top of the file, above the first [table]".to_owned(),
+        Some((section, _)) => return format!("it belongs to [{section}]"),
+        None => {}
+    }
     let near = known.iter().map(|own| (edits(&name.to_lowercase(), own), own)).min();
     match near {
         Some((distance, own)) if distance <= 1 + own.len() / 4 => format!("do you mean {own}?"),
@@ -164,11 +157,14 @@ fn hint(name: &str, known: &[&str]) -> String {
     }
 }
 
+/// Letters of a name that are looked at for a guess.
+const LONGEST: usize = 60;
+
 /// How many letters must be put in, left out or replaced to make `b` of `a` (Levenshtein's distance).
 fn edits(a: &str, b: &str) -> usize {
     let b: Vec<char> = b.chars().collect();
     let mut row: Vec<usize> = (0..=b.len()).collect();
-    for (i, from) in a.chars().take(SHOWN).enumerate() {
+    for (i, from) in a.chars().take(LONGEST).enumerate() {
         let mut corner = row[0];
         row[0] = i + 1;
         for (j, to) in b.iter().enumerate() {
