@@ -2,7 +2,6 @@
 //! photo of the wall.
 
 pub mod cli;
-
 pub mod display;
 pub mod frame;
 pub mod judge;
@@ -10,5 +9,6 @@ pub mod photo;
 pub mod picture;
 pub mod plan;
 pub mod read;
+pub mod rehearse;
 pub mod report;
 pub mod words;

@@ -13,6 +13,7 @@
 mod console;
 mod error;
 mod new;
+mod rehearse;
 pub mod sample;
 
 use std::ffi::OsString;
@@ -63,12 +64,14 @@ struct Typed {
 #[derive(Debug, Subcommand)]
 enum Command {
     New(new::Args),
+    Rehearse(rehearse::Args),
 }
 
 impl Command {
     fn run(&self, console: &mut Console) -> Result<Outcome, CliError> {
         match self {
             Self::New(args) => new::run(args, console),
+            Self::Rehearse(args) => rehearse::run(args, console),
         }
     }
 }

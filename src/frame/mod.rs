@@ -43,7 +43,7 @@ mod number;
 mod point;
 
 pub use map::Map;
-pub use number::{ceil_index, float, floor_index, round_byte, round_index, round_signed};
+pub use number::{ceil_index, float, floor_index, narrow, round_byte, round_index, round_signed};
 pub use point::{
     DisplayPx, Frame, Length, Module, PhotoPx, PicturePx, Point, SheetMm, SquareMm, StraightPx, TakenPx,
     Vector, WallMm,

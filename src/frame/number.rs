@@ -14,10 +14,10 @@ pub fn float(count: usize) -> f64 {
 #[allow(
     clippy::cast_possible_truncation,
     clippy::cast_sign_loss,
-    reason = "`as` saturates, and maps NaN and negative numbers to 0, which is what is promised"
+    reason = "`as` cuts off the fraction, which is the floor above 0; it saturates, and maps NaN and negative numbers to 0"
 )]
 pub fn floor_index(value: f64) -> usize {
-    value.floor() as usize
+    value as usize
 }
 
 /// The nearest whole number, 0 where `value` is negative or not a number.
@@ -44,8 +44,15 @@ pub fn round_signed(value: f64) -> i64 {
 #[allow(
     clippy::cast_possible_truncation,
     clippy::cast_sign_loss,
-    reason = "`as` saturates, which is what is promised"
+    reason = "`as` cuts off the fraction, which is the floor above 0, and saturates"
 )]
 pub fn round_byte(value: f64) -> u8 {
-    (value + 0.5).floor() as u8
+    (value + 0.5) as u8
+}
+
+/// A real number in half the bits, rounded to the nearest; beyond their range infinite.
+#[must_use]
+#[allow(clippy::cast_possible_truncation, reason = "rounding is what is promised")]
+pub fn narrow(value: f64) -> f32 {
+    value as f32
 }

@@ -237,3 +237,40 @@ advice-may-hang-unseen = { $missing ->
     [one] cell
    *[other] { $unknown } cells
 } that could not be told.
+
+## rehearse
+
+help-rehearse = Makes a photo of a wall that never was, with faults to find: for practice before the evening
+help-rehearse-folder = The event folder, with its kit printed
+help-rehearse-seed = The number that everything left to chance depends on; left out, it is drawn by lot
+help-rehearse-swaps = Pairs of squares in each other's place
+help-rehearse-cycles = Threes of squares, each in the next one's place
+help-rehearse-turns = Squares hung turned
+help-rehearse-missing = Places where nothing hangs
+help-rehearse-scribbled = Squares whose code was painted over
+help-rehearse-covered = Squares with tape over half of their code
+help-rehearse-torn = Squares with a corner torn off
+help-rehearse-duplicates = Places where a second copy of another square hangs
+help-rehearse-strangers = Places where a square of another event hangs
+help-rehearse-permute-all = Hang every square in a wrong place
+help-rehearse-cards = Which cards hang around the wall: all, corners or none
+help-rehearse-width = Width of the photo in pixels
+help-rehearse-height = Height of the photo in pixels
+help-rehearse-min-px-per-module = Make the photo large enough for so many pixels a module
+help-rehearse-fill = How much of the photo the wall fills, 0.05 to 4; above 1 a part of it is outside
+help-rehearse-yaw = How far to the right of the wall's middle the camera stands, in degrees
+help-rehearse-pitch = How far above the wall's middle the camera stands, in degrees
+help-rehearse-roll = How far the camera is tilted clockwise, in degrees
+help-rehearse-orientation = How the phone was held: the EXIF orientation, 1 to 8
+help-rehearse-mirrored = Store a mirror image, as a front camera does
+help-rehearse-people = People in front of the wall, 0 to 4
+help-rehearse-ladder = Put a ladder in front of the wall
+
+rehearse-working = making the photo
+rehearse-made = Made { $photo }: a made picture, not a photo, of { $cells ->
+        [one] 1 place
+       *[other] { $cells } places
+    } on a wall that never was.
+rehearse-states = In truth { $right } right, { $wrong } wrong, { $turned } turned, { $empty } empty, { $unread } that cannot be read, { $unseen } out of sight.
+rehearse-truth = What is where is written in { $truth }.
+rehearse-next = Next: look at it, decide what you would change, then type “everysquare check { $folder } { $photo }”.

@@ -7,6 +7,7 @@
 //!   print/                 the kit: squares.pdf, cards.pdf, tiles.pdf, and manifest.json: what was printed
 //!   checks/<time>/         one folder a check
 //!   display/               the comparison prints
+//!   rehearsals/            made photos to practise with, and the truth about them
 //! ```
 //!
 //! A file appears whole or not at all: [`Folder::write_whole`] writes beside it and renames, [`CheckFolder`] does the same
@@ -102,6 +103,12 @@ impl Folder {
     #[must_use]
     pub fn display(&self) -> PathBuf {
         self.root.join("display")
+    }
+
+    /// `rehearsals`, made photos to practise with.
+    #[must_use]
+    pub fn rehearsals(&self) -> PathBuf {
+        self.root.join("rehearsals")
     }
 
     /// Reads event.toml.

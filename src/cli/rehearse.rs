@@ -1,0 +1,208 @@
+//! `everysquare rehearse FOLDER`: makes a photo of a wall that never was, for practice.
+
+use std::path::PathBuf;
+
+use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+
+use super::{CliError, Console, Outcome};
+use crate::frame::{float, round_index};
+use crate::picture::Picture;
+use crate::plan::Folder;
+use crate::rehearse::{Cards, Faults, Made, Options, State, make_watched};
+
+/// Steps of the progress bar.
+const STEPS: u64 = 100;
+
+/// What is typed after `everysquare rehearse`.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The event folder.
+    #[arg(value_name = "FOLDER")]
+    folder: PathBuf,
+    /// Where all chance comes from.
+    #[arg(long, value_name = "N")]
+    seed: Option<u64>,
+    /// Pairs exchanged.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    swaps: usize,
+    /// Threes exchanged.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    cycles: usize,
+    /// Squares turned.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    turns: usize,
+    /// Empty cells.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    missing: usize,
+    /// Codes painted over.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    scribbled: usize,
+    /// Codes half under tape.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    covered: usize,
+    /// Corners torn off.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    torn: usize,
+    /// Second copies.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    duplicates: usize,
+    /// Squares of another event.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    strangers: usize,
+    /// Every square in a wrong cell.
+    #[arg(long)]
+    permute_all: bool,
+    /// Which cards hang.
+    #[arg(long, value_name = "WHICH", value_parser = cards, default_value = "all")]
+    cards: Cards,
+    #[command(flatten)]
+    photo: PhotoArgs,
+}
+
+/// How the photo is taken; what is left out is drawn from the seed.
+#[derive(Debug, clap::Args)]
+struct PhotoArgs {
+    /// Width in pixels.
+    #[arg(long, value_name = "PX", default_value_t = 4032)]
+    width: usize,
+    /// Height in pixels.
+    #[arg(long, value_name = "PX", default_value_t = 3024)]
+    height: usize,
+    /// The least pixels a module.
+    #[arg(long, value_name = "PX")]
+    min_px_per_module: Option<f64>,
+    /// Part of the frame that the wall fills.
+    #[arg(long, value_name = "PART")]
+    fill: Option<f64>,
+    /// To the right.
+    #[arg(long, value_name = "DEGREES", allow_negative_numbers = true)]
+    yaw: Option<f64>,
+    /// Upwards.
+    #[arg(long, value_name = "DEGREES", allow_negative_numbers = true)]
+    pitch: Option<f64>,
+    /// Clockwise.
+    #[arg(long, value_name = "DEGREES", allow_negative_numbers = true)]
+    roll: Option<f64>,
+    /// EXIF orientation.
+    #[arg(long, value_name = "N")]
+    orientation: Option<u16>,
+    /// A mirror image.
+    #[arg(long)]
+    mirrored: bool,
+    /// People in front.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    people: usize,
+    /// A ladder in front.
+    #[arg(long)]
+    ladder: bool,
+}
+
+/// Makes the photo and writes it, the truth about it first, so that there is no made photo without one.
+pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
+    let folder = Folder::at(&args.folder);
+    let settings = folder.settings()?;
+    let printed = folder.printed()?;
+    let bytes = folder.picture_bytes(&settings)?;
+    let picture =
+        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
+    // Seeds that people read and type again stay short.
+    let seed = args.seed.unwrap_or_else(|| rand::random::<u64>() % 100_000);
+    let options = options(args, seed, printed.grid.count());
+    let bar = bar(console);
+    let watch = |part: f64| bar.set_position(u64::try_from(round_index(part * float(100))).unwrap_or(STEPS));
+    let made = make_watched(&printed, &picture, &options, &watch);
+    bar.finish_and_clear();
+    let made = made?;
+    let photo = folder.rehearsals().join(format!("{seed}.jpg"));
+    let truth = folder.rehearsals().join(format!("{seed}.truth.json"));
+    let mut json = serde_json::to_vec_pretty(&made.truth)?;
+    json.push(b'\n');
+    Folder::write_whole(&truth, &json)?;
+    Folder::write_whole(&photo, &made.jpeg)?;
+    explain(args, &made, &[photo, truth], console);
+    Ok(Outcome::Right)
+}
+
+/// A bar on a terminal, nothing elsewhere.
+fn bar(console: &Console) -> ProgressBar {
+    let target =
+        if console.screen().terminal { ProgressDrawTarget::stderr() } else { ProgressDrawTarget::hidden() };
+    let bar = ProgressBar::with_draw_target(Some(STEPS), target);
+    let style = ProgressStyle::with_template("{msg} {bar:30} {percent} %");
+    bar.set_style(style.unwrap_or_else(|_| ProgressStyle::default_bar()));
+    bar.set_message(console.words().say("rehearse-working", &[]));
+    bar
+}
+
+fn options(args: &Args, seed: u64, cells: usize) -> Options {
+    let asked = Faults {
+        swaps: args.swaps,
+        cycles: args.cycles,
+        turns: args.turns,
+        missing: args.missing,
+        scribbled: args.scribbled,
+        covered: args.covered,
+        torn: args.torn,
+        duplicates: args.duplicates,
+        strangers: args.strangers,
+        permute_all: args.permute_all,
+    };
+    let faults = if asked == Faults::default() { some_faults(cells) } else { asked };
+    let photo = &args.photo;
+    let mut options = Options::varied(seed);
+    options.faults = faults;
+    options.cards = args.cards;
+    (options.width, options.height) = (photo.width, photo.height);
+    options.min_px_per_module = photo.min_px_per_module;
+    let pose = &mut options.pose;
+    pose.fill = photo.fill.unwrap_or(pose.fill);
+    pose.yaw_degrees = photo.yaw.unwrap_or(pose.yaw_degrees);
+    pose.pitch_degrees = photo.pitch.unwrap_or(pose.pitch_degrees);
+    pose.roll_degrees = photo.roll.unwrap_or(pose.roll_degrees);
+    let sensor = &mut options.sensor;
+    sensor.orientation = photo.orientation.unwrap_or(sensor.orientation);
+    sensor.mirrored = photo.mirrored;
+    options.people = photo.people;
+    options.ladder = photo.ladder;
+    options
+}
+
+/// Where no fault was asked for: about one cell in ten, so that there is something to find.
+fn some_faults(cells: usize) -> Faults {
+    Faults {
+        swaps: cells.div_ceil(40).min(cells / 4),
+        turns: cells / 40,
+        missing: cells / 40,
+        ..Faults::default()
+    }
+}
+
+/// Says what was made, how many faults it has without saying where, and what comes next.
+fn explain(args: &Args, made: &Made, [photo, truth]: &[PathBuf; 2], console: &mut Console) {
+    let photo = photo.display().to_string();
+    let cells = &made.truth.cells;
+    console.say("rehearse-made", &[("photo", photo.as_str().into()), ("cells", cells.len().into())]);
+    let count = |state: State| cells.iter().filter(|cell| cell.state == state).count();
+    let counted = [
+        ("right", State::Right),
+        ("wrong", State::Wrong),
+        ("turned", State::Turned),
+        ("empty", State::Empty),
+        ("unread", State::Unread),
+        ("unseen", State::Unseen),
+    ]
+    .map(|(name, state)| (name, count(state).into()));
+    console.say("rehearse-states", &counted);
+    console.say("rehearse-truth", &[("truth", truth.display().to_string().into())]);
+    let folder = args.folder.display().to_string();
+    console.say("rehearse-next", &[("folder", folder.into()), ("photo", photo.into())]);
+}
+
+fn cards(text: &str) -> Result<Cards, String> {
+    match text {
+        "all" => Ok(Cards::All),
+        "corners" => Ok(Cards::Corners),
+        "none" => Ok(Cards::None),
+        _ => Err("all, corners or none is allowed".to_owned()),
+    }
+}

@@ -1,0 +1,44 @@
+//! Chance from a seed: one stream a purpose, so that asking more of one thing leaves all others as they were.
+
+use std::f64::consts::TAU;
+
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+
+/// What a stream of chance decides.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub(super) enum Purpose {
+    Options = 1,
+    Faults = 2,
+    Hanging = 3,
+    Tape = 4,
+    Cards = 5,
+    Front = 6,
+    Light = 7,
+    Noise = 8,
+    Grain = 9,
+    Paper = 10,
+}
+
+/// The stream of a purpose.
+pub(super) fn stream(seed: u64, purpose: Purpose) -> ChaCha8Rng {
+    stream_of(seed, purpose, 0)
+}
+
+/// The stream of a purpose for one of many things, counted from 1; 0 is the purpose's own.
+pub(super) fn stream_of(seed: u64, purpose: Purpose, which: u64) -> ChaCha8Rng {
+    let mut rng = ChaCha8Rng::seed_from_u64(seed);
+    rng.set_stream(which.wrapping_mul(64) + purpose as u64);
+    rng
+}
+
+/// A normal deviate with mean 0 and standard deviation 1 (Box and Muller, 1958).
+pub(super) fn normal(rng: &mut ChaCha8Rng) -> f64 {
+    let (u, v): (f64, f64) = (rng.random(), rng.random());
+    (-2.0 * (1.0 - u).ln()).sqrt() * (TAU * v).cos()
+}
+
+/// A normal deviate of a standard deviation, cut off at `limit` on both sides.
+pub(super) fn spread(rng: &mut ChaCha8Rng, deviation: f64, limit: f64) -> f64 {
+    (normal(rng) * deviation).clamp(-limit, limit)
+}

@@ -1,0 +1,326 @@
+//! What is asked of a made photo.
+
+use rand::RngExt;
+use serde::{Deserialize, Serialize};
+
+use super::RehearseError;
+use super::chance::{Purpose, stream};
+
+/// Everything that decides how a made photo looks. All of it has a default; equal options give equal bytes.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Options {
+    /// Where all chance comes from.
+    pub seed: u64,
+    /// Width of the upright photo in pixels, 64 … 8000.
+    pub width: usize,
+    /// Height of the upright photo in pixels, 64 … 8000.
+    pub height: usize,
+    /// If given, the photo gets as many pixels as the median module needs to be at least so many pixels wide.
+    pub min_px_per_module: Option<f64>,
+    /// What is wrong on the wall.
+    pub faults: Faults,
+    /// Which cards hang.
+    pub cards: Cards,
+    /// How carefully the squares were put up.
+    pub hanging: Hanging,
+    /// Where the camera stands, and its lens.
+    pub pose: Pose,
+    /// How the wall is lit.
+    pub light: Light,
+    /// What the sensor and the file make of it.
+    pub sensor: Sensor,
+    /// What the squares hang on.
+    pub backing: Backing,
+    /// Whether pencil lines between the cells were drawn on it.
+    pub backing_lines: bool,
+    /// People who stand in front of the wall, 0 … 4.
+    pub people: usize,
+    /// Whether a ladder stands in front of the wall.
+    pub ladder: bool,
+}
+
+/// What is wrong on the wall. Each fault takes cells of its own.
+#[derive(Clone, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Faults {
+    /// Pairs of squares that hang in each other's cell.
+    pub swaps: usize,
+    /// Threes of squares, each in the next one's cell.
+    pub cycles: usize,
+    /// Squares in their cell, turned by 90, 180 or 270 degrees.
+    pub turns: usize,
+    /// Cells where nothing hangs.
+    pub missing: usize,
+    /// Squares whose code was painted over.
+    pub scribbled: usize,
+    /// Squares with a strip of tape over half of their code.
+    pub covered: usize,
+    /// Squares with a corner torn off.
+    pub torn: usize,
+    /// Cells where a second copy of another square hangs.
+    pub duplicates: usize,
+    /// Cells where a square of another event hangs.
+    pub strangers: usize,
+    /// Every square in a wrong cell.
+    pub permute_all: bool,
+}
+
+/// Which cards hang around the wall; cards that were not printed never do.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Cards {
+    /// All.
+    #[default]
+    All,
+    /// The four corner cards.
+    Corners,
+    /// None.
+    None,
+}
+
+/// How carefully the squares were put up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Hanging {
+    /// Standard deviation of a square's place, right and down, in mm; cut off at 8 mm.
+    pub misplacement_mm: f64,
+    /// Standard deviation of its tilt in degrees; cut off at 4 degrees.
+    pub askew_degrees: f64,
+    /// Standard deviation of its cut side in mm; cut off at three times that.
+    pub cut_mm: f64,
+    /// How far paper typically stands out from the wall where it bends, in mm; 0 is flat.
+    pub bend_mm: f64,
+    /// Whether strips of tape show.
+    pub tape: bool,
+    /// Part of the visitors, 0 … 1, who drew into the white box around the code.
+    pub drawn_into: f64,
+}
+
+/// Where the camera stands, and its lens.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Pose {
+    /// Part of the frame that the wall fills, in the direction that it fills most; above 1 it is cut. 0.05 … 4.
+    pub fill: f64,
+    /// How far to the right of the wall's middle the camera stands, in degrees.
+    pub yaw_degrees: f64,
+    /// How far above the wall's middle it stands, in degrees.
+    pub pitch_degrees: f64,
+    /// How far it is tilted about its own axis, clockwise, in degrees.
+    pub roll_degrees: f64,
+    /// The view along the photo's longer side, in degrees.
+    pub view_degrees: f64,
+    /// Where the wall's middle lies, as a part of the frame from its middle, to the right and down.
+    pub off_centre: [f64; 2],
+    /// The lens's radial coefficient of r², r in focal lengths.
+    pub k1: f64,
+    /// The lens's radial coefficient of r⁴.
+    pub k2: f64,
+}
+
+/// How the wall is lit.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Light {
+    /// From the darkest to the brightest end of the wall, as a part of its mean, 0 … 1.5.
+    pub gradient: f64,
+    /// How much of the light a soft shadow band across the wall takes, 0 … 0.9.
+    pub shadow: f64,
+    /// How much of the light is missing in the photo's corners, 0 … 0.9.
+    pub vignetting: f64,
+    /// Colour of the light: factors for red, green and blue.
+    pub cast: [f64; 3],
+    /// Exposure; white paper in mean light comes out at this linear level, 0.05 … 2.
+    pub exposure: f64,
+}
+
+/// What the sensor and the file make of it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Sensor {
+    /// Standard deviation of the blur in pixels, 0 … 10.
+    pub blur_px: f64,
+    /// Standard deviation of a mid-grey pixel, as a part of the full range, 0 … 0.5.
+    pub noise: f64,
+    /// How strongly edges are sharpened, 0 … 2.
+    pub sharpen: f64,
+    /// Quality of the JPEG, 1 … 100.
+    pub jpeg_quality: u8,
+    /// EXIF orientation of the file, 1 … 8.
+    pub orientation: u16,
+    /// Whether the photo is a mirror image, as a front camera stores it.
+    pub mirrored: bool,
+    /// When it says it was taken, `YYYY:MM:DD HH:MM:SS`; `None` leaves it out.
+    pub taken: Option<String>,
+}
+
+/// What the squares hang on.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Backing {
+    /// White paper from a roll.
+    #[default]
+    White,
+    /// Grey board.
+    Grey,
+    /// Coloured paper.
+    Coloured,
+    /// Wooden boards.
+    Wood,
+}
+
+impl Default for Options {
+    fn default() -> Self {
+        Self {
+            seed: 1,
+            width: 4032,
+            height: 3024,
+            min_px_per_module: None,
+            faults: Faults::default(),
+            cards: Cards::All,
+            hanging: Hanging::default(),
+            pose: Pose::default(),
+            light: Light::default(),
+            sensor: Sensor::default(),
+            backing: Backing::White,
+            backing_lines: false,
+            people: 0,
+            ladder: false,
+        }
+    }
+}
+
+impl Default for Hanging {
+    fn default() -> Self {
+        Self {
+            misplacement_mm: 3.0,
+            askew_degrees: 1.5,
+            cut_mm: 0.3,
+            bend_mm: 1.0,
+            tape: true,
+            drawn_into: 0.25,
+        }
+    }
+}
+
+impl Default for Pose {
+    fn default() -> Self {
+        Self {
+            fill: 0.85,
+            yaw_degrees: 8.0,
+            pitch_degrees: 3.0,
+            roll_degrees: 1.5,
+            view_degrees: 68.0,
+            off_centre: [0.0, 0.0],
+            k1: -0.03,
+            k2: 0.01,
+        }
+    }
+}
+
+impl Default for Light {
+    fn default() -> Self {
+        Self { gradient: 0.3, shadow: 0.2, vignetting: 0.2, cast: [1.0, 1.0, 1.0], exposure: 0.75 }
+    }
+}
+
+impl Default for Sensor {
+    fn default() -> Self {
+        Self {
+            blur_px: 0.7,
+            noise: 0.02,
+            sharpen: 0.3,
+            jpeg_quality: 88,
+            orientation: 1,
+            mirrored: false,
+            taken: None,
+        }
+    }
+}
+
+impl Options {
+    /// Options in which pose, lens, light, sensor and backing are drawn from the seed, within what a helper's phone
+    /// gives in an ordinary room. Faults stay at none, cards at all.
+    #[must_use]
+    pub fn varied(seed: u64) -> Self {
+        let mut rng = stream(seed, Purpose::Options);
+        let mut between = |low: f64, high: f64| rng.random_range(low..=high);
+        let pose = Pose {
+            fill: between(0.75, 0.92),
+            yaw_degrees: between(-22.0, 22.0),
+            pitch_degrees: between(-8.0, 12.0),
+            roll_degrees: between(-5.0, 5.0),
+            view_degrees: between(60.0, 74.0),
+            off_centre: [between(-0.02, 0.02), between(-0.02, 0.02)],
+            k1: between(-0.06, 0.03),
+            k2: between(-0.01, 0.02),
+        };
+        let light = Light {
+            gradient: between(0.1, 0.6),
+            shadow: between(0.0, 0.4),
+            vignetting: between(0.05, 0.35),
+            cast: [between(0.92, 1.08), 1.0, between(0.85, 1.1)],
+            exposure: between(0.5, 0.85),
+        };
+        let sensor = Sensor {
+            blur_px: between(0.5, 0.95),
+            noise: between(0.008, 0.035),
+            sharpen: between(0.0, 0.6),
+            ..Sensor::default()
+        };
+        let backings = [Backing::White, Backing::Grey, Backing::Coloured, Backing::Wood];
+        let backing = backings[rng.random_range(0..4)];
+        let sensor = Sensor {
+            jpeg_quality: rng.random_range(78..=95),
+            orientation: rng.random_range(1..=8),
+            ..sensor
+        };
+        Self { seed, pose, light, sensor, backing, backing_lines: rng.random(), ..Self::default() }
+    }
+
+    /// Whether every number is in its range.
+    pub(super) fn check(&self) -> Result<(), RehearseError> {
+        use crate::frame::float;
+        let (h, p, l, s) = (&self.hanging, &self.pose, &self.light, &self.sensor);
+        let least = self.min_px_per_module.unwrap_or(1.0);
+        let ranges = [
+            ("the photo's width", float(self.width), 64.0, 8000.0, "64 to 8000 px"),
+            ("the photo's height", float(self.height), 64.0, 8000.0, "64 to 8000 px"),
+            ("the least px a module", least, 0.1, 40.0, "0.1 to 40 px"),
+            ("the misplacement", h.misplacement_mm, 0.0, 8.0, "0 to 8 mm"),
+            ("the tilt of the squares", h.askew_degrees, 0.0, 4.0, "0 to 4 degrees"),
+            ("the spread of the cut side", h.cut_mm, 0.0, 2.0, "0 to 2 mm"),
+            ("the bend of the paper", h.bend_mm, 0.0, 5.0, "0 to 5 mm"),
+            ("the part of codes drawn up to", h.drawn_into, 0.0, 1.0, "0 to 1"),
+            ("the fill", p.fill, 0.05, 4.0, "0.05 to 4"),
+            ("the yaw", p.yaw_degrees, -60.0, 60.0, "-60 to 60 degrees"),
+            ("the pitch", p.pitch_degrees, -60.0, 60.0, "-60 to 60 degrees"),
+            ("the roll", p.roll_degrees, -180.0, 180.0, "-180 to 180 degrees"),
+            ("the view", p.view_degrees, 20.0, 110.0, "20 to 110 degrees"),
+            ("the shift to the right", p.off_centre[0], -1.0, 1.0, "-1 to 1"),
+            ("the shift down", p.off_centre[1], -1.0, 1.0, "-1 to 1"),
+            ("k1", p.k1, -0.5, 0.5, "-0.5 to 0.5"),
+            ("k2", p.k2, -0.5, 0.5, "-0.5 to 0.5"),
+            ("the light's gradient", l.gradient, 0.0, 1.5, "0 to 1.5"),
+            ("the shadow", l.shadow, 0.0, 0.9, "0 to 0.9"),
+            ("the vignetting", l.vignetting, 0.0, 0.9, "0 to 0.9"),
+            ("the light's red", l.cast[0], 0.1, 3.0, "0.1 to 3"),
+            ("the light's green", l.cast[1], 0.1, 3.0, "0.1 to 3"),
+            ("the light's blue", l.cast[2], 0.1, 3.0, "0.1 to 3"),
+            ("the exposure", l.exposure, 0.05, 2.0, "0.05 to 2"),
+            ("the blur", s.blur_px, 0.0, 10.0, "0 to 10 px"),
+            ("the noise", s.noise, 0.0, 0.5, "0 to 0.5"),
+            ("the sharpening", s.sharpen, 0.0, 2.0, "0 to 2"),
+            ("the JPEG's quality", f64::from(s.jpeg_quality), 1.0, 100.0, "1 to 100"),
+            ("the orientation", f64::from(s.orientation), 1.0, 8.0, "1 to 8"),
+            ("the number of people", float(self.people), 0.0, 4.0, "0 to 4"),
+        ];
+        for (name, value, low, high, allowed) in ranges {
+            if !(low..=high).contains(&value) {
+                return Err(RehearseError::Option { name, value, allowed });
+            }
+        }
+        Ok(())
+    }
+}

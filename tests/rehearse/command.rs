@@ -1,0 +1,126 @@
+//! `everysquare rehearse`: what it writes, what it says, what it refuses.
+
+use std::cell::RefCell;
+use std::ffi::OsString;
+use std::io::{self, Write};
+use std::path::Path;
+use std::rc::Rc;
+
+use everysquare::cli::{Console, Screen, run, sample};
+use everysquare::plan::cards::all_cards;
+use everysquare::plan::manifest::{
+    FORMAT, Manifest, ManifestCard, ManifestCode, ManifestEvent, ManifestGrid, ManifestSquare,
+};
+use everysquare::plan::{Folder, Modules};
+use everysquare::rehearse::Truth;
+
+#[derive(Clone, Default)]
+struct Kept(Rc<RefCell<Vec<u8>>>);
+
+impl Write for Kept {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        self.0.borrow_mut().write(bytes)
+    }
+    fn flush(&mut self) -> io::Result<()> {
+        Ok(())
+    }
+}
+
+/// Exit code, standard output, standard error.
+fn everysquare(words: &[&str]) -> (u8, String, String) {
+    let (out, err) = (Kept::default(), Kept::default());
+    let mut console = Console::new(Box::new(out.clone()), Box::new(err.clone()), Screen::plain());
+    let argv = std::iter::once("everysquare").chain(words.iter().copied()).map(OsString::from);
+    let code = run(argv, &mut console);
+    let text = |kept: &Kept| String::from_utf8(kept.0.borrow().clone()).unwrap();
+    (code, text(&out), text(&err))
+}
+
+/// The sample event with a manifest, as if its kit were printed.
+fn event(place: &Path) -> Folder {
+    let folder = Folder::at(place);
+    sample::write_to(&folder).unwrap();
+    let settings = folder.settings().unwrap();
+    let (grid, tag) = (settings.grid, settings.tag);
+    let (x_mm, y_mm) = settings.code.top_left_mm(grid.square_mm);
+    let square = |cell| {
+        let label = grid.label(cell);
+        let text = tag.square(&label);
+        let modules = Modules::encode(&text).unwrap().to_hex();
+        let (column, row) = (cell.column, cell.row);
+        let side_mm = grid.square_mm;
+        ManifestSquare { label, column, row, text, modules, page: 1, x_mm: 10.0, y_mm: 10.0, side_mm }
+    };
+    let manifest = Manifest {
+        format: FORMAT,
+        event: ManifestEvent { name: settings.name, tag: tag.to_string() },
+        grid: ManifestGrid {
+            columns: grid.columns,
+            rows: grid.rows,
+            square_mm: grid.square_mm,
+            tile_mm: grid.tile_mm,
+        },
+        code: ManifestCode { module_mm: settings.code.module_mm, x_mm, y_mm },
+        squares: grid.cells().map(square).collect(),
+        tiles: Vec::new(),
+        cards: all_cards(&grid, tag).unwrap().iter().map(ManifestCard::from).collect(),
+    };
+    Folder::write_whole(&folder.manifest_json(), &manifest.to_json().unwrap()).unwrap();
+    folder
+}
+
+#[test]
+fn a_rehearsal_lies_in_the_folder_with_its_truth() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let path = place.path().to_str().unwrap();
+    let typed = ["rehearse", path, "--seed", "42", "--swaps", "3", "--turns", "2", "--missing", "4"];
+    let (code, out, err) = everysquare(&[&typed[..], &["--width", "640", "--height", "480"]].concat());
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    let photo = folder.rehearsals().join("42.jpg");
+    let truth = std::fs::read(folder.rehearsals().join("42.truth.json")).unwrap();
+    let truth: Truth = serde_json::from_slice(&truth).unwrap();
+    assert_eq!(truth.cells.iter().filter(|cell| cell.hung.is_none()).count(), 4);
+    assert_eq!(truth.cells.iter().filter(|cell| cell.hung_turn != 0).count(), 2);
+    assert_eq!(image::open(&photo).unwrap().to_rgb8().len(), 640 * 480 * 3);
+    for said in
+        ["a made picture, not a photo", "of 80 places", "4 empty", "42.truth.json", "everysquare check"]
+    {
+        assert!(out.contains(said), "{said} in {out}");
+    }
+    assert!(!out.contains("[rehearse-"), "every sentence has its words: {out}");
+}
+
+#[test]
+fn without_a_wish_there_still_is_something_to_find() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let path = place.path().to_str().unwrap();
+    let (code, ..) = everysquare(&["rehearse", path, "--width", "320", "--height", "240", "--seed", "7"]);
+    assert_eq!(code, 0);
+    let truth = std::fs::read(folder.rehearsals().join("7.truth.json")).unwrap();
+    let truth: Truth = serde_json::from_slice(&truth).unwrap();
+    assert!(truth.options.faults.swaps > 0 && truth.options.faults.missing > 0);
+}
+
+#[test]
+fn what_cannot_be_made_writes_nothing() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let path = place.path().to_str().unwrap();
+    for (typed, said) in [
+        (["--missing", "81"], "the wall has 80: ask for fewer"),
+        (["--fill", "9"], "allowed are 0.05 to 4"),
+        (["--width", "9"], "allowed are 64 to 8000 px"),
+        (["--cards", "some"], "all, corners or none is allowed"),
+    ] {
+        let (code, _, err) = everysquare(&[&["rehearse", path][..], &typed].concat());
+        assert_eq!(code, 2);
+        assert!(err.contains(said), "{said} in {err}");
+        assert_eq!(err.lines().count(), 1, "{err}");
+    }
+    assert!(!folder.rehearsals().exists());
+    std::fs::remove_file(folder.manifest_json()).unwrap();
+    let (code, _, err) = everysquare(&["rehearse", path]);
+    assert!(code == 2 && err.contains("print"), "{err}");
+}
