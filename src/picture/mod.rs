@@ -1,10 +1,51 @@
-//! The picture that is redrawn: loaded, cut into tiles.
+//! The picture that is redrawn: loaded, cut into tiles; a grid proposed from its shape.
+//!
+//! ```text
+//!   0 ┌───────┬─────┬─────┬─────┬───────┐      a grid that does not have the picture's shape takes its middle:
+//!     │ ░░░░░ │ A2  │ B2  │ C2  │ ░░░░░ │      ░ is cut away, half on either side
+//!     │ ░░░░░ ├─────┼─────┼─────┤ ░░░░░ │
+//!     │ ░░░░░ │ A1  │ B1  │ C1  │ ░░░░░ │      every tile is a square of the same side, in pixels
+//!   h └───────┴─────┴─────┴─────┴───────┘ w    that need not be whole (`PicturePx`)
+//! ```
+//!
+//! ```
+//! use everysquare::picture::Picture;
+//! use everysquare::plan::{Cell, Grid, RowsFrom};
+//!
+//! let picture = Picture { pixels: image::RgbImage::new(100, 80) };
+//! let grid = Grid { columns: 5, rows: 4, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let tile = picture.tile(&grid, Cell { row: 0, column: 1 });
+//! assert_eq!((tile.top_left.x, tile.top_left.y, tile.side.value()), (20.0, 0.0, 20.0));
+//! ```
+
+pub mod grid;
+mod open;
+mod tiles;
 
 use image::RgbImage;
+
+pub use grid::{Proposal, Wish, propose};
+pub use open::PictureError;
+pub use tiles::{Crop, Tile};
 
 /// The picture, in the colours it is drawn with.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Picture {
-    /// Its pixels.
+    /// Its pixels; at least one.
     pub pixels: RgbImage,
+}
+
+impl Picture {
+    /// Pixels side by side and one above the other.
+    #[must_use]
+    pub fn size(&self) -> (u32, u32) {
+        self.pixels.dimensions()
+    }
+
+    /// Its width divided by its height.
+    #[must_use]
+    pub fn shape(&self) -> f64 {
+        let (width, height) = self.size();
+        f64::from(width.max(1)) / f64::from(height.max(1))
+    }
 }

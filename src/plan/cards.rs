@@ -25,6 +25,24 @@ pub enum CardKind {
     Corner,
 }
 
+impl CardKind {
+    /// The word that the manifest has for it.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Column => "column",
+            Self::Row => "row",
+            Self::Corner => "corner",
+        }
+    }
+
+    /// The kind that a word of the manifest means.
+    #[must_use]
+    pub fn named(word: &str) -> Option<Self> {
+        [Self::Column, Self::Row, Self::Corner].into_iter().find(|kind| kind.word() == word)
+    }
+}
+
 /// One card.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Card {

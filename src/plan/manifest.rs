@@ -1,12 +1,16 @@
 //! `print/manifest.json`: what was printed, with every code's modules; what `check` looks for on the wall.
+//!
+//! [`Manifest`] is the file, field for field; [`Manifest::printed`] checks it and gives [`Printed`], the same in the terms
+//! of the plan. Manifests of walls that another printer made may lack `tiles` and `cards`.
 
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
 use super::cards::{Card, CardKind};
 use super::cell::{Cell, Grid, RowsFrom};
-use super::code::{CodeError, Modules};
-use crate::frame::{Point, SquareMm};
+use super::code::{CodeError, Modules, SIDE};
+use super::settings::{ACROSS, MOST_CELLS};
+use crate::frame::{Point, SquareMm, float};
 
 /// The format this program writes and reads.
 pub const FORMAT: u64 = 1;
@@ -175,4 +179,168 @@ pub struct PrintedSquare {
     pub text: String,
     /// Its code.
     pub modules: Modules,
+}
+
+/// Millimetres by which a code may stick out of its square before a manifest is refused: its numbers are rounded.
+const ROUNDING_MM: f64 = 0.01;
+
+impl Manifest {
+    /// Reads a manifest.json.
+    ///
+    /// # Errors
+    /// [`ManifestError::Format`] where the file says another format, whatever else it holds; [`ManifestError::Json`] where it is
+    /// no JSON or a field is missing or of another kind.
+    pub fn from_json(bytes: &[u8]) -> Result<Self, ManifestError> {
+        #[derive(Deserialize)]
+        struct Only {
+            format: u64,
+        }
+        let unreadable = |error: serde_json::Error| ManifestError::Json(error.to_string());
+        let Only { format } = serde_json::from_slice(bytes).map_err(unreadable)?;
+        if format != FORMAT {
+            return Err(ManifestError::Format(format));
+        }
+        serde_json::from_slice(bytes).map_err(unreadable)
+    }
+
+    /// The file's bytes; equal manifests give equal bytes.
+    ///
+    /// # Errors
+    /// [`ManifestError::Json`] where a number is not finite.
+    pub fn to_json(&self) -> Result<Vec<u8>, ManifestError> {
+        let mut bytes =
+            serde_json::to_vec_pretty(self).map_err(|error| ManifestError::Json(error.to_string()))?;
+        bytes.push(b'\n');
+        Ok(bytes)
+    }
+
+    /// What was printed, checked: a wall of sensible size, one square a cell, no two codes alike, the code within its square.
+    ///
+    /// # Errors
+    /// [`ManifestError::Wall`] or [`ManifestError::Code`] with what is wrong.
+    pub fn printed(&self, rows_from: RowsFrom) -> Result<Printed, ManifestError> {
+        let grid = self.wall(rows_from)?;
+        let (side, at) = (float(SIDE) * self.code.module_mm, [self.code.x_mm, self.code.y_mm]);
+        let inside = |start: f64| start >= -ROUNDING_MM && start + side <= grid.square_mm + ROUNDING_MM;
+        if !(self.code.module_mm > 0.0 && at.into_iter().all(inside)) {
+            let [x, y] = at;
+            return wall(format!("a code of {side} mm at {x}, {y} mm does not lie within its square"));
+        }
+        let squares = self.checked_squares(&grid)?;
+        Ok(Printed {
+            name: self.event.name.clone(),
+            tag: self.event.tag.clone(),
+            grid,
+            module_mm: self.code.module_mm,
+            code_top_left: Point::new(self.code.x_mm, self.code.y_mm),
+            squares,
+            cards: self.cards.iter().map(ManifestCard::card).collect::<Result<_, _>>()?,
+        })
+    }
+
+    fn wall(&self, rows_from: RowsFrom) -> Result<Grid, ManifestError> {
+        let ManifestGrid { columns, rows, square_mm, tile_mm } = self.grid;
+        let within = ACROSS.contains(&columns) && ACROSS.contains(&rows) && columns * rows <= MOST_CELLS;
+        if !within {
+            return wall(format!(
+                "{columns} columns and {rows} rows, at most {MOST_CELLS} squares are possible"
+            ));
+        }
+        let sized = |mm: f64| mm.is_finite() && mm > 0.0;
+        if !sized(square_mm) || !sized(tile_mm) {
+            return wall(format!("squares of {square_mm} mm and tiles of {tile_mm} mm"));
+        }
+        if self.squares.len() != columns * rows {
+            let (cells, listed) = (columns * rows, self.squares.len());
+            return wall(format!("{cells} cells, but {listed} squares are listed"));
+        }
+        Ok(Grid { columns, rows, square_mm, tile_mm, rows_from })
+    }
+
+    /// The squares in the order of the cells.
+    fn checked_squares(&self, grid: &Grid) -> Result<Vec<PrintedSquare>, ManifestError> {
+        let mut squares =
+            self.squares.iter().map(|square| square.square(grid)).collect::<Result<Vec<_>, _>>()?;
+        squares.sort_by_key(|square| square.cell);
+        if let Some([first, _]) = squares.array_windows().find(|[first, second]| first.cell == second.cell) {
+            return wall(format!("square {} is listed twice", first.label));
+        }
+        let mut codes: Vec<&PrintedSquare> = squares.iter().collect();
+        codes.sort_by_key(|square| square.modules.as_slice());
+        if let Some([first, second]) =
+            codes.array_windows().find(|[first, second]| first.modules == second.modules)
+        {
+            return wall(format!("squares {} and {} bear the same code", first.label, second.label));
+        }
+        Ok(squares)
+    }
+}
+
+impl ManifestSquare {
+    fn square(&self, grid: &Grid) -> Result<PrintedSquare, ManifestError> {
+        let cell = Cell { row: self.row, column: self.column };
+        if !grid.holds(cell) {
+            let (label, column, row) = (&self.label, self.column, self.row);
+            return wall(format!("square {label} stands in column {column}, row {row}, outside the grid"));
+        }
+        let expected = grid.label(cell);
+        if self.label != expected {
+            return wall(format!(
+                "square {} stands where event.toml has {expected}: put rows_from back to what it was when the kit was \
+                 printed, or print the kit again",
+                self.label
+            ));
+        }
+        Ok(PrintedSquare {
+            cell,
+            label: expected,
+            text: self.text.clone(),
+            modules: modules(&self.label, &self.modules)?,
+        })
+    }
+}
+
+impl ManifestCard {
+    fn card(&self) -> Result<Card, ManifestError> {
+        let Some(kind) = CardKind::named(&self.kind) else {
+            return wall(format!(
+                "a card “{}” of kind “{}”: column, row or corner was expected",
+                self.name, self.kind
+            ));
+        };
+        let centre = Point::new(self.wall_x_mm, self.wall_y_mm);
+        if !(centre.is_finite() && self.module_mm.is_finite() && self.module_mm > 0.0) {
+            return wall(format!("the {} card {} has no place or no size", self.kind, self.name));
+        }
+        Ok(Card {
+            kind,
+            name: self.name.clone(),
+            text: self.text.clone(),
+            modules: modules(&self.text, &self.modules)?,
+            module_mm: self.module_mm,
+            centre,
+        })
+    }
+}
+
+impl From<&Card> for ManifestCard {
+    fn from(card: &Card) -> Self {
+        Self {
+            kind: card.kind.word().to_owned(),
+            name: card.name.clone(),
+            text: card.text.clone(),
+            modules: card.modules.to_hex(),
+            module_mm: card.module_mm,
+            wall_x_mm: card.centre.x,
+            wall_y_mm: card.centre.y,
+        }
+    }
+}
+
+fn modules(name: &str, hex: &str) -> Result<Modules, ManifestError> {
+    Modules::from_hex(hex).map_err(|error| ManifestError::Code(name.to_owned(), error))
+}
+
+fn wall<T>(what: String) -> Result<T, ManifestError> {
+    Err(ManifestError::Wall(what))
 }

@@ -1,0 +1,140 @@
+//! A picture out of a file's bytes, within limits, and back into a PNG without anything but its pixels.
+
+use std::io::Cursor;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
+use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits, RgbImage, RgbaImage};
+use thiserror::Error;
+
+use super::Picture;
+
+/// Pixels along one side.
+const MOST_ACROSS: u32 = 20_000;
+/// Pixels in all, 100 million: five times what tabloid paper shows at 300 dots an inch. Four bytes each are 400 MB.
+const MOST_PIXELS: u64 = 100_000_000;
+/// Bytes that a decoder may ask for: [`MOST_PIXELS`] at 16 bits for each of four colours.
+const MOST_BYTES: u64 = 8 * MOST_PIXELS;
+
+/// A file that is no picture, or none that can be used.
+#[derive(Clone, Debug, Error, PartialEq, Eq)]
+pub enum PictureError {
+    /// No bytes.
+    #[error("the file is empty: choose a PNG, JPEG, WebP or TIFF file")]
+    Empty,
+    /// A kind that is not read.
+    #[error("this is no picture in a format that is read here: save it as PNG, JPEG, WebP or TIFF")]
+    Format,
+    /// As iPhones store photos.
+    #[error("this is a HEIC picture, which is not read here: export it as JPEG or PNG first")]
+    Heic,
+    /// More pixels than are needed.
+    #[error(
+        "the picture has {width} × {height} pixels: make it smaller, at most {MOST_ACROSS} a side and 100 million in all"
+    )]
+    Large {
+        /// Pixels side by side.
+        width: u32,
+        /// Pixels one above the other.
+        height: u32,
+    },
+    /// The file ends too early.
+    #[error("the picture's file is cut short: copy or download it again")]
+    Short,
+    /// The decoder gave up.
+    #[error(
+        "the picture's file is damaged ({0}): copy it again, or open it in another program and save it as PNG"
+    )]
+    Damaged(String),
+    /// It could not be written as PNG.
+    #[error("the picture cannot be saved as PNG: {0}")]
+    Save(String),
+}
+
+impl Picture {
+    /// Reads a PNG, JPEG, WebP or TIFF file: turned upright as its EXIF orientation says, transparency over white, 16 bits
+    /// reduced to 8.
+    ///
+    /// # Errors
+    /// [`PictureError`] where the bytes are no picture, are damaged, or hold more than 20,000 pixels a side or 100 million
+    /// in all (which is found out before any is decoded).
+    pub fn open(bytes: &[u8]) -> Result<Self, PictureError> {
+        if bytes.is_empty() {
+            return Err(PictureError::Empty);
+        }
+        // Decoders' own release notes speak of panics on hostile files.
+        let decoded = catch_unwind(AssertUnwindSafe(|| decode(bytes)));
+        let image =
+            decoded.unwrap_or_else(|_| Err(PictureError::Damaged("its decoder gave up".to_owned())))?;
+        Ok(Self { pixels: over_white(image) })
+    }
+
+    /// The picture as a PNG file: its pixels and nothing else.
+    ///
+    /// # Errors
+    /// [`PictureError::Save`] where the encoder refuses, which it does for a picture without pixels.
+    pub fn to_png(&self) -> Result<Vec<u8>, PictureError> {
+        let mut bytes = Cursor::new(Vec::new());
+        self.pixels
+            .write_to(&mut bytes, ImageFormat::Png)
+            .map_err(|error| PictureError::Save(error.to_string()))?;
+        Ok(bytes.into_inner())
+    }
+}
+
+fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
+    let damaged = |error: image::ImageError| PictureError::Damaged(error.to_string());
+    if is_heic(bytes) {
+        return Err(PictureError::Heic);
+    }
+    let mut reader = ImageReader::new(Cursor::new(bytes))
+        .with_guessed_format()
+        .map_err(|error| PictureError::Damaged(error.to_string()))?;
+    let read = [ImageFormat::Png, ImageFormat::Jpeg, ImageFormat::WebP, ImageFormat::Tiff];
+    let format = reader.format().filter(|format| read.contains(format)).ok_or(PictureError::Format)?;
+    if format == ImageFormat::Jpeg && !ends_whole(bytes) {
+        return Err(PictureError::Short);
+    }
+    let mut limits = Limits::default();
+    limits.max_alloc = Some(MOST_BYTES);
+    reader.limits(limits);
+    let mut decoder = reader.into_decoder().map_err(damaged)?;
+    let (width, height) = decoder.dimensions();
+    if width > MOST_ACROSS || height > MOST_ACROSS || u64::from(width) * u64::from(height) > MOST_PIXELS {
+        return Err(PictureError::Large { width, height });
+    }
+    let orientation = decoder.orientation().unwrap_or(image::metadata::Orientation::NoTransforms);
+    let mut image = DynamicImage::from_decoder(decoder).map_err(damaged)?;
+    if image.width() == 0 || image.height() == 0 {
+        return Err(PictureError::Damaged("it has no pixels".to_owned()));
+    }
+    image.apply_orientation(orientation);
+    Ok(image)
+}
+
+/// Whether the file is of the family that iPhones store (ISO/IEC 23008-12), by its brand.
+fn is_heic(bytes: &[u8]) -> bool {
+    let brands: [&[u8]; 6] = [b"heic", b"heix", b"hevc", b"hevx", b"mif1", b"msf1"];
+    bytes.get(4..8) == Some(b"ftyp") && bytes.get(8..12).is_some_and(|brand| brands.contains(&brand))
+}
+
+/// Whether a JPEG has an end-of-image marker behind its last start-of-scan marker (ITU-T T.81, annex B). Neither occurs
+/// within compressed data. The decoder itself fills what is missing with grey and says nothing.
+fn ends_whole(bytes: &[u8]) -> bool {
+    let last = |marker: [u8; 2]| bytes.windows(2).rposition(|pair| pair == marker);
+    last([0xff, 0xd9]).is_some_and(|end| last([0xff, 0xda]).is_none_or(|scan| scan < end))
+}
+
+/// What shows on white paper.
+fn over_white(image: DynamicImage) -> RgbImage {
+    if !image.color().has_alpha() {
+        return image.into_rgb8();
+    }
+    let image: RgbaImage = image.into_rgba8();
+    let mut pixels = RgbImage::new(image.width(), image.height());
+    for (shown, pixel) in pixels.pixels_mut().zip(image.pixels()) {
+        let [red, green, blue, alpha] = pixel.0.map(u32::from);
+        let over = |colour: u32| (colour * alpha + 255 * (255 - alpha) + 127) / 255;
+        shown.0 = [red, green, blue].map(|colour| u8::try_from(over(colour)).unwrap_or(u8::MAX));
+    }
+    pixels
+}

@@ -1,0 +1,197 @@
+//! The event folder: where its files lie, read within limits and written whole.
+//!
+//! ```text
+//! open-evening/
+//!   event.toml             what the organiser decides
+//!   picture.png            the picture, or another name that event.toml gives
+//!   print/                 the kit: squares.pdf, cards.pdf, tiles.pdf, and manifest.json: what was printed
+//!   checks/<time>/         one folder a check
+//!   display/               the comparison prints
+//! ```
+//!
+//! A file appears whole or not at all: [`Folder::write_whole`] writes beside it and renames, [`CheckFolder`] does the same
+//! for a folder of files.
+
+use std::path::{Path, PathBuf};
+
+use super::cell::Grid;
+use super::manifest::{Manifest, Printed};
+use super::settings::Settings;
+
+mod error;
+mod whole;
+
+pub use error::FolderError;
+pub use whole::CheckFolder;
+
+/// Bytes of an event.toml; a long one has 5 kB.
+const MOST_SETTINGS: u64 = 1 << 20;
+/// Bytes of a manifest; that of 3,000 squares has 2 MB.
+const MOST_MANIFEST: u64 = 64 << 20;
+/// Bytes of a picture's file: an uncompressed TIFF of 100 megapixels with 16 bits a colour, and room.
+const MOST_PICTURE: u64 = 1 << 30;
+
+/// An event folder.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Folder {
+    root: PathBuf,
+}
+
+impl Folder {
+    /// The folder at `root`, which need not exist yet.
+    #[must_use]
+    pub fn at(root: impl Into<PathBuf>) -> Self {
+        Self { root: root.into() }
+    }
+
+    /// Where it is.
+    #[must_use]
+    pub fn root(&self) -> &Path {
+        &self.root
+    }
+
+    /// `event.toml`.
+    #[must_use]
+    pub fn event_toml(&self) -> PathBuf {
+        self.root.join("event.toml")
+    }
+
+    /// The picture that the settings name.
+    #[must_use]
+    pub fn picture_file(&self, settings: &Settings) -> PathBuf {
+        self.root.join(&settings.picture.file)
+    }
+
+    /// `print`, where the kit lies.
+    #[must_use]
+    pub fn print(&self) -> PathBuf {
+        self.root.join("print")
+    }
+
+    /// `print/manifest.json`.
+    #[must_use]
+    pub fn manifest_json(&self) -> PathBuf {
+        self.print().join("manifest.json")
+    }
+
+    /// `print/squares.pdf`.
+    #[must_use]
+    pub fn squares_pdf(&self) -> PathBuf {
+        self.print().join("squares.pdf")
+    }
+
+    /// `print/tiles.pdf`.
+    #[must_use]
+    pub fn tiles_pdf(&self) -> PathBuf {
+        self.print().join("tiles.pdf")
+    }
+
+    /// `print/cards.pdf`.
+    #[must_use]
+    pub fn cards_pdf(&self) -> PathBuf {
+        self.print().join("cards.pdf")
+    }
+
+    /// `checks`, one folder a check.
+    #[must_use]
+    pub fn checks(&self) -> PathBuf {
+        self.root.join("checks")
+    }
+
+    /// `display`, the comparison prints.
+    #[must_use]
+    pub fn display(&self) -> PathBuf {
+        self.root.join("display")
+    }
+
+    /// Reads event.toml.
+    ///
+    /// # Errors
+    /// [`FolderError`] where there is none, or where it is refused.
+    pub fn settings(&self) -> Result<Settings, FolderError> {
+        let path = self.event_toml();
+        if !path.exists() {
+            return Err(FolderError::NoEvent { folder: self.root.clone() });
+        }
+        let bytes = whole::read(&path, MOST_SETTINGS)?;
+        let text = String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })?;
+        Ok(Settings::from_toml(&text)?)
+    }
+
+    /// Reads print/manifest.json.
+    ///
+    /// # Errors
+    /// [`FolderError`] where nothing is printed yet, or where it is refused.
+    pub fn manifest(&self) -> Result<Manifest, FolderError> {
+        let path = self.manifest_json();
+        if !path.exists() {
+            return Err(FolderError::NotPrinted { folder: self.root.clone() });
+        }
+        Ok(Manifest::from_json(&whole::read(&path, MOST_MANIFEST)?)?)
+    }
+
+    /// What was printed, from the manifest, checked against event.toml.
+    ///
+    /// # Errors
+    /// [`FolderError`] where either is refused, or where event.toml was changed in what was printed.
+    pub fn printed(&self) -> Result<Printed, FolderError> {
+        let settings = self.settings()?;
+        let manifest = self.manifest()?;
+        let (own, kit) = (
+            described(&settings.tag.to_string(), &settings.grid),
+            described(
+                &manifest.event.tag,
+                &Grid {
+                    columns: manifest.grid.columns,
+                    rows: manifest.grid.rows,
+                    square_mm: manifest.grid.square_mm,
+                    ..settings.grid
+                },
+            ),
+        );
+        if own != kit {
+            return Err(FolderError::Changed { own, kit });
+        }
+        Ok(manifest.printed(settings.grid.rows_from)?)
+    }
+
+    /// The bytes of the picture that event.toml names.
+    ///
+    /// # Errors
+    /// [`FolderError`] where there is none, or where it is too large.
+    pub fn picture_bytes(&self, settings: &Settings) -> Result<Vec<u8>, FolderError> {
+        Self::read_picture(&self.picture_file(settings))
+    }
+
+    /// The bytes of a picture anywhere.
+    ///
+    /// # Errors
+    /// [`FolderError`] where there is none, or where it is too large.
+    pub fn read_picture(path: &Path) -> Result<Vec<u8>, FolderError> {
+        if !path.exists() {
+            return Err(FolderError::NoPicture { path: path.to_owned() });
+        }
+        whole::read(path, MOST_PICTURE)
+    }
+
+    /// Writes a file so that it appears whole or not at all; folders on the way to it are made.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be written; what stood there before still does.
+    pub fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), FolderError> {
+        whole::write(path, bytes)
+    }
+
+    /// Begins a folder `checks/<name>`; it appears with [`CheckFolder::finish`], whole.
+    ///
+    /// # Errors
+    /// [`FolderError`] where nothing can be written here.
+    pub fn new_check_folder(&self, name: &str) -> Result<CheckFolder, FolderError> {
+        CheckFolder::begin(&self.checks(), name)
+    }
+}
+
+/// What of an event is on its paper, for comparison.
+fn described(tag: &str, grid: &Grid) -> String {
+    format!("{tag}, {} × {} squares of {} mm", grid.columns, grid.rows, grid.square_mm)
+}

@@ -1,0 +1,288 @@
+//! `event.toml`: what the organiser decides; made to be edited by hand.
+//!
+//! [`Settings::from_toml`] reads it and refuses what it does not know or cannot use, with the line, what was read and
+//! what is allowed; [`Settings::to_toml`] writes a new one with comments; [`set`] changes one setting and keeps every
+//! other byte.
+//!
+//! ```
+//! use everysquare::plan::settings::{Settings, set};
+//! let text = "name = \"Open evening\"\ntag = \"K7M\"\n[wall]\ncolumns = 10 # as wide as the hall\nrows = 8\n";
+//! let settings = Settings::from_toml(text)?;
+//! assert_eq!((settings.grid.columns, settings.grid.square_mm), (10, 127.0));
+//!
+//! let wider = set(text, "wall.columns", 12)?;
+//! assert!(wider.contains("columns = 12 # as wide as the hall"));
+//!
+//! let refused = set(text, "wall.columns", 0).unwrap_err().to_string();
+//! assert_eq!(refused, "event.toml, line 4: columns = 0: a whole number from 1 to 702 is allowed");
+//! # Ok::<(), everysquare::plan::settings::SettingsError>(())
+//! ```
+
+mod choice;
+mod error;
+mod read;
+mod section;
+mod write;
+
+use std::ops::RangeInclusive;
+
+use super::cell::Grid;
+use super::code::{CodeError, Modules, QUIET_ZONE, SIDE, Tag};
+use super::manifest::{Printed, PrintedSquare};
+use crate::frame::{Point, float};
+
+pub use choice::Choice;
+pub use error::SettingsError;
+pub use write::{NewValue, set};
+
+/// Columns and rows that a wall may have: `ZZ` is the last column with two letters.
+pub const ACROSS: RangeInclusive<usize> = 1..=702;
+/// Squares that a wall may have in all: some 12 × 4 m of wall at 127 mm, 1,500 sheets of letter paper. Seeking compares
+/// every cell with every code, so ten times as many would take a hundred times as long.
+pub const MOST_CELLS: usize = 3_000;
+/// Side of a square of paper, in mm: from a sticky note to a poster.
+pub const SQUARE_MM: RangeInclusive<f64> = 30.0..=1_000.0;
+/// Side of a tile, in mm; a tile is also never larger than its square.
+pub const TILE_MM: RangeInclusive<f64> = 5.0..=300.0;
+/// Side of a module on a square, in mm: below, a phone at arm's length does not resolve it.
+pub const MODULE_MM: RangeInclusive<f64> = 0.3..=5.0;
+/// Pencil colours: fewer than 2 is no picture, more than 24 is no longer a box of pencils.
+pub const COLOURS: RangeInclusive<usize> = 2..=24;
+/// Characters of a name.
+pub const NAME_LENGTH: usize = 120;
+/// Side of a tile where nothing is said: one inch.
+pub const DEFAULT_TILE_MM: f64 = 25.4;
+/// Side of a square where nothing is said: five inches.
+pub const DEFAULT_SQUARE_MM: f64 = 127.0;
+/// Pencil colours where nothing is said.
+pub const DEFAULT_COLOURS: usize = 6;
+/// The picture's file where nothing is said.
+pub const DEFAULT_PICTURE: &str = "picture.png";
+/// From the cut edges to a code where nothing is said, in mm; at least 4 modules. Neighbours taped 3 mm askew leave
+/// 87 % of codes in sight at 7 mm and 94 % at 9 mm (made wall of 78 squares).
+pub const DEFAULT_INSET_MM: f64 = 8.0;
+
+/// Everything that event.toml says, with what was left out filled in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Settings {
+    /// What the evening is called.
+    pub name: String,
+    /// The three characters in every code of this event.
+    pub tag: Tag,
+    /// The picture.
+    pub picture: PictureSettings,
+    /// The wall's grid.
+    pub grid: Grid,
+    /// The codes on the squares.
+    pub code: CodeSettings,
+    /// How the kit is printed.
+    pub print: PrintSettings,
+}
+
+/// `[picture]` and `[[pencils]]`.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PictureSettings {
+    /// The file's name within the event folder.
+    pub file: String,
+    /// How many pencil colours the picture is drawn with.
+    pub colours: usize,
+    /// The organiser's own pencils; empty where the colours are chosen by the program.
+    pub pencils: Vec<Pencil>,
+}
+
+/// One of the organiser's pencils.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Pencil {
+    /// What people call it.
+    pub name: String,
+    /// Its colour, red, green, blue.
+    pub srgb: [u8; 3],
+}
+
+/// `[code]`.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct CodeSettings {
+    /// Side of a module on a square, in mm.
+    pub module_mm: f64,
+    /// Which corner of an upright square the code stands in.
+    pub corner: Corner,
+    /// From the cut edges to the code's outer modules, in mm.
+    pub inset_mm: f64,
+}
+
+/// A corner of an upright square.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub enum Corner {
+    /// Top left.
+    TopLeft,
+    /// Top right.
+    TopRight,
+    /// Bottom right.
+    #[default]
+    BottomRight,
+    /// Bottom left.
+    BottomLeft,
+}
+
+/// `[print]`.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub struct PrintSettings {
+    /// The paper in the printer.
+    pub paper: Paper,
+    /// How the printer turns the paper over.
+    pub flip: Flip,
+    /// The unit that people read.
+    pub units: Units,
+}
+
+/// A size of paper, printed upright (the short side across).
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub enum Paper {
+    /// 8½ × 11 in, ANSI/ASME Y14.1 size A.
+    #[default]
+    Letter,
+    /// 11 × 17 in, ANSI/ASME Y14.1 size B.
+    Tabloid,
+    /// 210 × 297 mm, ISO 216.
+    A4,
+    /// 297 × 420 mm, ISO 216.
+    A3,
+}
+
+impl Paper {
+    /// Width and height in mm, upright.
+    #[must_use]
+    pub fn size_mm(self) -> (f64, f64) {
+        match self {
+            Self::Letter => (215.9, 279.4),
+            Self::Tabloid => (279.4, 431.8),
+            Self::A4 => (210.0, 297.0),
+            Self::A3 => (297.0, 420.0),
+        }
+    }
+}
+
+/// How the printer turns the paper over for its back.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub enum Flip {
+    /// About the long edge: columns mirror on an upright page.
+    #[default]
+    LongEdge,
+    /// About the short edge: rows mirror on an upright page.
+    ShortEdge,
+    /// Not at all: backs are pages of their own, not mirrored.
+    None,
+}
+
+/// The unit that people read.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub enum Units {
+    /// Inches.
+    #[default]
+    Inch,
+    /// Millimetres.
+    Mm,
+}
+
+impl Settings {
+    /// Settings for a new event: what was chosen, and the usual for all the rest.
+    #[must_use]
+    pub fn new(name: String, tag: Tag, grid: Grid) -> Self {
+        Self {
+            name,
+            tag,
+            picture: PictureSettings {
+                file: DEFAULT_PICTURE.to_owned(),
+                colours: DEFAULT_COLOURS,
+                pencils: Vec::new(),
+            },
+            grid,
+            code: CodeSettings::usual(&grid),
+            print: PrintSettings::default(),
+        }
+    }
+
+    /// What is printed by these settings: every square's code and every card, encoded.
+    ///
+    /// # Errors
+    /// [`CodeError`] where a label does not fit a code; no label of a wall within [`ACROSS`] and [`MOST_CELLS`] does that.
+    pub fn printed(&self) -> Result<Printed, CodeError> {
+        let squares = self.grid.cells().map(|cell| {
+            let label = self.grid.label(cell);
+            let text = self.tag.square(&label);
+            Ok(PrintedSquare { cell, modules: Modules::encode(&text)?, label, text })
+        });
+        let (x, y) = self.code.top_left_mm(self.grid.square_mm);
+        Ok(Printed {
+            name: self.name.clone(),
+            tag: self.tag.to_string(),
+            grid: self.grid,
+            module_mm: self.code.module_mm,
+            code_top_left: Point::new(x, y),
+            squares: squares.collect::<Result<_, CodeError>>()?,
+            cards: super::cards::all_cards(&self.grid, self.tag)?,
+        })
+    }
+}
+
+impl CodeSettings {
+    /// Where nothing is said: as small as the wall allows, bottom right.
+    #[must_use]
+    pub fn usual(grid: &Grid) -> Self {
+        let module_mm = Self::module_mm_for(grid);
+        Self { module_mm, corner: Corner::default(), inset_mm: Self::usual_inset_mm(module_mm) }
+    }
+
+    /// From the cut edges to the code where nothing is said: [`DEFAULT_INSET_MM`], or the quiet zone where that is wider.
+    #[must_use]
+    pub fn usual_inset_mm(module_mm: f64) -> f64 {
+        DEFAULT_INSET_MM.max(Self::least_inset_mm(module_mm))
+    }
+
+    /// The least distance from the cut edges to the code: its quiet zone.
+    #[must_use]
+    pub fn least_inset_mm(module_mm: f64) -> f64 {
+        hundredths(float(QUIET_ZONE) * module_mm)
+    }
+
+    /// The largest distance from the cut edges that keeps the code and its quiet zone on the square.
+    #[must_use]
+    pub fn most_inset_mm(module_mm: f64, square_mm: f64) -> f64 {
+        hundredths(square_mm - float(SIDE + QUIET_ZONE) * module_mm)
+    }
+
+    /// Where the top left corner of the code's top left module lies on an upright square: x and y in mm, `SquareMm`.
+    #[must_use]
+    pub fn top_left_mm(&self, square_mm: f64) -> (f64, f64) {
+        let near = self.inset_mm;
+        let far = square_mm - self.inset_mm - 21.0 * self.module_mm;
+        match self.corner {
+            Corner::TopLeft => (near, near),
+            Corner::TopRight => (far, near),
+            Corner::BottomRight => (far, far),
+            Corner::BottomLeft => (near, far),
+        }
+    }
+
+    /// The smallest module that a phone at the wall still resolves, in mm: 1.5 px a module in a 4032 × 3024 photo whose
+    /// frame the wall fills to 85 %, rounded to 0.05 mm and kept in 0.5 … 1.2 mm.
+    ///
+    /// ```
+    /// use everysquare::plan::settings::CodeSettings;
+    /// use everysquare::plan::{Grid, RowsFrom};
+    /// let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+    /// assert_eq!(CodeSettings::module_mm_for(&grid), 0.6);
+    /// ```
+    #[must_use]
+    pub fn module_mm_for(grid: &Grid) -> f64 {
+        let size = grid.size();
+        let (long, short) = (size.x.max(size.y), size.x.min(size.y));
+        let px_per_mm = (4032.0 * 0.85 / long).min(3024.0 * 0.85 / short);
+        ((1.5 / px_per_mm / 0.05).round() * 0.05 * 100.0).round().clamp(50.0, 120.0) / 100.0
+    }
+}
+
+/// Rounded to a hundredth, so that 4 × 0.6 is 2.4 and nothing is refused for the last bit of a product.
+fn hundredths(mm: f64) -> f64 {
+    (mm * 100.0).round() / 100.0
+}

@@ -1,0 +1,184 @@
+//! event.toml to settings.
+
+use std::path::{Component, Path};
+
+use toml_edit::Document;
+
+use super::error::{SettingsError, line_of};
+use super::section::Section;
+use super::{
+    ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM,
+    MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings, PrintSettings, SQUARE_MM, Settings, TILE_MM,
+};
+use crate::plan::cell::Grid;
+use crate::plan::code::{TAG_ALPHABET, Tag};
+
+/// Every name that event.toml may hold, with the table it stands in.
+pub(super) const KNOWN: [(&str, &[&str]); 6] = [
+    ("", &["name", "tag", "picture", "pencils", "wall", "code", "print"]),
+    ("picture", &["file", "colours"]),
+    ("pencils", &["name", "srgb"]),
+    ("wall", &["columns", "rows", "tile_mm", "square_mm", "rows_from"]),
+    ("code", &["module_mm", "corner", "inset_mm"]),
+    ("print", &["paper", "flip", "units"]),
+];
+
+impl Settings {
+    /// Reads an event.toml.
+    ///
+    /// # Errors
+    /// [`SettingsError`] with the line of what is unknown, of the wrong kind or out of range, what was read there and what is
+    /// allowed. Nothing is ever taken for something else.
+    pub fn from_toml(text: &str) -> Result<Self, SettingsError> {
+        let document = Document::parse(text).map_err(|error| SettingsError::Syntax {
+            line: line_of(text, error.span()),
+            message: error.message().replace('\n', ", "),
+        })?;
+        let top = Section::new(text, "", document.as_table());
+        refuse_unknown(&top)?;
+        let grid = grid(&top.section("wall")?)?;
+        Ok(Self {
+            name: name(&top)?
+                .ok_or_else(|| missing("name", "a line such as name = \"Open evening\" at the top"))?,
+            tag: tag(&top)?.ok_or_else(|| missing("tag", "a line such as tag = \"K7M\" at the top"))?,
+            picture: picture(&top)?,
+            grid,
+            code: code(&top.section("code")?, &grid)?,
+            print: print(&top.section("print")?)?,
+        })
+    }
+}
+
+fn refuse_unknown(top: &Section) -> Result<(), SettingsError> {
+    for (name, known) in KNOWN {
+        match name {
+            "" => top.only(known)?,
+            "pencils" => top.list(name)?.iter().try_for_each(|pencil| pencil.only(known))?,
+            _ => top.section(name)?.only(known)?,
+        }
+    }
+    Ok(())
+}
+
+fn name(section: &Section) -> Result<Option<String>, SettingsError> {
+    let allowed = format!("a text in quotes is allowed, on one line, 1 to {NAME_LENGTH} characters long");
+    section.text("name", &allowed, |text| {
+        let fits = !text.trim().is_empty() && text.chars().count() <= NAME_LENGTH;
+        (fits && !text.chars().any(char::is_control)).then(|| text.to_owned())
+    })
+}
+
+fn tag(top: &Section) -> Result<Option<Tag>, SettingsError> {
+    top.text("tag", &format!("3 characters of {TAG_ALPHABET} are allowed, in quotes"), Tag::new)
+}
+
+fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
+    let section = top.section("picture")?;
+    let allowed = "the name of a file within the event folder is allowed, such as \"picture.png\"";
+    let file = section.text("file", allowed, |text| stays_inside(text).then(|| text.to_owned()))?;
+    let colours = section.whole("colours", &COLOURS)?;
+    let pencils = top.list("pencils")?.iter().map(pencil).collect::<Result<Vec<_>, _>>()?;
+    let (least, most) = (COLOURS.start(), COLOURS.end());
+    if !pencils.is_empty() && !COLOURS.contains(&pencils.len()) {
+        return Err(
+            top.refuse("pencils", format!("{} are listed, {least} to {most} are allowed", pencils.len()))
+        );
+    }
+    if !pencils.is_empty() && colours.is_some_and(|colours| colours != pencils.len()) {
+        let count = pencils.len();
+        let allowed = format!("{count} [[pencils]] are listed: {count} is allowed, or leave colours out");
+        return Err(section.refuse("colours", allowed));
+    }
+    let counted = if pencils.is_empty() { DEFAULT_COLOURS } else { pencils.len() };
+    Ok(PictureSettings {
+        file: file.unwrap_or_else(|| DEFAULT_PICTURE.to_owned()),
+        colours: colours.unwrap_or(counted),
+        pencils,
+    })
+}
+
+fn pencil(section: &Section) -> Result<Pencil, SettingsError> {
+    let allowed =
+        "a colour such as \"#3a8f4d\" is allowed, two hexadecimal digits each for red, green and blue";
+    let both = "name = \"leaf green\" and srgb = \"#3a8f4d\" under every [[pencils]]";
+    Ok(Pencil {
+        name: name(section)?.ok_or_else(|| missing("name for one of the [[pencils]]", both))?,
+        srgb: section
+            .text("srgb", allowed, colour)?
+            .ok_or_else(|| missing("srgb for one of the [[pencils]]", both))?,
+    })
+}
+
+/// Reads `#rrggbb`.
+fn colour(text: &str) -> Option<[u8; 3]> {
+    let digits = text.strip_prefix('#').filter(|digits| digits.len() == 6)?;
+    if !digits.bytes().all(|byte| byte.is_ascii_hexdigit()) {
+        return None;
+    }
+    let [_, red, green, blue] = u32::from_str_radix(digits, 16).ok()?.to_be_bytes();
+    Some([red, green, blue])
+}
+
+/// Whether a file name leads to no place outside the folder it is joined to, on any system.
+fn stays_inside(text: &str) -> bool {
+    let plain = !text.is_empty() && text.len() <= 255 && !text.contains(['\\', ':']);
+    plain
+        && !text.chars().any(char::is_control)
+        && Path::new(text).components().all(|part| matches!(part, Component::Normal(_)))
+}
+
+fn grid(wall: &Section) -> Result<Grid, SettingsError> {
+    let columns =
+        wall.whole("columns", &ACROSS)?.ok_or_else(|| missing("columns", "columns = 10 under [wall]"))?;
+    let rows = wall.whole("rows", &ACROSS)?.ok_or_else(|| missing("rows", "rows = 8 under [wall]"))?;
+    if columns * rows > MOST_CELLS {
+        let most = MOST_CELLS / columns;
+        return Err(wall.refuse(
+            "rows",
+            format!("with {columns} columns at most {most} rows are allowed, {MOST_CELLS} squares in all"),
+        ));
+    }
+    let square_mm = wall.millimetres("square_mm", &SQUARE_MM)?.unwrap_or(DEFAULT_SQUARE_MM);
+    let tile_mm = wall.millimetres("tile_mm", &TILE_MM)?;
+    if tile_mm.is_some_and(|tile_mm| tile_mm > square_mm) {
+        return Err(wall.refuse("tile_mm", format!("at most square_mm is allowed, which is {square_mm}")));
+    }
+    Ok(Grid {
+        columns,
+        rows,
+        square_mm,
+        tile_mm: tile_mm.unwrap_or_else(|| DEFAULT_TILE_MM.min(square_mm)),
+        rows_from: wall.choice("rows_from")?.unwrap_or_default(),
+    })
+}
+
+fn code(section: &Section, grid: &Grid) -> Result<CodeSettings, SettingsError> {
+    let given = section.millimetres("module_mm", &MODULE_MM)?;
+    let module_mm = given.unwrap_or_else(|| CodeSettings::module_mm_for(grid));
+    let least = CodeSettings::least_inset_mm(module_mm);
+    let most = CodeSettings::most_inset_mm(module_mm, grid.square_mm);
+    if most < least {
+        let room = "the code and 4 modules of white around it are 29 modules wide";
+        let allowed =
+            format!("{room}, more than square_mm = {} holds: a smaller number is allowed", grid.square_mm);
+        return Err(section.refuse("module_mm", allowed));
+    }
+    let inset_mm = section.millimetres("inset_mm", &(least..=most))?;
+    Ok(CodeSettings {
+        module_mm,
+        corner: section.choice("corner")?.unwrap_or_default(),
+        inset_mm: inset_mm.unwrap_or_else(|| CodeSettings::usual_inset_mm(module_mm).min(most)),
+    })
+}
+
+fn print(section: &Section) -> Result<PrintSettings, SettingsError> {
+    Ok(PrintSettings {
+        paper: section.choice("paper")?.unwrap_or_default(),
+        flip: section.choice("flip")?.unwrap_or_default(),
+        units: section.choice("units")?.unwrap_or_default(),
+    })
+}
+
+fn missing(name: &str, example: &str) -> SettingsError {
+    SettingsError::Missing { name: name.to_owned(), example: example.to_owned() }
+}

@@ -1,0 +1,205 @@
+//! One table of event.toml, read setting by setting; every refusal names its line.
+
+use std::ops::RangeInclusive;
+
+use toml_edit::{Item, TableLike};
+
+use super::choice::Choice;
+use super::error::{SettingsError, line_of};
+
+/// Characters of a value that a message repeats.
+const SHOWN: usize = 60;
+
+/// One table and where it stands.
+#[derive(Copy, Clone)]
+pub(super) struct Section<'a> {
+    /// The whole file.
+    text: &'a str,
+    /// The table's name; empty for the top of the file.
+    name: &'a str,
+    /// `None` where the table is left out.
+    table: Option<&'a dyn TableLike>,
+}
+
+impl<'a> Section<'a> {
+    /// The top of the file, or one element of a list.
+    pub fn new(text: &'a str, name: &'a str, table: &'a dyn TableLike) -> Self {
+        Self { text, name, table: Some(table) }
+    }
+
+    /// The table `name` within this one.
+    pub fn section(&self, name: &'a str) -> Result<Self, SettingsError> {
+        let table = match self.item(name) {
+            None => None,
+            Some(item) => Some(item.as_table_like().ok_or_else(|| {
+                self.refuse(
+                    name,
+                    format!("a table is expected here, [{name}] and its settings on lines of their own"),
+                )
+            })?),
+        };
+        Ok(Self { text: self.text, name, table })
+    }
+
+    /// The list of tables `name`; empty where it is left out.
+    pub fn list(&self, name: &'a str) -> Result<Vec<Section<'a>>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(Vec::new()) };
+        let refuse = || self.refuse(name, format!("a list is expected here, one [[{name}]] for each"));
+        let tables: Vec<&dyn TableLike> = if let Some(tables) = item.as_array_of_tables() {
+            tables.iter().map(|table| table as &dyn TableLike).collect()
+        } else {
+            let values = item.as_array().ok_or_else(refuse)?;
+            let tables =
+                values.iter().map(|value| value.as_inline_table().map(|table| table as &dyn TableLike));
+            tables.collect::<Option<_>>().ok_or_else(refuse)?
+        };
+        Ok(tables.into_iter().map(|table| Self::new(self.text, name, table)).collect())
+    }
+
+    /// Refuses every name that is not in `known`, the first in the file first.
+    pub fn only(&self, known: &[&str]) -> Result<(), SettingsError> {
+        let Some(table) = self.table else { return Ok(()) };
+        let unknown = table.iter().map(|(name, _)| name).filter(|name| !known.contains(name));
+        match unknown.min_by_key(|name| self.line(name)) {
+            None => Ok(()),
+            Some(name) => Err(SettingsError::Unknown {
+                line: self.line(name),
+                read: shortened(name),
+                section: self.name.to_owned(),
+                hint: hint(name, known),
+            }),
+        }
+    }
+
+    /// A whole number within `range`.
+    pub fn whole(&self, name: &str, range: &RangeInclusive<usize>) -> Result<Option<usize>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        let value = item.as_integer().and_then(|value| usize::try_from(value).ok());
+        match value.filter(|value| range.contains(value)) {
+            Some(value) => Ok(Some(value)),
+            None => {
+                let (least, most) = (range.start(), range.end());
+                Err(self.refuse(name, format!("a whole number from {least} to {most} is allowed")))
+            }
+        }
+    }
+
+    /// A number of millimetres within `range`.
+    pub fn millimetres(&self, name: &str, range: &RangeInclusive<f64>) -> Result<Option<f64>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        let whole = || item.as_integer().and_then(|value| i32::try_from(value).ok()).map(f64::from);
+        match item.as_float().or_else(whole).filter(|value| range.contains(value)) {
+            Some(value) => Ok(Some(value)),
+            None => {
+                let (least, most) = (range.start(), range.end());
+                Err(self.refuse(name, format!("a number from {least} to {most} is allowed, in millimetres")))
+            }
+        }
+    }
+
+    /// One of a few words.
+    pub fn choice<T: Choice>(&self, name: &str) -> Result<Option<T>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        match item.as_str().and_then(T::named) {
+            Some(choice) => Ok(Some(choice)),
+            None => Err(self.refuse(name, format!("{} is allowed, in quotes", T::words()))),
+        }
+    }
+
+    /// A text that `meant` makes something of.
+    pub fn text<T>(
+        &self,
+        name: &str,
+        allowed: &str,
+        meant: impl Fn(&str) -> Option<T>,
+    ) -> Result<Option<T>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        item.as_str().and_then(meant).map(Some).ok_or_else(|| self.refuse(name, allowed.to_owned()))
+    }
+
+    /// The error that the setting `name`, as it stands, is refused with.
+    pub fn refuse(&self, name: &str, allowed: String) -> SettingsError {
+        let value =
+            self.item(name).and_then(Item::span).and_then(|span| self.text.get(span)).unwrap_or_default();
+        let first_line = value.lines().next().unwrap_or_default().trim();
+        let read = if value.is_empty() || first_line.starts_with('[') && self.is_table(name) {
+            name.to_owned()
+        } else {
+            format!("{name} = {}", shortened(first_line))
+        };
+        SettingsError::Refused { line: self.line(name), read, allowed }
+    }
+
+    fn is_table(&self, name: &str) -> bool {
+        self.item(name).is_some_and(|item| item.is_table() || item.is_array_of_tables())
+    }
+
+    fn item(&self, name: &str) -> Option<&'a Item> {
+        self.table?.get(name)
+    }
+
+    /// The line of a setting.
+    fn line(&self, name: &str) -> usize {
+        let found = self.table.and_then(|table| table.get_key_value(name));
+        line_of(self.text, found.and_then(|(key, item)| key.span().or_else(|| item.span())))
+    }
+}
+
+/// At most [`SHOWN`] characters of a text, on one line.
+fn shortened(text: &str) -> String {
+    let plain = |c: char| if c.is_control() { ' ' } else { c };
+    if text.chars().count() <= SHOWN {
+        text.chars().map(plain).collect()
+    } else {
+        text.chars().take(SHOWN).map(plain).chain(std::iter::once('…')).collect()
+    }
+}
+
+/// The known name that is meant, if one is near; all of them otherwise.
+fn hint(name: &str, known: &[&str]) -> String {
+    let near = known.iter().map(|own| (edits(&name.to_lowercase(), own), own)).min();
+    match near {
+        Some((distance, own)) if distance <= 1 + own.len() / 4 => format!("do you mean {own}?"),
+        _ => format!("known are {}", known.join(", ")),
+    }
+}
+
+/// How many letters must be put in, left out or replaced to make `b` of `a` (Levenshtein's distance).
+fn edits(a: &str, b: &str) -> usize {
+    let b: Vec<char> = b.chars().collect();
+    let mut row: Vec<usize> = (0..=b.len()).collect();
+    for (i, from) in a.chars().take(SHOWN).enumerate() {
+        let mut corner = row[0];
+        row[0] = i + 1;
+        for (j, to) in b.iter().enumerate() {
+            let replaced = corner + usize::from(from != *to);
+            corner = row[j + 1];
+            row[j + 1] = replaced.min(row[j] + 1).min(corner + 1);
+        }
+    }
+    row.last().copied().unwrap_or(0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    #[test]
+    fn a_typing_error_is_guessed_and_nonsense_is_not() {
+        let known = ["columns", "rows", "tile_mm"];
+        assert_eq!(hint("colums", &known), "do you mean columns?");
+        assert_eq!(hint("tile", &known), "known are columns, rows, tile_mm");
+        assert_eq!(hint("Rows", &known), "do you mean rows?");
+        assert_eq!(hint("qwertz", &known), "known are columns, rows, tile_mm");
+    }
+
+    proptest! {
+        #[test]
+        fn edits_are_a_distance(a in "[abc]{0,6}", b in "[abc]{0,6}", c in "[abc]{0,6}") {
+            prop_assert_eq!(edits(&a, &b), edits(&b, &a));
+            prop_assert_eq!(edits(&a, &b) == 0, a == b);
+            prop_assert!(edits(&a, &c) <= edits(&a, &b) + edits(&b, &c));
+        }
+    }
+}

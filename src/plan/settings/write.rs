@@ -1,0 +1,207 @@
+//! Settings to event.toml, and one setting changed within it.
+
+use toml_edit::{Document, DocumentMut, Item, Value};
+
+use super::choice::Choice;
+use super::error::SettingsError;
+use super::read::KNOWN;
+use super::{CodeSettings, Settings};
+
+/// A value for [`set`].
+#[derive(Clone, Debug, PartialEq)]
+pub enum NewValue {
+    /// A whole number.
+    Whole(usize),
+    /// A number with decimals.
+    Number(f64),
+    /// A text or one word out of a few.
+    Text(String),
+}
+
+impl From<usize> for NewValue {
+    fn from(value: usize) -> Self {
+        Self::Whole(value)
+    }
+}
+
+impl From<f64> for NewValue {
+    fn from(value: f64) -> Self {
+        Self::Number(value)
+    }
+}
+
+impl From<&str> for NewValue {
+    fn from(value: &str) -> Self {
+        Self::Text(value.to_owned())
+    }
+}
+
+impl NewValue {
+    /// As TOML has it.
+    fn written(&self) -> String {
+        match self {
+            Self::Whole(value) => value.to_string(),
+            Self::Number(value) => number(*value),
+            Self::Text(value) => text(value),
+        }
+    }
+}
+
+/// Changes one setting of an event.toml, such as `wall.columns` or `name`, and keeps every other byte: comments, order,
+/// line ends. A setting that was left out is added at the end of its table.
+///
+/// # Errors
+/// [`SettingsError`] where there is no such setting or where the changed file would be refused.
+pub fn set(file: &str, path: &str, value: impl Into<NewValue>) -> Result<String, SettingsError> {
+    let (section, name) = path.rsplit_once('.').unwrap_or(("", path));
+    let known = KNOWN.iter().any(|(own, names)| *own == section && names.contains(&name));
+    let is_value = section != "pencils" && !KNOWN.iter().any(|(own, _)| *own == path);
+    if !known || !is_value {
+        return Err(SettingsError::NoSuchSetting(path.to_owned()));
+    }
+    Settings::from_toml(file)?;
+    let written = value.into().written();
+    let changed =
+        replaced(file, section, name, &written).unwrap_or_else(|| added(file, section, name, &written));
+    Settings::from_toml(&changed)?;
+    Ok(changed)
+}
+
+/// The file with the bytes of one value replaced; `None` where that value is left out.
+fn replaced(file: &str, section: &str, name: &str, written: &str) -> Option<String> {
+    let document = Document::parse(file).ok()?;
+    let table = if section.is_empty() { document.as_item() } else { document.get(section)? };
+    let span = table.as_table_like()?.get(name)?.span()?;
+    Some(format!("{}{written}{}", file.get(..span.start)?, file.get(span.end..)?))
+}
+
+/// The file with one setting added at the end of its table.
+fn added(file: &str, section: &str, name: &str, written: &str) -> String {
+    let Ok(mut document) = file.parse::<DocumentMut>() else { return file.to_owned() };
+    let Ok(value) = written.parse::<Value>() else { return file.to_owned() };
+    if section.is_empty() {
+        document.insert(name, Item::Value(value));
+        return document.to_string();
+    }
+    if !document.contains_key(section) {
+        document.insert(section, toml_edit::table());
+    }
+    if let Some(table) = document.get_mut(section).and_then(Item::as_table_like_mut) {
+        table.insert(name, Item::Value(value));
+    }
+    document.to_string()
+}
+
+fn text(value: &str) -> String {
+    Value::from(value).to_string()
+}
+
+fn number(value: f64) -> String {
+    format!("{value:?}")
+}
+
+impl Settings {
+    /// A new event.toml, with comments for whoever edits it. Reads back as these settings.
+    #[must_use]
+    pub fn to_toml(&self) -> String {
+        [self.head(), self.picture_table(), self.wall_table(), self.code_table(), self.print_table()]
+            .join("\n")
+    }
+
+    fn head(&self) -> String {
+        format!(
+            "# What the evening is. Change what you like, then run the command again; whatever follows a # is for people.\n\
+             name = {}\n\
+             tag = {}   # in every code of this event; once the squares are printed, leave it\n",
+            text(&self.name),
+            text(&self.tag.to_string()),
+        )
+    }
+
+    fn picture_table(&self) -> String {
+        let mut table = format!(
+            "[picture]\n\
+             file = {}   # in this folder\n\
+             colours = {}   # how many pencils each table needs\n",
+            text(&self.picture.file),
+            self.picture.colours,
+        );
+        for pencil in &self.picture.pencils {
+            let [red, green, blue] = pencil.srgb;
+            let name = text(&pencil.name);
+            table += &format!("\n[[pencils]]\nname = {name}\nsrgb = \"#{red:02x}{green:02x}{blue:02x}\"\n");
+        }
+        if self.picture.pencils.is_empty() {
+            table += "# Your own pencils instead: leave colours out and list each one at the end of this file, like this:\n\
+                      # [[pencils]]\n\
+                      # name = \"leaf green\"\n\
+                      # srgb = \"#3a8f4d\"\n";
+        }
+        table
+    }
+
+    fn wall_table(&self) -> String {
+        let grid = &self.grid;
+        format!(
+            "[wall]\n\
+             columns = {}   # side by side, lettered from the left\n\
+             rows = {}   # one above the other\n\
+             tile_mm = {}   # side of the piece of the picture that a visitor is given\n\
+             square_mm = {}   # side of the paper it is redrawn on\n\
+             rows_from = {}   # where row 1 is: {}\n",
+            grid.columns,
+            grid.rows,
+            number(grid.tile_mm),
+            number(grid.square_mm),
+            text(grid.rows_from.word()),
+            quoted::<crate::plan::RowsFrom>(),
+        )
+    }
+
+    fn code_table(&self) -> String {
+        let code = &self.code;
+        let usual = code.module_mm == CodeSettings::module_mm_for(&self.grid);
+        let module = if usual {
+            format!(
+                "# module_mm = {}   # left out: as small as a phone can read on a wall of this size\n",
+                number(code.module_mm)
+            )
+        } else {
+            format!(
+                "module_mm = {}   # leave it out for as small as a phone can read on a wall of this size\n",
+                number(code.module_mm)
+            )
+        };
+        format!(
+            "[code]\n\
+             {module}\
+             corner = {}   # {}\n\
+             inset_mm = {}   # from the cut edges to the code; neighbours and tape cover the edges first\n",
+            text(code.corner.word()),
+            quoted::<super::Corner>(),
+            number(code.inset_mm),
+        )
+    }
+
+    fn print_table(&self) -> String {
+        let print = &self.print;
+        format!(
+            "[print]\n\
+             paper = {}   # {}\n\
+             flip = {}   # how the printer turns the paper over: {} (single-sided)\n\
+             units = {}   # what people read: {}; this file is always in mm\n",
+            text(print.paper.word()),
+            quoted::<super::Paper>(),
+            text(print.flip.word()),
+            quoted::<super::Flip>(),
+            text(print.units.word()),
+            quoted::<super::Units>(),
+        )
+    }
+}
+
+/// All words of a choice, as they are typed.
+fn quoted<T: Choice>() -> String {
+    let words: Vec<String> = T::ALL.iter().map(|(_, word)| format!("\"{word}\"")).collect();
+    words.join(", ")
+}
