@@ -5,5 +5,6 @@ pub mod frame;
 pub mod photo;
 pub mod picture;
 pub mod plan;
+pub mod print;
 pub mod read;
 pub mod words;

@@ -14,7 +14,7 @@
 use serde::Serialize;
 
 use super::layout::Layout;
-use super::marks::{Box, Code};
+use super::marks::{Box, Code, code_side};
 use super::page::{Heading, Page, Sheets};
 use super::{Document, PrintError, typeset};
 use crate::frame::Vector;
@@ -57,6 +57,15 @@ struct Piece {
 #[derive(Serialize)]
 struct Shared {}
 
+/// The cards that have room for their code: all, but where squares are narrower than a code with its quiet zone only the
+/// corners' ones.
+pub(super) fn printable(printed: &Printed) -> impl Iterator<Item = &Card> {
+    let side = printed.grid.square_mm;
+    printed.cards.iter().filter(move |card| {
+        card.kind == CardKind::Corner || code_side(card.module_mm) + 8.0 * card.module_mm <= side
+    })
+}
+
 /// Typesets the document.
 ///
 /// # Errors
@@ -67,7 +76,7 @@ pub(super) fn document(
     words: &Words,
 ) -> Result<Document, PrintError> {
     let (corners, edges): (Vec<&Card>, Vec<&Card>) =
-        printed.cards.iter().partition(|card| card.kind == CardKind::Corner);
+        printable(printed).partition(|card| card.kind == CardKind::Corner);
     let side = printed.grid.square_mm;
     let too_large = || PrintError::too_large("card", side, 0.0, settings.paper);
     let on_end = Layout::pack(settings.paper, RING_MM, side);
@@ -78,7 +87,8 @@ pub(super) fn document(
     let groups = [(&edge_layout, edges), (&corner_layout, corners)];
     let sheets = groups.iter().map(|(layout, cards)| layout.sheets(cards.len())).sum();
     let name = words.say("print-cards", &[]);
-    let heading = Heading { printed, settings, words, document: name.clone(), pages: sheets, two_sided: false };
+    let heading =
+        Heading { printed, settings, words, document: name.clone(), pages: sheets, two_sided: false };
     let mut pages = Vec::with_capacity(sheets);
     for (layout, cards) in groups {
         for on_sheet in cards.chunks(layout.spots.len()) {
@@ -118,8 +128,11 @@ fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
     };
     let code = Code::centred(&card.modules, card.module_mm, x, y);
     let quiet = code.quiet_zone();
-    let (width, height) =
-        if column { (quiet.x - 2.0 * EDGE_MM, RING_MM - 2.0 * EDGE_MM) } else { (RING_MM - 2.0 * EDGE_MM, quiet.y - 2.0 * EDGE_MM) };
+    let (width, height) = if column {
+        (quiet.x - 2.0 * EDGE_MM, RING_MM - 2.0 * EDGE_MM)
+    } else {
+        (RING_MM - 2.0 * EDGE_MM, quiet.y - 2.0 * EDGE_MM)
+    };
     let has_caption = width >= CAPTION_LEAST_MM && height > 3.0 * CAPTION_MM;
     let name_height = if has_caption { height - CAPTION_MM } else { height };
     let words_below = Box { x: EDGE_MM, y: EDGE_MM + name_height, width, height: CAPTION_MM };

@@ -129,10 +129,13 @@ impl Layout {
         best
     }
 
-    /// The page and the place on it of the piece with a number: sheets counted from 0.
+    /// The page, from 0, and the place on it of the front of each of so many pieces. Two-sided, a front's back is the next
+    /// page.
     #[must_use]
-    pub fn place(&self, piece: usize) -> (usize, Area) {
-        (piece / self.spots.len(), self.spots[piece % self.spots.len()])
+    pub fn fronts(&self, flip: Flip, pieces: usize) -> Vec<(usize, Area)> {
+        let sides = if flip == Flip::None { 1 } else { 2 };
+        let places = (0..).step_by(sides).flat_map(|page| self.spots.iter().map(move |spot| (page, *spot)));
+        places.take(pieces).collect()
     }
 
     /// How many sheets of paper that many pieces take.
@@ -191,7 +194,7 @@ impl Room {
         let count = |room: f64, piece: f64| floor_index((room + SLACK_MM) / piece);
         let columns = count(self.free.size.x, width);
         let rows = count(self.free.size.y, height);
-        let block = Vector::new(float(columns) * width, float(rows) * height);
+        let block = Vector::<SheetMm>::new(float(columns) * width, float(rows) * height);
         let last = self.free.bottom_right();
         let near_middle = |page: f64, from: f64, to: f64, block: f64| {
             let centred = (page - block) / 2.0;

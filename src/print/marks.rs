@@ -147,8 +147,7 @@ pub fn rectangles(modules: &Modules) -> Vec<[usize; 4]> {
     let mut done: Vec<[usize; 4]> = Vec::new();
     for row in 0..SIDE {
         for (column, width) in runs(modules, row) {
-            let above =
-                done.iter_mut().find(|[c, r, w, h]| *c == column && *w == width && *r + *h == row);
+            let above = done.iter_mut().find(|[c, r, w, h]| *c == column && *w == width && *r + *h == row);
             match above {
                 Some([.., height]) => *height += 1,
                 None => done.push([column, row, width, 1]),

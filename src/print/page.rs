@@ -103,6 +103,7 @@ impl Heading<'_> {
             ("document", self.document.as_str().into()),
             ("page", page.to_string().into()),
             ("pages", self.pages.to_string().into()),
+            ("front", (page - 1).to_string().into()),
         ];
         self.words.say(id, &said)
     }

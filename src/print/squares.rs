@@ -52,13 +52,8 @@ struct Piece {
 /// [`PrintError::TooLarge`] where not one square fits the paper.
 pub(super) fn layout(settings: &PrintSettings, printed: &Printed) -> Result<Layout, PrintError> {
     let side = printed.grid.square_mm;
-    Layout::pack(settings.paper, side, side).ok_or_else(|| PrintError::too_large("square", side, 0.0, settings.paper))
-}
-
-/// Pages from 0 and places of the fronts, in the order of the squares.
-pub(super) fn fronts(layout: &Layout, settings: &PrintSettings, count: usize) -> Vec<(usize, Area)> {
-    let sides = if settings.flip == Flip::None { 1 } else { 2 };
-    (0..count).map(|i| layout.place(i)).map(|(sheet, area)| (sheet * sides, area)).collect()
+    Layout::pack(settings.paper, side, side)
+        .ok_or_else(|| PrintError::too_large("square", side, 0.0, settings.paper))
 }
 
 /// Typesets the document.
@@ -82,7 +77,11 @@ pub(super) fn document(
         for &back in sides {
             let strip = heading.strip(&layout, filled.len() + 1, back);
             let pieces = on_sheet.iter().zip(&layout.spots).map(|(square, spot)| {
-                if back { back_of(square, spot, settings.flip, &layout) } else { front_of(square, spot, printed) }
+                if back {
+                    back_of(square, spot, settings.flip, &layout)
+                } else {
+                    front_of(square, spot, printed)
+                }
             });
             filled.push(Page { strip, back, pieces: pieces.collect() });
         }

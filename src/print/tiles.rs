@@ -12,15 +12,15 @@
 //!   └─────────────────┘
 //! ```
 
-use image::RgbImage;
+use image::imageops;
 use serde::Serialize;
 
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets};
-use super::typeset::Pixels;
+use super::typeset::Image;
 use super::{Document, PrintError, typeset};
-use crate::frame::{ceil_index, float, floor_index};
+use crate::frame::{ceil_index, floor_index};
 use crate::picture::Picture;
 use crate::plan::settings::{Flip, PrintSettings};
 use crate::plan::{Cell, Grid, Printed, PrintedSquare};
@@ -52,6 +52,8 @@ struct Piece {
     label: String,
     /// On fronts: which picture, and where it lies within the tile, in mm; it may reach beyond, and is cut.
     picture: Option<(usize, Box)>,
+    /// Nothing below the label on backs: tiles are too small.
+    text: Option<String>,
     upside_down: bool,
 }
 
@@ -92,7 +94,7 @@ pub(super) fn document(
                 pieces.push(if back {
                     back_of(square, spot, settings.flip, &layout)
                 } else {
-                    let (pixels, lies) = cut(&picture.pixels, &printed.grid, square.cell);
+                    let (pixels, lies) = cut(picture, &printed.grid, square.cell);
                     pictures.push(pixels);
                     front_of(square, spot, (pictures.len() - 1, lies))
                 });
@@ -111,7 +113,13 @@ pub(super) fn document(
 }
 
 fn front_of(square: &PrintedSquare, spot: &Area, picture: (usize, Box)) -> Piece {
-    Piece { area: (*spot).into(), label: square.label.clone(), picture: Some(picture), upside_down: false }
+    Piece {
+        area: (*spot).into(),
+        label: square.label.clone(),
+        picture: Some(picture),
+        text: None,
+        upside_down: false,
+    }
 }
 
 fn back_of(square: &PrintedSquare, spot: &Area, flip: Flip, layout: &Layout) -> Piece {
@@ -119,6 +127,7 @@ fn back_of(square: &PrintedSquare, spot: &Area, flip: Flip, layout: &Layout) -> 
         area: spot.turned_over(flip, layout.page).into(),
         label: square.label.clone(),
         picture: None,
+        text: None,
         upside_down: flip == Flip::ShortEdge,
     }
 }
@@ -139,43 +148,29 @@ fn shared(side: f64, words: &Words) -> Shared {
 }
 
 /// The pixels that a tile shows, whole ones, and where they lie within the tile in mm: a pixel that the tile's edge
-/// cuts is there whole and reaches beyond. Pictures finer than [`FINEST_PX_PER_MM`] are thinned, without mixing colours.
-fn cut(picture: &RgbImage, grid: &Grid, cell: Cell) -> (Pixels, Box) {
-    let (x, width) = span(picture.width(), grid.columns, cell.column, grid.tile_mm);
-    let (y, height) = span(picture.height(), grid.rows, cell.row, grid.tile_mm);
-    let mut rgb = Vec::with_capacity(3 * x.taken.len() * y.taken.len());
-    for row in &y.taken {
-        for column in &x.taken {
-            rgb.extend_from_slice(&picture.get_pixel(*column, *row).0);
-        }
-    }
-    let count = |taken: &Vec<u32>| u32::try_from(taken.len()).unwrap_or(u32::MAX);
-    let pixels = Pixels { width: count(&x.taken), height: count(&y.taken), rgb };
-    (pixels, Box { x: x.from_mm, y: y.from_mm, width, height })
+/// cuts is there whole and reaches beyond.
+fn cut(picture: &Picture, grid: &Grid, cell: Cell) -> (Image, Box) {
+    let crop = picture.crop(grid);
+    let (corner, side) = (crop.tile_top_left(cell), crop.tile.value());
+    let (width, height) = picture.size();
+    let (left, right) = whole(corner.x, side, width);
+    let (top, bottom) = whole(corner.y, side, height);
+    let mm = |px: f64| px * grid.tile_mm / side;
+    let lies = Box {
+        x: mm(f64::from(left) - corner.x),
+        y: mm(f64::from(top) - corner.y),
+        width: mm(f64::from(right - left)),
+        height: mm(f64::from(bottom - top)),
+    };
+    let pixels = imageops::crop_imm(&picture.pixels, left, top, right - left, bottom - top).to_image();
+    let finest = |mm: f64| u32::try_from(ceil_index(mm * FINEST_PX_PER_MM)).unwrap_or(u32::MAX);
+    (Image::of(pixels, finest(lies.width), finest(lies.height)), lies)
 }
 
-/// Pixels along one side of a tile.
-struct Span {
-    /// Which ones, in order.
-    taken: Vec<u32>,
-    /// Where the first begins, in mm from the tile's edge: 0 or less.
-    from_mm: f64,
-}
-
-/// The pixels along one side of tile `tile` of `tiles`, and how long they are together in mm.
-fn span(pixels: u32, tiles: usize, tile: usize, tile_mm: f64) -> (Span, f64) {
-    let per_tile = f64::from(pixels) / float(tiles);
-    let mm_per_px = tile_mm / per_tile;
-    let (from, to) = (float(tile) * per_tile, float(tile + 1) * per_tile);
+/// The whole pixels that a stretch of `length` from `start` touches: first, and the one beyond the last.
+fn whole(start: f64, length: f64, pixels: u32) -> (u32, u32) {
     let nearly = 1e-6; // a pixel that shows less than this much of itself does not show
-    let whole = |index: usize| u32::try_from(index).unwrap_or(u32::MAX).min(pixels);
-    let (first, last) = (whole(floor_index(from + nearly)), whole(ceil_index(to - nearly)));
-    let finest = ceil_index(tile_mm * FINEST_PX_PER_MM);
-    if mm_per_px >= 1.0 / FINEST_PX_PER_MM {
-        let span = Span { taken: (first..last).collect(), from_mm: (f64::from(first) - from) * mm_per_px };
-        return (span, f64::from(last - first) * mm_per_px);
-    }
-    let centre = |i: usize| from + (float(i) + 0.5) * per_tile / float(finest);
-    let taken = (0..finest).map(|i| whole(floor_index(centre(i))).min(pixels - 1)).collect();
-    (Span { taken, from_mm: 0.0 }, tile_mm)
+    let index = |value: usize| u32::try_from(value).unwrap_or(u32::MAX).min(pixels);
+    let first = index(floor_index(start + nearly)).min(pixels - 1);
+    (first, index(ceil_index(start + length - nearly)).max(first + 1))
 }

@@ -3,8 +3,12 @@
 //! Templates are built into the program; they see their data and pictures as `sys.inputs` and nothing else: no file
 //! system, no network, no packages, no clock. The same template and data give the same bytes.
 
+use std::collections::BTreeSet;
 use std::sync::LazyLock;
 
+use image::codecs::jpeg::JpegEncoder;
+use image::imageops::FilterType;
+use image::{RgbImage, imageops};
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Dict, Duration, Smart, Str, Value};
 use typst::layout::PageRanges;
@@ -29,15 +33,43 @@ const COMMON: &str = include_str!("templates/common.typ");
 static FONTS: LazyLock<Vec<Font>> =
     LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
 
-/// A picture handed to a template: red, green, blue, a byte each, row by row.
+/// A picture handed to a template.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Pixels {
-    /// How many a row.
-    pub width: u32,
-    /// How many rows.
-    pub height: u32,
-    /// 3 × width × height bytes.
-    pub rgb: Vec<u8>,
+pub(super) enum Image {
+    /// Few colours: its pixels as they are.
+    Flat(RgbImage),
+    /// Many colours: a JPEG file.
+    Jpeg(Vec<u8>),
+}
+
+/// Colours up to which a picture counts as flat; box of pencils or poster, not a photo.
+const FLAT_COLOURS: usize = 256;
+/// Quality of the JPEG of a picture with many colours: on paper not told apart from the original.
+const JPEG_QUALITY: u8 = 90;
+
+impl Image {
+    /// A picture, thinned to at most `width` × `height` pixels: flat colours stay what they are, others are mixed.
+    pub fn of(pixels: RgbImage, width: u32, height: u32) -> Self {
+        let (width, height) = (width.min(pixels.width()).max(1), height.min(pixels.height()).max(1));
+        let flat = is_flat(&pixels);
+        let pixels = match pixels.dimensions() == (width, height) {
+            true => pixels,
+            false if flat => imageops::resize(&pixels, width, height, FilterType::Nearest),
+            false => imageops::resize(&pixels, width, height, FilterType::Triangle),
+        };
+        let mut jpeg = Vec::new();
+        let mut encoder = JpegEncoder::new_with_quality(&mut jpeg, JPEG_QUALITY);
+        if !flat && encoder.encode_image(&pixels).is_ok() { Self::Jpeg(jpeg) } else { Self::Flat(pixels) }
+    }
+}
+
+/// Whether a picture has at most [`FLAT_COLOURS`].
+fn is_flat(pixels: &RgbImage) -> bool {
+    let mut seen = BTreeSet::new();
+    pixels.pixels().all(|pixel| {
+        seen.insert(pixel.0);
+        seen.len() <= FLAT_COLOURS
+    })
 }
 
 /// Typesets a template with its data; gives the PDF and the number of its pages.
@@ -47,7 +79,7 @@ pub struct Pixels {
 pub(super) fn pdf(
     template: &'static str,
     data: &impl serde::Serialize,
-    pictures: Vec<Pixels>,
+    pictures: Vec<Image>,
 ) -> Result<(Vec<u8>, usize), PrintError> {
     let data = serde_json::to_vec(data).map_err(|error| PrintError::Typeset(error.to_string()))?;
     let sheet = Sheet::new(template, data, pictures)?;
@@ -81,7 +113,7 @@ struct Sheet {
 }
 
 impl Sheet {
-    fn new(template: &'static str, data: Vec<u8>, pictures: Vec<Pixels>) -> Result<Self, PrintError> {
+    fn new(template: &'static str, data: Vec<u8>, pictures: Vec<Image>) -> Result<Self, PrintError> {
         let pictures = pictures.into_iter().map(picture).collect();
         let inputs = [("data", Value::Bytes(Bytes::new(data))), ("pictures", Value::Array(pictures))]
             .into_iter()
@@ -96,14 +128,22 @@ impl Sheet {
     }
 }
 
-/// A picture as templates know it.
-fn picture(pixels: Pixels) -> Value {
-    let fields = [
-        ("width", Value::Int(pixels.width.into())),
-        ("height", Value::Int(pixels.height.into())),
-        ("rgb", Value::Bytes(Bytes::new(pixels.rgb))),
-    ];
-    Value::Dict(fields.into_iter().map(|(name, value)| (Str::from(name), value)).collect())
+/// A picture as templates know it: its bytes and their format.
+fn picture(image: Image) -> Value {
+    let dict = |fields: Vec<(&str, Value)>| {
+        Value::Dict(fields.into_iter().map(|(name, value)| (Str::from(name), value)).collect())
+    };
+    let (bytes, format) = match image {
+        Image::Flat(pixels) => {
+            let (width, height) = pixels.dimensions();
+            let encoding = Value::Str(Str::from("rgb8"));
+            let sizes = [("width", Value::Int(width.into())), ("height", Value::Int(height.into()))];
+            let format = sizes.into_iter().chain([("encoding", encoding)]).collect();
+            (pixels.into_raw(), dict(format))
+        }
+        Image::Jpeg(file) => (file, Value::Str(Str::from("jpg"))),
+    };
+    dict(vec![("bytes", Value::Bytes(Bytes::new(bytes))), ("format", format)])
 }
 
 fn file(name: &str) -> Result<FileId, PrintError> {
