@@ -13,6 +13,7 @@
 
 use serde::Serialize;
 
+use super::hints::with_hints;
 use super::layout::Layout;
 use super::marks::{Box, Code, code_side};
 use super::page::{Heading, Page, Sheets};
@@ -101,6 +102,7 @@ pub(super) fn document(
     let paper = [edge_layout.page.x, edge_layout.page.y];
     let data = Sheets { title: super::title(words, &name, printed), paper, shared: Shared {}, pages };
     let (bytes, pages) = typeset::pdf(include_str!("templates/cards.typ"), &data, Vec::new())?;
+    let bytes = with_hints(bytes, settings.flip, false);
     Ok(Document { name: "cards.pdf".to_owned(), bytes, pages, sheets, two_sided: false })
 }
 

@@ -84,8 +84,8 @@ impl Area {
     }
 }
 
-/// Differences of places that are none, in mm.
-const SLACK_MM: f64 = 1e-6;
+/// Differences of places that are none, in mm: a micrometre; places are rounded to a tenth of one.
+const SLACK_MM: f64 = 1e-3;
 
 /// A place rounded to a tenth of a micrometre, so that files hold 44.45 and not 44.449999999999996.
 fn rounded(x: f64, y: f64) -> Point<SheetMm> {

@@ -31,6 +31,7 @@
 //! ```
 
 mod cards;
+mod hints;
 pub mod layout;
 mod manifest;
 pub mod marks;

@@ -111,7 +111,7 @@ impl Heading<'_> {
 
 /// 100 mm and 4 inches (of exactly 25.4 mm), the unit that people read first.
 fn rulers(units: Units, words: &Words) -> [Ruler; 2] {
-    let metric = ruler(words, "print-ruler-mm", (20, 5.0, 4), (10, 50.0, 50));
+    let metric = ruler(words, "print-ruler-mm", (20, 5.0, 2), (2, 50.0, 50));
     let inches = ruler(words, "print-ruler-inch", (16, 6.35, 4), (4, 25.4, 1));
     match units {
         Units::Inch => [inches, metric],

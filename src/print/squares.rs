@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::hints::with_hints;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Code, Line, code_side, quiet_zone, square_ticks};
 use super::page::{Heading, Page, Sheets};
@@ -93,6 +94,7 @@ pub(super) fn document(
         pages: filled,
     };
     let (bytes, pages) = typeset::pdf(include_str!("templates/squares.typ"), &data, Vec::new())?;
+    let bytes = with_hints(bytes, settings.flip, two_sided);
     Ok(Document { name: "squares.pdf".to_owned(), bytes, pages, sheets, two_sided })
 }
 

@@ -15,6 +15,7 @@
 use image::imageops;
 use serde::Serialize;
 
+use super::hints::with_hints;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets};
@@ -109,6 +110,7 @@ pub(super) fn document(
         pages: filled,
     };
     let (bytes, pages) = typeset::pdf(include_str!("templates/tiles.typ"), &data, pictures)?;
+    let bytes = with_hints(bytes, settings.flip, two_sided);
     Ok(Document { name: "tiles.pdf".to_owned(), bytes, pages, sheets, two_sided })
 }
 
