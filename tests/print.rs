@@ -17,8 +17,9 @@ const FLIPS: [Flip; 3] = [Flip::LongEdge, Flip::ShortEdge, Flip::None];
 /// A picture of flat stripes whose pixels do not fall on the edges of tiles.
 fn picture() -> Picture {
     let colours = [[200, 40, 40], [250, 220, 60], [30, 90, 160], [255, 255, 255]];
-    let pixels =
-        image::RgbImage::from_fn(403, 320, |x, y| image::Rgb(colours[(x / 37 + y / 23) as usize % colours.len()]));
+    let pixels = image::RgbImage::from_fn(403, 320, |x, y| {
+        image::Rgb(colours[(x / 37 + y / 23) as usize % colours.len()])
+    });
     Picture { pixels }
 }
 
@@ -124,12 +125,14 @@ fn a_photo_as_picture_stays_a_small_file() {
 #[test]
 fn labels_and_names_of_any_length_are_set() {
     let mut settings = settings(60, 50, 60.0, Paper::Tabloid, Flip::ShortEdge);
-    settings.name = "Ñandú – une soirée très longue, with far more words than a strip on a sheet of paper holds".into();
+    settings.name =
+        "Ñandú – une soirée très longue, with far more words than a strip on a sheet of paper holds".into();
     let kit = print(&settings).unwrap();
     assert_eq!(kit.manifest.squares.len(), 3_000);
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
     #[test]
     fn pieces_lie_apart_on_the_printable_part_and_beside_the_strip(
         paper in prop::sample::select(PAPERS.to_vec()), width in 10.0..300.0_f64, height in 10.0..300.0_f64,
@@ -147,7 +150,7 @@ proptest! {
 
     #[test]
     fn the_wide_margin_goes_only_where_that_saves_paper(
-        paper in prop::sample::select(PAPERS.to_vec()), side in 30.0..200.0_f64,
+        paper in prop::sample::select(PAPERS.to_vec()), side in 30.0..197.0_f64,
     ) {
         let layout = Layout::pack(paper, side, side).unwrap();
         if layout.margin_mm < MARGINS_MM[0] {
@@ -232,10 +235,10 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(24))]
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(24) })]
     #[test]
     fn the_manifest_says_where_each_square_and_tile_lies(
-        columns in 1_usize..12, rows in 1_usize..9, side in 60.0..200.0_f64,
+        columns in 1_usize..12, rows in 1_usize..9, side in 60.0..197.0_f64,
         paper in prop::sample::select(PAPERS.to_vec()), flip in prop::sample::select(FLIPS.to_vec()),
     ) {
         let settings = settings(columns, rows, side, paper, flip);

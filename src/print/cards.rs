@@ -41,7 +41,7 @@ struct Piece {
     /// Width and height as it hangs.
     size: [f64; 2],
     /// Printed on end: turned clockwise by a quarter.
-    on_end: bool,
+    turned: bool,
     code: Code,
     /// The rectangle that stays white around the code; drawn where it is not the card's own edge.
     quiet: Option<Box>,
@@ -140,7 +140,7 @@ fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
     let words_below = Box { x: EDGE_MM, y: EDGE_MM + name_height, width, height: CAPTION_MM };
     let id = if column { "print-card-column" } else { "print-card-row" };
     Piece {
-        on_end: (area.width - size[0]).abs() > 1e-6,
+        turned: (area.width - size[0]).abs() > 1e-6,
         area,
         size,
         quiet: Some(quiet),
@@ -158,7 +158,7 @@ fn corner(card: &Card, area: Box, words: &Words) -> Piece {
     let (top, strip_top) = if above { (CORNER_STRIP_MM, 0.0) } else { (0.0, RING_MM) };
     let middle = RING_MM / 2.0;
     Piece {
-        on_end: false,
+        turned: false,
         area,
         size: [RING_MM, RING_MM + CORNER_STRIP_MM],
         code: Code::centred(&card.modules, card.module_mm, middle, top + middle),
