@@ -1,6 +1,7 @@
 //! Everysquare plans an evening where many visitors draw one big picture together, prints its kit, and reads a phone
 //! photo of the wall.
 
+pub mod cli;
 pub mod frame;
 pub mod photo;
 pub mod picture;

@@ -24,8 +24,10 @@ const AIM: f64 = 80.0;
 const COMFORTABLE_HEIGHT_MM: f64 = 2_100.0;
 /// How much worse a grid is that loses all of the picture.
 const WEIGHT_OF_LOSS: f64 = 4.0;
-/// How much worse a grid is that has *e* times as many squares as are aimed at, or as few.
+/// How much worse a grid is that has *e* times as many squares as are usual, or as few.
 const WEIGHT_OF_COUNT: f64 = 0.5;
+/// The same where somebody asked for a number of squares.
+const WEIGHT_OF_WISHED_COUNT: f64 = 2.0;
 /// How much worse a grid is for every metre above [`COMFORTABLE_HEIGHT_MM`].
 const WEIGHT_OF_HEIGHT: f64 = 1.0;
 
@@ -140,11 +142,11 @@ pub fn propose(size: (u32, u32), square_mm: f64, wish: Wish) -> Result<Proposal,
         }
         Wish { cells: Some(cells), .. } => {
             let grids = grids_of(1..=MOST_CELLS).map(|grid| look(grid, Reason::NearCount));
-            Ok(best(grids, |proposal| badness(proposal, float(cells))))
+            Ok(best(grids, |proposal| badness(proposal, float(cells), WEIGHT_OF_WISHED_COUNT)))
         }
         Wish { .. } => {
             let grids = grids_of(USUAL_CELLS).map(|grid| look(grid, Reason::FitsBest));
-            Ok(best(grids, |proposal| badness(proposal, AIM)))
+            Ok(best(grids, |proposal| badness(proposal, AIM, WEIGHT_OF_COUNT)))
         }
     }
 }
@@ -182,10 +184,10 @@ fn grids_of(cells: RangeInclusive<usize>) -> impl Iterator<Item = (usize, usize)
 }
 
 /// How far a grid is from what is wished for; 0 is perfect.
-fn badness(proposal: &Proposal, aim: f64) -> f64 {
+fn badness(proposal: &Proposal, aim: f64, weight_of_count: f64) -> f64 {
     let count = (float(proposal.cells()) / aim).ln().abs();
     let above = (proposal.height_mm - COMFORTABLE_HEIGHT_MM).max(0.0) / 1_000.0;
-    WEIGHT_OF_LOSS * proposal.lost + WEIGHT_OF_COUNT * count + WEIGHT_OF_HEIGHT * above
+    WEIGHT_OF_LOSS * proposal.lost + weight_of_count * count + WEIGHT_OF_HEIGHT * above
 }
 
 /// The first of the least bad; one by one where there is none.

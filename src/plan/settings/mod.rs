@@ -229,8 +229,15 @@ impl CodeSettings {
     /// Where nothing is said: as small as the wall allows, bottom right.
     #[must_use]
     pub fn usual(grid: &Grid) -> Self {
-        let module_mm = Self::module_mm_for(grid);
+        let module_mm = Self::usual_module_mm(grid);
         Self { module_mm, corner: Corner::default(), inset_mm: Self::usual_inset_mm(module_mm) }
+    }
+
+    /// Side of a module where nothing is said: [`CodeSettings::module_mm_for`], or what small squares have room for.
+    #[must_use]
+    pub fn usual_module_mm(grid: &Grid) -> f64 {
+        let room = grid.square_mm / float(SIDE + 2 * QUIET_ZONE);
+        Self::module_mm_for(grid).min((room / 0.05).floor() * 5.0 / 100.0)
     }
 
     /// From the cut edges to the code where nothing is said: [`DEFAULT_INSET_MM`], or the quiet zone where that is wider.

@@ -154,7 +154,7 @@ fn grid(wall: &Section) -> Result<Grid, SettingsError> {
 
 fn code(section: &Section, grid: &Grid) -> Result<CodeSettings, SettingsError> {
     let given = section.millimetres("module_mm", &MODULE_MM)?;
-    let module_mm = given.unwrap_or_else(|| CodeSettings::module_mm_for(grid));
+    let module_mm = given.unwrap_or_else(|| CodeSettings::usual_module_mm(grid));
     let least = CodeSettings::least_inset_mm(module_mm);
     let most = CodeSettings::most_inset_mm(module_mm, grid.square_mm);
     if most < least {

@@ -1,6 +1,6 @@
 //! Settings to event.toml, and one setting changed within it.
 
-use toml_edit::{Document, DocumentMut, Item, Value};
+use toml_edit::{Document, Item, TableLike, Value};
 
 use super::choice::Choice;
 use super::error::SettingsError;
@@ -61,8 +61,9 @@ pub fn set(file: &str, path: &str, value: impl Into<NewValue>) -> Result<String,
     }
     Settings::from_toml(file)?;
     let written = value.into().written();
-    let changed =
-        replaced(file, section, name, &written).unwrap_or_else(|| added(file, section, name, &written));
+    let changed = replaced(file, section, name, &written)
+        .or_else(|| added(file, section, name, &written))
+        .ok_or_else(|| SettingsError::NoSuchSetting(path.to_owned()))?;
     Settings::from_toml(&changed)?;
     Ok(changed)
 }
@@ -75,21 +76,39 @@ fn replaced(file: &str, section: &str, name: &str, written: &str) -> Option<Stri
     Some(format!("{}{written}{}", file.get(..span.start)?, file.get(span.end..)?))
 }
 
-/// The file with one setting added at the end of its table.
-fn added(file: &str, section: &str, name: &str, written: &str) -> String {
-    let Ok(mut document) = file.parse::<DocumentMut>() else { return file.to_owned() };
-    let Ok(value) = written.parse::<Value>() else { return file.to_owned() };
-    if section.is_empty() {
-        document.insert(name, Item::Value(value));
-        return document.to_string();
+/// The file with one setting added at the end of its table, or with its table at the end of the file.
+fn added(file: &str, section: &str, name: &str, written: &str) -> Option<String> {
+    let document = Document::parse(file).ok()?;
+    let table = if section.is_empty() { Some(document.as_item()) } else { document.get(section) };
+    let newline = if file.contains("\r\n") { "\r\n" } else { "\n" };
+    match table {
+        None => {
+            let gap = if file.ends_with('\n') { "" } else { newline };
+            Some(format!("{file}{gap}{newline}[{section}]{newline}{name} = {written}{newline}"))
+        }
+        Some(Item::Value(inline)) => {
+            let inline = inline.as_inline_table()?;
+            let last = last_value(inline);
+            let at = last.or_else(|| Some(inline.span()?.start + 1))?;
+            let comma = if last.is_some() { "," } else { "" };
+            Some(format!("{}{comma} {name} = {written}{}", file.get(..at)?, file.get(at..)?))
+        }
+        Some(item) => {
+            let table = item.as_table()?;
+            let before = last_value(table).or_else(|| Some(table.span()?.start))?;
+            let line = file.get(before..)?.find('\n').map_or(file.len(), |end| before + end + 1);
+            let gap = if file.get(..line)?.ends_with('\n') { "" } else { newline };
+            let dotted = if table.is_dotted() { format!("{section}.") } else { String::new() };
+            let (above, below) = file.split_at_checked(line)?;
+            Some(format!("{above}{gap}{dotted}{name} = {written}{newline}{below}"))
+        }
     }
-    if !document.contains_key(section) {
-        document.insert(section, toml_edit::table());
-    }
-    if let Some(table) = document.get_mut(section).and_then(Item::as_table_like_mut) {
-        table.insert(name, Item::Value(value));
-    }
-    document.to_string()
+}
+
+/// Where the last value that stands directly in a table ends.
+fn last_value(table: &dyn TableLike) -> Option<usize> {
+    let values = table.iter().filter(|(_, item)| item.is_value());
+    values.filter_map(|(_, item)| Some(item.span()?.end)).max()
 }
 
 fn text(value: &str) -> String {
@@ -160,7 +179,7 @@ impl Settings {
 
     fn code_table(&self) -> String {
         let code = &self.code;
-        let usual = code.module_mm == CodeSettings::module_mm_for(&self.grid);
+        let usual = code.module_mm == CodeSettings::usual_module_mm(&self.grid);
         let module = if usual {
             format!(
                 "# module_mm = {}   # left out: as small as a phone can read on a wall of this size\n",

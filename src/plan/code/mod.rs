@@ -1,10 +1,32 @@
 //! The codes that are printed: QR version 1, error correction H (ISO/IEC 18004), alphanumeric.
 //!
 //! Texts, with `K7M` the event's tag: square `K7M-D7`, column card `K7M/D`, row card `K7M/7`, corner card `K7M.1`.
+//!
+//! ```text
+//!      0     6 8       13    20
+//!    0 ███████ F ······ ███████      █ the three finder patterns, light separators around them
+//!      █     █ F ······ █     █      t timing: dark and light in turns
+//!      █ ███ █ F ······ █ ███ █      F format: level and mask, twice
+//!      █ ███ █ F ······ █ ███ █      D the dark module
+//!      █ ███ █ F ······ █ ███ █      · 208 modules for 9 codewords of data and 17 of error correction
+//!      █     █ F ······ █     █
+//!    6 ███████ttttttttt ███████
+//!              F ······
+//!    8 FFFFFFtFF ······ FFFFFFFF
+//!      ······t··············
+//!   13         D············
+//!      ███████ F ············
+//! ```
+//!
+//! [`Modules::encode`] makes them, reads each one back with [`Modules::text`], and takes the mask of least penalty among
+//! those that show no fourth finder pattern.
+
+mod decode;
+mod encode;
+mod mask;
 
 use std::fmt;
 
-use qrcode::types::{Color, EcLevel, Version};
 use thiserror::Error;
 
 /// Modules along one side of a version 1 code (ISO/IEC 18004).
@@ -90,36 +112,6 @@ impl fmt::Debug for Modules {
 }
 
 impl Modules {
-    /// Encodes a text.
-    ///
-    /// # Errors
-    /// [`CodeError::Text`] where it is too long or not alphanumeric.
-    ///
-    /// ```
-    /// use everysquare::plan::Modules;
-    /// let modules = Modules::encode("K7M-D7")?;
-    /// assert!(modules.dark(0, 0), "a finder pattern begins dark");
-    /// assert_eq!(Modules::from_hex(&modules.to_hex())?, modules);
-    /// # Ok::<(), everysquare::plan::code::CodeError>(())
-    /// ```
-    pub fn encode(text: &str) -> Result<Self, CodeError> {
-        let refuse = || CodeError::Text(text.to_owned());
-        let fits = |b: u8| b.is_ascii_digit() || b.is_ascii_uppercase() || b" $%*+-./:".contains(&b);
-        if text.is_empty() || text.len() > CAPACITY || !text.bytes().all(fits) {
-            return Err(refuse());
-        }
-        let mut bits = qrcode::bits::Bits::new(Version::Normal(1));
-        bits.push_alphanumeric_data(text.as_bytes()).map_err(|_| refuse())?;
-        bits.push_terminator(EcLevel::H).map_err(|_| refuse())?;
-        let code = qrcode::QrCode::with_bits(bits, EcLevel::H).map_err(|_| refuse())?;
-        let colours = code.to_colors();
-        let mut modules = [false; SIDE * SIDE];
-        for (module, colour) in modules.iter_mut().zip(colours) {
-            *module = colour == Color::Dark;
-        }
-        Ok(Self(modules))
-    }
-
     /// Reads the 111 hexadecimal digits of a manifest: 441 bits row by row, dark = 1, and three zero bits.
     ///
     /// # Errors

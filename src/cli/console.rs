@@ -1,0 +1,116 @@
+//! Where the program writes: sentences on standard output, complaints on standard error.
+
+use std::io::{self, ErrorKind, IsTerminal, Write};
+
+use fluent_bundle::FluentValue;
+
+use super::CliError;
+use crate::words::Words;
+
+/// Characters in a line where nobody says otherwise.
+const USUAL_WIDTH: usize = 80;
+
+/// What is known of the place where the output appears.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub struct Screen {
+    /// Whether a person watches, and no file or pipe takes it.
+    pub terminal: bool,
+    /// Whether colours may be used.
+    pub colour: bool,
+    /// Characters in a line.
+    pub width: usize,
+}
+
+impl Screen {
+    /// A file or a pipe: no colours, the usual width.
+    #[must_use]
+    pub fn plain() -> Self {
+        Self { terminal: false, colour: false, width: USUAL_WIDTH }
+    }
+
+    /// As the environment has it: colours on a terminal unless `NO_COLOR` is set or `TERM` is `dumb`; the width from `COLUMNS`.
+    #[must_use]
+    pub fn of_environment() -> Self {
+        let terminal = io::stdout().is_terminal();
+        let set = |name: &str| std::env::var(name).ok().filter(|value| !value.is_empty());
+        let plain = set("NO_COLOR").is_some() || set("TERM").is_some_and(|term| term == "dumb");
+        let width = set("COLUMNS")
+            .and_then(|columns| columns.parse().ok())
+            .filter(|width| (20..=1000).contains(width));
+        Self { terminal, colour: terminal && !plain, width: width.unwrap_or(USUAL_WIDTH) }
+    }
+}
+
+/// Where a command writes, and the words it writes with. A reader that has gone away (`| head`) is no error.
+pub struct Console {
+    out: Box<dyn Write>,
+    err: Box<dyn Write>,
+    screen: Screen,
+    words: Words,
+    /// The first error of standard output; nothing is written there after it.
+    failed: Option<io::Error>,
+}
+
+impl Console {
+    /// Standard output and standard error.
+    #[must_use]
+    pub fn standard() -> Self {
+        Self::new(Box::new(io::stdout()), Box::new(io::stderr()), Screen::of_environment())
+    }
+
+    /// Any two places.
+    #[must_use]
+    pub fn new(out: Box<dyn Write>, err: Box<dyn Write>, screen: Screen) -> Self {
+        Self { out, err, screen, words: Words::english(), failed: None }
+    }
+
+    /// Writes one or more lines.
+    pub fn line(&mut self, text: &str) {
+        if self.failed.is_none() {
+            self.failed = writeln!(self.out, "{text}").err();
+        }
+    }
+
+    /// Writes the sentence `id` with its arguments filled in.
+    pub fn say(&mut self, id: &str, arguments: &[(&str, FluentValue<'_>)]) {
+        let sentence = self.words.say(id, arguments);
+        self.line(&sentence);
+    }
+
+    /// Writes a line on standard error. Where even that fails there is nobody left to tell.
+    pub fn complain(&mut self, text: &str) {
+        let _ = writeln!(self.err, "{text}");
+    }
+
+    /// What is known of the place where the output appears.
+    #[must_use]
+    pub fn screen(&self) -> Screen {
+        self.screen
+    }
+
+    /// The words.
+    #[must_use]
+    pub fn words(&self) -> &Words {
+        &self.words
+    }
+
+    /// Makes sure that all is written.
+    ///
+    /// # Errors
+    /// Where standard output could not take it, unless its reader has gone away.
+    pub fn finish(&mut self) -> Result<(), CliError> {
+        let failed = self.failed.take().or_else(|| self.out.flush().err());
+        match failed {
+            Some(error) if error.kind() != ErrorKind::BrokenPipe => {
+                Err(CliError::new(format!("the output cannot be written: {error}")))
+            }
+            _ => Ok(()),
+        }
+    }
+}
+
+impl std::fmt::Debug for Console {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Console").field("screen", &self.screen).finish_non_exhaustive()
+    }
+}

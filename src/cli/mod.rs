@@ -1,0 +1,149 @@
+//! The program: what was typed becomes what is meant, a command runs, its outcome becomes an exit code.
+//!
+//! ```text
+//!  argv ──clap──▶ Args of one command ──run──▶ Outcome ──▶ 0 all right · 1 something to fix · 2 could not tell, or an error
+//!                                       │
+//!                                       └──▶ Console: sentences for people
+//! ```
+//!
+//! A command is a file with `Args` (clap) and `run(&Args, &mut Console) -> Result<Outcome, CliError>`, a line in [`Command`]
+//! and one in [`Command::run`], and its `help-…` sentences in `words/en.ftl`: `help-new` for the command `new`,
+//! `help-new-columns` for its `--columns`.
+
+mod console;
+mod error;
+mod new;
+mod print;
+pub mod sample;
+
+use std::ffi::OsString;
+
+use clap::error::ErrorKind;
+use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
+
+use crate::words::Words;
+
+pub use console::{Console, Screen};
+pub use error::CliError;
+
+/// How a command ended that did what it was asked to.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub enum Outcome {
+    /// All is right.
+    Right,
+    /// There is something to fix.
+    ToFix,
+    /// It could not be told.
+    Unclear,
+}
+
+impl Outcome {
+    /// The program's exit code.
+    #[must_use]
+    pub fn code(self) -> u8 {
+        match self {
+            Self::Right => 0,
+            Self::ToFix => 1,
+            Self::Unclear => 2,
+        }
+    }
+}
+
+/// The exit code of an error, whoever made it.
+const ERROR: u8 = 2;
+
+#[derive(Debug, Parser)]
+#[command(name = "everysquare", version, about = "", disable_help_subcommand = true)]
+struct Typed {
+    #[command(subcommand)]
+    command: Command,
+}
+
+/// Every command, in the order in which an evening needs them.
+#[derive(Debug, Subcommand)]
+enum Command {
+    New(new::Args),
+    Print(print::Args),
+}
+
+impl Command {
+    fn run(&self, console: &mut Console) -> Result<Outcome, CliError> {
+        match self {
+            Self::New(args) => new::run(args, console),
+            Self::Print(args) => print::run(args, console),
+        }
+    }
+}
+
+/// Runs the program with its arguments, the program's own name first, and gives its exit code.
+pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u8 {
+    let command = worded(Typed::command(), "help", console.words());
+    let typed = command.try_get_matches_from(argv).and_then(|matches| Typed::from_arg_matches(&matches));
+    let outcome = match typed {
+        Err(error) if error.use_stderr() => {
+            console.complain(&mistyped(&error));
+            return ERROR;
+        }
+        Err(help_or_version) => {
+            console.line(help_or_version.render().to_string().trim_end());
+            Ok(Outcome::Right)
+        }
+        Ok(typed) => typed.command.run(console),
+    };
+    match outcome.and_then(|outcome| console.finish().map(|()| outcome)) {
+        Ok(outcome) => outcome.code(),
+        Err(error) => {
+            console.complain(&format!("everysquare: {error}"));
+            ERROR
+        }
+    }
+}
+
+/// What is said to somebody who mistyped: one sentence; the whole help where nothing was typed.
+fn mistyped(error: &clap::Error) -> String {
+    let rendered = error.render().to_string();
+    if error.kind() == ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand {
+        return rendered.trim_end().to_owned();
+    }
+    let sentence = rendered.split("\n\nUsage:").next().unwrap_or_default();
+    let sentence = sentence.split("\n\nFor more").next().unwrap_or_default();
+    let lines: Vec<&str> = sentence.trim_start_matches("error: ").lines().map(str::trim).collect();
+    let typed: Vec<&str> = lines.into_iter().filter(|line| !line.is_empty()).collect();
+    format!("everysquare: {} (everysquare --help shows what can be typed)", typed.join(" "))
+}
+
+/// A command with its help and that of all below it taken from the words.
+fn worded(command: clap::Command, id: &str, words: &Words) -> clap::Command {
+    let about = words.say(id, &[]);
+    let below: Vec<String> = command.get_subcommands().map(|sub| sub.get_name().to_owned()).collect();
+    let command = command.about(about).mut_args(|arg| {
+        let own = arg.get_id().as_str().replace('_', "-");
+        if ["help", "version"].contains(&own.as_str()) {
+            return arg;
+        }
+        arg.help(words.say(&format!("{id}-{own}"), &[]))
+    });
+    below.into_iter().fold(command, |command, name| {
+        command.mut_subcommand(&name, |sub| worded(sub, &format!("{id}-{name}"), words))
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_command_and_argument_is_explained_in_words() {
+        fn look(command: &mut clap::Command) {
+            let help = command.render_long_help().to_string();
+            assert!(!help.contains("[help"), "{help}");
+            command.get_subcommands_mut().for_each(look);
+        }
+        look(&mut worded(Typed::command(), "help", &Words::english()));
+    }
+
+    #[test]
+    fn the_arguments_are_consistent() {
+        Typed::command().debug_assert();
+    }
+}
