@@ -1,6 +1,8 @@
 //! The kit on paper: what must hold for every paper, size and way to turn the paper over. The drawn pages themselves are
 //! measured by `tools/outside/pdf.py`, with other people's readers.
 
+#![allow(clippy::unwrap_used, clippy::cast_precision_loss, reason = "a test that cannot go on fails")]
+
 use everysquare::frame::{Point, SheetMm, Vector};
 use everysquare::picture::Picture;
 use everysquare::plan::settings::{CodeSettings, Corner, Flip, Paper};

@@ -29,7 +29,8 @@ TILE_BORDER_MM = 4.0
 CARD_MM = 60.0
 SMALLEST_POINTS = 8.0
 UNPRINTABLE_MM = 6.35  # a quarter inch; common practice, no source
-PX_PER_MM = 600 / INCH_MM / 2  # 300 dots an inch: 7 to a module of 0.6 mm
+PX_PER_MM = 300 / INCH_MM  # 7 to a module of 0.6 mm
+TILE_PX_PER_MM = 20.0  # PDFium puts the edges of pictures on whole pixels: a twentieth of a millimetre
 
 
 class Tally:
@@ -120,7 +121,7 @@ def rulers_are_right(page):
 
 def clear_of_edges(page):
     """Whether the raster's rim is white."""
-    px_per_mm = 10.0
+    px_per_mm = 5.0
     inked = page.raster(px_per_mm).min(axis=2) < 250
     rim = int(UNPRINTABLE_MM * px_per_mm)
     return not (inked[:rim].any() or inked[-rim:].any() or inked[:, :rim].any() or inked[:, -rim:].any())
@@ -185,7 +186,7 @@ def check_backs(tally, kit, name, pieces, border):
         back = kit.mirrored(Rect(s["x_mm"] - border, s["y_mm"] - border, side, side))
         largest = max((size for _, r, size in page.letters if back.holds(*r.centre)), default=0)
         big = [(text, r) for text, r, size in page.letters if size > largest - 0.01 and back.holds(*r.centre)]
-        left, right = min(r.x for _, r in big), max(r.x + r.width for _, r in big)
+        left, right = min((r.x for _, r in big), default=0), max((r.x + r.width for _, r in big), default=0)
         right_word = "".join(t for t, _ in big) == s["label"]
         middles.append((s["label"], right_word and near((left + right) / 2, back.centre[0])))
         arrow = [(r, points) for r, points in page.shapes if back.holds(*r.centre) and len(points) >= 7]
@@ -219,28 +220,34 @@ def check_tiles(tally, kit):
     rasters, shown = {}, []
     picture = numpy.asarray(Image.open(kit.folder / kit.settings.get("picture", {}).get("file", "picture.png")).convert("RGB"))
     for t in tiles:
-        raster = rasters.setdefault(t["page"], page_of(t).raster(10.0))
+        raster = rasters.setdefault(t["page"], page_of(t).raster(TILE_PX_PER_MM))
         shown.append((t["label"], shows_its_part(raster, picture, t, kit.manifest["grid"])))
     tally.check("tiles: the picture's own part at exact size, white around it", shown, "picture, rasterised by PDFium")
 
 
 def shows_its_part(raster, picture, tile, grid):
-    """Compares 10 px a mm of the page with the nearest pixels of the picture; edges within a pixel, 0.1 mm."""
+    """Compares the raster with the picture: each pixel's colour lies between the darkest and the lightest that the
+    picture has within 0.1 mm of it (30 of 255 more for JPEG and colour management); around the tile it is white."""
     height, width, _ = picture.shape
     side = min(width / grid["columns"], height / grid["rows"])
     left = (width - side * grid["columns"]) / 2 + tile["column"] * side
     top = (height - side * grid["rows"]) / 2 + tile["row"] * side
-    mm = (numpy.arange(round(tile["side_mm"] * 10) - 2) + 1.5) / 10
-    columns = numpy.clip((left + mm * side / tile["side_mm"]).astype(int), 0, width - 1)
-    rows = numpy.clip((top + mm * side / tile["side_mm"]).astype(int), 0, height - 1)
-    at = lambda start: ((start + mm) * 10).astype(int)
-    printed = raster[numpy.ix_(at(tile["y_mm"]), at(tile["x_mm"]))].astype(int)
-    wanted = picture[numpy.ix_(rows, columns)].astype(int)
-    same = (numpy.abs(printed - wanted).max(axis=2) <= 40).mean()
-    x0, y0 = round((tile["x_mm"] - 0.25) * 10), round((tile["y_mm"] - 0.25) * 10)
-    span = round((tile["side_mm"] + 0.5) * 10)
-    ring = numpy.concatenate([raster[y0, x0 : x0 + span], raster[y0 : y0 + span, x0]])
-    return same > 0.95 and (ring.min(axis=1) > 200).mean() > 0.9
+    x0, y0, count = (round(tile[key] * TILE_PX_PER_MM) for key in ("x_mm", "y_mm", "side_mm"))
+    middles = numpy.arange(1, count - 1) + 0.5
+    steps = (-TOLERANCE_MM, 0.0, TOLERANCE_MM)
+
+    def near_by(first, edge_mm, start, most):
+        mm = (middles + first) / TILE_PX_PER_MM - edge_mm
+        return [numpy.clip(start + (mm + d) * side / tile["side_mm"], 0, most - 1).astype(int) for d in steps]
+
+    columns, rows = near_by(x0, tile["x_mm"], left, width), near_by(y0, tile["y_mm"], top, height)
+    wanted = numpy.stack([picture[numpy.ix_(ys, xs)] for ys in rows for xs in columns]).astype(int)
+    printed = raster[y0 + 1 : y0 + count - 1, x0 + 1 : x0 + count - 1].astype(int)
+    same = (printed >= wanted.min(axis=0) - 30) & (printed <= wanted.max(axis=0) + 30)
+    out = round(0.25 * TILE_PX_PER_MM)  # beyond the hairline around the tile, before the tick marks
+    rim = [raster[y0 - out, x0 : x0 + count], raster[y0 + count + out - 1, x0 : x0 + count],
+           raster[y0 : y0 + count, x0 - out], raster[y0 : y0 + count, x0 + count + out - 1]]
+    return same.all(axis=2).mean() > 0.995 and (numpy.concatenate(rim).min(axis=1) > 200).mean() > 0.95
 
 
 def check_cards(tally, kit):
@@ -342,7 +349,10 @@ def longest_dark_run(page, ratio):
     """Length of the longer ruler on paper in mm when the page is printed at a ratio: its line, looked for in the strip."""
     px_per_mm = 10.0
     ink = page.raster(px_per_mm * ratio).max(axis=2) < 140
-    ruler = max((line for line in page.lines if near(max(line.width, line.height), 4 * INCH_MM)), key=lambda l: l.width + l.height)
+    rulers = [line for line in page.lines if near(max(line.width, line.height), 4 * INCH_MM)]
+    if not rulers:
+        return 0.0
+    ruler = rulers[0]
     x, y = (round(c * ratio * px_per_mm) for c in ruler.centre)
     lines = ink[y - 3 : y + 4].any(axis=0) if ruler.width > ruler.height else ink[:, x - 3 : x + 4].any(axis=1)
     best = run = 0
