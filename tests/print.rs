@@ -262,3 +262,34 @@ proptest! {
         }
     }
 }
+
+/// Runs the program with these arguments, in silence; gives its exit code.
+fn everysquare(arguments: &[&str]) -> u8 {
+    use everysquare::cli::{Console, Screen, run};
+    let argv = ["everysquare"].iter().chain(arguments).map(|argument| (*argument).into());
+    let silent = || Box::new(std::io::sink());
+    run(argv, &mut Console::new(silent(), silent(), Screen::plain()))
+}
+
+#[test]
+fn parts_of_a_kit_are_printed_again_only_while_they_fit_the_rest() {
+    let folder = tempfile::tempdir().unwrap();
+    let at = |name: &str| folder.path().join(name);
+    let root = folder.path().to_str().unwrap();
+    assert_eq!(everysquare(&["print", root]), 2, "there is no event yet");
+
+    let mut settings = settings(3, 2, 127.0, Paper::A4, Flip::LongEdge);
+    std::fs::write(at("event.toml"), settings.to_toml()).unwrap();
+    std::fs::write(at("picture.png"), picture().to_png().unwrap()).unwrap();
+    assert_eq!(everysquare(&["print", root]), 0);
+    let manifest = std::fs::read(at("print/manifest.json")).unwrap();
+    std::fs::remove_file(at("print/cards.pdf")).unwrap();
+    assert_eq!(everysquare(&["print", root, "cards"]), 0);
+    assert!(at("print/cards.pdf").exists());
+
+    settings.tag = Tag::new("ZZZ").unwrap();
+    std::fs::write(at("event.toml"), settings.to_toml()).unwrap();
+    assert_eq!(everysquare(&["print", root, "cards"]), 2);
+    assert_eq!(std::fs::read(at("print/manifest.json")).unwrap(), manifest, "nothing is lost");
+    assert_eq!(everysquare(&["print", root]), 0);
+}

@@ -17,16 +17,17 @@
 //!
 //! The same input gives the same bytes, on any day.
 //!
-//! ```no_run
+//! ```
 //! use everysquare::picture::Picture;
-//! use everysquare::plan::Settings;
+//! use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
 //! use everysquare::words::Words;
 //!
-//! # fn settings() -> Settings { unimplemented!() }
-//! # fn picture() -> Picture { unimplemented!() }
-//! let settings = settings();
-//! let kit = everysquare::print::kit(&settings, &settings.printed()?, &picture(), &Words::english())?;
-//! assert_eq!(kit.documents[0].name, "squares.pdf");
+//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
+//! let picture = Picture { pixels: image::RgbImage::new(400, 300) };
+//! let kit = everysquare::print::kit(&settings, &settings.printed()?, &picture, &Words::english())?;
+//! let squares = &kit.documents[0];
+//! assert_eq!((squares.name.as_str(), squares.sheets, squares.pages), ("squares.pdf", 6, 12));
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 

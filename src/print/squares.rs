@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::hints::with_hints;
 use super::layout::{Area, Layout};
-use super::marks::{Box, Code, Line, code_side, quiet_zone, square_ticks};
+use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
 use super::page::{Heading, Page, Sheets};
 use super::{Document, PrintError, typeset};
 use crate::frame::Point;
@@ -14,6 +14,10 @@ use crate::words::Words;
 
 /// White between the code's quiet zone and the label beside it, in mm.
 const LABEL_GAP_MM: f64 = 1.0;
+/// Room that the longest labels need beside the code, in mm: six letters at 8 pt and the gaps.
+const LABEL_LEAST_MM: f64 = 14.0;
+/// How high a letter is at 8 pt, in mm.
+const LABEL_HEIGHT_MM: f64 = 2.0;
 
 /// What all squares of an event share, in mm from a square's top left corner.
 #[derive(Serialize)]
@@ -21,7 +25,6 @@ struct Shared {
     side: f64,
     ticks: Vec<Line>,
     quiet: Box,
-    /// Where the label stands: the end nearer to the code, at half the code's height.
     label: Label,
     this_way_up: String,
 }
@@ -30,6 +33,7 @@ struct Shared {
 #[derive(Serialize)]
 struct Label {
     x: f64,
+    /// Half its height.
     y: f64,
     /// Whether it ends at `x`; else it begins there.
     ends: bool,
@@ -121,15 +125,26 @@ fn back_of(square: &PrintedSquare, spot: &Area, flip: Flip, layout: &Layout) -> 
 
 fn shared(printed: &Printed, words: &Words) -> Shared {
     let side = printed.grid.square_mm;
-    let corner = printed.code_top_left;
-    let quiet = quiet_zone(corner, printed.module_mm);
-    let right_half = corner.x > side / 2.0;
-    let x = if right_half { quiet.x - LABEL_GAP_MM } else { quiet.x + quiet.width + LABEL_GAP_MM };
+    let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
     Shared {
         side,
         ticks: square_ticks(side, &quiet),
-        label: Label { x, y: corner.y + code_side(printed.module_mm) / 2.0, ends: right_half },
+        label: label(side, &quiet),
         quiet,
         this_way_up: words.say("print-this-way-up", &[]),
     }
+}
+
+/// Where the small label stands: beside the quiet zone, or above or below it on squares too narrow for that.
+fn label(side: f64, quiet: &Box) -> Label {
+    let (right, bottom) = (quiet.x + quiet.width, quiet.y + quiet.height);
+    let in_right_half = quiet.x + right > side;
+    let room = if in_right_half { quiet.x } else { side - right };
+    if room >= LABEL_LEAST_MM {
+        let x = if in_right_half { quiet.x - LABEL_GAP_MM } else { right + LABEL_GAP_MM };
+        return Label { x, y: (quiet.y + bottom) / 2.0, ends: in_right_half };
+    }
+    let out = LABEL_GAP_MM + LABEL_HEIGHT_MM / 2.0;
+    let y = if quiet.y + bottom > side { quiet.y - out } else { bottom + out };
+    Label { x: if in_right_half { right } else { quiet.x }, y, ends: in_right_half }
 }

@@ -21,7 +21,7 @@ use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets};
 use super::typeset::Image;
 use super::{Document, PrintError, typeset};
-use crate::frame::{ceil_index, floor_index};
+use crate::frame::{ceil_index, float, floor_index};
 use crate::picture::Picture;
 use crate::plan::settings::{Flip, PrintSettings};
 use crate::plan::{Cell, Grid, Printed, PrintedSquare};
@@ -33,6 +33,11 @@ pub const BORDER_MM: f64 = 4.0;
 const TICK_START_MM: f64 = 0.3;
 /// Tick marks end this far outside the tile, in mm.
 const TICK_END_MM: f64 = 2.3;
+/// Where a label stands below a tick mark, that ends this far outside the tile, in mm.
+const TICK_END_ABOVE_LABEL_MM: f64 = 0.8;
+/// Where labels begin, in mm from the cut line, and how wide a letter of one is at most, in mm at 8 pt.
+const LABEL_START_MM: f64 = 1.2;
+const LETTER_MM: f64 = 2.0;
 /// Finest picture printed, in pixels a mm (300 a inch): more is not seen and makes large files.
 const FINEST_PX_PER_MM: f64 = 300.0 / 25.4;
 
@@ -41,6 +46,7 @@ const FINEST_PX_PER_MM: f64 = 300.0 / 25.4;
 struct Shared {
     border: f64,
     side: f64,
+    label_start: f64,
     ticks: Vec<Line>,
     this_way_up: String,
 }
@@ -106,7 +112,7 @@ pub(super) fn document(
     let data = Sheets {
         title: super::title(words, &name, printed),
         paper: [layout.page.x, layout.page.y],
-        shared: shared(printed.grid.tile_mm, words),
+        shared: shared(printed, words),
         pages: filled,
     };
     let (bytes, pages) = typeset::pdf(include_str!("templates/tiles.typ"), &data, pictures)?;
@@ -134,19 +140,27 @@ fn back_of(square: &PrintedSquare, spot: &Area, flip: Flip, layout: &Layout) -> 
     }
 }
 
-fn shared(side: f64, words: &Words) -> Shared {
-    let moved = |t: Line| Line {
-        x1: t.x1 + BORDER_MM,
-        y1: t.y1 + BORDER_MM,
-        x2: t.x2 + BORDER_MM,
-        y2: t.y2 + BORDER_MM,
-    };
+fn shared(printed: &Printed, words: &Words) -> Shared {
+    let longest = printed.squares.iter().map(|square| square.label.len()).max().unwrap_or(0);
     Shared {
         border: BORDER_MM,
-        side,
-        ticks: quarter_ticks(side, -TICK_START_MM, -TICK_END_MM).into_iter().map(moved).collect(),
+        side: printed.grid.tile_mm,
+        label_start: LABEL_START_MM,
+        ticks: ticks(printed.grid.tile_mm, longest),
         this_way_up: words.say("print-this-way-up", &[]),
     }
+}
+
+/// The tick marks around a tile, from the outer corner of its border; short ones where labels of `letters` reach below.
+fn ticks(side: f64, letters: usize) -> Vec<Line> {
+    let label_end = LABEL_START_MM + float(letters) * LETTER_MM;
+    let long = quarter_ticks(side, -TICK_START_MM, -TICK_END_MM);
+    let short = quarter_ticks(side, -TICK_START_MM, -TICK_END_ABOVE_LABEL_MM);
+    let choose = |(long, short): (Line, Line)| {
+        let t = if long.y1 > side && long.x1 + BORDER_MM < label_end { short } else { long };
+        Line { x1: t.x1 + BORDER_MM, y1: t.y1 + BORDER_MM, x2: t.x2 + BORDER_MM, y2: t.y2 + BORDER_MM }
+    };
+    long.into_iter().zip(short).map(choose).collect()
 }
 
 /// The pixels that a tile shows, whole ones, and where they lie within the tile in mm: a pixel that the tile's edge

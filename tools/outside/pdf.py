@@ -135,8 +135,8 @@ def tick_lines(page, x, y, side, start):
         for dx, dy in ((along, -start), (side + start, along), (along, side + start), (-start, along)):
             upright = dy in (-start, side + start)
             found.append(any(
-                (near(line.x, x + dx) and line.width < TOLERANCE_MM and line.height > 0.9 if upright
-                 else near(line.y, y + dy) and line.height < TOLERANCE_MM and line.width > 0.9)
+                (near(line.x, x + dx) and line.width < TOLERANCE_MM and line.height > 0.45 if upright
+                 else near(line.y, y + dy) and line.height < TOLERANCE_MM and line.width > 0.45)
                 and line.holds(x + dx, y + dy, TOLERANCE_MM)
                 for line in page.lines
             ))
@@ -151,7 +151,6 @@ def check_squares(tally, kit):
         cx, cy = x + code["x_mm"], y + code["y_mm"]
         quiet = Rect(cx - 4 * module, cy - 4 * module, 29 * module, 29 * module)
         drawn, exact = modules_drawn(page, cx, cy, module)
-        beside = Rect(quiet.x - 32, quiet.y, 32 if code["x_mm"] > side / 2 else 64 + quiet.width, quiet.height)
         ticks = tick_lines(page, x, y, side, 0.0)
         intruders = [r for r in page.filled + page.lines + [r for _, r, _ in page.letters]
                      if quiet.holds(*r.centre, -0.05) and not Rect(cx, cy, 21 * module, 21 * module).holds(*r.centre)]
@@ -161,7 +160,7 @@ def check_squares(tally, kit):
             "ticks": sum(ticks) == 12 or sum(ticks) >= 8 and module > 0.6,
             "modules": exact and (drawn == modules_of_hex(s["modules"])).all(),
             "quiet": outlined(page, quiet) and not intruders,
-            "label": page.words_in(beside) == s["label"],
+            "label": page.words_in(Rect(x, y, side, side)) == s["label"],
         }))
     said = {
         "outline": ("cut line at the manifest's place, exact side", "manifest.json"),
@@ -169,7 +168,7 @@ def check_squares(tally, kit):
         "ticks": ("tick marks at the quarter points of every side", "design"),
         "modules": ("modules drawn are the manifest's, to 0.01 mm", "manifest.json"),
         "quiet": ("quiet zone of 4 modules outlined and empty", "ISO/IEC 18004"),
-        "label": ("label beside the code", "manifest.json"),
+        "label": ("the label, and no other word, on the square", "manifest.json"),
     }
     for key, (what, source) in said.items():
         tally.check(f"squares: {what}", ((label, facts[key]) for label, facts in found), source)
