@@ -82,7 +82,7 @@ proptest! {
         // not 0: what is usual of phones counts for a little, however exact the squares are; most at the corners
         let worst = errors[errors.len() - 1];
         prop_assert!(median(&errors) < 0.1, "median {} mm", median(&errors));
-        prop_assert!(worst < 1.0, "worst {worst} mm");
+        prop_assert!(worst < 2.0, "worst {worst} mm");
     }
 
     #[test]
