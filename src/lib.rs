@@ -8,6 +8,7 @@ pub mod judge;
 pub mod photo;
 pub mod picture;
 pub mod plan;
+pub mod print;
 pub mod read;
 pub mod rehearse;
 pub mod report;

@@ -10,11 +10,15 @@
 //! and one in [`Command::run`], and its `help-…` sentences in `words/en.ftl`: `help-new` for the command `new`,
 //! `help-new-columns` for its `--columns`.
 
+mod check;
 mod console;
 mod error;
 mod new;
+mod print;
+mod progress;
 mod rehearse;
 pub mod sample;
+mod tour;
 
 use std::ffi::OsString;
 use std::panic::AssertUnwindSafe;
@@ -63,24 +67,28 @@ struct Typed {
 /// Every command, in the order in which an evening needs them.
 #[derive(Debug, Subcommand)]
 enum Command {
+    Tour(tour::Args),
     New(new::Args),
+    Print(print::Args),
     Rehearse(rehearse::Args),
+    Check(check::Args),
 }
 
 impl Command {
     fn run(&self, console: &mut Console) -> Result<Outcome, CliError> {
         match self {
+            Self::Tour(args) => tour::run(args, console),
             Self::New(args) => new::run(args, console),
+            Self::Print(args) => print::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
+            Self::Check(args) => check::run(args, console),
         }
     }
 }
 
 /// Runs the program with its arguments, the program's own name first, and gives its exit code.
 pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u8 {
-    let command = worded(Typed::command(), "help", console.words());
-    let typed = command.try_get_matches_from(argv).and_then(|matches| Typed::from_arg_matches(&matches));
-    let outcome = match typed {
+    let outcome = match typed(argv, console) {
         Err(error) if error.use_stderr() => {
             console.complain(&mistyped(&error));
             return ERROR;
@@ -98,6 +106,12 @@ pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u
             ERROR
         }
     }
+}
+
+/// What was typed, as what is meant.
+fn typed(argv: impl IntoIterator<Item = OsString>, console: &Console) -> Result<Typed, clap::Error> {
+    let command = worded(Typed::command(), "help", console.words());
+    command.try_get_matches_from(argv).and_then(|matches| Typed::from_arg_matches(&matches))
 }
 
 /// Runs the program so that a fault of its own ends in one sentence and [`ERROR`]. Decoders of hostile files may panic inside

@@ -2,9 +2,7 @@
 
 use std::path::PathBuf;
 
-use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
-
-use super::{CliError, Console, Outcome};
+use super::{CliError, Console, Outcome, progress};
 use crate::frame::{float, round_index};
 use crate::picture::Picture;
 use crate::plan::Folder;
@@ -108,7 +106,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     // Seeds that people read and type again stay short.
     let seed = args.seed.unwrap_or_else(|| rand::random::<u64>() % 100_000);
     let options = options(args, seed, printed.grid.count());
-    let bar = bar(console);
+    let bar = progress::bar(console, STEPS, "rehearse-working");
     let watch = |part: f64| bar.set_position(u64::try_from(round_index(part * float(100))).unwrap_or(STEPS));
     let made = make_watched(&printed, &picture, &options, &watch);
     bar.finish_and_clear();
@@ -121,17 +119,6 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     Folder::write_whole(&photo, &made.jpeg)?;
     explain(args, &made, &[photo, truth], console);
     Ok(Outcome::Right)
-}
-
-/// A bar on a terminal, nothing elsewhere.
-fn bar(console: &Console) -> ProgressBar {
-    let target =
-        if console.screen().terminal { ProgressDrawTarget::stderr() } else { ProgressDrawTarget::hidden() };
-    let bar = ProgressBar::with_draw_target(Some(STEPS), target);
-    let style = ProgressStyle::with_template("{msg} {bar:30} {percent} %");
-    bar.set_style(style.unwrap_or_else(|_| ProgressStyle::default_bar()));
-    bar.set_message(console.words().say("rehearse-working", &[]));
-    bar
 }
 
 fn options(args: &Args, seed: u64, cells: usize) -> Options {

@@ -11,11 +11,13 @@
 //! ```
 
 mod about;
+mod file;
 mod open;
 mod sample;
 mod turn;
 
 pub use about::{About, MADE_WORDS};
+pub use file::read;
 pub use open::{MAX_PIXELS, PhotoError};
 pub use turn::Orientation;
 

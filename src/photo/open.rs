@@ -22,6 +22,9 @@ const MIN_SIDE: usize = 64;
 /// A file that gives no photo.
 #[derive(Debug, Error, PartialEq, Eq)]
 pub enum PhotoError {
+    /// The file cannot be read; why, and what to do.
+    #[error("{0}")]
+    File(String),
     /// No bytes.
     #[error("the file is empty: copy the photo again")]
     Empty,

@@ -1,7 +1,7 @@
 //! The cards around the wall: where each hangs and what its code says.
 
 use super::cell::{Grid, column_letters};
-use super::code::{CodeError, Modules, Tag};
+use super::code::{CodeError, Modules, QUIET_ZONE, SIDE, Tag};
 use crate::frame::{Point, Vector, WallMm, float};
 
 /// How wide the ring of cards around the wall is, in mm; corner cards are squares of this side.
@@ -13,6 +13,15 @@ pub const CORNER_MODULE_MM: f64 = 2.0;
 /// How far an edge card's code stands from the middle of its card, towards the right or down, in mm; the name stands in
 /// the other half.
 pub const EDGE_CODE_SHIFT_MM: f64 = 35.0;
+
+/// How far an edge card's code stands from the middle of its card where squares have a side of `square_mm`:
+/// [`EDGE_CODE_SHIFT_MM`], less where the code and its quiet zone would stick out of the card (squares below 117.5 mm).
+#[must_use]
+pub fn edge_code_shift_mm(square_mm: f64) -> f64 {
+    let half_with_quiet_zone = (float(SIDE) / 2.0 + float(QUIET_ZONE)) * EDGE_MODULE_MM;
+    let from_cut_edge = 2.0;
+    (square_mm / 2.0 - half_with_quiet_zone - from_cut_edge).clamp(0.0, EDGE_CODE_SHIFT_MM)
+}
 
 /// Which part of the wall a card names.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -67,7 +76,7 @@ pub struct Card {
 pub fn all_cards(grid: &Grid, tag: Tag) -> Result<Vec<Card>, CodeError> {
     let Vector { x: w, y: h, .. } = grid.size();
     let out = RING_MM / 2.0;
-    let middle = |i: usize| (float(i) + 0.5) * grid.square_mm + EDGE_CODE_SHIFT_MM;
+    let middle = |i: usize| (float(i) + 0.5) * grid.square_mm + edge_code_shift_mm(grid.square_mm);
     let columns = (0..grid.columns).map(|column| {
         let name = column_letters(column);
         (CardKind::Column, tag.edge(&name), name, Point::new(middle(column), h + out))

@@ -274,3 +274,93 @@ rehearse-made = Made { $photo }: a made picture, not a photo, of { $cells ->
 rehearse-states = In truth { $right } right, { $wrong } wrong, { $turned } turned, { $empty } empty, { $unread } that cannot be read, { $unseen } out of sight.
 rehearse-truth = What is where is written in { $truth }.
 rehearse-next = Next: look at it, decide what you would change, then type “everysquare check { $folder } { $photo }”.
+
+## print
+
+print-squares = Squares
+print-cards = Cards
+print-tiles = Tiles
+print-title = { $document } – { $event }
+print-actual-size = Print at 100 %, actual size – never “fit to page”
+print-page-single = { $document } · page { $page } of { $pages } · one-sided
+print-page-front-long = { $document } · page { $page } of { $pages } · two-sided, flip on long edge
+print-page-front-short = { $document } · page { $page } of { $pages } · two-sided, flip on short edge
+print-page-back = { $document } · page { $page } of { $pages } · back of page { $front }
+print-event = { $tag } · { $event }
+print-ruler-mm = { $length } mm
+print-ruler-inch = { $length } in
+print-this-way-up = this way up
+print-card-column = column { $name } · hangs below its column
+print-card-row = row { $name } · hangs left of its row
+print-card-corner-1 = corner 1 of 4 · beyond the top left
+print-card-corner-2 = corner 2 of 4 · beyond the top right
+print-card-corner-3 = corner 3 of 4 · beyond the bottom right
+print-card-corner-4 = corner 4 of 4 · beyond the bottom left
+
+help-print = Writes the kit as PDF: squares, cards and tiles, and the manifest of what was printed
+help-print-folder = The event folder
+help-print-documents = Only these documents: squares, cards, tiles; left out, all of them
+
+print-made = Wrote { $folder }:
+print-made-two-sided = { $name }: { $pages } pages on { $sheets ->
+        [one] 1 sheet
+       *[other] { $sheets } sheets
+    }, two-sided
+print-made-one-sided = { $name }: { $pages ->
+        [one] 1 page on 1 sheet
+       *[other] { $pages } pages on { $sheets } sheets
+    }, one-sided
+print-made-manifest = manifest.json: what was printed where; “check” needs it
+print-paper-letter = letter
+print-paper-tabloid = tabloid (11 × 17 in)
+print-paper-a4 = A4
+print-paper-a3 = A3
+print-choose-one-sided = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, one-sided.
+print-choose-long-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for squares and tiles two-sided, flip on long edge.
+print-choose-short-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for squares and tiles two-sided, flip on short edge.
+print-ruler-check = Print one sheet first: its ruler must measure { $length } exactly, and each back must lie behind its front.
+print-ruler-check-one-sided = Print one sheet first: its ruler must measure { $length } exactly.
+print-codes-changed = Codes or sizes have changed since this kit was printed last: squares of that print will not be recognised, so use none of them.
+print-next = Next: cut along the lines, and try the evening out with “everysquare rehearse { $folder }”. When squares hang: “everysquare check { $folder } PHOTO”.
+
+## check
+
+help-check = Read photos of the wall and say what to swap, turn and find
+help-check-folder = The event folder
+help-check-photos = Photos of the wall: one, or several that show it in parts
+check-working = Reading the wall
+check-written = Written to { $folder }: report.html to look at, marked.jpg to take to the wall, wall.jpg straightened, report.json for other programs.
+check-open = Open { $page } in a browser.
+
+## tour
+
+help-tour = A whole evening on a sample event, in a few seconds
+help-tour-folder = Where the sample event is put
+tour-begins = A whole evening in four steps, in the folder { $folder }. Each line with a $ is a command that you can type yourself.
+tour-sample =
+    1. The event: event.toml says what the organiser decided, picture.png is what will hang on the wall.
+       For an event of your own: everysquare new FOLDER --picture FILE
+tour-print =
+
+    2. The kit: tiles to hand out, blank squares to draw on, cards for the wall.
+tour-rehearse =
+
+    3. The wall: a made photo, since nobody has drawn yet. Some squares hang wrong; the truth is written beside it.
+tour-check =
+
+    4. The check: the photo is read, compared with the plan, and this is what to do.
+tour-compared =
+
+    The truth file and the report agree in { $right } of { $cells } cells.
+tour-ends =
+
+    What lies where in { $folder }:
+      event.toml   the settings, made to be changed by hand
+      print/       tiles.pdf, squares.pdf, cards.pdf to print at 100 %, manifest.json for the check
+      rehearsals/  the made photo and the truth about it
+      checks/      one folder a check; open its report.html
+
+    What to try next:
+      everysquare rehearse { $folder } --seed 6 --permute-all     a wall with every square in a wrong cell
+      everysquare check { $folder } PHOTO.jpg                     a photo of your own, once the squares are printed
+      everysquare new my-evening --picture my-picture.png         an evening of your own

@@ -170,7 +170,7 @@ pub enum Flip {
     LongEdge,
     /// About the short edge: rows mirror on an upright page.
     ShortEdge,
-    /// Not at all: backs are pages of their own, not mirrored.
+    /// Not at all: printed on one side, without backs.
     None,
 }
 

@@ -1,0 +1,119 @@
+//! `everysquare tour [FOLDER]`: a whole evening on the sample event, by typing the other commands.
+
+use std::ffi::OsString;
+use std::path::{Path, PathBuf};
+
+use super::{CliError, Console, Outcome, sample, typed};
+use crate::judge::State;
+use crate::plan::{Folder, Settings};
+use crate::rehearse::{CellTruth, Truth};
+use crate::report::Report;
+
+/// Where the tour goes if no folder is named.
+const FOLDER: &str = "everysquare-tour";
+/// The seed of the tour's rehearsal, and the faults asked for.
+const REHEARSAL: [&str; 12] =
+    ["--seed", "5", "--swaps", "3", "--turns", "2", "--missing", "4", "--scribbled", "1", "--strangers", "1"];
+/// The photo that this rehearsal makes.
+const PHOTO: &str = "5.jpg";
+/// What is said to be true of it.
+const TRUTH: &str = "5.truth.json";
+
+/// What is typed after `everysquare tour`.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// Where the sample event is put.
+    #[arg(value_name = "FOLDER", default_value = FOLDER)]
+    folder: PathBuf,
+}
+
+/// Puts the sample there, prints it, makes a photo of its wall, checks that, and compares with the truth.
+pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
+    let folder = Folder::at(&args.folder);
+    let place = args.folder.display().to_string();
+    console.say("tour-begins", &[("folder", place.as_str().into())]);
+    put_sample(&folder)?;
+    console.say("tour-sample", &[]);
+
+    console.say("tour-print", &[]);
+    type_in(&["print"], &[&args.folder], &[], console)?;
+
+    console.say("tour-rehearse", &[]);
+    type_in(&["rehearse"], &[&args.folder], &REHEARSAL, console)?;
+
+    console.say("tour-check", &[]);
+    let photo = folder.rehearsals().join(PHOTO);
+    type_in(&["check"], &[&args.folder, &photo], &[], console)?;
+
+    compare(&folder, console)?;
+    console.say("tour-ends", &[("folder", place.as_str().into())]);
+    Ok(Outcome::Right)
+}
+
+/// The sample event, into an empty place or over an earlier tour's; never over another event.
+fn put_sample(folder: &Folder) -> Result<(), CliError> {
+    if folder.event_toml().exists() {
+        let ours = Settings::from_toml(sample::EVENT_TOML)?;
+        if folder.settings().ok().as_ref() != Some(&ours) {
+            let root = folder.root().display();
+            return Err(CliError::new(format!(
+                "{root} holds an event of its own and is left as it is: give the tour another folder, “everysquare tour FOLDER”"
+            )));
+        }
+    }
+    Ok(sample::write_to(folder)?)
+}
+
+/// Shows a command line and obeys it.
+fn type_in(
+    command: &[&str],
+    paths: &[&Path],
+    options: &[&str],
+    console: &mut Console,
+) -> Result<Outcome, CliError> {
+    let words = command.iter().chain(options).map(OsString::from);
+    let mut argv = vec![OsString::from("everysquare")];
+    argv.extend(words);
+    argv.splice(2..2, paths.iter().map(|path| path.as_os_str().to_owned()));
+    let shown: Vec<String> = argv.iter().map(|word| quoted(&word.to_string_lossy())).collect();
+    console.line(&format!("\n$ {}", shown.join(" ")));
+    let typed = typed(argv, console).map_err(|error| CliError::new(error.to_string()))?;
+    typed.command.run(console)
+}
+
+/// A word as it is typed in a shell.
+fn quoted(word: &str) -> String {
+    if word.contains(char::is_whitespace) { format!("\"{word}\"") } else { word.to_owned() }
+}
+
+/// Says in how many cells the report agrees with the truth about the made photo.
+fn compare(folder: &Folder, console: &mut Console) -> Result<(), CliError> {
+    let truth = Folder::read_picture(&folder.rehearsals().join(TRUTH))?;
+    let truth: Truth = serde_json::from_slice(&truth)?;
+    let report = Folder::read_picture(&latest_check(folder)?.join("report.json"))?;
+    let report = Report::from_json(&String::from_utf8_lossy(&report))?;
+    let agrees = |(cell, truth): (&crate::report::json::ReportCell, &CellTruth)| {
+        cell.label == truth.label
+            && same(cell.state, truth)
+            && (cell.found.is_none() || cell.found == truth.found)
+    };
+    let right = report.cells.iter().zip(&truth.cells).filter(|pair| agrees((pair.0, pair.1))).count();
+    console.say("tour-compared", &[("right", right.into()), ("cells", truth.cells.len().into())]);
+    Ok(())
+}
+
+/// Whether a state is the true one, or one that is as fair.
+fn same(state: State, truth: &CellTruth) -> bool {
+    let name = |state| serde_json::to_value(state).ok();
+    std::iter::once(&truth.state)
+        .chain(&truth.accept)
+        .any(|fair| serde_json::to_value(fair).ok() == name(state))
+}
+
+/// The folder of the latest check.
+fn latest_check(folder: &Folder) -> Result<PathBuf, CliError> {
+    let mut checks: Vec<PathBuf> =
+        std::fs::read_dir(folder.checks())?.filter_map(|entry| Some(entry.ok()?.path())).collect();
+    checks.sort();
+    checks.pop().ok_or_else(|| CliError::new("no check was written"))
+}

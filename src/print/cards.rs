@@ -1,0 +1,172 @@
+//! `cards.pdf`: what hangs around the wall, so that people and photos know which column and row is which.
+//!
+//! ```text
+//!  a column's card, square_mm × 60        a row's card: the same      a corner's card, 60 × 60 and a strip
+//!  ┌───────────────────────────┐          on end, the name in         ┌──────────────┐
+//!  │              ┌┄┄┄┄┄┄┄┐    │          its upper half              │ corner 1 …   │ strip: words, on the side
+//!  │     D        ┆ code  ┆    │                                      ├┄┄┄┄┄┄┄┄┄┄┄┄┄┄┤ away from the wall
+//!  │              └┄┄┄┄┄┄┄┘    │                                      │     code     │
+//!  └───────────────────────────┘                                      └──────────────┘
+//! ```
+//!
+//! Column cards are printed on end where more of them fit a sheet so.
+
+use serde::Serialize;
+
+use super::hints::with_hints;
+use super::layout::Layout;
+use super::marks::{Box, Code, code_side};
+use super::page::{Heading, Page, Sheets};
+use super::{Document, PrintError, typeset};
+use crate::frame::Vector;
+use crate::plan::cards::RING_MM;
+use crate::plan::settings::PrintSettings;
+use crate::plan::{Card, CardKind, Printed};
+use crate::words::Words;
+
+/// How high the strip on a corner's card is, in mm: its code and quiet zone leave no room for words.
+pub const CORNER_STRIP_MM: f64 = 8.0;
+/// White kept at the edges of a card and around its code, in mm.
+const EDGE_MM: f64 = 4.0;
+/// Room for the words below a name, in mm.
+const CAPTION_MM: f64 = 6.0;
+/// Cards narrower than this beside their code have no words, only the name, in mm.
+const CAPTION_LEAST_MM: f64 = 50.0;
+
+/// A card, in mm from its own top left corner as it hangs.
+#[derive(Serialize)]
+struct Piece {
+    /// The paper it takes on the page.
+    area: Box,
+    /// Width and height as it hangs.
+    size: [f64; 2],
+    /// Printed on end: turned clockwise by a quarter.
+    turned: bool,
+    code: Code,
+    /// The rectangle that stays white around the code; drawn where it is not the card's own edge.
+    quiet: Option<Box>,
+    name: String,
+    /// Where the name stands, as large as it fits.
+    name_box: Option<Box>,
+    caption: String,
+    caption_box: Option<Box>,
+    /// A line across the card, at this height: below or above it is the strip.
+    fold: Option<f64>,
+}
+
+/// Nothing that all cards share.
+#[derive(Serialize)]
+struct Shared {}
+
+/// The cards that have room for their code: all, but where squares are narrower than a code with its quiet zone only the
+/// corners' ones.
+pub(super) fn printable(printed: &Printed) -> impl Iterator<Item = &Card> {
+    let side = printed.grid.square_mm;
+    printed.cards.iter().filter(move |card| {
+        card.kind == CardKind::Corner || code_side(card.module_mm) + 8.0 * card.module_mm <= side
+    })
+}
+
+/// Typesets the document.
+///
+/// # Errors
+/// [`PrintError::TooLarge`] where not one card fits the paper; [`PrintError::Typeset`].
+pub(super) fn document(
+    settings: &PrintSettings,
+    printed: &Printed,
+    words: &Words,
+) -> Result<Document, PrintError> {
+    let (corners, edges): (Vec<&Card>, Vec<&Card>) =
+        printable(printed).partition(|card| card.kind == CardKind::Corner);
+    let side = printed.grid.square_mm;
+    let too_large = || PrintError::too_large("card", side, 0.0, settings.paper);
+    let on_end = Layout::pack(settings.paper, RING_MM, side);
+    let lying = Layout::pack(settings.paper, side, RING_MM);
+    let edge_layout = on_end.into_iter().chain(lying).max_by_key(more_spots).ok_or_else(too_large)?;
+    let corner_layout =
+        Layout::pack(settings.paper, RING_MM, RING_MM + CORNER_STRIP_MM).ok_or_else(too_large)?;
+    let groups = [(&edge_layout, edges), (&corner_layout, corners)];
+    let sheets = groups.iter().map(|(layout, cards)| layout.sheets(cards.len())).sum();
+    let name = words.say("print-cards", &[]);
+    let heading =
+        Heading { printed, settings, words, document: name.clone(), pages: sheets, two_sided: false };
+    let mut pages = Vec::with_capacity(sheets);
+    for (layout, cards) in groups {
+        for on_sheet in cards.chunks(layout.spots.len()) {
+            let strip = heading.strip(layout, pages.len() + 1, false);
+            let pieces = on_sheet.iter().zip(&layout.spots);
+            let pieces = pieces.map(|(card, spot)| piece(card, (*spot).into(), printed, words)).collect();
+            pages.push(Page { strip, back: false, pieces });
+        }
+    }
+    let paper = [edge_layout.page.x, edge_layout.page.y];
+    let data = Sheets { title: super::title(words, &name, printed), paper, shared: Shared {}, pages };
+    let (bytes, pages) = typeset::pdf(include_str!("templates/cards.typ"), &data, Vec::new())?;
+    let bytes = with_hints(bytes, settings.flip, false);
+    Ok(Document { name: "cards.pdf".to_owned(), bytes, pages, sheets, two_sided: false })
+}
+
+fn more_spots(layout: &Layout) -> usize {
+    layout.spots.len()
+}
+
+/// A card and what stands on it.
+fn piece(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
+    match card.kind {
+        CardKind::Corner => corner(card, area, words),
+        CardKind::Column | CardKind::Row => edge(card, area, printed, words),
+    }
+}
+
+fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
+    let side = printed.grid.square_mm;
+    let Vector { y: wall_height, .. } = printed.grid.size();
+    let own = |along: f64| along - (along / side).floor() * side; // from the card's edge instead of the wall's
+    let column = card.kind == CardKind::Column;
+    let (size, x, y) = if column {
+        ([side, RING_MM], own(card.centre.x), card.centre.y - wall_height)
+    } else {
+        ([RING_MM, side], card.centre.x + RING_MM, own(card.centre.y))
+    };
+    let code = Code::centred(&card.modules, card.module_mm, x, y);
+    let quiet = code.quiet_zone();
+    let (width, height) = if column {
+        (quiet.x - 2.0 * EDGE_MM, RING_MM - 2.0 * EDGE_MM)
+    } else {
+        (RING_MM - 2.0 * EDGE_MM, quiet.y - 2.0 * EDGE_MM)
+    };
+    let has_caption = width >= CAPTION_LEAST_MM && height > 3.0 * CAPTION_MM;
+    let name_height = if has_caption { height - CAPTION_MM } else { height };
+    let words_below = Box { x: EDGE_MM, y: EDGE_MM + name_height, width, height: CAPTION_MM };
+    let id = if column { "print-card-column" } else { "print-card-row" };
+    Piece {
+        turned: (area.width - size[0]).abs() > 1e-6,
+        area,
+        size,
+        quiet: Some(quiet),
+        code,
+        name: card.name.clone(),
+        name_box: Some(Box { x: EDGE_MM, y: EDGE_MM, width, height: name_height }),
+        caption: words.say(id, &[("name", card.name.as_str().into())]),
+        caption_box: has_caption.then_some(words_below),
+        fold: None,
+    }
+}
+
+fn corner(card: &Card, area: Box, words: &Words) -> Piece {
+    let above = card.centre.y < 0.0; // the strip points away from the wall
+    let (top, strip_top) = if above { (CORNER_STRIP_MM, 0.0) } else { (0.0, RING_MM) };
+    let middle = RING_MM / 2.0;
+    Piece {
+        turned: false,
+        area,
+        size: [RING_MM, RING_MM + CORNER_STRIP_MM],
+        code: Code::centred(&card.modules, card.module_mm, middle, top + middle),
+        quiet: None,
+        name: card.name.clone(),
+        name_box: None,
+        caption: words.say(&format!("print-card-corner-{}", card.name), &[]),
+        caption_box: Some(Box { x: 0.0, y: strip_top, width: RING_MM, height: CORNER_STRIP_MM }),
+        fold: Some(if above { CORNER_STRIP_MM } else { RING_MM }),
+    }
+}

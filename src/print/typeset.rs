@@ -1,0 +1,186 @@
+//! From a template and its data to the bytes of a PDF.
+//!
+//! Templates are built into the program; they see their data and pictures as `sys.inputs` and nothing else: no file
+//! system, no network, no packages, no clock. The same template and data give the same bytes.
+
+use std::collections::BTreeSet;
+use std::sync::LazyLock;
+
+use image::codecs::jpeg::JpegEncoder;
+use image::imageops::FilterType;
+use image::{RgbImage, imageops};
+use typst::diag::{FileError, FileResult, SourceDiagnostic};
+use typst::foundations::{Bytes, Datetime, Dict, Duration, Smart, Str, Value};
+use typst::layout::PageRanges;
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, LibraryExt, World};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandards};
+
+use super::PrintError;
+
+/// Atkinson Hyperlegible, made so that 0 and O, 1 and I and l differ (fonts/OFL.txt).
+const FONT_FILES: [&[u8]; 2] = [
+    include_bytes!("fonts/AtkinsonHyperlegible-Regular.ttf"),
+    include_bytes!("fonts/AtkinsonHyperlegible-Bold.ttf"),
+];
+
+/// What every template imports.
+const COMMON: &str = include_str!("templates/common.typ");
+
+static FONTS: LazyLock<Vec<Font>> =
+    LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
+
+/// A picture handed to a template.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Image {
+    /// Few colours: its pixels as they are.
+    Flat(RgbImage),
+    /// Many colours: a JPEG file.
+    Jpeg(Vec<u8>),
+}
+
+/// Colours up to which a picture counts as flat; box of pencils or poster, not a photo.
+const FLAT_COLOURS: usize = 256;
+/// Quality of the JPEG of a picture with many colours: on paper not told apart from the original.
+const JPEG_QUALITY: u8 = 90;
+
+impl Image {
+    /// A picture, thinned to at most `width` × `height` pixels: flat colours stay what they are, others are mixed.
+    pub fn of(pixels: RgbImage, width: u32, height: u32) -> Self {
+        let (width, height) = (width.min(pixels.width()).max(1), height.min(pixels.height()).max(1));
+        let flat = is_flat(&pixels);
+        let pixels = match pixels.dimensions() == (width, height) {
+            true => pixels,
+            false if flat => imageops::resize(&pixels, width, height, FilterType::Nearest),
+            false => imageops::resize(&pixels, width, height, FilterType::Triangle),
+        };
+        let mut jpeg = Vec::new();
+        let mut encoder = JpegEncoder::new_with_quality(&mut jpeg, JPEG_QUALITY);
+        if !flat && encoder.encode_image(&pixels).is_ok() { Self::Jpeg(jpeg) } else { Self::Flat(pixels) }
+    }
+}
+
+/// Whether a picture has at most [`FLAT_COLOURS`].
+fn is_flat(pixels: &RgbImage) -> bool {
+    let mut seen = BTreeSet::new();
+    pixels.pixels().all(|pixel| {
+        seen.insert(pixel.0);
+        seen.len() <= FLAT_COLOURS
+    })
+}
+
+/// Typesets a template with its data; gives the PDF and the number of its pages.
+///
+/// # Errors
+/// [`PrintError::Typeset`] where the template and its data do not fit each other: a fault of the program.
+pub(super) fn pdf(
+    template: &'static str,
+    data: &impl serde::Serialize,
+    pictures: Vec<Image>,
+) -> Result<(Vec<u8>, usize), PrintError> {
+    let data = serde_json::to_vec(data).map_err(|error| PrintError::Typeset(error.to_string()))?;
+    let sheet = Sheet::new(template, data, pictures)?;
+    let document = typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| explain(&faults))?;
+    let options = PdfOptions {
+        ident: Smart::Auto,
+        creator: Smart::Custom(Some("Everysquare".to_owned())),
+        timestamp: None, // the same kit gives the same bytes on any day
+        page_ranges: None::<PageRanges>,
+        standards: PdfStandards::default(),
+        tagged: false, // paper has no reading order, and a kit of 3,000 squares would double in size
+        pretty: false,
+    };
+    let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| explain(&faults))?;
+    let pages = document.pages().len();
+    comemo::evict(0); // what the layout remembers of this document would stay for the life of the program
+    Ok((bytes, pages))
+}
+
+/// The first thing that a template stumbled over.
+fn explain(faults: &[SourceDiagnostic]) -> PrintError {
+    PrintError::Typeset(faults.first().map_or_else(String::new, |fault| fault.message.to_string()))
+}
+
+/// All that a template can see.
+struct Sheet {
+    library: LazyHash<Library>,
+    book: LazyHash<FontBook>,
+    main: Source,
+    common: Source,
+}
+
+impl Sheet {
+    fn new(template: &'static str, data: Vec<u8>, pictures: Vec<Image>) -> Result<Self, PrintError> {
+        let pictures = pictures.into_iter().map(picture).collect();
+        let inputs = [("data", Value::Bytes(Bytes::new(data))), ("pictures", Value::Array(pictures))]
+            .into_iter()
+            .map(|(name, value)| (Str::from(name), value))
+            .collect::<Dict>();
+        Ok(Self {
+            library: LazyHash::new(Library::builder().with_inputs(inputs).build()),
+            book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
+            main: Source::new(file("main.typ")?, template.to_owned()),
+            common: Source::new(file("common.typ")?, COMMON.to_owned()),
+        })
+    }
+}
+
+/// A picture as templates know it: its bytes and their format.
+fn picture(image: Image) -> Value {
+    let dict = |fields: Vec<(&str, Value)>| {
+        Value::Dict(fields.into_iter().map(|(name, value)| (Str::from(name), value)).collect())
+    };
+    let (bytes, format) = match image {
+        Image::Flat(pixels) => {
+            let (width, height) = pixels.dimensions();
+            let encoding = Value::Str(Str::from("rgb8"));
+            let sizes = [("width", Value::Int(width.into())), ("height", Value::Int(height.into()))];
+            let format = sizes.into_iter().chain([("encoding", encoding)]).collect();
+            (pixels.into_raw(), dict(format))
+        }
+        Image::Jpeg(file) => (file, Value::Str(Str::from("jpg"))),
+    };
+    dict(vec![("bytes", Value::Bytes(Bytes::new(bytes))), ("format", format)])
+}
+
+fn file(name: &str) -> Result<FileId, PrintError> {
+    let path = VirtualPath::new(name).map_err(|_| PrintError::Typeset(name.to_owned()))?;
+    Ok(RootedPath::new(VirtualRoot::Project, path).intern())
+}
+
+impl World for Sheet {
+    fn library(&self) -> &LazyHash<Library> {
+        &self.library
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        &self.book
+    }
+
+    fn main(&self) -> FileId {
+        self.main.id()
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        [&self.main, &self.common]
+            .into_iter()
+            .find(|source| source.id() == id)
+            .cloned()
+            .ok_or(FileError::AccessDenied)
+    }
+
+    fn file(&self, _: FileId) -> FileResult<Bytes> {
+        Err(FileError::AccessDenied)
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        FONTS.get(index).cloned()
+    }
+
+    fn today(&self, _: Option<Duration>) -> Option<Datetime> {
+        None
+    }
+}

@@ -1,0 +1,295 @@
+//! The kit on paper: what must hold for every paper, size and way to turn the paper over. The drawn pages themselves are
+//! measured by `tools/outside/pdf.py`, with other people's readers.
+
+#![allow(clippy::unwrap_used, clippy::cast_precision_loss, reason = "a test that cannot go on fails")]
+
+use everysquare::frame::{Point, SheetMm, Vector};
+use everysquare::picture::Picture;
+use everysquare::plan::settings::{CodeSettings, Corner, Flip, Paper};
+use everysquare::plan::{Grid, Modules, RowsFrom, Settings, Tag};
+use everysquare::print::layout::{Area, Layout, MARGINS_MM, largest_mm};
+use everysquare::print::marks::{Code, quarter_ticks, quiet_zone, rectangles, square_ticks};
+use everysquare::print::{Kit, PrintError, TILE_BORDER_MM, kit};
+use everysquare::words::Words;
+use proptest::prelude::*;
+
+const PAPERS: [Paper; 4] = [Paper::Letter, Paper::Tabloid, Paper::A4, Paper::A3];
+const FLIPS: [Flip; 3] = [Flip::LongEdge, Flip::ShortEdge, Flip::None];
+
+/// A picture of flat stripes whose pixels do not fall on the edges of tiles.
+fn picture() -> Picture {
+    let colours = [[200, 40, 40], [250, 220, 60], [30, 90, 160], [255, 255, 255]];
+    let pixels = image::RgbImage::from_fn(403, 320, |x, y| {
+        image::Rgb(colours[(x / 37 + y / 23) as usize % colours.len()])
+    });
+    Picture { pixels }
+}
+
+fn settings(columns: usize, rows: usize, square_mm: f64, paper: Paper, flip: Flip) -> Settings {
+    let grid = Grid { columns, rows, square_mm, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let mut settings = Settings::new("Harbour library open evening".into(), Tag::new("K7M").unwrap(), grid);
+    settings.print.paper = paper;
+    settings.print.flip = flip;
+    settings
+}
+
+fn print(settings: &Settings) -> Result<Kit, PrintError> {
+    kit(settings, &settings.printed().unwrap(), &picture(), &Words::english())
+}
+
+fn page(paper: Paper) -> Area {
+    let (width, height) = paper.size_mm();
+    Area::new(0.0, 0.0, width, height)
+}
+
+fn holds(outer: &Area, inner: &Area) -> bool {
+    let (a, b) = (outer.bottom_right(), inner.bottom_right());
+    let slack = 1e-3;
+    inner.top_left.x > outer.top_left.x - slack
+        && inner.top_left.y > outer.top_left.y - slack
+        && b.x < a.x + slack
+        && b.y < a.y + slack
+}
+
+#[test]
+fn two_squares_fit_letter_and_a4_six_fit_tabloid_and_a3() {
+    let fit = PAPERS.map(|paper| Layout::pack(paper, 127.0, 127.0).unwrap());
+    assert_eq!(fit.each_ref().map(|layout| layout.spots.len()), [2, 6, 2, 6]);
+    assert_eq!(fit.map(|layout| layout.margin_mm), [10.0; 4], "clear of a 10 mm edge");
+}
+
+#[test]
+fn what_is_too_large_is_refused_with_the_largest_that_fits() {
+    let refused = print(&settings(2, 2, 250.0, Paper::Letter, Flip::LongEdge)).unwrap_err();
+    let PrintError::TooLarge { side_mm, largest_mm, .. } = refused.clone() else { panic!("{refused:?}") };
+    assert_eq!(side_mm, 250.0);
+    assert!(refused.to_string().contains("the largest that fits is 203.1 mm"), "{refused}");
+    assert!(print(&settings(2, 2, largest_mm, Paper::Letter, Flip::LongEdge)).is_ok());
+    assert!(print(&settings(2, 2, largest_mm + 0.2, Paper::Letter, Flip::LongEdge)).is_err());
+}
+
+#[test]
+fn the_same_kit_has_the_same_bytes() {
+    let settings = settings(5, 4, 127.0, Paper::A4, Flip::LongEdge);
+    let (first, second) = (print(&settings).unwrap(), print(&settings).unwrap());
+    assert!(first == second);
+    for document in &first.documents {
+        let holds = |needle: &[u8]| document.bytes.windows(needle.len()).any(|window| window == needle);
+        assert!(holds(b"/PrintScaling/None"), "{}: no hint for the printer's dialogue", document.name);
+        assert!(!holds(b"/CreationDate") && !holds(b"/ModDate"), "{}: a date", document.name);
+    }
+}
+
+#[test]
+fn the_manifest_is_read_back_as_what_was_printed() {
+    for flip in FLIPS {
+        let settings = settings(7, 3, 90.0, Paper::A3, flip);
+        let printed = settings.printed().unwrap();
+        let manifest = print(&settings).unwrap().manifest;
+        let json = manifest.to_json().unwrap();
+        let read = everysquare::plan::Manifest::from_json(&json).unwrap();
+        assert_eq!(read.printed(RowsFrom::Bottom).unwrap(), printed);
+    }
+}
+
+#[test]
+fn a_sheet_is_two_pages_unless_the_printer_prints_one_side() {
+    for (flip, pages) in FLIPS.into_iter().zip([12, 12, 6]) {
+        let kit = print(&settings(4, 3, 127.0, Paper::Letter, flip)).unwrap();
+        let names: Vec<&str> = kit.documents.iter().map(|d| d.name.as_str()).collect();
+        assert_eq!(names, ["squares.pdf", "cards.pdf", "tiles.pdf"]);
+        assert_eq!((kit.documents[0].pages, kit.documents[0].sheets), (pages, 6));
+        assert_eq!(kit.manifest.squares[2].page, if flip == Flip::None { 2 } else { 3 });
+    }
+}
+
+#[test]
+fn small_squares_have_cards_too_until_no_code_fits() {
+    let cards = |side| print(&settings(3, 2, side, Paper::A4, Flip::LongEdge)).unwrap().manifest.cards;
+    assert_eq!(cards(60.0).len(), 3 + 2 + 4);
+    assert_eq!(cards(35.0).iter().filter(|card| card.kind == "corner").count(), 4);
+    assert_eq!(cards(35.0).len(), 4, "a code with its quiet zone is 43.5 mm wide");
+}
+
+#[test]
+fn a_photo_as_picture_stays_a_small_file() {
+    let noise = |x: u32, y: u32| (x.wrapping_mul(2_654_435_761) ^ y.wrapping_mul(40_503)).to_le_bytes();
+    let pixels = image::RgbImage::from_fn(2_000, 1_600, |x, y| {
+        let [a, b, c, _] = noise(x / 8, y / 8);
+        image::Rgb([a, b, c])
+    });
+    let settings = settings(10, 8, 127.0, Paper::Letter, Flip::LongEdge);
+    let printed = settings.printed().unwrap();
+    let kit = kit(&settings, &printed, &Picture { pixels }, &Words::english()).unwrap();
+    assert!(kit.documents[2].bytes.len() < 3 << 20, "{}", kit.documents[2].bytes.len());
+}
+
+#[test]
+fn labels_and_names_of_any_length_are_set() {
+    let mut settings = settings(60, 50, 60.0, Paper::Tabloid, Flip::ShortEdge);
+    settings.name =
+        "Ñandú – une soirée très longue, with far more words than a strip on a sheet of paper holds".into();
+    let kit = print(&settings).unwrap();
+    assert_eq!(kit.manifest.squares.len(), 3_000);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+    #[test]
+    fn pieces_lie_apart_on_the_printable_part_and_beside_the_strip(
+        paper in prop::sample::select(PAPERS.to_vec()), width in 10.0..300.0_f64, height in 10.0..300.0_f64,
+    ) {
+        let Some(layout) = Layout::pack(paper, width, height) else { return Ok(()) };
+        let printable = page(paper).inside(layout.margin_mm);
+        prop_assert!(layout.margin_mm >= MARGINS_MM[1]);
+        prop_assert!(holds(&printable, &layout.strip.area));
+        for (i, spot) in layout.spots.iter().enumerate() {
+            prop_assert!(holds(&printable, spot), "{:?}", spot);
+            prop_assert!(!spot.overlaps(&layout.strip.area), "{:?}", spot);
+            prop_assert!(layout.spots[..i].iter().all(|other| !spot.overlaps(other)), "{:?}", spot);
+        }
+    }
+
+    #[test]
+    fn the_wide_margin_goes_only_where_that_saves_paper(
+        paper in prop::sample::select(PAPERS.to_vec()), side in 30.0..197.0_f64,
+    ) {
+        let layout = Layout::pack(paper, side, side).unwrap();
+        if layout.margin_mm < MARGINS_MM[0] {
+            let wide = page(paper).inside(MARGINS_MM[0]).size;
+            let most = (wide.x / side).floor() * (wide.y / side).floor();
+            let room_for_strip = 13.0;
+            let sure = ((wide.x - room_for_strip) / side).floor() * ((wide.y - room_for_strip) / side).floor();
+            prop_assert!(sure < layout.spots.len() as f64 && most >= sure);
+        }
+    }
+
+    #[test]
+    fn a_back_lies_behind_its_front(
+        paper in prop::sample::select(PAPERS.to_vec()), side in 30.0..190.0_f64, x in 0.0..1.0_f64, y in 0.0..1.0_f64,
+    ) {
+        let layout = Layout::pack(paper, side, side).unwrap();
+        let whole = page(paper);
+        for spot in &layout.spots {
+            // A pin through the paper at a point of the front comes out where the flipped page has it.
+            let pin = spot.top_left + Vector::<SheetMm>::new(x * side, y * side);
+            let through = |flip| match flip {
+                Flip::LongEdge => Point::<SheetMm>::new(whole.size.x - pin.x, pin.y),
+                Flip::ShortEdge => Point::new(pin.x, whole.size.y - pin.y),
+                Flip::None => pin,
+            };
+            for flip in FLIPS {
+                let back = spot.turned_over(flip, layout.page);
+                let out = through(flip);
+                let near = out - back.top_left;
+                prop_assert!(near.x > -1e-3 && near.y > -1e-3 && near.x < side + 1e-3 && near.y < side + 1e-3);
+                let again = back.turned_over(flip, layout.page);
+                prop_assert!(again.top_left.distance(spot.top_left).value() < 1e-3);
+                prop_assert!(!back.overlaps(&layout.strip.area.turned_over(flip, layout.page)));
+                prop_assert!(holds(&whole.inside(layout.margin_mm), &back));
+            }
+        }
+    }
+
+    #[test]
+    fn the_largest_square_fits_and_no_larger_one(paper in prop::sample::select(PAPERS.to_vec()), border in 0.0..10.0_f64) {
+        let side = |tile: f64| tile + 2.0 * border;
+        let largest = side(largest_mm(paper, border));
+        prop_assert!(Layout::pack(paper, largest, largest).is_some());
+        prop_assert!(Layout::pack(paper, largest + 0.11, largest + 0.11).is_none());
+    }
+
+    #[test]
+    fn merged_modules_are_the_code(text in "[0-9A-Z]{3}[-/.][0-9A-Z]{1,6}") {
+        let modules = Modules::encode(&text).unwrap();
+        let mut covered = vec![0; 441];
+        for [column, row, width, height] in rectangles(&modules) {
+            for y in row..row + height {
+                for x in column..column + width {
+                    covered[y * 21 + x] += 1;
+                }
+            }
+        }
+        let dark: Vec<i32> = modules.as_slice().iter().map(|dark| i32::from(*dark)).collect();
+        prop_assert_eq!(covered, dark, "each dark module once, no light one");
+        let code = Code::centred(&modules, 2.0, 30.0, 30.0);
+        prop_assert_eq!((code.x, code.y), (9.0, 9.0));
+    }
+
+    #[test]
+    fn ticks_keep_out_of_the_quiet_zone_and_stand_at_the_quarters(
+        side in 60.0..200.0_f64, module_mm in 0.5..1.2_f64, more in 0.0..6.0_f64, corner in 0_usize..4,
+    ) {
+        let corner = [Corner::TopLeft, Corner::TopRight, Corner::BottomRight, Corner::BottomLeft][corner];
+        let code = CodeSettings { module_mm, corner, inset_mm: 4.0 * module_mm + more };
+        let (x, y) = code.top_left_mm(side);
+        let quiet = quiet_zone(Point::new(x, y), module_mm);
+        let ticks = square_ticks(side, &quiet);
+        let full = quarter_ticks(side, 0.0, 3.0);
+        prop_assert!(ticks.len() >= 8, "at most the ticks of one corner go");
+        for tick in &ticks {
+            let middle = ((tick.x1 + tick.x2) / 2.0, (tick.y1 + tick.y2) / 2.0);
+            let inside = |v: f64, from: f64| v > from && v < from + quiet.width;
+            prop_assert!(!(inside(middle.0, quiet.x) && inside(middle.1, quiet.y)));
+            prop_assert!(full.iter().any(|f| (f.x1 - tick.x1).abs() < 1e-9 && (f.y1 - tick.y1).abs() < 1e-9));
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(24) })]
+    #[test]
+    fn the_manifest_says_where_each_square_and_tile_lies(
+        columns in 1_usize..12, rows in 1_usize..9, side in 60.0..197.0_f64,
+        paper in prop::sample::select(PAPERS.to_vec()), flip in prop::sample::select(FLIPS.to_vec()),
+    ) {
+        let settings = settings(columns, rows, side, paper, flip);
+        let Kit { documents, manifest } = print(&settings).unwrap();
+        let squares = Layout::pack(paper, side, side).unwrap().fronts(flip, columns * rows);
+        let bordered = 25.4 + 2.0 * TILE_BORDER_MM;
+        let tiles = Layout::pack(paper, bordered, bordered).unwrap().fronts(flip, columns * rows);
+        prop_assert_eq!(manifest.squares.len(), columns * rows);
+        for (said, (page, area)) in manifest.squares.iter().zip(&squares) {
+            prop_assert_eq!(said.page, page + 1);
+            prop_assert!(Point::new(said.x_mm, said.y_mm).distance(area.top_left).value() < 1e-3);
+            prop_assert!(said.page <= documents[0].pages);
+        }
+        for (said, (page, area)) in manifest.tiles.iter().zip(&tiles) {
+            prop_assert_eq!(said.page, page + 1);
+            let corner = area.inside(TILE_BORDER_MM).top_left;
+            prop_assert!(Point::new(said.x_mm, said.y_mm).distance(corner).value() < 1e-3);
+            prop_assert!((said.side_mm - 25.4).abs() < 1e-9);
+        }
+    }
+}
+
+/// Runs the program with these arguments, in silence; gives its exit code.
+fn everysquare(arguments: &[&str]) -> u8 {
+    use everysquare::cli::{Console, Screen, run};
+    let argv = ["everysquare"].iter().chain(arguments).map(|argument| (*argument).into());
+    let silent = || Box::new(std::io::sink());
+    run(argv, &mut Console::new(silent(), silent(), Screen::plain()))
+}
+
+#[test]
+fn parts_of_a_kit_are_printed_again_only_while_they_fit_the_rest() {
+    let folder = tempfile::tempdir().unwrap();
+    let at = |name: &str| folder.path().join(name);
+    let root = folder.path().to_str().unwrap();
+    assert_eq!(everysquare(&["print", root]), 2, "there is no event yet");
+
+    let mut settings = settings(3, 2, 127.0, Paper::A4, Flip::LongEdge);
+    std::fs::write(at("event.toml"), settings.to_toml()).unwrap();
+    std::fs::write(at("picture.png"), picture().to_png().unwrap()).unwrap();
+    assert_eq!(everysquare(&["print", root]), 0);
+    let manifest = std::fs::read(at("print/manifest.json")).unwrap();
+    std::fs::remove_file(at("print/cards.pdf")).unwrap();
+    assert_eq!(everysquare(&["print", root, "cards"]), 0);
+    assert!(at("print/cards.pdf").exists());
+
+    settings.tag = Tag::new("ZZZ").unwrap();
+    std::fs::write(at("event.toml"), settings.to_toml()).unwrap();
+    assert_eq!(everysquare(&["print", root, "cards"]), 2);
+    assert_eq!(std::fs::read(at("print/manifest.json")).unwrap(), manifest, "nothing is lost");
+    assert_eq!(everysquare(&["print", root]), 0);
+}

@@ -1,0 +1,381 @@
+"""Measures a printed kit with other people's readers: python tools/outside/pdf.py FOLDER
+
+FOLDER is an event folder that was printed. Needs Python 3.11 and pdfplumber, pypdfium2, opencv-python-headless,
+zxing-cpp, numpy, Pillow. Each check names what it is checked against; lengths within 0.1 mm. Ends with
+"N passed, M failed" and exits 1 where one failed."""
+
+import json
+import sys
+import tomllib
+from collections import Counter
+from pathlib import Path
+
+import cv2
+import numpy
+import zxingcpp
+from PIL import Image
+
+from measure import Pdf, Rect, modules_drawn, modules_of_hex
+
+TOLERANCE_MM = 0.1
+INCH_MM = 25.4  # exactly (international inch, 1959)
+PAPERS = {
+    "letter": (8.5 * INCH_MM, 11 * INCH_MM, "ANSI/ASME Y14.1, size A"),
+    "tabloid": (11 * INCH_MM, 17 * INCH_MM, "ANSI/ASME Y14.1, size B"),
+    "a4": (210.0, 297.0, "ISO 216"),
+    "a3": (297.0, 420.0, "ISO 216"),
+}
+TILE_BORDER_MM = 4.0
+CARD_MM = 60.0
+SMALLEST_POINTS = 8.0
+UNPRINTABLE_MM = 6.35  # a quarter inch; common practice, no source
+PX_PER_MM = 300 / INCH_MM  # 7 to a module of 0.6 mm
+TILE_PX_PER_MM = 20.0  # PDFium puts the edges of pictures on whole pixels: a twentieth of a millimetre
+
+
+class Tally:
+    """Counts checks; says those that fail, and each kind of check once."""
+
+    def __init__(self):
+        self.passed = self.failed = 0
+
+    def check(self, what, things, source):
+        """`things`: pairs of a name and whether it holds."""
+        things = list(things)
+        bad = [str(name) for name, holds in things if not holds]
+        self.passed += len(things) - len(bad)
+        self.failed += len(bad) or (not things)
+        said = f"{len(bad)} FAILED: {', '.join(bad[:8])}" if bad else ("NONE FOUND" if not things else "ok")
+        print(f"{what}: {len(things)} checked, {said}  [{source}]")
+
+
+class Kit:
+    """A printed folder."""
+
+    def __init__(self, folder):
+        folder = Path(folder)
+        self.folder = folder
+        self.settings = tomllib.loads((folder / "event.toml").read_text())
+        self.manifest = json.loads((folder / "print" / "manifest.json").read_text())
+        self.squares, self.cards, self.tiles = (
+            Pdf(folder / "print" / f"{name}.pdf") for name in ("squares", "cards", "tiles")
+        )
+        printing = self.settings.get("print", {})
+        self.paper = printing.get("paper", "letter")
+        self.flip = printing.get("flip", "long-edge")
+
+    @property
+    def documents(self):
+        return {"squares": self.squares, "cards": self.cards, "tiles": self.tiles}
+
+    def mirrored(self, r):
+        """Where a rectangle of the front comes out on the back."""
+        width, height, _ = PAPERS[self.paper]
+        if self.flip == "long-edge":
+            return Rect(width - r.x - r.width, r.y, r.width, r.height)
+        return Rect(r.x, height - r.y - r.height, r.width, r.height)
+
+
+def near(a, b):
+    return abs(a - b) <= TOLERANCE_MM
+
+
+def outlined(page, wanted):
+    return any(r.near(wanted, TOLERANCE_MM) for r in page.outlines)
+
+
+def check_pages(tally, kit):
+    width, height, source = PAPERS[kit.paper]
+    for name, pdf in kit.documents.items():
+        pages = list(enumerate(pdf.pages, start=1))
+        tally.check(f"{name}: pages are {kit.paper}", (
+            (n, near(p.size[0], width) and near(p.size[1], height)) for n, p in pages
+        ), source)
+        tally.check(f"{name}: rulers of 100 mm and 4 in", ((n, rulers_are_right(p)) for n, p in pages),
+                    "millimetre: ISO 80000-3; inch: 25.4 mm exactly")
+        tally.check(f"{name}: “100 %, actual size” on the page", (
+            (n, "100 %, actual size" in p.all_words) for n, p in pages
+        ), "design")
+        tally.check(f"{name}: nothing in the unprintable edge", ((n, clear_of_edges(p)) for n, p in pages),
+                    "6.35 mm: common practice, no source")
+        tally.check(f"{name}: no words below 8 pt", (
+            (n, all(size >= SMALLEST_POINTS - 1e-3 for _, _, size in p.letters)) for n, p in pages
+        ), "design")
+        wanted = {"long-edge": "DuplexFlipLongEdge", "short-edge": "DuplexFlipShortEdge", "none": "Simplex"}[kit.flip]
+        if name == "cards":
+            wanted = "Simplex"
+        tally.check(f"{name}: hints for the dialogue, title, no dates", [
+            ("PrintScaling", pdf.viewer_preferences.get("PrintScaling") == "None"),
+            ("Duplex", pdf.viewer_preferences.get("Duplex") == wanted),
+            ("Title", kit.manifest["event"]["name"] in pdf.about.get("Title", "")),
+            ("dates", not {"CreationDate", "ModDate"} & pdf.about.keys()),
+        ], "ISO 32000-1, table 150")
+
+
+def rulers_are_right(page):
+    lengths = [max(line.width, line.height) for line in page.lines]
+    there = lambda wanted: any(near(length, wanted) for length in lengths)
+    words = page.all_words
+    return there(100.0) and there(4 * INCH_MM) and "100 mm" in words and "4 in" in words
+
+
+def clear_of_edges(page):
+    """Whether the raster's rim is white."""
+    px_per_mm = 5.0
+    inked = page.raster(px_per_mm).min(axis=2) < 250
+    rim = int(UNPRINTABLE_MM * px_per_mm)
+    return not (inked[:rim].any() or inked[-rim:].any() or inked[:, :rim].any() or inked[:, -rim:].any())
+
+
+def tick_lines(page, x, y, side, start):
+    """For each of the 12 quarter points: whether a short line meets it at a right angle, `start` mm from the edge."""
+    found = []
+    for part in (0.25, 0.5, 0.75):
+        along = part * side
+        for dx, dy in ((along, -start), (side + start, along), (along, side + start), (-start, along)):
+            upright = dy in (-start, side + start)
+            found.append(any(
+                (near(line.x, x + dx) and line.width < TOLERANCE_MM and line.height > 0.45 if upright
+                 else near(line.y, y + dy) and line.height < TOLERANCE_MM and line.width > 0.45)
+                and line.holds(x + dx, y + dy, TOLERANCE_MM)
+                for line in page.lines
+            ))
+    return found
+
+
+def check_squares(tally, kit):
+    code, found = kit.manifest["code"], []
+    for s in kit.manifest["squares"]:
+        page = kit.squares.pages[s["page"] - 1]
+        x, y, side, module = s["x_mm"], s["y_mm"], s["side_mm"], code["module_mm"]
+        cx, cy = x + code["x_mm"], y + code["y_mm"]
+        quiet = Rect(cx - 4 * module, cy - 4 * module, 29 * module, 29 * module)
+        drawn, exact = modules_drawn(page, cx, cy, module)
+        ticks = tick_lines(page, x, y, side, 0.0)
+        intruders = [r for r in page.filled + page.lines + [r for _, r, _ in page.letters]
+                     if quiet.holds(*r.centre, -0.05) and not Rect(cx, cy, 21 * module, 21 * module).holds(*r.centre)]
+        found.append((s["label"], {
+            "outline": outlined(page, Rect(x, y, side, side)),
+            "side": side == kit.manifest["grid"]["square_mm"],
+            "ticks": sum(ticks) == 12 or sum(ticks) >= 8 and module > 0.6,
+            "modules": exact and (drawn == modules_of_hex(s["modules"])).all(),
+            "quiet": outlined(page, quiet) and not intruders,
+            "label": page.words_in(Rect(x, y, side, side)) == s["label"],
+        }))
+    said = {
+        "outline": ("cut line at the manifest's place, exact side", "manifest.json"),
+        "side": ("side is the grid's", "manifest.json"),
+        "ticks": ("tick marks at the quarter points of every side", "design"),
+        "modules": ("modules drawn are the manifest's, to 0.01 mm", "manifest.json"),
+        "quiet": ("quiet zone of 4 modules outlined and empty", "ISO/IEC 18004"),
+        "label": ("the label, and no other word, on the square", "manifest.json"),
+    }
+    for key, (what, source) in said.items():
+        tally.check(f"squares: {what}", ((label, facts[key]) for label, facts in found), source)
+
+
+def check_backs(tally, kit, name, pieces, border):
+    """Each back's label lies in the middle of where its front comes out, and its arrow points to the front's top."""
+    if kit.flip == "none":
+        return
+    middles, ways, offsets = [], [], []
+    for s in pieces:
+        page = kit.documents[name].pages[s["page"]]
+        side = s["side_mm"] + 2 * border
+        back = kit.mirrored(Rect(s["x_mm"] - border, s["y_mm"] - border, side, side))
+        largest = max((size for _, r, size in page.letters if back.holds(*r.centre)), default=0)
+        big = [(text, r) for text, r, size in page.letters if size > largest - 0.01 and back.holds(*r.centre)]
+        left, right = min((r.x for _, r in big), default=0), max((r.x + r.width for _, r in big), default=0)
+        right_word = "".join(t for t, _ in big) == s["label"]
+        middles.append((s["label"], right_word and near((left + right) / 2, back.centre[0])))
+        arrow = [(r, points) for r, points in page.shapes if back.holds(*r.centre) and len(points) >= 7]
+        r, points = arrow[0] if arrow else (Rect(0, 0, 0, 0), [(0, 0)])
+        widest = max(points, key=lambda p: abs(p[0] - r.centre[0]))
+        tip = min(points, key=lambda p: abs(p[0] - r.centre[0]))
+        up = tip[1] < widest[1] - 0.1
+        ways.append((s["label"], near(r.centre[0], back.centre[0]) and up == (kit.flip == "long-edge")))
+        offsets.append(r.y - back.y if up else back.y + back.height - r.y - r.height)
+    how = "columns" if kit.flip == "long-edge" else "rows"
+    tally.check(f"{name}: label in the middle of its front's back ({how} mirrored)", middles, "geometry of turning a sheet")
+    tally.check(f"{name}: arrow to the front's top", ways, "geometry of turning a sheet")
+    tally.check(f"{name}: all backs equally far from their fronts' tops", [
+        ("spread", max(offsets) - min(offsets) <= TOLERANCE_MM)
+    ], "geometry of turning a sheet")
+
+
+def check_tiles(tally, kit):
+    tiles = kit.manifest["tiles"]
+    page_of = lambda t: kit.tiles.pages[t["page"] - 1]
+    bordered = lambda t: Rect(*(t[k] - TILE_BORDER_MM for k in ("x_mm", "y_mm")), *[t["side_mm"] + 2 * TILE_BORDER_MM] * 2)
+    tally.check("tiles: cut line around tile and border", (
+        (t["label"], outlined(page_of(t), bordered(t))) for t in tiles
+    ), "manifest.json")
+    tally.check("tiles: tick marks at the quarter points of every side", (
+        (t["label"], all(tick_lines(page_of(t), t["x_mm"], t["y_mm"], t["side_mm"], 0.3))) for t in tiles
+    ), "design")
+    tally.check("tiles: label on the border", (
+        (t["label"], page_of(t).words_in(bordered(t)) == t["label"]) for t in tiles
+    ), "manifest.json")
+    rasters, shown = {}, []
+    picture = numpy.asarray(Image.open(kit.folder / kit.settings.get("picture", {}).get("file", "picture.png")).convert("RGB"))
+    for t in tiles:
+        raster = rasters.setdefault(t["page"], page_of(t).raster(TILE_PX_PER_MM))
+        shown.append((t["label"], shows_its_part(raster, picture, t, kit.manifest["grid"])))
+    tally.check("tiles: the picture's own part at exact size, white around it", shown, "picture, rasterised by PDFium")
+
+
+def shows_its_part(raster, picture, tile, grid):
+    """Compares the raster with the picture: each pixel's colour lies between the darkest and the lightest that the
+    picture has within 0.1 mm of it (30 of 255 more for JPEG and colour management); around the tile it is white."""
+    height, width, _ = picture.shape
+    side = min(width / grid["columns"], height / grid["rows"])
+    left = (width - side * grid["columns"]) / 2 + tile["column"] * side
+    top = (height - side * grid["rows"]) / 2 + tile["row"] * side
+    x0, y0, count = (round(tile[key] * TILE_PX_PER_MM) for key in ("x_mm", "y_mm", "side_mm"))
+    middles = numpy.arange(1, count - 1) + 0.5
+    steps = (-TOLERANCE_MM, 0.0, TOLERANCE_MM)
+
+    def near_by(first, edge_mm, start, most):
+        mm = (middles + first) / TILE_PX_PER_MM - edge_mm
+        return [numpy.clip(start + (mm + d) * side / tile["side_mm"], 0, most - 1).astype(int) for d in steps]
+
+    columns, rows = near_by(x0, tile["x_mm"], left, width), near_by(y0, tile["y_mm"], top, height)
+    wanted = numpy.stack([picture[numpy.ix_(ys, xs)] for ys in rows for xs in columns]).astype(int)
+    printed = raster[y0 + 1 : y0 + count - 1, x0 + 1 : x0 + count - 1].astype(int)
+    same = (printed >= wanted.min(axis=0) - 30) & (printed <= wanted.max(axis=0) + 30)
+    out = round(0.25 * TILE_PX_PER_MM)  # beyond the hairline around the tile, before the tick marks
+    rim = [raster[y0 - out, x0 : x0 + count], raster[y0 + count + out - 1, x0 : x0 + count],
+           raster[y0 : y0 + count, x0 - out], raster[y0 : y0 + count, x0 + count + out - 1]]
+    return same.all(axis=2).mean() > 0.995 and (numpy.concatenate(rim).min(axis=1) > 200).mean() > 0.95
+
+
+def check_cards(tally, kit):
+    grid = kit.manifest["grid"]
+    wall_height = grid["rows"] * grid["square_mm"]
+    placed = []
+    for card in kit.manifest["cards"]:
+        spots = [(p, r) for p in kit.cards.pages for r in code_places(p, card)]
+        if len(spots) != 1:
+            placed.append((card["text"], False))
+            continue
+        page, (r, turned) = spots[0]
+        side = grid["square_mm"]
+        along = {"column": card["wall_x_mm"] % side, "row": card["wall_y_mm"] % side, "corner": CARD_MM / 2}[card["kind"]]
+        across = {"column": card["wall_y_mm"] - wall_height, "row": card["wall_x_mm"] + CARD_MM, "corner": CARD_MM / 2}[card["kind"]]
+        lying = (side, CARD_MM, along, across)
+        standing = (CARD_MM, side, across, along)
+        strip = 8.0
+        top = card["wall_y_mm"] < 0
+        corner = (CARD_MM, CARD_MM + strip, CARD_MM / 2, CARD_MM / 2 + (strip if top else 0))
+        w, h, cx, cy = {"corner": corner, "column": lying, "row": standing}[card["kind"]]
+        if turned:
+            w, h, cx, cy = h, w, h - cy, cx
+        x, y = r.centre
+        placed.append((card["text"], outlined(page, Rect(x - cx, y - cy, w, h))))
+    tally.check("cards: each code once, its modules the manifest's, centred where the card's place on the wall says",
+                placed, "manifest.json and the ring of cards in the design")
+
+
+def code_places(page, card):
+    """Where on a page the card's code is drawn, and whether it is turned by a quarter."""
+    module = card["module_mm"]
+    wanted = modules_of_hex(card["modules"])
+    finders = [r for r in page.filled if near(r.width, 7 * module) and near(r.height, module)]
+    finders += [r for r in page.filled if near(r.height, 7 * module) and near(r.width, module)]
+    for x, y in sorted({(round(r.x, 3), round(r.y, 3)) for r in finders}):
+        drawn, exact = modules_drawn(page, x, y, module)
+        for turned in (False, True):
+            if exact and (numpy.rot90(drawn, -1 if not turned else 0) == numpy.rot90(wanted, -1)).all():
+                yield Rect(x, y, 21 * module, 21 * module), turned
+
+
+def check_decoding(tally, kit):
+    """Every code as a phone would read it, out of the rasterised page."""
+    for name, pdf, wanted in (
+        ("squares", kit.squares, [s["text"] for s in kit.manifest["squares"]]),
+        ("cards", kit.cards, [c["text"] for c in kit.manifest["cards"]]),
+    ):
+        by_zxing, by_opencv, levels = Counter(), Counter(), []
+        for page in pdf.pages:
+            raster = page.raster(PX_PER_MM)
+            for found in zxingcpp.read_barcodes(raster, formats=zxingcpp.BarcodeFormat.QRCode):
+                by_zxing[found.text] += 1
+                levels.append((found.text, found.ec_level == "H"))
+                by_opencv[opencv_reads(raster, found.position)] += 1
+        source = "ISO/IEC 18004, read at 300 dots an inch"
+        tally.check(f"{name}: every code once by zxing-cpp", ((t, by_zxing[t] == 1) for t in wanted), source)
+        tally.check(f"{name}: no other code", [(sum(by_zxing.values()), sum(by_zxing.values()) == len(wanted))], source)
+        tally.check(f"{name}: every code once by OpenCV", ((t, by_opencv[t] == 1) for t in wanted), source)
+        tally.check(f"{name}: error correction H", levels, "ISO/IEC 18004, by zxing-cpp")
+        tally.check(f"{name}: at most 10 characters", ((t, len(t) <= 10) for t in wanted),
+                    "ISO/IEC 18004, capacity of version 1-H, alphanumeric")
+
+
+def opencv_reads(raster, position):
+    """OpenCV is given one code at a time, with its quiet zone, enlarged: its search for many takes minutes."""
+    corners = [position.top_left, position.top_right, position.bottom_right, position.bottom_left]
+    xs, ys = [p.x for p in corners], [p.y for p in corners]
+    white = round((max(xs) - min(xs)) * 4 / 21 * 0.9)
+    part = raster[max(min(ys) - white, 0) : max(ys) + white, max(min(xs) - white, 0) : max(xs) + white]
+    for factor in (1, 2, 3, 1.5, 2.5, 4):
+        large = cv2.resize(part, None, fx=factor, fy=factor, interpolation=cv2.INTER_CUBIC)
+        text, *_ = cv2.QRCodeDetector().detectAndDecode(cv2.cvtColor(large, cv2.COLOR_RGB2BGR))
+        if text:
+            return text
+    return None
+
+
+def check_trade(tally, kit):
+    """What the ruler is for: printed “fit to page”, an inch is no inch, and the ruler shows it."""
+    grid = kit.manifest["grid"]
+    factor = grid["square_mm"] / grid["tile_mm"]
+    usual = grid["tile_mm"] == INCH_MM and grid["square_mm"] == 5 * INCH_MM
+    if usual:
+        tally.check("an inch redrawn on five: scale factor 5, area 25 times", [
+            (factor, abs(factor - 5) < 1e-9), (factor**2, abs(factor**2 - 25) < 1e-9)
+        ], "common practice, no source")
+    width, height, _ = PAPERS[kit.paper]
+    fit = min((width - 2 * UNPRINTABLE_MM) / width, (height - 2 * UNPRINTABLE_MM) / height)
+    page = kit.tiles.pages[0]
+    found = {ratio: longest_dark_run(page, ratio) for ratio in (1.0, fit)}
+    tally.check(f"printed at {fit:.1%} (“fit to page”), the 4 in ruler shows it", [
+        (f"100 %: {found[1.0]:.1f} mm", abs(found[1.0] - 4 * INCH_MM) <= 0.3),
+        (f"fit: {found[fit]:.1f} mm", 4 * INCH_MM - found[fit] > 2.0),
+    ], "common practice, no source; rasterised by PDFium")
+
+
+def longest_dark_run(page, ratio):
+    """Length of the longer ruler on paper in mm when the page is printed at a ratio: its line, looked for in the strip."""
+    px_per_mm = 10.0
+    ink = page.raster(px_per_mm * ratio).max(axis=2) < 140
+    rulers = [line for line in page.lines if near(max(line.width, line.height), 4 * INCH_MM)]
+    if not rulers:
+        return 0.0
+    ruler = rulers[0]
+    x, y = (round(c * ratio * px_per_mm) for c in ruler.centre)
+    lines = ink[y - 3 : y + 4].any(axis=0) if ruler.width > ruler.height else ink[:, x - 3 : x + 4].any(axis=1)
+    best = run = 0
+    for dark in lines:
+        run = run + 1 if dark else 0
+        best = max(best, run)
+    return best / px_per_mm
+
+
+def main():
+    if len(sys.argv) != 2:
+        sys.exit(__doc__)
+    kit, tally = Kit(sys.argv[1]), Tally()
+    check_pages(tally, kit)
+    check_squares(tally, kit)
+    check_backs(tally, kit, "squares", kit.manifest["squares"], 0.0)
+    check_tiles(tally, kit)
+    check_backs(tally, kit, "tiles", kit.manifest["tiles"], TILE_BORDER_MM)
+    check_cards(tally, kit)
+    check_decoding(tally, kit)
+    check_trade(tally, kit)
+    print(f"{tally.passed} passed, {tally.failed} failed")
+    sys.exit(tally.failed > 0)
+
+
+if __name__ == "__main__":
+    main()
