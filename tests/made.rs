@@ -63,9 +63,11 @@ fn count(seed: u64, what: u64, below: u64) -> usize {
 }
 
 fn plan(seed: u64) -> Printed {
+    // every size occurs, small ones more often: large photos take long to make
+    let less = |what: u64, most: usize| count(seed, what, 17) * count(seed, what + 40, 17) * most / 256;
     let grid = Grid {
-        columns: 4 + count(seed, 1, 17),
-        rows: 3 + count(seed, 2, 12),
+        columns: 4 + less(1, 16),
+        rows: 3 + less(2, 11),
         square_mm: 127.0,
         tile_mm: 25.4,
         rows_from: if pick(seed, 3, 2) == 0 { RowsFrom::Bottom } else { RowsFrom::Top },
@@ -80,7 +82,7 @@ fn plan(seed: u64) -> Printed {
 fn options(seed: u64, cells: usize) -> Options {
     let mut options = Options::varied(seed);
     (options.width, options.height) = (640, 480);
-    let more = if cells > 100 { 0.02 } else { 0.1 };
+    let more = if cells > 100 { 0.02 } else if cells > 40 { 0.05 } else { 0.1 };
     options.min_px_per_module = Some(2.02 + more * pick(seed, 5, 12) as f64);
     options.cards = [Cards::All, Cards::Corners, Cards::None][count(seed, 6, 3)];
     options.sensor.mirrored = pick(seed, 7, 8) == 0;
@@ -115,6 +117,18 @@ fn read_wall(seed: u64, picture: &Picture) -> Score {
     let printed = plan(seed);
     let options = options(seed, printed.grid.count());
     let made = make(&printed, picture, &options).unwrap();
+    if std::env::var("DUMP").is_ok() {
+        made.image.save(format!("/tmp/look/w{seed}.png")).unwrap();
+        std::fs::write(format!("/tmp/look/w{seed}.truth.json"), serde_json::to_vec(&made.truth).unwrap()).unwrap();
+        let book = Book::new(&printed);
+        let photo = Photo::open(&made.jpeg).unwrap();
+        if let Ok(wall) = read::one::codes(&photo.luma, &printed, &book) {
+            for (site, seen) in &wall.nameless {
+                let m = seen.found.matched;
+                println!("wall {seed} nameless {site:?} score {:.2} second {:.2} shared {:.2} strength {:.2} likelier {:.1} explained {:.2} best {:?} px {:.2}", m.score, m.second, m.shared, m.strength, m.likelier(), m.explained(), book.whose(m.best), seen.found.pose.px_per_module());
+            }
+        }
+    }
     let photo = Photo::open(&made.jpeg).unwrap();
     assert!(photo.made, "the file says that it is made");
     match read::photo(&photo, &printed, &Book::new(&printed)) {
