@@ -1,5 +1,7 @@
 //! Made photos: their faults, their geometry, their files, and what is refused.
 
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test fails by panicking")]
+
 #[path = "rehearse/command.rs"]
 mod command;
 #[path = "rehearse/faults.rs"]

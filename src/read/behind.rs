@@ -1,15 +1,16 @@
 //! Cells where no code was named: does the wall behind show, or does a square hang there that cannot be read?
 //!
-//! Told apart by what the same photo shows elsewhere. Beside the wall and above it no square hangs: what a cell must look
-//! like to be empty is seen there. Where that cannot be seen, a cell counts as empty only if it is much smoother than every
+//! Told apart by what the same photo shows elsewhere. Beside the wall no square hangs: what a cell must look like to be empty
+//! is seen there. Where that cannot be seen, two cells count as empty if they look the same and are much smoother than every
 //! square that was read. Colour is compared as hue, whatever the light; pencil shows as grain; and brightness is compared
-//! with the white paper around the nearest codes, so that a grey ladder in front of the wall is no grey wall.
+//! with the white paper in the nearest codes, so that a grey ladder in front of the wall is no grey wall.
 
 use image::RgbImage;
 
-use super::pose::{HALF, Pose};
+use super::pose::Pose;
 use super::reading::{Camera, Sight};
 use crate::frame::{PhotoPx, Point, WallMm, float, floor_index};
+use crate::plan::code::SIDE;
 use crate::plan::{Cell, Grid};
 
 /// Places looked at along a cell's side, over its middle part.
@@ -27,10 +28,12 @@ const BARE: f64 = 0.6;
 /// Less of a cell than this in the photo, and it was not seen.
 const SEEN: f64 = 0.5;
 /// More of a cell than this share darker than [`DARK`] of its median: something was drawn or printed there.
-const MARKED: f64 = 0.006;
+const MARKED: f64 = 0.008;
 const DARK: f64 = 0.62;
 /// How much brighter or darker a cell may be than the surroundings, both against the nearest white.
-const BRIGHTER: f64 = 1.22;
+const BRIGHTER: f64 = 1.24;
+/// How alike two cells must be to be empty together: in hue, and in brightness and grain as a ratio.
+const ALIKE: (f64, f64) = (0.008, 1.25);
 /// So many of the nearest whites are taken together.
 const WHITES: usize = 4;
 /// Grey levels below the brightest that count as drowned in light.
@@ -59,27 +62,48 @@ pub struct Behind<'a> {
     grid: Grid,
     /// Brightness of white paper, and where.
     whites: Vec<(Point<WallMm>, f64)>,
-    surroundings: Option<Look>,
+    /// What is above the wall, to its right, below, and to its left.
+    surroundings: Vec<Look>,
     smoothest: Option<[f64; 2]>,
+    /// Cells without a named code.
+    others: Vec<(Cell, Look)>,
     brightest: f64,
 }
 
 impl<'a> Behind<'a> {
-    /// Looks at the surroundings of the wall, and at the cells where squares were read; `poses` are their codes'.
+    /// Looks at the surroundings of the wall, and at its cells; `read` are the cells where squares were read, with their
+    /// codes' poses, `cards` says whether cards hang to the left and below.
     #[must_use]
-    pub fn new(colour: &'a RgbImage, camera: &'a Camera, grid: Grid, read: &[(Cell, Pose)]) -> Self {
-        let brightest = brightest(colour);
-        let mut behind =
-            Self { colour, camera, grid, whites: Vec::new(), surroundings: None, smoothest: None, brightest };
-        behind.whites =
+    pub fn new(
+        colour: &'a RgbImage,
+        camera: &'a Camera,
+        grid: Grid,
+        read: &[(Cell, Pose)],
+        cards: bool,
+    ) -> Self {
+        let whites =
             read.iter().filter_map(|(cell, pose)| Some((grid.centre(*cell), white(colour, pose)?))).collect();
-        behind.surroundings = behind.look(beside(&grid));
-        let looks: Vec<Look> =
-            read.iter().filter_map(|(cell, _)| behind.look(places(&grid, *cell))).collect();
+        let mut behind = Self {
+            colour,
+            camera,
+            grid,
+            whites,
+            surroundings: Vec::new(),
+            smoothest: None,
+            others: Vec::new(),
+            brightest: brightest(colour),
+        };
+        // above and to the right nothing of the evening's own hangs; the floor or a ladder is likelier below
+        let sides = [0..2, if cards { 2..2 } else { 2..4 }];
+        let looks = sides.map(|sides| sides.filter_map(|side| behind.look(beside(&grid, side))).collect());
+        behind.surroundings = looks.into_iter().find(|looks: &Vec<Look>| !looks.is_empty()).unwrap_or_default();
+        let looks: Vec<Look> = read.iter().filter_map(|(cell, _)| behind.look(places(&grid, *cell))).collect();
         if looks.len() >= 5 {
             let tenth = |of: fn(&Look) -> f64| quantile(looks.iter().map(of).collect(), 0.1);
             behind.smoothest = Some([tenth(|l| l.grain[0]), tenth(|l| l.grain[1])]);
         }
+        let unread = grid.cells().filter(|cell| read.iter().all(|(other, _)| other != cell));
+        behind.others = unread.filter_map(|cell| Some((cell, behind.look(places(&grid, cell))?))).collect();
         behind
     }
 
@@ -93,14 +117,20 @@ impl<'a> Behind<'a> {
         if seen < SEEN {
             return (Sight::Unseen, 1.0 - seen);
         }
-        let Some(look) = self.look(places(&self.grid, cell)) else { return (Sight::Unseen, 0.5) };
-        if look.level > self.brightest - CLIPPED || look.dark > MARKED {
+        let Some((_, look)) = self.others.iter().find(|(other, _)| *other == cell) else {
+            return (Sight::Unseen, 0.5);
+        };
+        let usual_dark = self.surroundings.iter().map(|s| s.dark).fold(0.0, f64::max);
+        if look.level > self.brightest - CLIPPED || look.dark > MARKED + 2.0 * usual_dark {
             return (Sight::Unread, 0.8);
         }
-        match (self.surroundings.map(|s| like(&look, &s)), self.smoothest.map(|s| bare(&look, s))) {
-            (Some(true), _) => (Sight::Empty, 0.95),
-            (_, Some(true)) => (Sight::Empty, 0.8),
-            _ => (Sight::Unread, 0.8),
+        let twin = || self.others.iter().any(|(other, twin)| *other != cell && alike(look, twin));
+        if self.surroundings.iter().any(|surroundings| like(look, surroundings)) {
+            (Sight::Empty, 0.95)
+        } else if self.surroundings.is_empty() && self.smoothest.is_some_and(|s| bare(look, s)) && twin() {
+            (Sight::Empty, 0.8)
+        } else {
+            (Sight::Unread, 0.8)
         }
     }
 
@@ -133,7 +163,7 @@ impl<'a> Behind<'a> {
             greens.push(here[1] / sum);
             levels.push(sum / 3.0);
             grains.push(apart(right).max(apart(below)));
-            if i % 16 == 0 {
+            if i % 7 == 0 {
                 whites.push(sum / 3.0 / self.white_near(place).unwrap_or(255.0).max(1.0));
             }
         }
@@ -162,19 +192,14 @@ fn places(grid: &Grid, cell: Cell) -> impl Iterator<Item = Point<WallMm>> + use<
     (0..ALONG * ALONG).map(move |i| Point::new(corner.x + along(i % ALONG), corner.y + along(i / ALONG)))
 }
 
-/// The brightness of the paper around a code: the upper quartile along a line 2 modules outside of it.
+/// The brightness of the paper in a code: of its lightest modules.
 fn white(colour: &RgbImage, pose: &Pose) -> Option<f64> {
-    let out = 2.0;
-    let end = 2.0 * HALF + out;
-    let levels: Vec<f64> = (0..24)
-        .flat_map(|i| {
-            let t = -out + (end + out) * float(i) / 23.0;
-            [(t, -out), (t, end), (-out, t), (end, t)]
-        })
-        .map(|(x, y)| pose.module_to_photo(Point::new(x, y)))
+    let along = |i: usize| float(i) + 0.5;
+    let levels: Vec<f64> = (0..SIDE * SIDE)
+        .map(|i| pose.module_to_photo(Point::new(along(i % SIDE), along(i / SIDE))))
         .filter_map(|p| Some(pixel(colour, p.x, p.y)?.iter().sum::<f64>() / 3.0))
         .collect();
-    (!levels.is_empty()).then(|| quantile(levels, 0.75))
+    (!levels.is_empty()).then(|| quantile(levels, 0.85))
 }
 
 /// Whether a cell looks like the surroundings.
@@ -192,14 +217,28 @@ fn bare(cell: &Look, smoothest: [f64; 2]) -> bool {
     cell.grain[0] < BARE * smoothest[0] && cell.grain[1] < BARE * smoothest[1]
 }
 
-/// Places above the wall and to its right, where neither squares nor cards hang.
-fn beside(grid: &Grid) -> impl Iterator<Item = Point<WallMm>> {
+/// Whether two cells look the same.
+fn alike(a: &Look, b: &Look) -> bool {
+    let ratio = |a: f64, b: f64| (1.0 / ALIKE.1..ALIKE.1).contains(&(a / b.max(1e-6)));
+    (a.hue[0] - b.hue[0]).hypot(a.hue[1] - b.hue[1]) < ALIKE.0
+        && ratio(a.white, b.white)
+        && ratio(a.grain[0], b.grain[0])
+        && ratio(a.grain[1], b.grain[1])
+}
+
+/// Places beside the wall: 0 above it, 1 to its right, 2 below, 3 to its left.
+fn beside(grid: &Grid, side: usize) -> impl Iterator<Item = Point<WallMm>> + use<> {
     let size = grid.size();
-    let deep = 10;
-    (0..400 * deep).flat_map(move |i| {
-        let along = float(i % 400) / 399.0;
-        let away = BESIDE_MM.start + (BESIDE_MM.end - BESIDE_MM.start) * float(i / 400) / float(deep);
-        [Point::new(along * size.x, -away), Point::new(size.x + away, along * size.y)]
+    let (long, deep) = (200, 10);
+    (0..long * deep).map(move |i| {
+        let along = float(i % long) / float(long - 1);
+        let away = BESIDE_MM.start + (BESIDE_MM.end - BESIDE_MM.start) * float(i / long) / float(deep);
+        match side {
+            0 => Point::new(along * size.x, -away),
+            1 => Point::new(size.x + away, along * size.y),
+            2 => Point::new(along * size.x, size.y + away),
+            _ => Point::new(-away, along * size.y),
+        }
     })
 }
 

@@ -13,7 +13,7 @@ use crate::plan::Modules;
 use crate::plan::code::SIDE;
 
 /// Modules of quiet zone that are compared too. More would often be drawn on.
-const MARGIN: usize = 1;
+const MARGIN: usize = 0;
 /// Places compared along a module's side.
 const PER_MODULE: usize = 2;
 /// Places compared along a code's side.

@@ -146,7 +146,8 @@ mod tests {
     proptest! {
         #[test]
         fn a_line_across_a_turned_pattern_is_as_long_as_geometry_says(turn in -0.78..0.78_f64, size in 1.0..9.0_f64) {
-            let (u, v) = (Vector::<crate::frame::PhotoPx>::new(size, 0.0).turned(turn), Vector::new(0.0, size).turned(turn));
+            let side = |x, y| Vector::<crate::frame::PhotoPx>::new(x, y).turned(turn);
+            let (u, v) = (side(size, 0.0), side(0.0, size));
             let run = expected_run([u.x, v.x], [u.y, v.y]);
             prop_assert!((run - size / turn.cos()).abs() < 1e-9);
         }

@@ -46,7 +46,7 @@ pub fn photo(photo: &Photo, printed: &Printed, book: &Book) -> Result<PhotoReadi
     let layout = Layout::of(printed);
     let read: Vec<(Cell, Pose)> =
         wall.squares.iter().filter_map(|(site, seen)| Some((cell_at(*site)?, seen.found.pose))).collect();
-    let behind = Behind::new(&photo.colour, &wall.camera, printed.grid, &read);
+    let behind = Behind::new(&photo.colour, &wall.camera, printed.grid, &read, wall.cards > 0);
     let cells: Vec<CellReading> = printed
         .grid
         .cells()

@@ -55,7 +55,7 @@ pub const THOROUGH: Effort = Effort {
 /// What is taken for the middle of a finder pattern.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 enum Mark {
-    /// 3, 5, 7 and 9 modules wide squares in turn dark, light, dark and light.
+    /// 3, 5 and 7 modules wide squares in turn dark, light and dark. What is around is not looked at: visitors draw there.
     Rings,
     /// A dark square of 3 modules in light: what the sun leaves of it.
     Dot,
@@ -313,20 +313,26 @@ impl Sums {
         super::draw::single(f64::from(sum))
     }
 
-    /// Correlation of the 9 × 9 modules about a corner between places with a mark. Of their 324 places, 132 are dark in
-    /// rings and 36 in a dot.
+    /// Correlation of what lies about a corner between places with a mark: 7 × 7 modules of 196 places for rings, of which
+    /// 132 are dark; 9 × 9 modules of 324 places for a dot, of which 36 are dark.
     fn rate(&self, x: usize, y: usize, mark: Mark) -> f32 {
-        let [a3, a5, a7, a9] = [3, 5, 7, 9].map(|half| self.square_sum(&self.level, x, y, half));
-        let mean = a9 / 324.0;
-        let power = self.square_sum(&self.square, x, y, 9) / 324.0 - mean * mean;
+        let half = match mark {
+            Mark::Rings => 7,
+            Mark::Dot => 9,
+        };
+        let all = super::draw::single(float(4 * half * half));
+        let sum = self.square_sum(&self.level, x, y, half);
+        let mean = sum / all;
+        let power = self.square_sum(&self.square, x, y, half) / all - mean * mean;
         if power < 0.5 {
             return 0.0;
         }
+        let [a3, a5] = [3, 5].map(|half| self.square_sum(&self.level, x, y, half));
         let (dark, places) = match mark {
-            Mark::Rings => (a3 + a7 - a5, 132.0_f32),
+            Mark::Rings => (sum - a5 + a3, 132.0_f32),
             Mark::Dot => (a3, 36.0),
         };
-        let light = 324.0 - places;
-        ((a9 - dark) / light - dark / places) * (light * places).sqrt() / 324.0 / power.sqrt()
+        let light = all - places;
+        ((sum - dark) / light - dark / places) * (light * places).sqrt() / all / power.sqrt()
     }
 }

@@ -7,14 +7,32 @@ use crate::photo::Luma;
 use crate::plan::code::SIDE;
 
 /// What the code with this pose says, decoded the ordinary way with error correction; `None` where that fails.
+///
+/// Dark and light are told apart by one level for the whole code, and if that fails by the levels around each module.
 #[must_use]
 pub fn text(luma: &Luma, pose: &Pose) -> Option<String> {
     let levels = pose.modules(luma);
     let half = threshold(&levels);
-    let grid =
-        SimpleGrid::from_func(SIDE, |x, y| levels.get(y * SIDE + x).is_some_and(|level| *level < half));
-    let (_, text) = Grid::new(grid).decode().ok()?;
-    Some(text)
+    let around = around(&levels);
+    let decode = |dark: &dyn Fn(usize) -> bool| {
+        let grid = SimpleGrid::from_func(SIDE, |x, y| dark(y * SIDE + x));
+        Grid::new(grid).decode().ok().map(|(_, text)| text)
+    };
+    decode(&|i| levels[i] < half)
+        .or_else(|| decode(&|i| levels[i] < (half + around[i]) / 2.0))
+        .or_else(|| decode(&|i| levels[i] < around[i]))
+}
+
+/// The mean of the 5 × 5 modules around each, as far as they lie in the code.
+fn around(levels: &[f32]) -> Vec<f32> {
+    let span = |k: usize| k.saturating_sub(2)..(k + 3).min(SIDE);
+    (0..SIDE * SIDE)
+        .map(|i| {
+            let near = span(i / SIDE).flat_map(|y| span(i % SIDE).map(move |x| levels[y * SIDE + x]));
+            let (sum, count) = near.fold((0.0, 0.0_f32), |(s, n), level| (s + level, n + 1.0));
+            sum / count.max(1.0)
+        })
+        .collect()
 }
 
 /// The middle between the means of dark and light, found by four rounds of dividing the levels by it.

@@ -5,9 +5,10 @@ use image::{ImageEncoder, RgbImage, codecs::jpeg::JpegEncoder};
 
 use super::RehearseError;
 use super::options::Options;
+use crate::photo::MADE_WORDS;
 
-/// What the file says of itself; `photo` looks for it.
-pub(super) const MADE: &str = "made picture, not a photo (everysquare rehearse)";
+/// The program's name in the file.
+const SOFTWARE: &str = "everysquare rehearse";
 
 /// The pixels as a file of an EXIF orientation stores them (Exif 2.32, tag 0x0112): the way back from upright.
 ///
@@ -57,9 +58,9 @@ enum Value {
 fn exif(orientation: u16, taken: Option<&str>) -> Vec<u8> {
     let text = |words: &str| Value::Text(words.bytes().chain([0]).collect());
     let mut main = vec![
-        (0x010e, text(MADE)),                   // ImageDescription
-        (0x0112, Value::Short(orientation)),    // Orientation
-        (0x0131, text("everysquare rehearse")), // Software
+        (0x010e, text(&format!("{MADE_WORDS} ({SOFTWARE})"))), // ImageDescription
+        (0x0112, Value::Short(orientation)),                   // Orientation
+        (0x0131, text(SOFTWARE)),                              // Software
     ];
     let Some(taken) = taken else { return [header(), directory(8, &main)].concat() };
     let date = [(0x9003, text(taken))]; // DateTimeOriginal

@@ -214,3 +214,75 @@ impl Sheet {
         self.texture.at(u, v)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::frame::Point;
+    use crate::plan::cards::all_cards;
+    use crate::plan::{Grid, Modules, PrintedSquare, RowsFrom, Tag};
+    use crate::rehearse::options::Faults;
+    use crate::rehearse::{camera, faults};
+
+    fn printed() -> Printed {
+        let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let tag = Tag::new("K7M").unwrap();
+        let square = |cell| {
+            let label = grid.label(cell);
+            let text = tag.square(&label);
+            PrintedSquare { cell, modules: Modules::encode(&text).unwrap(), label, text }
+        };
+        Printed {
+            name: "Evening".to_owned(),
+            tag: tag.to_string(),
+            grid,
+            module_mm: 0.6,
+            code_top_left: Point::new(106.4, 106.4),
+            squares: grid.cells().map(square).collect(),
+            cards: all_cards(&grid, tag).unwrap(),
+        }
+    }
+
+    /// The topmost layer that holds a ray, asked of every layer.
+    fn topmost(wall: &Wall, ground: &Ground) -> Option<usize> {
+        let holds = |index: &usize| {
+            let layer = &wall.layers[*index];
+            layer.outside(layer.meet(ground)) <= 0.0
+        };
+        (0..wall.layers.len()).rev().find(holds)
+    }
+
+    #[test]
+    fn bins_change_nothing_that_a_ray_strikes() {
+        let printed = printed();
+        let picture = Picture { pixels: image::RgbImage::from_pixel(8, 6, image::Rgb([90, 120, 150])) };
+        let faults = Faults { torn: 2, covered: 2, turns: 2, missing: 1, ..Faults::default() };
+        for seed in 0..8 {
+            let mut options =
+                Options { width: 320, height: 240, faults: faults.clone(), ..Options::varied(seed) };
+            options.hanging.bend_mm = 3.0;
+            options.pose.yaw_degrees *= 2.0;
+            let hung = faults::plot(&printed, &options.faults, seed).unwrap();
+            let camera = camera::framed(&printed, &options).unwrap();
+            let wall = Wall::put_up(&printed, &picture, &hung, &options, &camera);
+            let mut plain = 0;
+            for i in 0..320 * 240 {
+                let Some(ground) = camera.look(float(i % 320) + 0.31, float(i / 320) + 0.77) else {
+                    continue;
+                };
+                let strike = wall.strike(&ground);
+                assert_eq!(strike.layer, topmost(&wall, &ground), "seed {seed}, pixel {i}");
+                match wall.kind(&ground) {
+                    Kind::Bare => assert_eq!((strike.layer, strike.left), (None, 1.0)),
+                    Kind::Plain(index) => {
+                        plain += 1;
+                        assert_eq!((strike.layer, strike.left), (Some(index), 1.0));
+                        assert!(!wall.is_fine(&strike), "seed {seed}: a code is near pixel {i}");
+                    }
+                    Kind::Mixed => {}
+                }
+            }
+            assert!(plain > 1_000, "seed {seed}: only {plain} pixels are plain");
+        }
+    }
+}

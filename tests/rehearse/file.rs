@@ -2,6 +2,8 @@
 
 use std::io::Cursor;
 
+use everysquare::frame::float;
+use everysquare::photo::Photo;
 use everysquare::rehearse::{Options, RehearseError, Sensor, make, stored_from_upright};
 use image::{DynamicImage, ImageDecoder, ImageReader, Rgb, RgbImage};
 
@@ -41,7 +43,7 @@ fn every_orientation_turns_back_upright() {
         let seen = upright(&made.jpeg);
         assert_eq!(seen.dimensions(), made.image.dimensions(), "orientation {orientation}");
         let off: u64 = seen.iter().zip(made.image.iter()).map(|(a, b)| u64::from(a.abs_diff(*b))).sum();
-        let mean = off as f64 / seen.len() as f64;
+        let mean = float(usize::try_from(off).unwrap()) / float(seen.len());
         assert!(mean < 4.0, "orientation {orientation}: a mean difference of {mean} levels");
     }
 }
@@ -66,6 +68,9 @@ fn the_file_says_that_it_is_made() {
     assert_eq!(says(exif::Tag::DateTimeOriginal), "2026-05-04 18:30:00");
     assert_eq!(exif.get_field(exif::Tag::Orientation, exif::In::PRIMARY).unwrap().value.get_uint(0), Some(6));
     assert!(made.truth.made);
+    let opened = Photo::open(&made.jpeg).unwrap();
+    assert!(opened.made);
+    assert_eq!(opened.taken.as_deref(), Some("2026-05-04T18:30:00"));
 }
 
 #[test]
@@ -97,7 +102,7 @@ fn ordinary_rooms_can_all_be_made() {
     for seed in 0..40 {
         let options = Options { width: 200, height: 150, ..Options::varied(seed) };
         let made = made(&printed(4, 3, 0.6), &options);
-        let mean = made.image.iter().map(|level| f64::from(*level)).sum::<f64>() / made.image.len() as f64;
+        let mean = made.image.iter().map(|level| f64::from(*level)).sum::<f64>() / float(made.image.len());
         assert!((70.0..235.0).contains(&mean), "seed {seed}: a mean level of {mean}");
     }
 }

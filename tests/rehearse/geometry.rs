@@ -1,6 +1,6 @@
 //! The truth's pixels against what the picture really shows, found without the model that made it.
 
-use everysquare::frame::{Map, Module, PhotoPx, Point};
+use everysquare::frame::{Map, Module, PhotoPx, Point, floor_index};
 use everysquare::rehearse::{Backing, Cards, CellTruth, Faults, Hanging, Made, Options, Pose, Sensor, State};
 use image::RgbImage;
 
@@ -9,7 +9,7 @@ use super::{bare, made, picture, printed, small};
 /// Brightness, 0 … 255 without the tone curve, between pixels' centres.
 fn light(image: &RgbImage, at: Point<PhotoPx>) -> f64 {
     let linear = |x: f64, y: f64| {
-        let clamp = |value: f64, count: u32| (value.max(0.0) as u32).min(count - 1);
+        let clamp = |value: f64, count: u32| u32::try_from(floor_index(value)).unwrap().min(count - 1);
         let green = f64::from(image.get_pixel(clamp(x, image.width()), clamp(y, image.height())).0[1]);
         255.0 * (green / 255.0).powf(2.2)
     };

@@ -119,8 +119,11 @@ pub(in crate::rehearse) struct Layer {
 }
 
 impl Layer {
+    /// How far the layer stands out at a place; beside it, as far as at its nearest edge, so that a ray that passes far
+    /// away is not drawn onto it.
     fn height(&self, at: [f64; 2]) -> f64 {
-        self.bend.height(at[0] * self.place.per_width - 1.0, at[1] * self.place.per_height - 1.0)
+        let (a, b) = (at[0] * self.place.per_width - 1.0, at[1] * self.place.per_height - 1.0);
+        self.bend.height(a.clamp(-1.0, 1.0), b.clamp(-1.0, 1.0))
     }
 
     /// Where on the layer, or beside it, a ray meets it.
