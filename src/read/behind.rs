@@ -96,8 +96,10 @@ impl<'a> Behind<'a> {
         // above and to the right nothing of the evening's own hangs; the floor or a ladder is likelier below
         let sides = [0..2, if cards { 2..2 } else { 2..4 }];
         let looks = sides.map(|sides| sides.filter_map(|side| behind.look(beside(&grid, side))).collect());
-        behind.surroundings = looks.into_iter().find(|looks: &Vec<Look>| !looks.is_empty()).unwrap_or_default();
-        let looks: Vec<Look> = read.iter().filter_map(|(cell, _)| behind.look(places(&grid, *cell))).collect();
+        behind.surroundings =
+            looks.into_iter().find(|looks: &Vec<Look>| !looks.is_empty()).unwrap_or_default();
+        let looks: Vec<Look> =
+            read.iter().filter_map(|(cell, _)| behind.look(places(&grid, *cell))).collect();
         if looks.len() >= 5 {
             let tenth = |of: fn(&Look) -> f64| quantile(looks.iter().map(of).collect(), 0.1);
             behind.smoothest = Some([tenth(|l| l.grain[0]), tenth(|l| l.grain[1])]);
