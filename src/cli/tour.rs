@@ -12,8 +12,8 @@ use crate::report::Report;
 /// Where the tour goes if no folder is named.
 const FOLDER: &str = "everysquare-tour";
 /// The seed of the tour's rehearsal, and the faults asked for.
-const REHEARSAL: [&str; 12] =
-    ["--seed", "5", "--swaps", "3", "--turns", "2", "--missing", "4", "--scribbled", "1", "--strangers", "1"];
+const REHEARSAL: [&str; 10] =
+    ["--seed", "5", "--swaps", "3", "--turns", "2", "--missing", "4", "--scribbled", "1"];
 /// The photo that this rehearsal makes.
 const PHOTO: &str = "5.jpg";
 /// What is said to be true of it.
@@ -33,19 +33,24 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let place = args.folder.display().to_string();
     console.say("tour-begins", &[("folder", place.as_str().into())]);
     put_sample(&folder)?;
+    console.line("");
     console.say("tour-sample", &[]);
 
+    console.line("");
     console.say("tour-print", &[]);
     type_in(&["print"], &[&args.folder], &[], console)?;
 
+    console.line("");
     console.say("tour-rehearse", &[]);
     type_in(&["rehearse"], &[&args.folder], &REHEARSAL, console)?;
 
+    console.line("");
     console.say("tour-check", &[]);
     let photo = folder.rehearsals().join(PHOTO);
     type_in(&["check"], &[&args.folder, &photo], &[], console)?;
 
     compare(&folder, console)?;
+    console.line("");
     console.say("tour-ends", &[("folder", place.as_str().into())]);
     Ok(Outcome::Right)
 }
@@ -98,6 +103,7 @@ fn compare(folder: &Folder, console: &mut Console) -> Result<(), CliError> {
             && (cell.found.is_none() || cell.found == truth.found)
     };
     let right = report.cells.iter().zip(&truth.cells).filter(|pair| agrees((pair.0, pair.1))).count();
+    console.line("");
     console.say("tour-compared", &[("right", right.into()), ("cells", truth.cells.len().into())]);
     Ok(())
 }

@@ -206,3 +206,51 @@ fn mean(a: &Finder, b: &Finder) -> Finder {
     let module = std::array::from_fn(|k| a.module[k] + (b.module[k] - a.module[k]) * t);
     Finder { centre: a.centre.towards(b.centre, t), module, crossings }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::paint::{event, paint, pose};
+    use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(60))]
+        #[test]
+        fn the_three_patterns_of_a_code_are_found(
+            at in 0_usize..80, px in 2.0..9.0_f64, degrees in -180.0..180.0_f64, x in 0.0..1.0_f64, y in 0.0..1.0_f64,
+        ) {
+            let side = 36.0 * px + 12.0;
+            let truth = pose(side / 2.0 + x, side / 2.0 + y, px, degrees);
+            let size = crate::frame::ceil_index(side);
+            let luma = paint(size, size, &[(truth, event("K7M").squares[at].modules.clone())]);
+            let found = find(&luma);
+            for (right, down) in [(-7.0, -7.0), (7.0, -7.0), (-7.0, 7.0)] {
+                let middle = truth.centre + truth.u * right + truth.v * down;
+                let nearest =
+                    found.iter().map(|f| f.centre.distance(middle).value()).fold(f64::INFINITY, f64::min);
+                prop_assert!(nearest < 0.35 * px, "a pattern is {nearest} px away, a module has {px} px");
+            }
+        }
+    }
+
+    #[test]
+    fn a_blank_picture_and_a_tiny_one_hold_no_pattern() {
+        for (width, height) in [(0, 0), (1, 1), (2, 2), (300, 200)] {
+            let luma = Luma { width, height, grey: vec![200; width * height] };
+            assert!(find(&luma).is_empty());
+        }
+    }
+
+    #[test]
+    fn a_chequerboard_is_bounded_work() {
+        let grey =
+            (0..600 * 600).map(|i| if (i % 600 / 3 + i / 600 / 3) % 2 == 0 { 20 } else { 230 }).collect();
+        assert!(find(&Luma { width: 600, height: 600, grey }).len() <= MOST);
+    }
+
+    #[test]
+    fn peaks_and_pits_smaller_than_the_step_are_passed_over() {
+        let line = [100.0, 104.0, 99.0, 20.0, 24.0, 18.0, 110.0, 108.0];
+        assert_eq!(turns(&line, 40.0), [1, 5, 6]);
+    }
+}

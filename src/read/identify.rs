@@ -156,3 +156,57 @@ fn strayed(rough: &Pose, pose: &Pose) -> bool {
     let grown = pose.px_per_module() / size;
     rough.centre.distance(pose.centre).value() > 4.0 * size || !(0.75..1.33).contains(&grown)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::paint::{event, paint, pose};
+    use super::*;
+    use crate::frame::Vector;
+    use proptest::prelude::*;
+
+    #[test]
+    fn every_code_of_an_event_is_named_and_no_other_events() {
+        let own = event("K7M");
+        let book = Book::new(&own);
+        let identifier = Identifier::new(&book);
+        let here = pose(30.0, 30.0, 1.6, 3.0);
+        for square in &own.squares {
+            let luma = paint(60, 60, &[(here, square.modules.clone())]);
+            let found = identifier.identify(&luma, here, Light::AsSeen).unwrap();
+            assert_eq!(found.whose, Some(Whose::Square(square.cell)), "{}", square.label);
+        }
+        // tags that differ in one character, so that as much as can be is alike
+        for tag in ["K7N", "K8M", "J7M", "7KM"] {
+            for square in &event(tag).squares {
+                let luma = paint(60, 60, &[(here, square.modules.clone())]);
+                for light in [Light::AsSeen, Light::Evened] {
+                    let whose = identifier.identify(&luma, here, light).and_then(|found| found.whose);
+                    assert_eq!(whose, None, "{tag} {}", square.label);
+                }
+            }
+        }
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(40))]
+        #[test]
+        fn a_rough_pose_becomes_an_exact_one(
+            at in 0_usize..80, px in 1.4..5.0_f64, degrees in -180.0..180.0_f64,
+            right in -0.6..0.6_f64, down in -0.6..0.6_f64, askew in -3.0..3.0_f64,
+        ) {
+            let own = event("K7M");
+            let book = Book::new(&own);
+            let side = 34.0 * px + 8.0;
+            let size = crate::frame::ceil_index(side);
+            let truth = pose(side / 2.0, side / 2.0, px, degrees);
+            let luma = paint(size, size, &[(truth, own.squares[at].modules.clone())]);
+            let off = pose(side / 2.0, side / 2.0, px, degrees + askew);
+            let rough = Pose { centre: off.centre + Vector::new(right * px, down * px), ..off };
+            let found = Identifier::new(&book).identify(&luma, rough, Light::AsSeen).unwrap();
+            prop_assert_eq!(found.whose, Some(Whose::Square(own.squares[at].cell)));
+            for (seen, there) in found.pose.corners().iter().zip(truth.corners()) {
+                prop_assert!(seen.distance(there).value() < 0.12 * px, "off by {:?}", seen.distance(there));
+            }
+        }
+    }
+}

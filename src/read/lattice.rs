@@ -121,3 +121,78 @@ pub fn quarters_between(pose: &Pose, u: Vector<PhotoPx>) -> Option<u32> {
     };
     (short < 0.4 * long).then_some(quarters)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::book::{Match, RANKED};
+    use super::super::place::whole;
+    use super::super::pose::HALF;
+    use super::*;
+    use crate::frame::{Map, Module, Point};
+    use proptest::prelude::*;
+
+    const LAYOUT: Layout = Layout { side: 127.0, module: 0.6, code: Point::new(106.4, 106.4) };
+    const MATCH: Match = Match {
+        best: 0,
+        score: 0.9,
+        second: 0.2,
+        shared: 0.8,
+        strength: 1.0,
+        bleached: false,
+        ranked: [0; RANKED],
+    };
+
+    /// A square's code as a tilted camera sees it, 2.5 px a mm.
+    fn seen(site: Site, turn: Turn, mirrored: bool) -> Found {
+        let at = |x: f64, y: f64| {
+            let to_wall = LAYOUT.module_to_square().then(&LAYOUT.square_to_wall(site, turn));
+            let p = to_wall.apply(Point::<Module>::new(HALF + x, HALF + y));
+            let near = 1.0 + 1e-4 * p.x;
+            let x = if mirrored { -2.5 * p.x } else { 2.5 * p.x };
+            Point::<PhotoPx>::new((5000.0 + x) / near, (900.0 + 2.5 * p.y + 0.2 * p.x) / near)
+        };
+        let pose =
+            Pose { centre: at(0.0, 0.0), u: at(1.0, 0.0) - at(0.0, 0.0), v: at(0.0, 1.0) - at(0.0, 0.0) };
+        Found { pose, whose: None, matched: MATCH }
+    }
+
+    proptest! {
+        #[test]
+        fn turned_squares_with_gaps_between_make_their_lattice(
+            turns in prop::collection::vec(0_u32..4, 20), gap in 0_usize..20, mirrored: bool,
+        ) {
+            let sites = (0..20).filter(|i| *i != gap).map(|i| {
+                let i = i64::try_from(i).unwrap();
+                Site { row: i / 5, column: i % 5 }
+            });
+            let sites: Vec<Site> = sites.collect();
+            let codes: Vec<Found> =
+                sites.iter().zip(&turns).map(|(s, t)| seen(*s, Turn::from_quarters(*t), mirrored)).collect();
+            let members = largest(&LAYOUT, &codes);
+            prop_assert_eq!(members.len(), sites.len());
+            // the lattice is the seed's: its origin, its upright
+            let seed = members.iter().find(|m| m.site == Site { row: 0, column: 0 } && m.turn == Turn::None).unwrap();
+            let back = Map::<PhotoPx, PhotoPx>::quarter_turns(turns[seed.code], Point::origin());
+            for m in &members {
+                let p = back.apply(Point::new(whole(m.site.column), whole(m.site.row)));
+                let found = Site { row: round(p.y) + sites[seed.code].row, column: round(p.x) + sites[seed.code].column };
+                prop_assert_eq!(found, sites[m.code]);
+                prop_assert_eq!((m.turn.quarters() + turns[seed.code]) % 4, turns[m.code]);
+            }
+        }
+    }
+
+    fn round(x: f64) -> i64 {
+        crate::frame::round_signed(x)
+    }
+
+    #[test]
+    fn codes_far_from_each_other_make_no_lattice() {
+        let codes = [
+            seen(Site { row: 0, column: 0 }, Turn::None, false),
+            seen(Site { row: 0, column: 2 }, Turn::None, false),
+        ];
+        assert_eq!(largest(&LAYOUT, &codes).len(), 1);
+        assert!(largest(&LAYOUT, &[]).is_empty());
+    }
+}

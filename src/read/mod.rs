@@ -39,6 +39,8 @@ pub mod identify;
 pub mod lattice;
 pub mod lens;
 pub mod one;
+#[cfg(test)]
+mod paint;
 pub mod place;
 pub mod pose;
 pub mod reading;

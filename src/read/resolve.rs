@@ -108,3 +108,71 @@ fn rate(votes: &[Vote], placing: &Placing) -> f64 {
     let home = votes.iter().filter(at_home).count();
     crate::frame::float(home) + UPRIGHT * crate::frame::float(upright)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::RowsFrom;
+    use proptest::prelude::*;
+
+    const GRID: Grid =
+        Grid { columns: 6, rows: 4, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+
+    /// What a lattice shows of squares at these cells of the wall, when `placing` leads back to the wall.
+    fn votes(placing: &Placing, squares: &[(Cell, Cell, Turn)]) -> Vec<Vote> {
+        let back = Turn::from_quarters(4 - placing.turn.quarters());
+        squares
+            .iter()
+            .map(|(cell, home, turn)| {
+                let whole = |n: usize| i64::try_from(n).unwrap();
+                let wall =
+                    Site { row: whole(cell.row) - placing.down, column: whole(cell.column) - placing.right };
+                let turn = Turn::from_quarters(turn.quarters() + back.quarters());
+                Vote { site: turned(wall, back), turn, home: Some(*home) }
+            })
+            .collect()
+    }
+
+    fn placing(quarters: u32, right: i64, down: i64) -> Placing {
+        Placing { turn: Turn::from_quarters(quarters), right, down }
+    }
+
+    proptest! {
+        #[test]
+        fn squares_in_their_cells_say_where_the_lattice_belongs(
+            quarters in 0_u32..4, right in -9_i64..9, down in -9_i64..9, first in 0_usize..12, count in 3_usize..12,
+        ) {
+            let cells: Vec<Cell> = GRID.cells().skip(first).take(count).collect();
+            let squares: Vec<_> = cells.iter().map(|c| (*c, *c, Turn::None)).collect();
+            let truth = placing(quarters, right, down);
+            prop_assert_eq!(resolve(&GRID, &votes(&truth, &squares), |_| 0.0), Some(truth));
+        }
+
+        #[test]
+        fn a_whole_wall_of_misplaced_squares_fits_in_one_place(quarters in 0_u32..4, right in -9_i64..9, down in -9_i64..9, by in 1_usize..24) {
+            let cells: Vec<Cell> = GRID.cells().collect();
+            let squares: Vec<_> =
+                cells.iter().enumerate().map(|(i, c)| (*c, cells[(i + by) % cells.len()], Turn::None)).collect();
+            let truth = placing(quarters, right, down);
+            prop_assert_eq!(resolve(&GRID, &votes(&truth, &squares), |_| 0.0), Some(truth));
+        }
+
+        #[test]
+        fn the_way_there_and_the_map_back_agree(quarters in 0_u32..4, right in -9_i64..9, down in -9_i64..9, row in -5_i64..5, column in -5_i64..5) {
+            let placing = placing(quarters, right, down);
+            let side = 127.0;
+            let middle = |s: Site| Point::<WallMm>::new((whole(s.column) + 0.5) * side, (whole(s.row) + 0.5) * side);
+            let site = Site { row, column };
+            let back = placing.wall_to_lattice(side).apply(middle(placing.site(site)));
+            prop_assert!(back.distance(middle(site)).value() < 1e-9);
+        }
+    }
+
+    #[test]
+    fn a_few_misplaced_squares_say_nothing() {
+        let cell = |row, column| Cell { row, column };
+        let squares = [(cell(0, 0), cell(3, 2), Turn::None), (cell(0, 1), cell(2, 5), Turn::None)];
+        assert_eq!(resolve(&GRID, &votes(&placing(0, 0, 0), &squares), |_| 0.0), None);
+        assert_eq!(resolve(&GRID, &[], |_| 0.0), None);
+    }
+}
