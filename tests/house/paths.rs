@@ -85,8 +85,8 @@ fn string(rest: &str) -> usize {
 /// A character in quotes; of a lifetime only the quote.
 fn character(rest: &str) -> usize {
     let inside = &rest[1..];
-    if inside.starts_with('\\') {
-        return inside[1..].char_indices().skip(1).find(|(_, c)| *c == '\'').map_or(1, |(at, _)| at + 3);
+    if let Some(escaped) = inside.strip_prefix('\\') {
+        return escaped.char_indices().skip(1).find(|(_, c)| *c == '\'').map_or(1, |(at, _)| at + 3);
     }
     let length = inside.chars().next().map_or(0, char::len_utf8);
     if inside[length..].starts_with('\'') { length + 2 } else { 1 }
