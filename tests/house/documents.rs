@@ -13,7 +13,7 @@ fn spoken(document: &str) -> Vec<String> {
     let mut words = Vec::new();
     let mut fenced = false;
     for line in document.lines() {
-        if line.starts_with("```") {
+        if line.trim_start().starts_with("```") {
             fenced = !fenced;
         } else if fenced {
             words.push(line.to_owned());
