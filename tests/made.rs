@@ -6,6 +6,9 @@
 //!
 //! `EVERYSQUARE_SEEDS=7,8` makes only those walls, and says of each what went wrong.
 
+#![allow(clippy::cast_precision_loss, reason = "counts and draws are small")]
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "a test fails by panicking")]
+
 use everysquare::frame::{PhotoPx, Point};
 use everysquare::photo::Photo;
 use everysquare::picture::Picture;

@@ -4,6 +4,15 @@
 //! where `EVERYSQUARE_SHARED` says. Where they are not, this test says so and checks nothing. Of each photo so many
 //! readable squares must be named; none may be named wrongly; a better result fails too, until the floor is raised.
 
+#![allow(clippy::cast_precision_loss, reason = "counts and draws are small")]
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::print_stdout,
+    clippy::unwrap_used,
+    reason = "a test fails by panicking"
+)]
+
 use std::path::{Path, PathBuf};
 
 use everysquare::photo::Photo;

@@ -6,8 +6,8 @@
 //!                                       └──▶ Console: sentences for people
 //! ```
 //!
-//! A command is a file with `Args` (clap) and `run(&Args, &mut Console) -> Result<Outcome, CliError>`, a line in [`Command`]
-//! and one in [`Command::run`], and its `help-…` sentences in `words/en.ftl`: `help-new` for the command `new`,
+//! A command is a file with `Args` (clap) and `run(&Args, &mut Console) -> Result<Outcome, CliError>`, a line in `Command`
+//! and one in `Command::run`, and its `help-…` sentences in `words/en.ftl`: `help-new` for the command `new`,
 //! `help-new-columns` for its `--columns`.
 
 mod check;
@@ -114,7 +114,7 @@ fn typed(argv: impl IntoIterator<Item = OsString>, console: &Console) -> Result<
     command.try_get_matches_from(argv).and_then(|matches| Typed::from_arg_matches(&matches))
 }
 
-/// Runs the program so that a fault of its own ends in one sentence and [`ERROR`]. Decoders of hostile files may panic inside
+/// Runs the program so that a fault of its own ends in one sentence and exit code 2. Decoders of hostile files may panic inside
 /// `catch_unwind`; that is said by whoever called them, so nothing is printed when a panic begins.
 pub fn without_panic(program: impl FnOnce() -> u8) -> u8 {
     std::panic::set_hook(Box::new(|_| {}));

@@ -1,5 +1,6 @@
 //! Frames, and the points, vectors and lengths that live in one of them.
 
+use std::cmp::Ordering;
 use std::marker::PhantomData;
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
@@ -81,7 +82,7 @@ pub struct Vector<F: Frame> {
 /// use everysquare::frame::{Length, Module, WallMm};
 /// let _ = Length::<WallMm>::new(3.0) + Length::<Module>::new(3.0); // millimetres are not modules
 /// ```
-#[derive(Copy, Clone, Debug, PartialEq, PartialOrd, Default)]
+#[derive(Copy, Clone, Debug, PartialEq, Default)]
 pub struct Length<F: Frame> {
     value: f64,
     frame: PhantomData<F>,
@@ -219,6 +220,13 @@ impl<F: Frame> Div<f64> for Vector<F> {
     type Output = Self;
     fn div(self, divisor: f64) -> Self {
         Self::new(self.x / divisor, self.y / divisor)
+    }
+}
+
+// Derived, it would ask for an order of frames.
+impl<F: Frame> PartialOrd for Length<F> {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        self.value.partial_cmp(&other.value)
     }
 }
 

@@ -1,6 +1,6 @@
 //! The codes of the event as a photo shows them, and the comparison of what is seen with all of them at once.
 //!
-//! A code is compared on a lattice of two places a module, one module of quiet zone included. A [`Sheet`] holds every
+//! A code is compared on a lattice of two places a module, one module of quiet zone included. A `Sheet` holds every
 //! code of the event as it looks there in one view: after a blur, and bleached by the sun or not. What all codes share (finder patterns, timing, the
 //! first letters of the text) says *whether and where* there is a code; the rest says *which*:
 //!

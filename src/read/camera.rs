@@ -130,7 +130,7 @@ impl<'a> Fit<'a> {
         let Point { x: cx, y: cy, .. } = self.lens.centre;
         let s = self.lens.scale;
         let out = Matrix3::new(1.0 / s, 0.0, -cx / s, 0.0, 1.0 / s, -cy / s, 0.0, 0.0, 1.0);
-        let m = out * camera.wall_to_straight.matrix() * self.from_normal();
+        let m = out * camera.wall_to_straight.matrix() * self.normal_to_wall();
         let last = m[(2, 2)];
         (last > 0.0).then(|| {
             let h = |r: usize, c: usize| m[(r, c)] / last;
@@ -139,7 +139,7 @@ impl<'a> Fit<'a> {
         })
     }
 
-    fn from_normal(&self) -> Matrix3<f64> {
+    fn normal_to_wall(&self) -> Matrix3<f64> {
         Matrix3::new(self.spread, 0.0, self.middle.x, 0.0, self.spread, self.middle.y, 0.0, 0.0, 1.0)
     }
 
@@ -148,7 +148,7 @@ impl<'a> Fit<'a> {
         let s = self.lens.scale;
         let back = Matrix3::new(s, 0.0, cx, 0.0, s, cy, 0.0, 0.0, 1.0);
         let h = Matrix3::new(n[0], n[1], n[2], n[3], n[4], n[5], n[6], n[7], 1.0);
-        let wall_to_straight = Map::from_matrix(back * h * self.from_normal().try_inverse()?)?;
+        let wall_to_straight = Map::from_matrix(back * h * self.normal_to_wall().try_inverse()?)?;
         Some(Camera { wall_to_straight, lens: Lens { k1: n[8], k2: n[9], ..self.lens } })
     }
 

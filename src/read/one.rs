@@ -78,15 +78,15 @@ fn cell_reading(
 ) -> CellReading {
     let site = site_of(cell);
     let reading = |sight, certainty, corners| CellReading { cell, sight, certainty, corners, photo: 0 };
-    if let Some(seen) = wall.squares.get(&site) {
-        if let Some((home, turn)) = turn_and_home(seen) {
-            let certainty = seen.found.matched.certainty(printed.squares.len() + printed.cards.len());
-            return reading(
-                Sight::Square { home, turn },
-                certainty,
-                Some(layout.paper_corners(&seen.found.pose)),
-            );
-        }
+    if let Some(seen) = wall.squares.get(&site)
+        && let Some((home, turn)) = turn_and_home(seen)
+    {
+        let certainty = seen.found.matched.certainty(printed.squares.len() + printed.cards.len());
+        return reading(
+            Sight::Square { home, turn },
+            certainty,
+            Some(layout.paper_corners(&seen.found.pose)),
+        );
     }
     if let Some(seen) = wall.nameless.get(&site) {
         let text = stranger::text(&photo.luma, &seen.found.pose);

@@ -1,0 +1,82 @@
+//! One check, stage by stage.
+
+use everysquare::display::{Marking, Shot, jpeg, marked, straighten};
+use everysquare::judge::{Judgement, advise, fixes, judge};
+use everysquare::photo::Photo;
+use everysquare::plan::Printed;
+use everysquare::read::book::Book;
+use everysquare::read::identify::Identifier;
+use everysquare::read::{self, WallReading, finders, group, one};
+use everysquare::report::{Occasion, Pictures, Report, html};
+use everysquare::words::Words;
+
+use super::table::{Told, timed};
+use super::{Case, Outcome};
+
+/// Margin around the straightened wall, in mm, as in a check.
+const MARGIN_MM: f64 = 20.0;
+
+/// Times the stages of a check and the check as a whole.
+pub fn check(case: &Case, bytes: &[u8], rounds: usize) -> Outcome<Told> {
+    let printed = case.printed()?;
+    let mut seconds = Vec::new();
+    let mut time = |stage: &str, spent: f64| seconds.push((stage.to_owned(), spent));
+
+    let (spent, book) = timed(rounds, || Book::new(&printed));
+    time("book of the event's codes", spent);
+    let book = book.ok_or("no book")?;
+    let (spent, photo) = timed(rounds, || Photo::open(bytes));
+    time("photo opened", spent);
+    let photo = photo.ok_or("no photo")??;
+    let (spent, found) = timed(rounds, || finders::find(&photo.luma));
+    time("  finder patterns", spent);
+    let found = found.unwrap_or_default();
+    let identifier = Identifier::new(&book);
+    let (spent, _) = timed(rounds, || group::group(&photo.luma, &found, &identifier));
+    time("  grouped into codes", spent);
+    let (spent, wall) = timed(rounds, || one::codes(&photo.luma, &printed, &book));
+    time("  all codes (with camera, seek)", spent);
+    wall.ok_or("no wall")??;
+    let (spent, reading) = timed(rounds, || read::photo(&photo, &printed, &book));
+    time("photo read (with empty cells)", spent);
+    let reading = reading.ok_or("no reading")??;
+    let remarks = vec![format!(
+        "{} finder patterns, {} codes read, {:.2} px a module",
+        found.len(),
+        reading.codes_read,
+        reading.px_per_module
+    )];
+    let reading = read::several(vec![reading]);
+    let (spent, judgement) = timed(rounds, || judge(&reading, &printed.grid));
+    time("judged", spent);
+    let check = Check { printed: &printed, photo: &photo, reading: &reading };
+    let judgement = judgement.ok_or("no judgement")?;
+    let (spent, told) = timed(rounds, || check.told(&judgement));
+    time("pictures and report", spent);
+    told.ok_or("no report")??;
+    Ok(Told::now(seconds, remarks))
+}
+
+struct Check<'a> {
+    printed: &'a Printed,
+    photo: &'a Photo,
+    reading: &'a WallReading,
+}
+
+impl Check<'_> {
+    /// Everything that a check writes, in bytes.
+    fn told(&self, judgement: &Judgement) -> Result<usize, everysquare::display::JpegError> {
+        let (words, photo) = (Words::english(), self.photo);
+        let (fixes, advice) = (fixes(judgement), advise(self.reading, judgement));
+        let occasion = Occasion { taken: None, made: true, files: vec!["photo.jpg".to_owned()] };
+        let read = (self.reading, judgement);
+        let report = Report::new(read, (&fixes, &advice), self.printed, &occasion, &words);
+        let shown = &self.reading.photos[0];
+        let marks = jpeg(&marked(&Marking { photo, reading: shown, index: 0, judgement, words: &words }))?;
+        let shots = [Shot { photo, camera: &shown.camera }];
+        let straight = jpeg(&straighten(&shots, &self.reading.cells, &self.printed.grid, MARGIN_MM, None))?;
+        let marks = [marks];
+        let page = html(&report, &words, Pictures { marked: &marks, straight: Some(&straight) });
+        Ok(report.to_json().len() + page.len() + marks[0].len() + straight.len())
+    }
+}

@@ -1,0 +1,107 @@
+//! What a process tells, and the table that comes of it.
+
+use std::io::Read;
+use std::process::{Command, Stdio};
+use std::time::{Duration, Instant};
+
+use serde::{Deserialize, Serialize};
+
+use super::{Case, Outcome};
+
+/// Figures of one process.
+#[derive(Debug, Default, Serialize, Deserialize)]
+pub struct Told {
+    /// Stages and their seconds, in order; what is part of the stage above it begins with spaces.
+    pub seconds: Vec<(String, f64)>,
+    /// Peak of memory in MiB, where the system tells it.
+    pub peak_mib: Option<f64>,
+    /// Anything to add.
+    pub remarks: Vec<String>,
+}
+
+impl Told {
+    /// The figures, with this process's peak of memory.
+    pub fn now(seconds: Vec<(String, f64)>, remarks: Vec<String>) -> Self {
+        Self { seconds, peak_mib: peak_mib(), remarks }
+    }
+}
+
+/// The most memory that this process has held: `VmHWM`, which Linux counts in KiB.
+fn peak_mib() -> Option<f64> {
+    let status = std::fs::read_to_string("/proc/self/status").ok()?;
+    let line = status.lines().find_map(|line| line.strip_prefix("VmHWM:"))?;
+    Some(line.trim().trim_end_matches("kB").trim().parse::<f64>().ok()? / 1024.0)
+}
+
+/// Seconds that `work` takes: the median of `rounds`, and what it gave last.
+pub fn timed<T>(rounds: usize, mut work: impl FnMut() -> T) -> (f64, Option<T>) {
+    let mut seconds = Vec::new();
+    let mut last = None;
+    for _ in 0..rounds.max(1) {
+        let begin = Instant::now();
+        last = Some(work());
+        seconds.push(begin.elapsed().as_secs_f64());
+    }
+    seconds.sort_by(f64::total_cmp);
+    (seconds.get(seconds.len() / 2).copied().unwrap_or(f64::NAN), last)
+}
+
+/// Has a process of its own do a job; one that takes longer than `patience` is ended.
+pub fn ask(job: &str, case: &Case, rounds: usize, patience: Duration) -> Outcome<Told> {
+    let words = [job.to_owned(), case.columns.to_string(), case.rows.to_string(), rounds.to_string()];
+    let mut child = Command::new(std::env::current_exe()?)
+        .args(words)
+        .stdout(Stdio::piped())
+        .stderr(Stdio::null())
+        .spawn()?;
+    let begin = Instant::now();
+    let status = loop {
+        if let Some(status) = child.try_wait()? {
+            break status;
+        }
+        if begin.elapsed() > patience {
+            child.kill()?;
+            child.wait()?;
+            let remarks = vec![format!("not done after {} s, ended", patience.as_secs())];
+            return Ok(Told { remarks, ..Told::default() });
+        }
+        std::thread::sleep(Duration::from_millis(20));
+    };
+    if !status.success() {
+        return Ok(Told { remarks: vec![format!("ended with {status}")], ..Told::default() });
+    }
+    let mut text = String::new();
+    child.stdout.take().ok_or("no answer")?.read_to_string(&mut text)?;
+    Ok(serde_json::from_str(&text)?)
+}
+
+/// Prints a process's times, beside those of the bare decoding, and gives its first.
+pub fn show(job: &str, told: Told, decoding: Option<f64>) -> Option<f64> {
+    for (stage, seconds) in &told.seconds {
+        show_one(job, stage, *seconds, decoding);
+    }
+    for remark in &told.remarks {
+        println!("  {job:8} {remark}");
+    }
+    told.seconds.first().map(|(_, seconds)| *seconds)
+}
+
+/// Prints how long a check takes that is the first of its process, as a person's is.
+pub fn cold(once: &Told, decoding: Option<f64>) {
+    let whole = |stage: &&(String, f64)| !stage.0.starts_with(' ');
+    let seconds: f64 = once.seconds.iter().filter(whole).map(|(_, seconds)| seconds).sum();
+    show_one("check", "all of it, once, from cold", seconds, decoding);
+}
+
+fn show_one(job: &str, stage: &str, seconds: f64, decoding: Option<f64>) {
+    let times = decoding.map(|bare| format!("{:6.1} x bare decoding", seconds / bare)).unwrap_or_default();
+    println!("  {job:8} {stage:34} {:8.1} ms {times}", seconds * 1e3);
+}
+
+/// Prints a process's peak of memory.
+pub fn memory(what: &str, told: &Told) {
+    match told.peak_mib {
+        Some(mib) => println!("  memory   {what:34} {mib:8.0} MiB at most"),
+        None => println!("  memory   {what:34} not told by this system (Linux only)"),
+    }
+}
