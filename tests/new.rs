@@ -8,42 +8,17 @@
     clippy::cast_possible_truncation
 )]
 
-use std::cell::RefCell;
+mod common;
+
 use std::ffi::OsString;
 use std::io::{self, Write};
 use std::path::Path;
-use std::rc::Rc;
 
+use common::{Kept, everysquare};
 use everysquare::cli::{Console, Screen, run, sample};
 use everysquare::picture::Picture;
 use everysquare::plan::settings::{Paper, Units};
 use everysquare::plan::{Folder, Settings};
-
-#[derive(Clone, Default)]
-struct Kept(Rc<RefCell<Vec<u8>>>);
-
-impl Write for Kept {
-    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
-        self.0.borrow_mut().write(bytes)
-    }
-    fn flush(&mut self) -> io::Result<()> {
-        Ok(())
-    }
-}
-
-impl Kept {
-    fn text(&self) -> String {
-        String::from_utf8(self.0.borrow().clone()).unwrap()
-    }
-}
-
-/// Exit code, standard output, standard error.
-fn everysquare(words: &[&str]) -> (u8, String, String) {
-    let (out, err) = (Kept::default(), Kept::default());
-    let mut console = Console::new(Box::new(out.clone()), Box::new(err.clone()), Screen::plain());
-    let argv = std::iter::once("everysquare").chain(words.iter().copied()).map(OsString::from);
-    (run(argv, &mut console), out.text(), err.text())
-}
 
 fn sample_picture(place: &Path) -> String {
     let path = place.join("balloons.png");

@@ -2,6 +2,8 @@
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test fails by panicking")]
 
+mod common;
+
 #[path = "rehearse/command.rs"]
 mod command;
 #[path = "rehearse/faults.rs"]

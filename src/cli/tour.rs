@@ -100,7 +100,7 @@ fn compare(folder: &Folder, console: &mut Console) -> Result<(), CliError> {
     let agrees = |(cell, truth): (&crate::report::json::ReportCell, &CellTruth)| {
         cell.label == truth.label
             && same(cell.state, truth)
-            && (cell.found.is_none() || cell.found == truth.found)
+            && (cell.found.is_none() || cell.found == truth.hung)
     };
     let right = report.cells.iter().zip(&truth.cells).filter(|pair| agrees((pair.0, pair.1))).count();
     console.line("");

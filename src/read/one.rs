@@ -95,12 +95,22 @@ fn cell_reading(
             return reading(Sight::Stranger { text, turn: seen.turn }, STRANGER_CERTAINTY, Some(corners));
         }
     }
-    let (sight, certainty) = behind.judge(cell);
+    let (sight, certainty) = match behind.judge(cell) {
+        // a wall without a square shows nothing that is half a code
+        (Sight::Empty, _)
+            if wall.nameless.get(&site).is_some_and(|seen| seen.found.matched.explained() > HALF_A_CODE) =>
+        {
+            (Sight::Unread, 0.8)
+        }
+        judged => judged,
+    };
     let corners = printed.grid.corners(cell).map(|p| wall.camera.wall_to_photo(p));
     let seen = sight != Sight::Unseen && corners.iter().all(|c| c.is_finite());
     reading(sight, certainty, seen.then_some(corners))
 }
 
+/// Half a code is explained by the best of all codes to this share, on made walls.
+const HALF_A_CODE: f32 = 0.45;
 /// Error correction leaves little doubt about a code that was decoded.
 const STRANGER_CERTAINTY: f64 = 0.99;
 

@@ -1,40 +1,15 @@
 //! `everysquare rehearse`: what it writes, what it says, what it refuses.
 
-use std::cell::RefCell;
-use std::ffi::OsString;
-use std::io::{self, Write};
 use std::path::Path;
-use std::rc::Rc;
 
-use everysquare::cli::{Console, Screen, run, sample};
+use crate::common::everysquare;
+use everysquare::cli::sample;
 use everysquare::plan::cards::all_cards;
 use everysquare::plan::manifest::{
     FORMAT, Manifest, ManifestCard, ManifestCode, ManifestEvent, ManifestGrid, ManifestSquare,
 };
 use everysquare::plan::{Folder, Modules};
 use everysquare::rehearse::Truth;
-
-#[derive(Clone, Default)]
-struct Kept(Rc<RefCell<Vec<u8>>>);
-
-impl Write for Kept {
-    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
-        self.0.borrow_mut().write(bytes)
-    }
-    fn flush(&mut self) -> io::Result<()> {
-        Ok(())
-    }
-}
-
-/// Exit code, standard output, standard error.
-fn everysquare(words: &[&str]) -> (u8, String, String) {
-    let (out, err) = (Kept::default(), Kept::default());
-    let mut console = Console::new(Box::new(out.clone()), Box::new(err.clone()), Screen::plain());
-    let argv = std::iter::once("everysquare").chain(words.iter().copied()).map(OsString::from);
-    let code = run(argv, &mut console);
-    let text = |kept: &Kept| String::from_utf8(kept.0.borrow().clone()).unwrap();
-    (code, text(&out), text(&err))
-}
 
 /// The sample event with a manifest, as if its kit were printed.
 fn event(place: &Path) -> Folder {
