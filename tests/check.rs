@@ -153,7 +153,7 @@ fn whatever_is_no_photo_of_this_wall_gets_one_sentence_and_leaves_nothing() {
     let good = std::fs::read(photo(&folder, "5", &[])).unwrap();
     let mut heic = b"\0\0\0\x18ftypheic".to_vec();
     heic.extend([0; 64]);
-    let noise = RgbImage::from_fn(800, 600, |x, y| image::Rgb([(x * 37 ^ y * 91).to_le_bytes()[0]; 3]));
+    let noise = RgbImage::from_fn(800, 600, |x, y| image::Rgb([((x * 37) ^ (y * 91)).to_le_bytes()[0]; 3]));
     let cases: [(&str, Vec<u8>, &str); 11] = [
         ("empty", Vec::new(), "the file is empty"),
         ("text", b"Dear helper".to_vec(), "not a photo"),
