@@ -1,12 +1,12 @@
 //! Moving a pose until the code under it fits best: Gauss–Newton on brightness, the inverse compositional way
 //! (S. Baker, I. Matthews: Lucas–Kanade 20 Years On, 2004), with gain and offset of the light taken out.
 
-use nalgebra::{Cholesky, Matrix6, Vector6};
+use nalgebra::{Cholesky, Matrix6, Matrix6x3, U3, U6, Vector6};
 
 use super::book::Light;
 use super::draw::{LATTICE, PLACES, dot, even_out, offset, single};
 use super::pose::Pose;
-use crate::frame::float;
+use crate::frame::{ceil_index, float};
 use crate::photo::Luma;
 
 /// A template ready to be aligned with: how it changes with each of the six parameters of an affine pose.
@@ -16,7 +16,28 @@ pub(super) struct Aligner<'a> {
     light: Light,
     /// For each place: change with shift right, shift down, and the four entries of the matrix.
     steepest: Vec<[f32; 6]>,
-    normal: Cholesky<f64, nalgebra::U6>,
+    normal: Cholesky<f64, U6>,
+    /// The same for shifts and turns only.
+    rigid: Cholesky<f64, U3>,
+}
+
+/// What may change.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub(super) enum Freedom {
+    /// Place and direction. The size is known well from the camera, and a blur that is not the photo's would pull at it.
+    Rigid,
+    /// Place, direction, size, narrowness and shear.
+    Affine,
+}
+
+/// Shift right, shift down and turn, in terms of the six parameters.
+fn rigid_parts() -> Matrix6x3<f64> {
+    let mut parts = Matrix6x3::zeros();
+    parts[(0, 0)] = 1.0;
+    parts[(1, 1)] = 1.0;
+    parts[(3, 2)] = -1.0;
+    parts[(4, 2)] = 1.0;
+    parts
 }
 
 /// Offsets from the centre are divided by this many modules, so that all six parameters weigh about the same.
@@ -24,6 +45,8 @@ const REACH: f64 = 8.0;
 /// Weight against stretching and turning, as a share of the template's own weight: keeps noise from shearing a code that
 /// shows little.
 const STIFFNESS: f64 = 0.02;
+/// Correlation of what is seen with what all codes share, when the pose is right: 0.7 on clean codes.
+const FITTING: f32 = 0.7;
 /// The farthest a step may go, in modules.
 const LONGEST_STEP: f64 = 0.8;
 
@@ -47,19 +70,27 @@ impl<'a> Aligner<'a> {
                 steepest.push(std::array::from_fn(|k| single(row[k])));
             }
         }
+        let parts = rigid_parts();
+        let rigid = (parts.transpose() * normal * parts).cholesky()?;
         let stiff = normal.trace() / 6.0 * STIFFNESS;
         for k in 2..6 {
             normal[(k, k)] += stiff;
         }
-        Some(Self { template, light, steepest, normal: normal.cholesky()? })
+        Some(Self { template, light, steepest, normal: normal.cholesky()?, rigid })
     }
 
     /// Improves `pose` in at most `steps` steps; the brightness under the last pose is left in `seen`.
-    pub(super) fn align(&self, luma: &Luma, pose: Pose, steps: usize, seen: &mut Vec<f32>) -> Pose {
+    pub(super) fn align(
+        &self,
+        luma: &Luma,
+        pose: Pose,
+        (freedom, steps): (Freedom, usize),
+        seen: &mut Vec<f32>,
+    ) -> Pose {
         let mut pose = pose;
         look(luma, &pose, self.light, seen);
         for _ in 0..steps {
-            let Some((next, moved)) = self.step(seen, &pose) else { break };
+            let Some((next, moved)) = self.step(seen, &pose, freedom) else { break };
             pose = next;
             look(luma, &pose, self.light, seen);
             if moved < 0.02 {
@@ -70,9 +101,11 @@ impl<'a> Aligner<'a> {
     }
 
     /// One step; also how far the pose moved, in modules. `None` where there is nothing to hold on to.
-    fn step(&self, seen: &[f32], pose: &Pose) -> Option<(Pose, f64)> {
+    fn step(&self, seen: &[f32], pose: &Pose, freedom: Freedom) -> Option<(Pose, f64)> {
         let mean = seen.iter().sum::<f32>() / single(float(PLACES));
-        let gain = dot(seen, self.template); // the template has no mean
+        let spread = (dot(seen, seen) - mean * mean * single(float(PLACES))).max(0.0).sqrt();
+        // a template that lies askew finds little of itself; its gain when it fits is what the step must reckon with
+        let gain = dot(seen, self.template).max(FITTING * spread); // the template has no mean
         if gain <= f32::EPSILON {
             return None;
         }
@@ -83,7 +116,14 @@ impl<'a> Aligner<'a> {
                 right[k] += row[k] * error;
             }
         }
-        let change = self.normal.solve(&Vector6::from_fn(|k, _| f64::from(right[k])));
+        let right = Vector6::from_fn(|k, _| f64::from(right[k]));
+        let change = match freedom {
+            Freedom::Affine => self.normal.solve(&right),
+            Freedom::Rigid => {
+                let parts = rigid_parts();
+                parts * self.rigid.solve(&(parts.transpose() * right))
+            }
+        };
         let longest = change.amax();
         let change = if longest > LONGEST_STEP { change * (LONGEST_STEP / longest) } else { change };
         let [dx, dy, a, b, c, d] = change.into();
@@ -93,12 +133,32 @@ impl<'a> Aligner<'a> {
     }
 }
 
-/// The brightness at the lattice's places under a pose.
+/// Pixels between places of the lattice above which a place is the mean of several samples, and how many a side at most.
+const FINE_PX: f64 = 1.2;
+const MOST_SAMPLES: usize = 8;
+
+/// The brightness at the lattice's places under a pose: where the photo is finer than the lattice, the mean around each.
 fn look(luma: &Luma, pose: &Pose, light: Light, seen: &mut Vec<f32>) {
     let first = offset(0);
     let step = offset(1) - first;
-    let start = pose.centre + pose.u * first + pose.v * first;
-    luma.lattice(start, [pose.u * step, pose.v * step], [LATTICE, LATTICE], seen);
+    let finer = ceil_index(pose.px_per_module() * step / FINE_PX).clamp(1, MOST_SAMPLES);
+    let fine = step / float(finer);
+    let corner = first - (step - fine) / 2.0;
+    let side = LATTICE * finer;
+    luma.lattice(
+        pose.centre + pose.u * corner + pose.v * corner,
+        [pose.u * fine, pose.v * fine],
+        [side, side],
+        seen,
+    );
+    if finer > 1 {
+        let scale = 1.0 / single(float(finer * finer));
+        let mean = |place: usize| {
+            let at = place / LATTICE * finer * side + place % LATTICE * finer;
+            (0..finer).flat_map(|y| &seen[at + y * side..at + y * side + finer]).sum::<f32>() * scale
+        };
+        *seen = (0..PLACES).map(mean).collect();
+    }
     if light == Light::Evened {
         even_out(seen);
     }

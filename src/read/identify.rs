@@ -1,6 +1,6 @@
 //! A rough pose becomes an exact one, and the code under it a name, or none.
 
-use super::align::Aligner;
+use super::align::{Aligner, Freedom};
 use super::book::{Book, Light, Match, Whose};
 use super::pose::Pose;
 use crate::photo::Luma;
@@ -8,8 +8,8 @@ use crate::photo::Luma;
 /// The least correlation with the shared part for a code to be there at all. Seen on made walls: codes at 1 px a module
 /// with 5 % noise 0.6 and more, drawings 0.35 and less.
 const PRESENT: f32 = 0.42;
-/// The same after two steps of alignment, below which it is not gone on with.
-const HOPELESS: f32 = 0.25;
+/// The same after the first steps of alignment, below which it is not gone on with.
+const HOPELESS: f32 = 0.2;
 /// The least correlation with a code's own part for its name to be taken. The largest of 3,000 chance correlations over
 /// some 250 free places lies near 0.25.
 const KNOWN: f32 = 0.38;
@@ -115,11 +115,11 @@ impl<'a> Identifier<'a> {
         let [as_seen, evened] = &self.shared;
         let shared = if light == Light::AsSeen { as_seen } else { evened };
         let shared = shared.as_ref()?;
-        let pose = shared.align(luma, rough, 2, &mut seen);
+        let pose = shared.align(luma, rough, (Freedom::Rigid, 2), &mut seen);
         if self.book.sheet(light.first_view()).shared_fit(&seen) < HOPELESS {
             return None;
         }
-        let pose = shared.align(luma, pose, 4, &mut seen);
+        let pose = shared.align(luma, pose, (Freedom::Affine, 6), &mut seen);
         let (view, first) = self.compare(&seen, light)?;
         if strayed(&rough, &pose) {
             return None;
@@ -127,7 +127,7 @@ impl<'a> Identifier<'a> {
         let mut best = (pose, first);
         for at in first.ranked {
             let drawn = self.book.drawn(at, view);
-            let closer = Aligner::new(&drawn, light)?.align(luma, pose, 4, &mut seen);
+            let closer = Aligner::new(&drawn, light)?.align(luma, pose, (Freedom::Affine, 4), &mut seen);
             let (_, again) = self.compare(&seen, light)?;
             if again.best == at && again.explained() > best.1.explained() && !strayed(&rough, &closer) {
                 best = (closer, again);
@@ -184,6 +184,22 @@ mod tests {
                     assert_eq!(whose, None, "{tag} {}", square.label);
                 }
             }
+        }
+    }
+
+    #[test]
+    fn a_sharp_code_three_degrees_askew_is_named() {
+        let own = event("K7M");
+        let book = Book::new(&own);
+        for askew in [-3.0, -2.86, 2.0, 3.0] {
+            let luma = paint(154, 154, &[(pose(77.0, 77.0, 4.295, 0.0), own.squares[19].modules.clone())]);
+            let found = Identifier::new(&book).identify(&luma, pose(77.0, 77.0, 4.295, askew), Light::AsSeen);
+            let matched = found.map(|found| found.matched);
+            assert_eq!(
+                found.unwrap().whose,
+                Some(Whose::Square(own.squares[19].cell)),
+                "{askew}: {matched:?}"
+            );
         }
     }
 
