@@ -45,7 +45,8 @@ const REACH: f64 = 8.0;
 /// Weight against stretching and turning, as a share of the template's own weight: keeps noise from shearing a code that
 /// shows little.
 const STIFFNESS: f64 = 0.02;
-/// Correlation of what is seen with what all codes share, when the pose is right: 0.7 on clean codes.
+/// Correlation of what is seen with what all codes share, when the pose is right: 0.6 to
+/// 0.8 on clean codes.
 const FITTING: f32 = 0.7;
 /// The farthest a step may go, in modules.
 const LONGEST_STEP: f64 = 0.8;

@@ -20,7 +20,7 @@ use super::book::Light;
 use super::finders::Finder;
 use super::identify::{Found, Identifier};
 use super::pose::Pose;
-use crate::frame::{float, floor_index};
+use crate::frame::floor_index;
 use crate::photo::Luma;
 
 /// Modules between the finder patterns of a version 1 code.
@@ -128,13 +128,6 @@ fn pose(corner: &Finder, right: &Finder, below: &Finder) -> Option<Pose> {
 fn expected_run(along: [f64; 2], across: [f64; 2]) -> f64 {
     let det = (along[0] * across[1] - along[1] * across[0]).abs();
     det / across[0].abs().max(across[1].abs()).max(f64::MIN_POSITIVE)
-}
-
-/// The mean step of a module among codes, in pixels; 0 where there are none.
-#[must_use]
-pub fn mean_module(found: &[Found]) -> f64 {
-    let sum: f64 = found.iter().map(|f| f.pose.px_per_module()).sum();
-    if found.is_empty() { 0.0 } else { sum / float(found.len()) }
 }
 
 #[cfg(test)]

@@ -25,7 +25,7 @@ const FAR: f64 = 50.0;
 const MOVED_MM: f64 = 1.5;
 /// A square whose middle lies this far from a cell's, in sides, is not taken for that cell's.
 const OFF: f64 = 0.4;
-/// At most so many rounds. Twenty columns from one end take eight.
+/// At most so many rounds; each reaches two cells farther than the one before.
 const ROUNDS: usize = 24;
 
 /// From which place to which the cells go, ends included.

@@ -5,8 +5,8 @@ use super::book::{Book, Light, Match, Whose};
 use super::pose::Pose;
 use crate::photo::Luma;
 
-/// The least correlation with the shared part for a code to be there at all. Seen on made walls: codes at 1 px a module
-/// with 5 % noise 0.6 and more, drawings 0.35 and less.
+/// The least correlation with the shared part for a code to be there at all. Clean codes have 0.6 to 0.8; half of that is
+/// left where a shadow or a neighbour lies over a part. Naming asks for more; halved, drawings take time and give nothing.
 const PRESENT: f32 = 0.42;
 /// The same after the first steps of alignment, below which it is not gone on with.
 const HOPELESS: f32 = 0.2;
@@ -15,8 +15,8 @@ const HOPELESS: f32 = 0.2;
 const KNOWN: f32 = 0.38;
 /// By how much the best code must be likelier than the second, as a natural logarithm.
 const LIKELIER: f32 = 12.0;
-/// How strong the code's own part must be for what the shared part lets expect. A code of another event that differs from
-/// one of this in a character or two reaches 0.6.
+/// How strong the code's own part must be for what the shared part lets expect. With this and the others, codes of events
+/// whose tag differs in one character are never named: the test below tries 320.
 const STRENGTH: f32 = 0.65;
 /// The same for a bleached code, of which the sun leaves more of this and less of that; it must then be
 /// [`LIKELIER_BLEACHED`].

@@ -67,7 +67,7 @@ const PER_MODULE: usize = 2;
 const FINDER: f64 = 7.0;
 /// Half the width of a finder pattern with the light ring around it, in modules.
 const RING: f64 = 4.5;
-/// The least sum of three ratings for a closer look; a clean code has 2.7, chance in a drawing seldom 1.2.
+/// The least sum of three ratings for a closer look; a perfect code has 3.
 const PROMISING: f32 = 1.0;
 /// The least rating of a single mark, and how many of a patch are tried together.
 const PEAK: f32 = 0.3;

@@ -61,9 +61,10 @@ use thiserror::Error;
 use crate::picture::Picture;
 use crate::plan::Printed;
 
+pub use crate::judge::State;
 pub use file::stored_from_upright;
 pub use options::{Backing, Cards, Faults, Hanging, Light, Options, Pose, Sensor};
-pub use truth::{CameraTruth, CardTruth, CellTruth, Condition, ModulePx, State, Truth};
+pub use truth::{CameraTruth, CardTruth, CellTruth, Condition, ModulePx, Truth};
 
 /// What [`make`] gives.
 #[derive(Clone, Debug)]

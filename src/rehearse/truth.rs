@@ -11,6 +11,7 @@ use super::options::{Cards, Options};
 use super::render::Scene;
 use super::wall::{Body, Of, Sheet};
 use crate::frame::{PhotoPx, Point, float};
+use crate::judge::State;
 use crate::plan::code::SIDE;
 use crate::plan::{Cell, Printed, Turn};
 
@@ -68,24 +69,6 @@ pub struct CameraTruth {
     pub k1: f64,
     /// Coefficient of r⁴.
     pub k2: f64,
-}
-
-/// A cell's state as a report should have it.
-#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum State {
-    /// Its own square hangs there, upright.
-    Right,
-    /// Another square hangs there.
-    Wrong,
-    /// Its own square hangs there, turned.
-    Turned,
-    /// Nothing hangs there.
-    Empty,
-    /// A square hangs there whose code cannot be read.
-    Unread,
-    /// Outside the photo or behind somebody.
-    Unseen,
 }
 
 /// What was done to a square.

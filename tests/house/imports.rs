@@ -19,7 +19,7 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("display", &["frame", "words", "plan", "picture", "photo", "read", "judge"]),
     ("print", &["frame", "words", "plan", "picture", "photo", "read", "judge"]),
     // whoever makes the truth shares nothing with whoever reads it
-    ("rehearse", &["frame", "words", "plan", "picture", "photo"]),
+    ("rehearse", &["frame", "words", "plan", "picture", "photo", "judge"]),
     ("serve", ALL),
     ("cli", ALL),
 ];
