@@ -15,9 +15,9 @@ use super::reading::{Camera, CellReading, PhotoReading, ReadError, Sight};
 use super::resolve::{Placing, Vote, resolve};
 use super::seek::Sought;
 use super::{finders, group, start, stranger};
-use crate::frame::float;
+use crate::frame::{Point, float};
 use crate::photo::{Luma, Photo};
-use crate::plan::{Cell, Printed, Turn};
+use crate::plan::{Cell, Grid, Printed, Turn};
 
 /// Cards from which the wall's place is sure without a square.
 const ENOUGH_CARDS: usize = 3;
@@ -57,7 +57,7 @@ pub fn photo(photo: &Photo, printed: &Printed, book: &Book) -> Result<PhotoReadi
         height: photo.luma.height,
         codes_read: wall.cards + wall.squares.len(),
         camera: wall.camera,
-        mirrored: wall.squares.values().any(|seen| seen.found.pose.mirrored()),
+        mirrored: mirrored(&wall.camera, &printed.grid),
         px_per_module: median(wall.squares.values().map(|seen| seen.found.pose.px_per_module()).collect()),
         worst_shift_mm: wall
             .squares
@@ -66,6 +66,13 @@ pub fn photo(photo: &Photo, printed: &Printed, book: &Book) -> Result<PhotoReadi
             .fold(0.0, f64::max),
         cells,
     })
+}
+
+/// Whether a camera shows the wall as in a mirror: its right and its down are then seen anticlockwise.
+fn mirrored(camera: &Camera, grid: &Grid) -> bool {
+    let size = grid.size();
+    let [right, down] = camera.wall_to_straight.steps_at(Point::new(size.x / 2.0, size.y / 2.0));
+    right.cross(down) < 0.0
 }
 
 fn cell_reading(

@@ -325,7 +325,7 @@ print-next = Next: cut along the lines, and try the evening out with “everysqu
 
 ## check
 
-help-check = Read photos of the wall and say what to swap, turn and find
+help-check = Reads photos of the wall, and says what to swap, turn and find
 help-check-folder = The event folder
 help-check-photos = Photos of the wall: one, or several that show it in parts
 check-working = Reading the wall
@@ -334,7 +334,7 @@ check-open = Open { $page } in a browser.
 
 ## tour
 
-help-tour = A whole evening on a sample event, in a few seconds
+help-tour = Shows a whole evening on a sample event, in a few seconds
 help-tour-folder = Where the sample event is put
 tour-begins = A whole evening in four steps, in the folder { $folder }. Each line with a $ is a command that you can type yourself.
 tour-sample =
