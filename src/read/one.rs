@@ -17,7 +17,7 @@ use super::seek::Sought;
 use super::{finders, group, start, stranger};
 use crate::frame::{Point, float};
 use crate::photo::{Luma, Photo};
-use crate::plan::{Cell, Grid, Printed, Turn};
+use crate::plan::{Cell, Grid, Printed};
 
 /// Cards from which the wall's place is sure without a square.
 const ENOUGH_CARDS: usize = 3;
@@ -86,11 +86,11 @@ fn cell_reading(
     let site = site_of(cell);
     let reading = |sight, certainty, corners| CellReading { cell, sight, certainty, corners, photo: 0 };
     if let Some(seen) = wall.squares.get(&site)
-        && let Some((home, turn)) = turn_and_home(seen)
+        && let Some(home) = home(seen)
     {
         let certainty = seen.found.matched.certainty(printed.squares.len() + printed.cards.len());
         return reading(
-            Sight::Square { home, turn },
+            Sight::Square { home, turn: seen.turn },
             certainty,
             Some(layout.paper_corners(&seen.found.pose)),
         );
@@ -289,10 +289,4 @@ fn nothing_known(luma: &Luma, printed: &Printed, codes: &[Found]) -> ReadError {
     let brightness: f64 = luma.grey.iter().step_by(97).map(|g| f64::from(*g)).sum();
     let mean = brightness / float(luma.grey.len().div_ceil(97).max(1));
     if mean < 28.0 { ReadError::TooDark } else { ReadError::NoCodes }
-}
-
-/// A square, upright or turned, as a reading has it.
-#[must_use]
-pub fn turn_and_home(seen: &Sought) -> Option<(Cell, Turn)> {
-    home(seen).map(|cell| (cell, seen.turn))
 }

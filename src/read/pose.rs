@@ -63,12 +63,6 @@ impl Pose {
             .map(|(x, y)| self.module_to_photo(Point::new(x * HALF, y * HALF)))
     }
 
-    /// Whether the whole code lies in the picture.
-    #[must_use]
-    pub fn inside(&self, luma: &Luma) -> bool {
-        self.corners().iter().all(|c| luma.holds(*c, 0.0))
-    }
-
     /// The pose after a small change of the code's own coordinates: `m ↦ centre + (1 + a)(m − centre) + d` undone.
     /// `None` where that would fold the code.
     pub(super) fn undo(&self, d: [f64; 2], a: [[f64; 2]; 2]) -> Option<Self> {
