@@ -7,6 +7,7 @@
 //!
 //! Both come out as plain pixels; [`jpeg`] makes files of them that hold nothing but the picture.
 
+mod blocks;
 pub mod drawing;
 mod jpeg;
 pub mod marked;
@@ -15,4 +16,4 @@ pub mod straighten;
 
 pub use jpeg::{JpegError, jpeg};
 pub use marked::{MARGIN_MM, Marking, marked};
-pub use straighten::{LONGEST_PX, Shot, straighten};
+pub use straighten::{Frontal, LONGEST_PX, Shot, Straightening, straighten};
