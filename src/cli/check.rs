@@ -3,18 +3,18 @@
 use std::path::{Path, PathBuf};
 
 use super::{CliError, Console, Outcome, progress};
-use crate::display::{Frontal, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked};
-use crate::judge::{self, Judgement, advise, fixes, judge};
+use crate::check::{Check, Drawn, FRONTAL};
+use crate::display::{Straightening, jpeg};
+use crate::judge;
 use crate::photo::{self, Photo};
-use crate::plan::folder::CheckFolder;
 use crate::plan::{Folder, Printed};
 use crate::read::book::Book;
-use crate::read::{self, Camera, PhotoReading, WallReading};
-use crate::report::{Occasion, Pictures, Report, html, terminal};
+use crate::read::{self, Camera, PhotoReading};
+use crate::report::{Occasion, terminal};
 use crate::words::Words;
 
-/// Margin of `wall.jpg` around the wall, in mm: squares that hang over the edge are seen whole.
-const MARGIN_MM: f64 = 20.0;
+/// The name of a check's folder: names sort as their times do.
+pub(super) const CHECK_NAME: &str = "%Y-%m-%d_%H.%M.%S";
 /// Steps of the progress bar for each photo: opened, read, marked.
 const STEPS_A_PHOTO: u64 = 3;
 /// Steps for the wall.
@@ -46,11 +46,14 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
             return Err(error);
         }
     };
-    let mut check = Check::new(seen, &printed, console.words());
-    let pictures = check.pictures(console.words(), &|| bar.inc(1));
+    let Seen { paths, only, taken, made, readings, refused } = seen;
+    let occasion = Occasion { taken, made, files: paths.iter().map(|path| name(path)).collect() };
+    let check = Check::new(read::several(readings), &printed, &occasion, console.words());
+    let drawn = pictures(&check, &paths, only, console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
-    check.tell(console);
-    let written = check.write(&folder, &pictures?, console)?;
+    tell(&check, &refused, console);
+    let now = jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string();
+    let written = check.write(&folder, &now, &drawn?, console.words(), &[])?;
     let place = written.display().to_string();
     console.say("check-written", &[("folder", place.as_str().into())]);
     console.say("check-open", &[("page", written.join("report.html").display().to_string().into())]);
@@ -137,82 +140,31 @@ fn name(path: &Path) -> String {
     path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default()
 }
 
-/// One check.
-struct Check {
-    paths: Vec<PathBuf>,
+/// Draws every photo marked, and the wall.
+fn pictures(
+    check: &Check,
+    paths: &[PathBuf],
     only: Option<Photo>,
-    refused: Vec<CliError>,
-    reading: WallReading,
-    judgement: Judgement,
-    report: Report,
-}
-
-/// The pictures of a check, as JPEG files.
-struct Drawn {
-    marked: Vec<Vec<u8>>,
-    straight: Vec<u8>,
-}
-
-impl Check {
-    fn new(seen: Seen, printed: &Printed, words: &Words) -> Self {
-        let Seen { paths, only, taken, made, readings, refused } = seen;
-        let reading = read::several(readings);
-        let judgement = judge(&reading, &printed.grid);
-        let (fixes, advice) = (fixes(&judgement), advise(&reading, &judgement));
-        let occasion = Occasion { taken, made, files: paths.iter().map(|path| name(path)).collect() };
-        let report = Report::new((&reading, &judgement), (&fixes, &advice), printed, &occasion, words);
-        Self { paths, only, refused, reading, judgement, report }
-    }
-
-    /// Draws every photo marked, and the wall.
-    fn pictures(&mut self, words: &Words, step: &(dyn Fn() + Sync)) -> Result<Drawn, CliError> {
-        let only = self.only.take();
-        let (reading, judgement) = (&self.reading, &self.judgement);
-        let cameras: Vec<&Camera> = reading.photos.iter().map(|photo| &photo.camera).collect();
-        let frontal = Frontal { margin_mm: MARGIN_MM, px_per_mm: None, longest_px: LONGEST_PX };
-        let mut wall = Straightening::new(&reading.cells, &cameras, &judgement.grid, frontal);
-        let mut marks = Vec::new();
-        each(&self.paths, only, |_, photo| {
-            let (photo, index) = (&photo?, marks.len());
-            let Some(own) = reading.photos.get(index) else { return Ok(()) };
-            let marking = Marking { photo, reading: own, index, judgement, words };
-            let shot = Shot { photo, camera: &own.camera };
-            let (marked, ()) = rayon::join(|| jpeg(&marked(&marking)), || wall.add(index, shot));
-            marks.push(marked?);
-            step();
-            Ok(())
-        })?;
-        let straight = jpeg(&wall.finish())?;
+    words: &Words,
+    step: &(dyn Fn() + Sync),
+) -> Result<Drawn, CliError> {
+    let cameras: Vec<&Camera> = check.reading.photos.iter().map(|photo| &photo.camera).collect();
+    let mut wall = Straightening::new(&check.reading.cells, &cameras, &check.judgement.grid, FRONTAL);
+    let mut marks = Vec::new();
+    each(paths, only, |_, photo| {
+        marks.extend(check.draw(&photo?, marks.len(), &mut wall, words)?);
         step();
-        Ok(Drawn { marked: marks, straight })
-    }
-
-    fn tell(&self, console: &mut Console) {
-        let drawn = terminal(&self.report, console.words(), console.screen().colour);
-        console.line(drawn.trim_end());
-        for refused in &self.refused {
-            console.complain(&format!("everysquare: {refused}"));
-        }
-    }
-
-    /// Writes `checks/<time>/`.
-    fn write(&self, folder: &Folder, drawn: &Drawn, console: &Console) -> Result<PathBuf, CliError> {
-        let now = jiff::ZonedDateTime::now().strftime("%Y-%m-%d_%H.%M.%S").to_string();
-        let into = folder.new_check_folder(&now)?;
-        let pictures = Pictures { marked: &drawn.marked, straight: Some(&drawn.straight) };
-        into.write("report.json", self.report.to_json().as_bytes())?;
-        into.write("report.html", html(&self.report, console.words(), pictures).as_bytes())?;
-        into.write("wall.jpg", &drawn.straight)?;
-        write_marked(&into, &drawn.marked)?;
-        Ok(into.finish()?)
-    }
+        Ok(())
+    })?;
+    let straight = jpeg(&wall.finish())?;
+    step();
+    Ok(Drawn { marked: marks, straight })
 }
 
-/// `marked.jpg`; of several photos `marked-1.jpg` and so on.
-fn write_marked(into: &CheckFolder, marked: &[Vec<u8>]) -> Result<(), CliError> {
-    for (number, picture) in (1..).zip(marked) {
-        let name = if marked.len() == 1 { "marked.jpg".to_owned() } else { format!("marked-{number}.jpg") };
-        into.write(&name, picture)?;
+fn tell(check: &Check, refused: &[CliError], console: &mut Console) {
+    let drawn = terminal(&check.report, console.words(), console.screen().colour);
+    console.line(drawn.trim_end());
+    for refused in refused {
+        console.complain(&format!("everysquare: {refused}"));
     }
-    Ok(())
 }

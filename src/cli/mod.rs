@@ -18,6 +18,7 @@ mod print;
 mod progress;
 mod rehearse;
 pub mod sample;
+mod serve;
 mod tour;
 
 use std::ffi::OsString;
@@ -72,6 +73,7 @@ enum Command {
     Print(print::Args),
     Rehearse(rehearse::Args),
     Check(check::Args),
+    Serve(serve::Args),
 }
 
 impl Command {
@@ -82,6 +84,7 @@ impl Command {
             Self::Print(args) => print::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
             Self::Check(args) => check::run(args, console),
+            Self::Serve(args) => serve::run(args, console),
         }
     }
 }

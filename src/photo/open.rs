@@ -72,9 +72,18 @@ impl Photo {
     /// # Errors
     /// A [`PhotoError`] that says what is wrong with the file and what to do.
     pub fn open(bytes: &[u8]) -> Result<Self, PhotoError> {
+        Self::open_within(bytes, MAX_PIXELS)
+    }
+
+    /// The same where a photo may have fewer pixels than usual, for want of memory.
+    ///
+    /// # Errors
+    /// As [`Photo::open`]; [`PhotoError::TooLarge`] from `most_pixels` on.
+    pub fn open_within(bytes: &[u8], most_pixels: u64) -> Result<Self, PhotoError> {
+        let most = most_pixels.min(MAX_PIXELS);
         let stored = match sniff(bytes)? {
-            ImageFormat::Jpeg => guarded(|| jpeg(bytes))?,
-            format => guarded(|| other(bytes, format))?,
+            ImageFormat::Jpeg => guarded(|| jpeg(bytes, most))?,
+            format => guarded(|| other(bytes, format, most))?,
         };
         let about = About::read(bytes);
         let colour = about.orientation.upright(stored);
@@ -111,10 +120,10 @@ fn guarded(decode: impl FnOnce() -> Result<RgbImage, PhotoError>) -> Result<RgbI
         .unwrap_or_else(|_| Err(PhotoError::Damaged("the decoder gave up".to_owned())))
 }
 
-fn check_size(width: usize, height: usize) -> Result<(u32, u32), PhotoError> {
+fn check_size(width: usize, height: usize, most: u64) -> Result<(u32, u32), PhotoError> {
     let pixels =
         u64::try_from(width).ok().zip(u64::try_from(height).ok()).and_then(|(w, h)| w.checked_mul(h));
-    if width > MAX_SIDE || height > MAX_SIDE || pixels.is_none_or(|p| p > MAX_PIXELS) {
+    if width > MAX_SIDE || height > MAX_SIDE || pixels.is_none_or(|p| p > most) {
         return Err(PhotoError::TooLarge { width, height });
     }
     if width.min(height) < MIN_SIDE {
@@ -127,7 +136,7 @@ fn check_size(width: usize, height: usize) -> Result<(u32, u32), PhotoError> {
 }
 
 /// A JPEG, in strict mode: a file that ends early is refused, not filled up with grey.
-fn jpeg(bytes: &[u8]) -> Result<RgbImage, PhotoError> {
+fn jpeg(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
     let options = DecoderOptions::default()
         .set_strict_mode(true)
         .set_max_width(usize::from(u16::MAX))
@@ -139,7 +148,7 @@ fn jpeg(bytes: &[u8]) -> Result<RgbImage, PhotoError> {
     };
     decoder.decode_headers().map_err(damaged)?;
     let info = decoder.info().ok_or_else(|| PhotoError::Damaged("no size".to_owned()))?;
-    let (width, height) = check_size(usize::from(info.width), usize::from(info.height))?;
+    let (width, height) = check_size(usize::from(info.width), usize::from(info.height), most)?;
     let pixels = decoder.decode().map_err(damaged)?;
     RgbImage::from_raw(width, height, pixels)
         .ok_or_else(|| PhotoError::Damaged("wrong number of pixels".to_owned()))
@@ -152,7 +161,7 @@ fn ends_early(bytes: &[u8]) -> bool {
 }
 
 /// PNG, WebP or TIFF.
-fn other(bytes: &[u8], format: ImageFormat) -> Result<RgbImage, PhotoError> {
+fn other(bytes: &[u8], format: ImageFormat, most: u64) -> Result<RgbImage, PhotoError> {
     let damaged = |error: image::ImageError| match error {
         image::ImageError::IoError(e) if e.kind() == std::io::ErrorKind::UnexpectedEof => {
             PhotoError::Truncated
@@ -161,9 +170,10 @@ fn other(bytes: &[u8], format: ImageFormat) -> Result<RgbImage, PhotoError> {
     };
     let (width, height) =
         ImageReader::with_format(Cursor::new(bytes), format).into_dimensions().map_err(damaged)?;
-    check_size(usize::try_from(width).unwrap_or(usize::MAX), usize::try_from(height).unwrap_or(usize::MAX))?;
+    let side = |pixels: u32| usize::try_from(pixels).unwrap_or(usize::MAX);
+    check_size(side(width), side(height), most)?;
     let mut limits = Limits::default();
-    limits.max_alloc = Some(MAX_PIXELS * 8);
+    limits.max_alloc = Some(most * 8);
     let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
     reader.limits(limits);
     Ok(reader.decode().map_err(damaged)?.into_rgb8())

@@ -332,6 +332,137 @@ check-working = Reading the wall
 check-written = Written to { $folder }: report.html to look at, marked.jpg to take to the wall, wall.jpg straightened, report.json for other programs.
 check-open = Open { $page } in a browser.
 
+## serve
+
+help-serve = Serves the helper's page: a phone photographs the wall and reads what to swap, turn and find
+help-serve-folder = The event folder
+help-serve-lan = Let phones in the room's network in; left out, only this computer
+help-serve-address = The address for phones, where this computer has several; lets phones in as --lan does
+help-serve-port = The port
+help-serve-keep-photos = Keep each photo with its check, without what the camera wrote beside the picture; left out, no photo is kept
+help-serve-fresh = Begin with an empty wall instead of the last check of this evening
+help-serve-new-link = Make a new link; phones that have the old one are shut out
+help-serve-no-browser = Do not open the room's page in this computer's browser
+
+serve-cli-several = This computer has several addresses. Which one is in the same network as the phones?
+serve-cli-which = Type a number from 1 to { $count } (Enter for 1):
+serve-cli-continues = Goes on from the check { $check }; --fresh begins with an empty wall.
+serve-cli-link = Helpers: photograph the code with the phone's camera, or type { $link }
+serve-cli-network = The phone must be in the same Wi-Fi as this computer ({ $network }).
+serve-cli-secret = Who has this link can look and send photos, so show the code to helpers only.
+serve-cli-here = The helper's page, on this computer only: { $link }
+serve-cli-lan = Phones cannot reach it like this: type “--lan” behind the command to let them in.
+serve-cli-room = The room's page, for the projector: { $link }
+serve-cli-end = Keep this window open and the lid up. Ctrl+C ends it.
+serve-cli-quiet =
+    No phone has come through yet. If one tries and waits:
+      1. Is it in the same Wi-Fi, with mobile data off and no VPN?
+      2. Did this computer ask whether to let everysquare through its firewall? Say yes for private networks.
+      3. Many schools' Wi-Fi keeps devices apart. Then switch on the phone's hotspot, join it with this computer, and start again.
+serve-cli-photo = Photo { $photo }: { $right } of { $cells } right, { $wrong } wrong or turned.
+serve-cli-ended = Ended. The checks are in the folder; the same command goes on from the last one.
+
+serve-take = Photograph the wall
+serve-again = Photograph again
+serve-choose = Choose photos
+serve-title = Wall helper
+serve-headline-start = No photo yet
+serve-start-advice = Stand so that the whole wall is in the picture, hold still, and take it. Parts of the wall one after the other work too.
+serve-headline-fix = { $count ->
+    [one] 1 thing to fix
+   *[other] { $count } things to fix
+}
+serve-headline-to-come = { $count ->
+    [one] Nothing to fix, 1 square to come
+   *[other] Nothing to fix, { $count } squares to come
+}
+serve-headline-unknown = { $count ->
+    [one] Nothing wrong, but 1 cell could not be told
+   *[other] Nothing wrong, but { $count } cells could not be told
+}
+serve-sending = Sending the photo …
+serve-sending-of = Sending several photos, one after the other …
+serve-reading = Reading the wall …
+serve-queue = Other photos come first. Yours waits here …
+serve-last-photo = Last photo:
+serve-done = Done
+serve-step-all-ticked = All ticked: photograph again to make sure.
+serve-heading-steps = To fix, in this order
+serve-heading-wall = The wall
+serve-heading-missing = Still to come
+serve-heading-next = Hand out next
+serve-heading-advice = For the next photo
+serve-heading-help = If it does not work
+serve-missing-count = { $count ->
+    [0] Every square has been seen.
+    [one] 1 square has not been seen yet.
+   *[other] { $count } squares have not been seen yet.
+}
+serve-next-how = Tap a tile when you have handed it out.
+serve-give-out = to hand out
+serve-given = handed out
+serve-map-how = Tap a cell to see what hangs there and what belongs there. Two fingers or the buttons make the map larger.
+serve-larger = Larger
+serve-smaller = Smaller
+serve-close = Close
+serve-retry = Try again
+serve-cell-hangs = Hangs there now
+serve-cell-belongs = Belongs there
+serve-cell-nothing-seen = Not photographed yet
+serve-legend-right = right
+serve-legend-wrong = another square
+serve-legend-turned = turned
+serve-legend-empty = empty
+serve-legend-unread = not readable
+serve-legend-unseen = not seen yet
+serve-help-laptop = Nothing happens: is the laptop awake, and its window with the code still open?
+serve-help-wifi = The page does not load or stops: phone and laptop must be in the same Wi-Fi, the phone without VPN.
+serve-help-isolation = Many schools' Wi-Fi keeps devices apart. Then switch on the phone's hotspot and let the laptop join it; start the program again and photograph the new code.
+serve-help-private = Photos go to the laptop only and are not kept. Who listens in the same Wi-Fi can see them on their way.
+serve-connection-lost = The laptop does not answer. Is it awake, and is the phone in the same Wi-Fi? What you see is the last state.
+serve-link-old = This link no longer holds. Photograph the code on the laptop again.
+serve-no-answer = The photo did not get through. Is the laptop awake, and the phone in the same Wi-Fi? The photo is still here: try again.
+serve-no-script = This page needs JavaScript. Switch it on in the browser's settings, or use another browser.
+
+serve-busy = Too many photos at once. Yours is sent again in a few seconds.
+serve-photo-broke-off = The photo broke off on its way. Send it again.
+serve-photo-slow = The photo took too long. Go nearer to the Wi-Fi's antenna and send it again.
+serve-photo-too-heavy = The file is larger than { $most } MB, so it was not taken. Choose a photo in the camera's usual size.
+serve-photo-too-heavy-here = The file is larger than a photo may be, so it was not sent. Choose a photo in the camera's usual size.
+serve-photo-too-large = The photo has { $width } × { $height } pixels; at most { $most } million are read. Set the camera to its usual size (12 megapixels are plenty) and photograph again.
+serve-photo-too-small = The photo has only { $width } × { $height } pixels. Send the original, not a small copy of it.
+serve-photo-empty = The file is empty. Photograph again.
+serve-photo-heic = This is a HEIC photo, which cannot be read here. On an iPhone: Settings, Camera, Formats, “Most Compatible”; or photograph with the button on this page.
+serve-photo-unknown = This is no photo that can be read. JPEG, PNG, WebP and TIFF files are.
+serve-photo-truncated = The photo is cut off, its end is missing. Send it again.
+serve-photo-damaged = The photo is damaged or of a rare kind. Photograph again.
+serve-photo-no-codes = No code of this event is to be seen. Is this the wall? Go closer, hold still, and photograph again.
+serve-photo-foreign = The codes in this photo belong to another event (tag { $tags }). Photograph this event's wall, or start the program with the other folder.
+serve-photo-too-dark = The photo is too dark. Switch on more light, or use the flash from a little to the side.
+serve-photo-cannot-place = Squares are to be seen, but not which part of the wall they hang on. Step back until the whole wall is in the photo, or hang up the corner cards.
+serve-photo-stumble = Something in this photo made the program stumble. Photograph again.
+serve-unkept = This answer holds, but it could not be saved on the laptop: look at its window.
+serve-unkept-full = This answer holds, but it could not be saved: the laptop's disk is full. Make room there.
+
+serve-room-title = Our wall
+serve-room-hang = { $count ->
+    [one] 1 of { $cells } squares hangs
+   *[other] { $count } of { $cells } squares hang
+}
+serve-room-to-come = { $count ->
+    [0] All have come.
+    [one] 1 is still to come
+   *[other] { $count } are still to come
+}
+serve-room-complete = The picture is complete!
+serve-room-secret = Keep the secret
+serve-room-code = Code for helpers
+serve-room-code-alt = Code with the link for helpers' phones
+serve-room-code-elsewhere = The code shows on the laptop itself only. It is also in the laptop's window.
+serve-room-picture = The wall as it looks now
+serve-room-covered = The wall, covered: each square that hangs is marked
+serve-room-lost = No connection to the laptop
+
 ## tour
 
 help-tour = Shows a whole evening on a sample event, in a few seconds

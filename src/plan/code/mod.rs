@@ -23,11 +23,14 @@
 
 mod decode;
 mod encode;
+mod link;
 mod mask;
 
 use std::fmt;
 
 use thiserror::Error;
+
+pub use link::LinkCode;
 
 /// Modules along one side of a version 1 code (ISO/IEC 18004).
 pub const SIDE: usize = 21;

@@ -7,6 +7,7 @@
 //!   print/                 the kit: squares.pdf, cards.pdf, tiles.pdf, and manifest.json: what was printed
 //!   checks/<time>/         one folder a check
 //!   display/               the comparison prints
+//!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
 //!   rehearsals/            made photos to practise with, and the truth about them
 //! ```
 //!
@@ -19,6 +20,7 @@ use super::cell::Grid;
 use super::manifest::{Manifest, Printed};
 use super::settings::Settings;
 
+mod checks;
 mod error;
 mod whole;
 
@@ -31,6 +33,10 @@ const MOST_SETTINGS: u64 = 1 << 20;
 const MOST_MANIFEST: u64 = 64 << 20;
 /// Bytes of a picture's file: an uncompressed TIFF of 100 megapixels with 16 bits a colour, and room.
 const MOST_PICTURE: u64 = 1 << 30;
+/// Bytes of a check's file; a wall's picture has half a megabyte, a report of 3,000 squares less than one.
+const MOST_OF_CHECK: u64 = 64 << 20;
+/// Bytes of a kept link; it has about a hundred.
+const MOST_LINK: u64 = 1 << 12;
 
 /// An event folder.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -97,6 +103,12 @@ impl Folder {
     #[must_use]
     pub fn checks(&self) -> PathBuf {
         self.root.join("checks")
+    }
+
+    /// `.helpers-link.json`, the link that helpers' phones have.
+    #[must_use]
+    pub fn link_json(&self) -> PathBuf {
+        self.root.join(".helpers-link.json")
     }
 
     /// `display`, the comparison prints.
@@ -188,6 +200,33 @@ impl Folder {
     /// [`FolderError`] where it cannot be written; what stood there before still does.
     pub fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), FolderError> {
         whole::write(path, bytes)
+    }
+
+    /// The folders of checks whose name is not below `from`, the newest first. Names begin with the time, so they sort as their
+    /// times do; of two made within a second the one with the larger number is the newer.
+    #[must_use]
+    pub fn checks_since(&self, from: &str) -> Vec<PathBuf> {
+        checks::since(&self.checks(), from)
+    }
+
+    /// The bytes of one file of a check; `None` where it is not there or too large.
+    #[must_use]
+    pub fn read_of_check(check: &Path, name: &str) -> Option<Vec<u8>> {
+        whole::read(&check.join(name), MOST_OF_CHECK).ok()
+    }
+
+    /// The link that helpers' phones have, kept so that it still holds when the program is started again; `None` where there is none.
+    #[must_use]
+    pub fn kept_link(&self) -> Option<Vec<u8>> {
+        whole::read(&self.link_json(), MOST_LINK).ok()
+    }
+
+    /// Keeps the link, readable for the owner alone where the system knows owners.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be written.
+    pub fn keep_link(&self, bytes: &[u8]) -> Result<(), FolderError> {
+        whole::write_private(&self.link_json(), bytes)
     }
 
     /// Begins a folder `checks/<name>`; it appears with [`CheckFolder::finish`], whole.
