@@ -56,6 +56,8 @@ pub struct Standing {
     pub name: Option<String>,
     /// Why this could not be kept, where it could not.
     pub unkept: Option<FolderError>,
+    /// Of how many cells the photo that came last shows the newest look.
+    pub newest: usize,
     /// When the newest photo came, in seconds since 1970.
     pub at: u64,
     map: OnceLock<Vec<u8>>,
@@ -155,8 +157,18 @@ impl Evening {
             Err(error) => (before.name.clone(), Some(error)),
         };
         let number = before.number + 1;
-        let standing =
-            Arc::new(Standing { number, known, check, picture, name, unkept, at: now, map: OnceLock::new() });
+        let newest = added.newest.iter().filter(|newest| **newest).count();
+        let standing = Arc::new(Standing {
+            number,
+            known,
+            check,
+            picture,
+            name,
+            unkept,
+            newest,
+            at: now,
+            map: OnceLock::new(),
+        });
         *self.standing.lock().unwrap_or_else(PoisonError::into_inner) = Arc::clone(&standing);
         self.live.send_replace(number);
         Ok(standing)
@@ -196,6 +208,7 @@ impl Standing {
             picture: WallPicture::blank(&printed.grid),
             name: None,
             unkept: None,
+            newest: 0,
             at: now,
             map: OnceLock::new(),
         }

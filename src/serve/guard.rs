@@ -15,6 +15,7 @@ use axum::response::Response;
 use tower::Service;
 
 use super::secret::Secrets;
+use super::shrink;
 
 /// Goes out with every answer. Scripts and styles come from here or not at all; nobody frames, caches or is told the link.
 const HEADERS: [(&str, &str); 8] = [
@@ -52,6 +53,7 @@ pub struct Doors {
 impl Doors {
     /// Answers a request.
     pub async fn enter(&self, request: Request<Body>, peer: Peer) -> Response {
+        let small = shrink::understood(request.headers());
         let mut response = match self.router(&request) {
             Ok((router, uri)) => through(router, request, uri, peer).await,
             Err(status) => {
@@ -60,6 +62,9 @@ impl Doors {
                 refused
             }
         };
+        if small {
+            response = shrink::shrunk(response).await;
+        }
         for (name, value) in HEADERS {
             response.headers_mut().insert(HeaderName::from_static(name), HeaderValue::from_static(value));
         }

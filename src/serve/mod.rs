@@ -33,6 +33,7 @@ pub mod pictures;
 pub mod routes;
 mod said;
 pub mod secret;
+mod shrink;
 pub mod upload;
 pub mod work;
 
@@ -113,7 +114,7 @@ impl Server {
         hosts.extend(lan.map(|lan| format!("{lan}:{port}")));
         let link = format!("http://{outer}:{port}/{}/", secrets.helpers.shown());
         let room_link = format!("http://{}:{port}/{}/", Ipv4Addr::LOCALHOST, secrets.room.shown());
-        let shared = Arc::new(Shared { evening, work: Work::default(), link });
+        let shared = Arc::new(Shared { evening, work: Work::default(), link, for_phones: lan.is_some() });
         let (helpers, room) = (routes::helpers(Arc::clone(&shared)), routes::room(Arc::clone(&shared)));
         let doors = Arc::new(Doors { secrets, hosts, helpers, room });
         Ok(Self { listeners, doors, shared, room_link })

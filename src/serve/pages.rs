@@ -22,6 +22,7 @@ const ROOM: &str = include_str!("assets/room.html");
 /// The sentences that the phone page's script says.
 const PHONE_WORDS: &[&str] = &[
     "serve-again",
+    "serve-all-missing",
     "serve-cell-belongs",
     "serve-cell-hangs",
     "serve-cell-nothing-seen",

@@ -48,6 +48,8 @@ pub struct Shared {
     pub work: Work,
     /// The helpers' link.
     pub link: String,
+    /// Whether that link leads in from the room's network.
+    pub for_phones: bool,
 }
 
 /// What helpers get.
@@ -84,8 +86,16 @@ async fn helpers_wall(State(shared): State<Arc<Shared>>) -> Response {
     json(StatusCode::OK, &wall_json(&shared.evening, &shared.evening.standing()))
 }
 
-async fn room_wall(State(shared): State<Arc<Shared>>) -> Response {
-    json(StatusCode::OK, &room_json(&shared.evening, &shared.evening.standing()))
+async fn room_wall(State(shared): State<Arc<Shared>>, Extension(peer): Extension<Peer>) -> Response {
+    let mut told = room_json(&shared.evening, &shared.evening.standing());
+    told["code"] = shows_code(&shared, peer).into();
+    json(StatusCode::OK, &told)
+}
+
+/// Whether the helpers' code is shown: to this computer's own screen only, where whoever reads the room's link elsewhere gets
+/// nothing more by it.
+fn shows_code(shared: &Shared, peer: Peer) -> bool {
+    shared.for_phones && peer.0.is_loopback()
 }
 
 async fn wall_picture(State(shared): State<Arc<Shared>>) -> Response {
@@ -123,9 +133,9 @@ async fn live(State(shared): State<Arc<Shared>>) -> Response {
     Sse::new(events).keep_alive(KeepAlive::new().interval(ALIVE)).into_response()
 }
 
-/// The helpers' link, for this computer's own screen only: whoever reads the room's link elsewhere gets nothing more by it.
+/// The helpers' link.
 async fn code(State(shared): State<Arc<Shared>>, Extension(peer): Extension<Peer>) -> Response {
-    if !peer.0.is_loopback() {
+    if !shows_code(&shared, peer) {
         return nothing();
     }
     LinkCode::new(&shared.link)

@@ -75,7 +75,13 @@ pub async fn photo(State(shared): State<Arc<Shared>>, headers: HeaderMap, body: 
     };
     let evening = Arc::clone(&shared.evening);
     match shared.work.read(evening, bytes, age(&headers), (place, hand)).await {
-        Ok(standing) => answer::json(StatusCode::OK, &wall_json(&shared.evening, &standing)),
+        Ok(standing) => {
+            let mut told = wall_json(&shared.evening, &standing);
+            if standing.newest == 0 {
+                told["note"] = words.say("serve-photo-older", &[]).into();
+            }
+            answer::json(StatusCode::OK, &told)
+        }
         Err(refused) => said::answer(StatusCode::UNPROCESSABLE_ENTITY, &refusal(&refused, words)),
     }
 }

@@ -398,6 +398,7 @@ serve-missing-count = { $count ->
     [one] 1 square has not been seen yet.
    *[other] { $count } squares have not been seen yet.
 }
+serve-all-missing = All of them
 serve-next-how = Tap a tile when you have handed it out.
 serve-give-out = to hand out
 serve-given = handed out
@@ -441,6 +442,7 @@ serve-photo-foreign = The codes in this photo belong to another event (tag { $ta
 serve-photo-too-dark = The photo is too dark. Switch on more light, or use the flash from a little to the side.
 serve-photo-cannot-place = Squares are to be seen, but not which part of the wall they hang on. Step back until the whole wall is in the photo, or hang up the corner cards.
 serve-photo-stumble = Something in this photo made the program stumble. Photograph again.
+serve-photo-older = This photo is older than others of the same cells, so it changed nothing. Photograph again.
 serve-unkept = This answer holds, but it could not be saved on the laptop: look at its window.
 serve-unkept-full = This answer holds, but it could not be saved: the laptop's disk is full. Make room there.
 
@@ -458,7 +460,6 @@ serve-room-complete = The picture is complete!
 serve-room-secret = Keep the secret
 serve-room-code = Code for helpers
 serve-room-code-alt = Code with the link for helpers' phones
-serve-room-code-elsewhere = The code shows on the laptop itself only. It is also in the laptop's window.
 serve-room-picture = The wall as it looks now
 serve-room-covered = The wall, covered: each square that hangs is marked
 serve-room-lost = No connection to the laptop

@@ -38,6 +38,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("clap", &["cli"]),
     ("comemo", &["print"]),
     ("exif", &["photo"]),
+    ("flate2", &["serve"]),
     ("fluent_bundle", &["words"]),
     ("http_body_util", &["serve"]),
     ("hyper", &["serve"]),

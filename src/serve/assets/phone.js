@@ -7,7 +7,7 @@
   const MOST_BYTES = Number(document.body.dataset.mostBytes);
   const TRIES = 30; // how often a photo is sent again while others come first
   const FEW = 24; // so many missing squares are shown without being asked for
-  const NEXT = 4; // tiles to hand out at once
+  const NEXT = 6; // tiles to hand out at once, or half as many of each level
   let wall = null;
 
   // An element with properties and children. Text is always text: nothing from the laptop is read as HTML.
@@ -81,7 +81,7 @@
     const one = (step) => {
       const box = make("input", { type: "checkbox", checked: ticks.has(step.key) });
       const name = make("span", {}, make("span", { className: "unseen-text" }, `${step.say} `), say("serve-done"));
-      const item = make("li", {}, make("p", { className: "say" }, make("span", {}, step.say)), pictures(step), make("label", { className: "tick" }, box, name));
+      const item = make("li", {}, make("p", { className: "say" }, make("span", {}, step.say)), make("div", { className: "row" }, pictures(step), make("label", { className: "tick" }, box, name)));
       item.classList.toggle("ticked", box.checked);
       box.dataset.key = step.key;
       box.addEventListener("change", () => {
@@ -234,21 +234,28 @@
     });
     return make("li", {}, button);
   };
+  const unfolded = new Map(); // what this helper has opened or closed
   const showMissing = () => {
     const all = wall.missing.flatMap((group) => group.tiles);
     const isGiven = (place) => given.has(`${wall.tag} ${label(place)}`);
     given.only(all.map((place) => `${wall.tag} ${label(place)}`));
     at("missing-part").hidden = all.length === 0;
     at("missing-say").textContent = wall.missing_say;
-    const next = wall.missing.flatMap((group) => group.tiles.filter((place) => !isGiven(place)).slice(0, NEXT));
+    const most = wall.missing.length > 1 ? NEXT / 2 : NEXT;
+    const groups = wall.missing.map((group) => ({ ...group, next: group.tiles.filter((place) => !isGiven(place)).slice(0, most) }));
     const tile = (place) => handOut(place, make("img", { src: belongs(place), alt: "", width: 240, height: 240 }), label(place), make("span", { className: "unseen-text" }, ` ${say("serve-give-out")}`));
-    at("next").replaceChildren(...next.map(tile));
-    at("next-part").hidden = next.length === 0;
-    const open = at("missing").querySelector("details");
-    const wasOpen = open ? open.open : all.length <= FEW;
+    const row = (group) => [...(group.level ? [make("h4", {}, group.level)] : []), make("ul", { className: "tiles" }, ...group.next.map(tile))];
+    const waiting = groups.filter((group) => group.next.length > 0);
+    at("next").replaceChildren(...waiting.flatMap(row));
+    at("next-part").hidden = waiting.length === 0;
     const chip = (place) => handOut(place, label(place), make("span", { className: "unseen-text" }, ` ${isGiven(place) ? say("serve-given") : say("serve-give-out")}`));
-    const groups = wall.missing.map((group) => make("details", { open: wasOpen }, make("summary", {}, group.level ? `${group.level}: ${group.tiles.length}` : wall.missing_say), make("ul", { className: "chips" }, ...group.tiles.map(chip))));
-    at("missing").replaceChildren(...groups);
+    const list = (group) => {
+      const summary = make("summary", {}, `${group.level || say("serve-all-missing")}: ${group.tiles.length}`);
+      const details = make("details", { open: unfolded.get(group.level) ?? all.length <= FEW }, summary, make("ul", { className: "chips" }, ...group.tiles.map(chip)));
+      summary.addEventListener("click", () => unfolded.set(group.level, !details.open));
+      return details;
+    };
+    at("missing").replaceChildren(...groups.map(list));
   };
 
   // ---- all of it, without taking the focus away
@@ -357,7 +364,9 @@
       }
       if (request.status === 200) {
         lost("");
-        show(told(request));
+        const answer = told(request);
+        show(answer);
+        if (answer.note) problem(answer.note);
         at("headline").focus();
         at("headline").scrollIntoView({ block: "start" });
         return;

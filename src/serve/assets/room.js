@@ -20,6 +20,7 @@
     at("picture").hidden = covered;
     if (covered) at("picture").removeAttribute("src");
     else at("picture").src = `wall.jpg?${wall.number}`;
+    at("show-code").hidden = !wall.code;
     at("hang").textContent = wall.say_hang;
     at("to-come").textContent = wall.complete ? "" : wall.say_to_come;
     at("complete").textContent = wall.complete ? say("serve-room-complete") : "";
@@ -54,14 +55,7 @@
     if (wall) show();
   });
   at("show-code").addEventListener("click", () => {
-    const picture = at("code-picture");
-    picture.onload = () => (at("code-elsewhere").hidden = true);
-    picture.onerror = () => {
-      picture.hidden = true;
-      at("code-elsewhere").hidden = false;
-    };
-    picture.hidden = false;
-    picture.src = "code.svg";
+    at("code-picture").src = "code.svg";
     at("code").showModal();
     at("show-code").ariaExpanded = "true";
   });
