@@ -34,7 +34,8 @@ fn event(place: &Path) -> PathBuf {
     std::fs::write(&picture, sample::PICTURE_PNG).unwrap();
     let folder = place.join("evening");
     let (at, picture) = (folder.to_str().unwrap(), picture.to_str().unwrap());
-    let made = everysquare(&["new", at, "--picture", picture, "--columns", "5", "--rows", "4", "--tag", "K7M"]);
+    let made =
+        everysquare(&["new", at, "--picture", picture, "--columns", "5", "--rows", "4", "--tag", "K7M"]);
     assert_eq!(made.0, 0, "{}", made.2);
     assert_eq!(everysquare(&["print", at]).0, 0);
     folder
@@ -79,9 +80,8 @@ impl Running {
         let evening =
             Evening::open(Folder::at(folder), Words::english(), clock(), since, keep_photos).unwrap();
         let runtime = Runtime::new().unwrap();
-        let server = runtime
-            .block_on(Server::bind(Arc::new(evening), None, 0, Secrets::new(1_800_000_000)))
-            .unwrap();
+        let server =
+            runtime.block_on(Server::bind(Arc::new(evening), None, 0, Secrets::new(1_800_000_000))).unwrap();
         let (link, room) = (server.link().to_owned(), server.room_link().to_owned());
         let parts: Vec<&str> = link.split('/').collect();
         let at = parts[2].parse().unwrap();
@@ -100,7 +100,8 @@ impl Running {
     /// Sends a request's beginning and its body, and reads until the connection is closed.
     fn ask(&self, head: &str, body: &[u8]) -> Answer {
         let mut stream = self.connect();
-        let lengths = if body.is_empty() { String::new() } else { format!("content-length: {}\r\n", body.len()) };
+        let lengths =
+            if body.is_empty() { String::new() } else { format!("content-length: {}\r\n", body.len()) };
         stream.write_all(format!("{head}\r\n{lengths}connection: close\r\n\r\n").as_bytes()).unwrap();
         stream.write_all(body).unwrap();
         answer(stream)
@@ -138,7 +139,9 @@ fn checks(folder: &Path) -> Vec<PathBuf> {
 
 fn states(wall: &Value) -> Vec<String> {
     let cells = wall["cells"].as_array().unwrap().iter();
-    cells.map(|cell| format!("{} {} {} {}", cell["label"], cell["state"], cell["found"], cell["turn"])).collect()
+    cells
+        .map(|cell| format!("{} {} {} {}", cell["label"], cell["state"], cell["found"], cell["turn"]))
+        .collect()
 }
 
 #[test]
@@ -170,7 +173,12 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
     for path in &paths {
         let answer = server.get(path);
         assert_eq!(answer.status, 404, "{path}");
-        for header in ["content-security-policy: default-src 'none'", "x-frame-options: deny", "referrer-policy: no-referrer", "cache-control: no-store"] {
+        for header in [
+            "content-security-policy: default-src 'none'",
+            "x-frame-options: deny",
+            "referrer-policy: no-referrer",
+            "cache-control: no-store",
+        ] {
             assert!(answer.head.contains(header), "{path}: {}", answer.head);
         }
         bodies.push(answer.body);
@@ -216,11 +224,17 @@ fn a_photo_gives_the_check_that_the_command_gives_and_keeps_nothing_of_the_camer
     let (command, page) = (read(&of_command), read(&of_page));
     assert_eq!((&command.cells, &command.fixes, &command.summary), (&page.cells, &page.fixes, &page.summary));
     assert_eq!(command.taken, page.taken);
-    assert_eq!(answer.json()["steps"].as_array().unwrap().len(), 2, "a swap and a turn; what is missing is no step");
+    assert_eq!(
+        answer.json()["steps"].as_array().unwrap().len(),
+        2,
+        "a swap and a turn; what is missing is no step"
+    );
     assert_eq!(answer.json()["missing"][0]["tiles"].as_array().unwrap().len(), 2);
     let files = ["marked.jpg", "photo.jpg", "report.html", "report.json", "seen.json", "wall.jpg"];
-    let mut names: Vec<String> =
-        std::fs::read_dir(&of_page).unwrap().map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
+    let mut names: Vec<String> = std::fs::read_dir(&of_page)
+        .unwrap()
+        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+        .collect();
     names.sort();
     assert_eq!(names, files);
     for name in ["photo.jpg", "wall.jpg", "marked.jpg"] {
@@ -257,13 +271,18 @@ fn what_cannot_be_read_is_told_and_nothing_is_written() {
         assert!(answer.say().contains(wanted), "{} for {wanted}", answer.say());
     }
     let (helpers, at) = (&server.helpers, server.at);
-    let empty = server.ask(&format!("POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}\r\ncontent-length: 0"), b"");
+    let empty = server.ask(
+        &format!("POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}\r\ncontent-length: 0"),
+        b"",
+    );
     assert!(empty.say().contains("empty"));
     let large = server.send(&vec![0; 50 << 20], "");
     assert_eq!(large.status, 413);
     assert!(large.say().contains("48 MB"));
     let mut chunked = server.connect();
-    let head = format!("POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}\r\ntransfer-encoding: chunked\r\nconnection: close\r\n\r\n");
+    let head = format!(
+        "POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}\r\ntransfer-encoding: chunked\r\nconnection: close\r\n\r\n"
+    );
     chunked.write_all(head.as_bytes()).unwrap();
     for _ in 0..50 {
         chunked.write_all(b"100000\r\n").unwrap();
@@ -333,7 +352,10 @@ fn too_many_at_once_are_asked_to_come_again_and_a_page_is_told_live() {
     let (helpers, at) = (&server.helpers, server.at);
     let mut live = server.connect();
     live.write_all(format!("GET /{helpers}/live HTTP/1.1\r\nhost: {at}\r\n\r\n").as_bytes()).unwrap();
-    let head = format!("POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}\r\ncontent-length: {}\r\nconnection: close\r\n\r\n", photo.len());
+    let head = format!(
+        "POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}\r\ncontent-length: {}\r\nconnection: close\r\n\r\n",
+        photo.len()
+    );
     let waiting: Vec<TcpStream> = (0..12)
         .map(|_| {
             let mut stream = server.connect();

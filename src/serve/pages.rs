@@ -9,7 +9,8 @@ use crate::report::html::escaped;
 use crate::words::Words;
 
 /// The pages' styles and scripts: name, kind, text.
-pub(super) const FILES: [(&str, &str, &str); 5] = [
+pub(super) const FILES: [(&str, &str, &str); 6] = [
+    ("icon.svg", "image/svg+xml", include_str!("assets/icon.svg")),
     ("base.css", "text/css; charset=utf-8", include_str!("assets/base.css")),
     ("phone.css", "text/css; charset=utf-8", include_str!("assets/phone.css")),
     ("room.css", "text/css; charset=utf-8", include_str!("assets/room.css")),
@@ -114,7 +115,9 @@ mod tests {
     fn nothing_is_asked_for_elsewhere_and_nothing_stands_inline() {
         for text in FILES.iter().map(|(.., text)| *text).chain([PHONE, ROOM]) {
             assert!(
-                !text.contains("//cdn") && !text.contains("https:") && !text.contains("http://"),
+                !text.contains("//cdn")
+                    && !text.contains("https:")
+                    && !text.replace("http://www.w3.org/2000/svg", "").contains("http://"),
                 "{text}"
             );
             assert!(

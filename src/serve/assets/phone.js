@@ -58,7 +58,7 @@
     make("figure", {}, make("img", { src, alt, width: 240, height: 240 }), make("figcaption", {}, caption));
   const sign = (text) => make("span", { className: "sign", "aria-hidden": "true" }, text);
   const label = (place) => wall.cells[place].label;
-  const turns = { 90: "↻", 180: "⟲ 180°", 270: "↺" };
+  const turns = { 90: "↻", 180: "↻ 180°", 270: "↺" };
   const pictures = (step) => {
     const row = make("div", { className: "pair" });
     const seen = (place) => picture(hangs(place), label(place));
