@@ -146,7 +146,8 @@ fn explain(server: &Server, lan: Option<&Lan>, evening: &Evening, console: &mut 
     match lan {
         Some(lan) => {
             if let Some(code) = LinkCode::new(server.link()) {
-                console.line(&drawn(&code));
+                let colour = console.screen().colour;
+                console.line(&drawn(&code, colour));
             }
             console.say("serve-cli-link", &[("link", server.link().into())]);
             console.say("serve-cli-network", &[("network", lan.network.as_str().into())]);
@@ -161,21 +162,23 @@ fn explain(server: &Server, lan: Option<&Lan>, evening: &Evening, console: &mut 
     console.say("serve-cli-end", &[]);
 }
 
-/// A code in characters of half a line each, dark on light by its own colours, whatever the terminal's are.
-fn drawn(code: &LinkCode) -> String {
+/// A code in characters of half a line each: dark on light by its own colours where colours may be used; else light is inked, as most
+/// terminals are dark.
+fn drawn(code: &LinkCode, colour: bool) -> String {
     let whole = code.side() + 2 * QUIET_ZONE;
     let dark = |x: usize, y: usize| match (x.checked_sub(QUIET_ZONE), y.checked_sub(QUIET_ZONE)) {
         (Some(x), Some(y)) => code.dark(x, y),
         _ => false,
     };
     let line = |y: usize| -> String {
-        let half = |x: usize| match (dark(x, y), y + 1 < whole && dark(x, y + 1)) {
+        let half = |x: usize| match (dark(x, y) == colour, y + 1 < whole && dark(x, y + 1) == colour) {
             (false, false) => ' ',
             (true, false) => '▀',
             (false, true) => '▄',
             (true, true) => '█',
         };
-        format!("  \u{1b}[30;107m{}\u{1b}[0m", (0..whole).map(half).collect::<String>())
+        let line: String = (0..whole).map(half).collect();
+        if colour { format!("  \u{1b}[30;107m{line}\u{1b}[0m") } else { format!("  {line}") }
     };
     (0..whole).step_by(2).map(line).collect::<Vec<_>>().join("\n")
 }

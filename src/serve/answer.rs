@@ -40,6 +40,7 @@ pub(super) fn wall_json(evening: &Evening, standing: &Standing) -> Value {
     let fixes = report.fixes.iter().filter(|fix| fix.act != Act::Fetch);
     let steps: Vec<Value> = fixes.map(|fix| step(fix, grid, &times)).collect();
     json!({
+        "run": evening.began,
         "number": standing.number,
         "check": standing.name,
         "at": standing.at,
@@ -70,6 +71,7 @@ pub(super) fn room_json(evening: &Evening, standing: &Standing) -> Value {
     let hang = hangs.iter().filter(|hangs| **hangs).count();
     let to_come = hangs.len() - hang;
     json!({
+        "run": evening.began,
         "number": standing.number,
         "columns": evening.printed.grid.columns,
         "rows": evening.printed.grid.rows,

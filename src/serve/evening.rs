@@ -36,6 +36,8 @@ pub struct Evening {
     /// What belongs in each cell, as JPEG files.
     pub(super) tiles: Vec<Vec<u8>>,
     pub(super) clock: Clock,
+    /// When the program began to serve, in seconds since 1970: numbers of standings count from there.
+    pub(super) began: u64,
     book: Book,
     keep_photos: bool,
     standing: Mutex<Arc<Standing>>,
@@ -115,6 +117,7 @@ impl Evening {
             words,
             tiles,
             clock,
+            began: now,
             keep_photos,
         })
     }

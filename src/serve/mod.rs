@@ -53,6 +53,9 @@ use routes::Shared;
 use secret::Secrets;
 use work::Work;
 
+/// The port that links need not name (RFC 9110, 4.2.1).
+const HTTP_PORT: u16 = 80;
+
 /// What tells the time.
 #[derive(Copy, Clone, Debug)]
 pub struct Clock {
@@ -112,6 +115,11 @@ impl Server {
         let outer = lan.unwrap_or(Ipv4Addr::LOCALHOST);
         let mut hosts = vec![format!("{}:{port}", Ipv4Addr::LOCALHOST), format!("localhost:{port}")];
         hosts.extend(lan.map(|lan| format!("{lan}:{port}")));
+        if port == HTTP_PORT {
+            let bare: Vec<String> =
+                hosts.iter().filter_map(|host| Some(host.rsplit_once(':')?.0.to_owned())).collect();
+            hosts.extend(bare); // browsers leave it out
+        }
         let link = format!("http://{outer}:{port}/{}/", secrets.helpers.shown());
         let room_link = format!("http://{}:{port}/{}/", Ipv4Addr::LOCALHOST, secrets.room.shown());
         let shared = Arc::new(Shared { evening, work: Work::default(), link, for_phones: lan.is_some() });

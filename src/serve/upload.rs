@@ -38,8 +38,8 @@ pub const WHOLE: Duration = Duration::from_secs(180);
 const WAIT: Duration = Duration::from_secs(120);
 /// Seconds after which to come again: two or three photos are read in that time.
 const COME_AGAIN_S: u32 = 5;
-/// The oldest age of a photo that is believed, in seconds: a day.
-const OLDEST_S: u64 = 86_400;
+/// The oldest age of a photo that is believed, in seconds: an evening. Beyond that a phone's clock or a file's date is wrong.
+const OLDEST_S: u64 = 12 * 3_600;
 
 /// Why a body was not received.
 enum Broken {
@@ -93,8 +93,8 @@ fn announced(headers: &HeaderMap) -> Option<usize> {
 
 /// How many seconds ago the photo was made, by the phone's own clock, so that it does not matter whether that is right.
 fn age(headers: &HeaderMap) -> u64 {
-    let said = headers.get("x-photo-age").and_then(|value| value.to_str().ok()?.parse().ok());
-    said.unwrap_or(0).min(OLDEST_S)
+    let said: Option<u64> = headers.get("x-photo-age").and_then(|value| value.to_str().ok()?.parse().ok());
+    said.filter(|age| *age <= OLDEST_S).unwrap_or(0)
 }
 
 /// The whole body.

@@ -8,6 +8,8 @@
   const TRIES = 30; // how often a photo is sent again while others come first
   const FEW = 24; // so many missing squares are shown without being asked for
   const NEXT = 6; // tiles to hand out at once, or half as many of each level
+  const EVENING_S = 12 * 3600;
+  const taken = new WeakSet(); // photos that the camera has just made
   let wall = null;
 
   // An element with properties and children. Text is always text: nothing from the laptop is read as HTML.
@@ -52,7 +54,7 @@
   const given = memory("everysquare-given");
 
   // ---- pictures of cells and tiles
-  const hangs = (place) => `cell/${place}?${wall.number}`;
+  const hangs = (place) => `cell/${place}?${wall.run}-${wall.number}`;
   const belongs = (place) => `tile/${place}`;
   const picture = (src, caption, alt = "") =>
     make("figure", {}, make("img", { src, alt, width: 240, height: 240 }), make("figcaption", {}, caption));
@@ -148,7 +150,7 @@
     at("cells").replaceChildren(make("thead", {}, head), make("tbody", {}, ...rows));
     const stop = Math.min(Number(at("cells").dataset.stop || 0), wall.cells.length - 1);
     at("cells").querySelector(`[data-place="${stop}"]`).tabIndex = 0;
-    at("map-picture").src = `wall.jpg?${wall.number}`;
+    at("map-picture").src = `wall.jpg?${wall.run}-${wall.number}`;
     resize(size);
   };
   const goTo = (place) => {
@@ -267,7 +269,7 @@
     else if (key) at("headline").focus({ preventScroll: true });
   };
   const show = (told) => {
-    if (wall && told.number < wall.number && told.check <= wall.check) return; // overtaken on its way
+    if (wall && told.run === wall.run && told.number < wall.number) return; // overtaken on its way
     wall = told;
     keepFocus(() => {
       showAnswer();
@@ -321,13 +323,18 @@
     else at("progress").value = part;
   };
   const pause = (seconds) => new Promise((done) => setTimeout(done, seconds * 1000));
+  // How many seconds ago a chosen photo was made, by this phone's own clock. What is not of this evening is no true time: some
+  // phones say 1970.
+  const age = (file) => {
+    const seconds = Math.round((Date.now() - file.lastModified) / 1000);
+    return !taken.has(file) && seconds > 0 && seconds < EVENING_S ? seconds : 0;
+  };
   const post = (file) =>
     new Promise((done) => {
       const request = new XMLHttpRequest();
       request.open("POST", "photo");
       request.setRequestHeader("Content-Type", "application/octet-stream");
-      const age = Math.max(0, Math.round((Date.now() - (file.lastModified || Date.now())) / 1000));
-      request.setRequestHeader("X-Photo-Age", String(age));
+      request.setRequestHeader("X-Photo-Age", String(age(file)));
       const sendingWords = queue.length > 0 ? say("serve-sending-of") : say("serve-sending");
       let waits = 0;
       request.upload.onprogress = (event) => {
@@ -391,7 +398,11 @@
   };
   for (const [button, input] of [["take", "camera"], ["choose", "gallery"]]) {
     at(button).addEventListener("click", () => open(at(input)));
-    at(input).addEventListener("change", () => add([...at(input).files]));
+    at(input).addEventListener("change", () => {
+      const files = [...at(input).files];
+      if (input === "camera") files.forEach((file) => taken.add(file));
+      add(files);
+    });
   }
 
   load();

@@ -19,7 +19,7 @@
     at("cover").hidden = !covered;
     at("picture").hidden = covered;
     if (covered) at("picture").removeAttribute("src");
-    else at("picture").src = `wall.jpg?${wall.number}`;
+    else at("picture").src = `wall.jpg?${wall.run}-${wall.number}`;
     at("show-code").hidden = !wall.code;
     at("hang").textContent = wall.say_hang;
     at("to-come").textContent = wall.complete ? "" : wall.say_to_come;
