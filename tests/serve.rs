@@ -15,6 +15,7 @@ use common::everysquare;
 use everysquare::cli::sample;
 use everysquare::judge::Act;
 use everysquare::plan::Folder;
+use everysquare::plan::code::LinkCode;
 use everysquare::report::Report;
 use everysquare::serve::secret::Secrets;
 use everysquare::serve::{Clock, Evening, Server};
@@ -78,11 +79,15 @@ impl Answer {
 
 impl Running {
     fn start(folder: &Path, since: Option<&str>, keep_photos: bool) -> Self {
+        Self::start_at(folder, None, since, keep_photos)
+    }
+
+    fn start_at(folder: &Path, lan: Option<Ipv4Addr>, since: Option<&str>, keep_photos: bool) -> Self {
         let evening =
             Evening::open(Folder::at(folder), Words::english(), clock(), since, keep_photos).unwrap();
         let runtime = Runtime::new().unwrap();
         let server =
-            runtime.block_on(Server::bind(Arc::new(evening), None, 0, Secrets::new(1_800_000_000))).unwrap();
+            runtime.block_on(Server::bind(Arc::new(evening), lan, 0, Secrets::new(1_800_000_000))).unwrap();
         let (link, room) = (server.link().to_owned(), server.room_link().to_owned());
         let parts: Vec<&str> = link.split('/').collect();
         let at = parts[2].parse().unwrap();
@@ -381,6 +386,28 @@ fn too_many_at_once_are_asked_to_come_again_and_a_page_is_told_live() {
     }
     assert!(told.contains("text/event-stream") && told.contains("data: 0"));
     assert_eq!(checks(&folder).len(), 13);
+}
+
+#[test]
+fn the_code_says_the_link_and_shows_on_this_computer_where_phones_are_let_in() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let here = Running::start(&folder, None, false);
+    assert_eq!(here.get(&format!("/{}/wall.json", here.room)).json()["code"], false);
+    drop(here);
+    let outer = Running::start_at(&folder, Some(Ipv4Addr::new(127, 0, 0, 2)), None, false);
+    assert_eq!(outer.get(&format!("/{}/wall.json", outer.room)).json()["code"], true);
+    let drawn = String::from_utf8(outer.get(&format!("/{}/code.svg", outer.room)).body).unwrap();
+    let link = format!("http://{}/{}/", outer.at, outer.helpers);
+    let code = LinkCode::new(&link).unwrap();
+    let modules = drawn.split("h1v1h-1z").count() - 1;
+    let dark = |x: usize, y: usize| code.dark(x.wrapping_sub(4), y.wrapping_sub(4));
+    let side = code.side() + 8;
+    assert_eq!(modules, (0..side * side).filter(|at| dark(at % side, at / side)).count());
+    let grey = |x: usize, y: usize| if dark(x / 5, y / 5) { 20 } else { 240 };
+    let mut read = rqrr::PreparedImage::prepare_from_greyscale(side * 5, side * 5, grey);
+    assert_eq!(read.detect_grids()[0].decode().unwrap().1, link);
+    assert_eq!(outer.get(&format!("/{}/code.svg", outer.helpers)).status, 404);
 }
 
 #[test]
