@@ -11,8 +11,8 @@
 //! Promised:
 //! - Nothing without the secret in the link ([`secret`], [`guard`]), nothing from elsewhere, no photo that leaves the room; photos are not
 //!   kept unless that is asked for, and then without what the camera wrote beside the picture.
-//! - Memory and time are bounded whatever is sent ([`connect`], [`upload`], [`work`]).
-//! - Every accepted photo is a whole check in the folder before its answer goes out, so a restart continues from it ([`keep`]).
+//! - Memory and time are bounded whatever is sent (`connect`, [`upload`], [`work`]).
+//! - Every accepted photo is a whole check in the folder before its answer goes out, so a restart continues from it (`keep`).
 //! - The newest photo of a cell wins, whoever took it ([`known`]).
 //!
 //! The link is plain http: whoever listens in the same Wi-Fi can read along. What is there to read are pictures of a wall.
