@@ -4,12 +4,12 @@
 #![allow(clippy::unwrap_used, clippy::cast_precision_loss, reason = "a test that cannot go on fails")]
 
 use everysquare::frame::{Point, SheetMm, Vector};
-use everysquare::picture::Picture;
+use everysquare::picture::{FewColours, Picture, PictureFacts};
 use everysquare::plan::settings::{CodeSettings, Corner, Flip, Paper};
-use everysquare::plan::{Grid, Modules, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, Modules, Printed, RowsFrom, Settings, Tag};
 use everysquare::print::layout::{Area, Layout, MARGINS_MM, largest_mm};
 use everysquare::print::marks::{Code, quarter_ticks, quiet_zone, rectangles, square_ticks};
-use everysquare::print::{Kit, PrintError, TILE_BORDER_MM, kit};
+use everysquare::print::{Kit, PrintError, Sources, TILE_BORDER_MM, kit};
 use everysquare::words::Words;
 use proptest::prelude::*;
 
@@ -33,8 +33,14 @@ fn settings(columns: usize, rows: usize, square_mm: f64, paper: Paper, flip: Fli
     settings
 }
 
+fn kit_of(settings: &Settings, printed: &Printed, picture: &Picture) -> Result<Kit, PrintError> {
+    let few = FewColours::chosen(picture, &settings.picture);
+    let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
+    kit(&Sources { settings, printed, picture, facts: &facts, words: &Words::english() })
+}
+
 fn print(settings: &Settings) -> Result<Kit, PrintError> {
-    kit(settings, &settings.printed().unwrap(), &picture(), &Words::english())
+    kit_of(settings, &settings.printed().unwrap(), &picture())
 }
 
 fn page(paper: Paper) -> Area {
@@ -120,7 +126,7 @@ fn a_photo_as_picture_stays_a_small_file() {
     });
     let settings = settings(10, 8, 127.0, Paper::Letter, Flip::LongEdge);
     let printed = settings.printed().unwrap();
-    let kit = kit(&settings, &printed, &Picture { pixels }, &Words::english()).unwrap();
+    let kit = kit_of(&settings, &printed, &Picture { pixels }).unwrap();
     assert!(kit.documents[2].bytes.len() < 3 << 20, "{}", kit.documents[2].bytes.len());
 }
 

@@ -3,10 +3,10 @@
 use std::path::PathBuf;
 
 use super::{CliError, Console, Outcome};
-use crate::picture::Picture;
+use crate::picture::{FewColours, Picture, PictureFacts};
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Document, kit};
+use crate::print::{Document, Sources, kit};
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -26,7 +26,17 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let bytes = folder.picture_bytes(&settings)?;
     let picture =
         Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
-    let kit = kit(&settings, &settings.printed()?, &picture, console.words())?;
+    let few = FewColours::chosen(&picture, &settings.picture);
+    let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
+    let printed = settings.printed()?;
+    let sources = Sources {
+        settings: &settings,
+        printed: &printed,
+        picture: &picture,
+        facts: &facts,
+        words: console.words(),
+    };
+    let kit = kit(&sources)?;
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
     let before = folder.manifest().ok();

@@ -18,12 +18,16 @@
 //! assert_eq!((tile.top_left.x, tile.top_left.y, tile.side.value()), (20.0, 0.0, 20.0));
 //! ```
 
+pub mod facts;
+pub mod few;
 pub mod grid;
 mod open;
 mod tiles;
 
 use image::RgbImage;
 
+pub use facts::{PictureFacts, TileFacts};
+pub use few::FewColours;
 pub use grid::{Proposal, Wish, propose};
 pub use open::PictureError;
 pub use tiles::{Crop, Tile};

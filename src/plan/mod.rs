@@ -40,6 +40,7 @@ pub mod cards;
 pub mod cell;
 pub mod code;
 pub mod folder;
+pub mod level;
 pub mod manifest;
 pub mod settings;
 
@@ -47,5 +48,6 @@ pub use cards::{Card, CardKind};
 pub use cell::{Cell, Grid, RowsFrom, Turn};
 pub use code::{Modules, Tag};
 pub use folder::Folder;
+pub use level::Level;
 pub use manifest::{Manifest, Printed, PrintedSquare};
 pub use settings::Settings;

@@ -18,14 +18,21 @@
 //! The same input gives the same bytes, on any day.
 //!
 //! ```
-//! use everysquare::picture::Picture;
+//! use everysquare::picture::{FewColours, Picture, PictureFacts};
+//! use everysquare::plan::settings::Pencil;
 //! use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
+//! use everysquare::print::Sources;
 //! use everysquare::words::Words;
 //!
 //! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
 //! let settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! let picture = Picture { pixels: image::RgbImage::new(400, 300) };
-//! let kit = everysquare::print::kit(&settings, &settings.printed()?, &picture, &Words::english())?;
+//! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);
+//! let facts = PictureFacts::of(&few, &grid, &settings.levels);
+//! let (printed, words) = (settings.printed()?, Words::english());
+//! let kit = everysquare::print::kit(&Sources {
+//!     settings: &settings, printed: &printed, picture: &picture, facts: &facts, words: &words,
+//! })?;
 //! let squares = &kit.documents[0];
 //! assert_eq!((squares.name.as_str(), squares.sheets, squares.pages), ("squares.pdf", 6, 12));
 //! # Ok::<(), Box<dyn std::error::Error>>(())
@@ -44,7 +51,7 @@ mod typeset;
 use thiserror::Error;
 
 use crate::frame::MM_PER_INCH;
-use crate::picture::Picture;
+use crate::picture::{Picture, PictureFacts};
 use crate::plan::settings::{Choice, Paper};
 use crate::plan::{Manifest, Printed, Settings};
 use crate::words::Words;
@@ -111,16 +118,27 @@ impl PrintError {
     }
 }
 
-/// Makes the kit: what `printed` lists, on the paper that `settings` name, with the tiles cut out of `picture`.
+/// What a kit is made from.
+#[derive(Copy, Clone, Debug)]
+pub struct Sources<'a> {
+    /// event.toml.
+    pub settings: &'a Settings,
+    /// Squares and cards with their codes.
+    pub printed: &'a Printed,
+    /// The picture.
+    pub picture: &'a Picture,
+    /// What is known of its tiles.
+    pub facts: &'a PictureFacts,
+    /// The words.
+    pub words: &'a Words,
+}
+
+/// Makes the kit: what `printed` lists, on the paper that the settings name, with the tiles cut out of the picture.
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] where squares or tiles are larger than the paper.
-pub fn kit(
-    settings: &Settings,
-    printed: &Printed,
-    picture: &Picture,
-    words: &Words,
-) -> Result<Kit, PrintError> {
+pub fn kit(sources: &Sources) -> Result<Kit, PrintError> {
+    let Sources { settings, printed, picture, words, .. } = *sources;
     let print = &settings.print;
     let documents = vec![
         squares::document(print, printed, words)?,

@@ -1,6 +1,6 @@
 //! Settings that are one word out of a few.
 
-use super::{Corner, Flip, Paper, Units};
+use super::{Corner, Flip, Language, Paper, Units};
 use crate::plan::cell::RowsFrom;
 
 /// A setting that is one word out of a few.
@@ -64,4 +64,8 @@ impl Choice for Units {
 
 impl Choice for RowsFrom {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Bottom, "bottom"), (Self::Top, "top")];
+}
+
+impl Choice for Language {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::English, "en"), (Self::Spanish, "es")];
 }

@@ -26,8 +26,9 @@ mod write;
 
 use std::ops::RangeInclusive;
 
-use super::cell::Grid;
+use super::cell::{Cell, Grid};
 use super::code::{CodeError, Modules, QUIET_ZONE, SIDE, Tag};
+use super::level::Level;
 use super::manifest::{Printed, PrintedSquare};
 use crate::frame::{Point, float};
 
@@ -77,6 +78,42 @@ pub struct Settings {
     pub code: CodeSettings,
     /// How the kit is printed.
     pub print: PrintSettings,
+    /// How hard each tile is.
+    pub levels: LevelSettings,
+    /// The crowd, the time, the room.
+    pub evening: EveningSettings,
+    /// The language of all that is printed and shown.
+    pub language: Language,
+}
+
+/// The languages that come with the program.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub enum Language {
+    /// English.
+    #[default]
+    English,
+    /// Spanish.
+    Spanish,
+}
+
+/// `[levels]` and `[[tiles]]`.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct LevelSettings {
+    /// What the four levels are called, the easiest first; `None` for the language's own words.
+    pub names: Option<[String; 4]>,
+    /// Tiles whose level the organiser decided.
+    pub decided: Vec<(Cell, Level)>,
+}
+
+/// `[evening]`: the crowd, the time, the room. What is left out is assumed, and said to be.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct EveningSettings {
+    /// How many visitors are expected.
+    pub visitors: Option<usize>,
+    /// How long they draw, in minutes.
+    pub minutes: Option<f64>,
+    /// How many can sit and draw at once.
+    pub seats: Option<usize>,
 }
 
 /// `[picture]` and `[[pencils]]`.
@@ -199,6 +236,9 @@ impl Settings {
             grid,
             code: CodeSettings::usual(&grid),
             print: PrintSettings::default(),
+            levels: LevelSettings::default(),
+            evening: EveningSettings::default(),
+            language: Language::default(),
         }
     }
 

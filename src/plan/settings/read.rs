@@ -8,14 +8,15 @@ use super::error::{SettingsError, syntax};
 use super::section::Section;
 use super::{
     ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM,
-    MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings, PrintSettings, SQUARE_MM, Settings, TILE_MM,
+    EveningSettings, LevelSettings, MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings,
+    PrintSettings, SQUARE_MM, Settings, TILE_MM,
 };
 use crate::plan::cell::Grid;
 use crate::plan::code::{TAG_ALPHABET, Tag};
 
 /// Every name that event.toml may hold, with the table it stands in.
 pub(super) const KNOWN: [(&str, &[&str]); 6] = [
-    ("", &["name", "tag", "picture", "pencils", "wall", "code", "print"]),
+    ("", &["name", "tag", "language", "picture", "pencils", "wall", "code", "print"]),
     ("picture", &["file", "colours"]),
     ("pencils", &["name", "srgb"]),
     ("wall", &["columns", "rows", "tile_mm", "square_mm", "rows_from"]),
@@ -42,6 +43,9 @@ impl Settings {
             grid,
             code: code(&top.section("code")?, &grid)?,
             print: print(&top.section("print")?)?,
+            levels: LevelSettings::default(),
+            evening: EveningSettings::default(),
+            language: top.choice("language")?.unwrap_or_default(),
         })
     }
 }

@@ -131,9 +131,12 @@ impl Settings {
         format!(
             "# What the evening is. Change what you like, then run the command again; whatever follows a # is for people.\n\
              name = {}\n\
-             tag = {}   # in every code of this event; once the squares are printed, leave it\n",
+             tag = {}   # in every code of this event; once the squares are printed, leave it\n\
+             language = {}   # of all that is printed and shown: {}\n",
             text(&self.name),
             text(&self.tag.to_string()),
+            text(self.language.word()),
+            quoted::<super::Language>(),
         )
     }
 
