@@ -22,6 +22,7 @@ pub mod facts;
 pub mod few;
 pub mod grid;
 mod open;
+pub mod questions;
 mod tiles;
 
 use image::RgbImage;

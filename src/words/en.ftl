@@ -364,3 +364,166 @@ tour-ends =
       everysquare rehearse { $folder } --seed 6 --permute-all     a wall with every square in a wrong cell
       everysquare check { $folder } PHOTO.jpg                     a photo of your own, once the squares are printed
       everysquare new my-evening --picture my-picture.png         an evening of your own
+
+## questions
+
+questions-title = Questions
+questions-answers = Answers to the questions
+questions-learners-counting = counting
+questions-learners-multiplying = multiplying and fractions
+questions-learners-ratio = ratio and area
+questions-learners-challenge = challenge
+questions-ages-counting = about 5 to 7 years
+questions-ages-multiplying = about 8 to 10 years
+questions-ages-ratio = about 11 to 13 years
+questions-ages-challenge = for anyone
+questions-about-answers = Keep this part away from the cards. All numbers come from this picture and this wall. The ages are a rule of thumb. “Needs a colour” is what the back of a tile says.
+questions-heading = { $learners }, { $ages }
+questions-number = No.
+questions-question = Question
+questions-answer = Answer
+questions-working = How to find it
+questions-inch = { $count } in
+questions-mm = { $count } mm
+questions-and = { $first } and { $last }
+questions-sum = { $by ->
+    [rows] Row by row from the top: { $sum }
+   *[columns] Column by column from the left: { $sum }
+}
+questions-none = none
+questions-sum-total = { $terms } = { $total }
+
+questions-ask-tiles-needing = How many tiles need { $colour }?
+questions-working-tiles-needing = { questions-sum }
+questions-ask-colours-of-tile = How many colours does tile { $tile } need?
+questions-working-colours-of-tile = { $colours }
+questions-ask-in-one-row = How many squares hang in one full row?
+questions-working-in-one-row = One in each column: { $columns }
+questions-ask-in-one-column = How many squares hang in one full column?
+questions-working-in-one-column = One in each row: { $rows }
+questions-ask-in-row-needing = Look at row { $row } of the picture. How many of its tiles need { $colour }?
+questions-working-in-row-needing = { $cells }
+questions-ask-left-in-row = A row has { $columns } places. { $hanging } of them { $hanging ->
+        [one] is
+       *[other] are
+    } full. How many are empty?
+questions-working-left-in-row = { $columns } − { $hanging } = { $answer }
+questions-ask-colours = How many colours does the whole picture need?
+questions-working-colours = Count the pencils on the pencil sheet: { $pencils }
+questions-ask-one-colour = How many tiles need one colour only?
+questions-working-one-colour = { questions-sum }
+questions-ask-corners = One square of paper has 4 corners. How many corners do { $squares } squares have?
+questions-working-corners = 4 + 4 = { $answer }
+questions-ask-sides = One square of paper has 4 sides. How many sides do { $squares } squares have?
+questions-working-sides = 4 + 4 + 4 = { $answer }
+questions-ask-one-more = The picture has { $squares ->
+    [one] 1 tile
+   *[other] { $squares } tiles
+}. If it had one more, how many would it have?
+questions-working-one-more = { $squares } + 1 = { $answer }
+questions-ask-hands = { $helpers } helpers hang a square together. How many hands do they have?
+questions-working-hands = { $hands } + { $hands } = { $answer }
+questions-ask-boxes-across = Join the tick marks of a square from top to bottom. How many strips do you get?
+questions-working-boxes-across = 3 lines make { $answer } strips
+
+questions-ask-all-squares = The wall has { $columns } columns and { $rows } rows. How many squares is that?
+questions-working-all-squares = { $columns } × { $rows } = { $answer }
+questions-ask-fraction-needing = Exactly { $part }/{ $of } of the { $count } tiles need { $colour }. How many tiles is that?
+questions-working-fraction-needing = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
+questions-ask-left = { $count } squares belong on the wall. { $hanging } are up already. How many are still missing?
+questions-working-left = { $count } − { $hanging } = { $answer }
+questions-ask-which-part = { $needing } of the { $count } tiles need { $colour }. That is 1/□ of them. Which number goes into the box?
+questions-working-which-part = { $count } ÷ { $needing } = { $answer }
+questions-ask-fraction-hanging = { $part }/{ $of } of the { $count } squares hang. How many squares is that?
+questions-working-fraction-hanging = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
+questions-ask-not-needing = { $needing } of the { $count } tiles need { $colour }. How many do not?
+questions-working-not-needing = { $count } − { $needing } = { $answer }
+questions-ask-full-rows = { $rows } rows of { $columns } squares are full. How many squares hang there?
+questions-working-full-rows = { $rows } × { $columns } = { $answer }
+questions-ask-visitors = Every visitor draws { $each } of the { $count } squares. How many visitors does it take?
+questions-working-visitors = { $count } ÷ { $each } = { $answer }
+questions-ask-quarter-boxes = Join all facing tick marks of a square with straight lines. How many small boxes do you get?
+questions-working-quarter-boxes = 4 across and 4 down: 4 × 4 = { $answer }
+questions-ask-sides-of-squares = A square has 4 sides. How many sides do { $squares } squares have?
+questions-working-sides-of-squares = { $squares } × 4 = { $answer }
+questions-ask-half-of-boxes = The tick marks cut a square into 16 small boxes. Half of them are coloured. How many boxes is that?
+questions-working-half-of-boxes = 16 ÷ 2 = { $answer }
+questions-ask-folded = Fold a sheet in half { $times } times and open it. Into how many parts do the folds divide it?
+questions-working-folded = Each fold doubles them: 2 × 2 × 2 = { $answer }
+questions-ask-tables = { $tables } tables have { $pencils } pencils each. How many pencils is that?
+questions-working-tables = { $tables } × { $pencils } = { $answer }
+questions-ask-boxes-of-squares = The tick marks cut a square into 16 small boxes. How many boxes do { $squares } squares have?
+questions-working-boxes-of-squares = { $squares } × 16 = { $answer }
+questions-ask-minutes = One square takes { $each } minutes. How many can you draw in { $minutes } minutes?
+questions-working-minutes = { $minutes } ÷ { $each } = { $answer }
+questions-ask-sheets = { $each } squares fit on a sheet of paper. How many sheets do { $squares } squares take?
+questions-working-sheets = { $squares } ÷ { $each } = { $answer }
+
+questions-ask-scale = A tile is { $tile } wide, a square { $square }. How many times as wide is the square?
+questions-working-scale = { $square } ÷ { $tile } = { $answer }
+questions-ask-tiles-on-square = A square is { $scale } times as wide and as high as a tile. How many tiles cover one square?
+questions-working-tiles-on-square = { $scale } × { $scale } = { $answer }
+questions-ask-larger = A line on the tile is { $length } mm long. How many millimetres long is it on the square, which is { $scale } times as wide?
+questions-working-larger = { $length } mm × { $scale } = { $answer } mm
+questions-ask-smaller = A line on the square is { $length } mm long. How many millimetres long was it on the tile, if the square is { $scale } times as wide?
+questions-working-smaller = { $length } mm ÷ { $scale } = { $answer } mm
+questions-ask-larger-patch = A patch of colour on the tile covers { $length } mm². How many mm² does it cover on the square, which is { $scale } times as wide?
+questions-working-larger-patch = { $length } mm² × { $scale } × { $scale } = { $answer } mm²
+questions-ask-wall-width = { $squares } squares of { $square } hang side by side. How wide is the wall, in the same unit?
+questions-working-wall-width = { $squares } × { $square } = { $answer }
+questions-ask-wall-height = { $squares } squares of { $square } hang one above the other. How high is the wall, in the same unit?
+questions-working-wall-height = { $squares } × { $square } = { $answer }
+questions-ask-percent-needing = { $needing } of the { $count } tiles need { $colour }. What per cent is that?
+questions-working-percent-needing = { $needing } ÷ { $count } × 100 = { $answer }
+questions-ask-columns-to-rows = Columns to rows: { $columns } : { $rows } = { $first } : □. Which number goes into the box?
+questions-working-columns-to-rows = Divide both by { $divisor }: { $rows } ÷ { $divisor } = { $answer }
+questions-ask-tile-to-square = Tile to square: { $tile } : { $square } = { $first } : □. Which number goes into the box?
+questions-working-tile-to-square = Divide both by { $divisor }: { $square } ÷ { $divisor } gives { $answer }
+questions-ask-around = A paper ribbon goes once around the wall, { $columns } squares wide and { $rows } high. A square is { $square } wide. How long is the ribbon, in the same unit?
+questions-working-around = 2 × ({ $columns } + { $rows }) × { $square } = { $answer }
+questions-ask-percent-hanging = { $percent } % of the { $count } squares hang. How many squares is that?
+questions-working-percent-hanging = { $count } × { $percent } ÷ 100 = { $answer }
+questions-ask-inches-to-mm = An inch is 25.4 mm. How many millimetres are { $inches } inches?
+questions-working-inches-to-mm = { $inches } × 25.4 = { $answer }
+questions-ask-longer-sides = The sides of a square become { $times } times as long. How many times as much paper does it take?
+questions-working-longer-sides = { $times } × { $times } = { $answer }
+questions-ask-percent-of-boxes = The tick marks cut a square into 16 small boxes. { $percent } % of them are coloured. How many boxes is that?
+questions-working-percent-of-boxes = 16 × { $percent } ÷ 100 = { $answer }
+questions-ask-boxes-ratio = In a square of 16 small boxes, 4 are coloured and 12 are white. Coloured to white is 1 : □. Which number goes into the box?
+questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
+questions-ask-millimetres = A string is { $metres } m long. How many millimetres is that?
+questions-working-millimetres = { $metres } × 1000 = { $answer }
+
+questions-ask-next-square = Walls of 2 × 2, 3 × 3, 4 × 4 and 5 × 5 squares have 4, 9, 16 and 25 squares. Which number comes next?
+questions-working-next-square = { $side } × { $side } = { $answer }
+questions-ask-square-step = 4, 9, 16, 25 … How many more squares has a wall of { $to } × { $to } than one of { $from } × { $from }?
+questions-working-square-step = { $to } × { $to } − { $from } × { $from } = { $answer }
+questions-ask-edge = The wall has { $columns } columns and { $rows } rows. How many squares touch its outer edge?
+questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4, as the corners were counted twice: { $answer }
+questions-ask-blocks = The wall has { $columns } columns and { $rows } rows. In how many places can you find a block of 2 × 2 squares? Blocks may overlap.
+questions-working-blocks = ({ $columns } − 1) × ({ $rows } − 1) = { $answer }
+questions-ask-all-blocks = The wall has { $columns } columns and { $rows } rows. How many square blocks of every size can you find: 1 × 1, 2 × 2, and so on?
+questions-working-all-blocks = Size by size: { $sum }
+questions-ask-seams = The wall has { $columns } columns and { $rows } rows. One strip of tape joins each pair of neighbours, side by side or one above the other. How many strips?
+questions-working-seams = { $rows } × ({ $columns } − 1) + { $columns } × ({ $rows } − 1) = { $answer }
+questions-ask-chessboard = The { $count } squares are coloured black and white like a chessboard, the first one black. How many are black?
+questions-working-chessboard = { $odd ->
+    [yes] Half of { $count }, and the one that is over: { $answer }
+   *[no] Half of { $count }: { $answer }
+}
+questions-ask-both = How many tiles need { $first } and also { $second }?
+questions-working-both = { questions-sum }
+questions-ask-most-colours = The tiles with most colours need { $colours }. How many tiles are that?
+questions-working-most-colours = { questions-sum }
+questions-ask-odd-numbers = 1 + 3 = 4 and 1 + 3 + 5 = 9. What do the odd numbers from 1 to { $last } add up to?
+questions-working-odd-numbers = { $terms } numbers: { $terms } × { $terms } = { $answer }
+questions-ask-box-edge = The tick marks cut a square into 4 × 4 small boxes. How many of these touch the edge of the square?
+questions-working-box-edge = 16 − 2 × 2 in the middle = { $answer }
+questions-ask-box-blocks = The tick marks cut a square into 4 × 4 small boxes. How many squares of every size can you find in it?
+questions-working-box-blocks = 16 + 9 + 4 + 1 = { $answer }
+questions-ask-handshakes = { $people } visitors shake hands, each once with every other. How many handshakes?
+questions-working-handshakes = 5 + 4 + 3 + 2 + 1 = { $answer }
+questions-ask-area-step = The sides of a tile grow from { $from } cm to { $to } cm. By how many cm² does it grow?
+questions-working-area-step = { $to } × { $to } − { $from } × { $from } = { $answer }
+questions-ask-folded-lines = Fold a strip of paper in half { $times } times, always the same way, and open it. How many creases does it have?
+questions-working-folded-lines = { $times } folds make 16 parts: 16 − 1 = { $answer }
