@@ -2,11 +2,10 @@
 
 use serde::Serialize;
 
-use super::hints::with_hints;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
-use super::page::{Heading, Page, Sheets};
-use super::{Document, PrintError, typeset};
+use super::page::{Heading, Page, Sheets, listed};
+use super::{Document, PrintError, Sources};
 use crate::frame::Point;
 use crate::plan::settings::{Flip, PrintSettings};
 use crate::plan::{Printed, PrintedSquare};
@@ -65,41 +64,29 @@ pub(super) fn layout(settings: &PrintSettings, printed: &Printed) -> Result<Layo
 ///
 /// # Errors
 /// As [`layout`], and [`PrintError::Typeset`].
-pub(super) fn document(
-    settings: &PrintSettings,
-    printed: &Printed,
-    words: &Words,
-) -> Result<Document, PrintError> {
-    let layout = layout(settings, printed)?;
-    let two_sided = settings.flip != Flip::None;
+pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
+    let Sources { settings, printed, words, .. } = *sources;
+    let flip = settings.print.flip;
+    let layout = layout(&settings.print, printed)?;
+    let two_sided = flip != Flip::None;
     let sheets = layout.sheets(printed.squares.len());
-    let pages = if two_sided { 2 * sheets } else { sheets };
-    let name = words.say("print-squares", &[]);
-    let heading = Heading { printed, settings, words, document: name.clone(), pages, two_sided };
     let sides: &[bool] = if two_sided { &[false, true] } else { &[false] };
-    let mut filled = Vec::with_capacity(pages);
+    let heading = Heading::new(sources, "squares", Some(sheets * sides.len()), two_sided);
+    let mut pages = Vec::with_capacity(sheets * sides.len());
     for on_sheet in printed.squares.chunks(layout.spots.len()) {
+        let labels = listed(on_sheet.iter().map(|square| square.label.as_str()));
         for &back in sides {
-            let strip = heading.strip(&layout, filled.len() + 1, back);
+            let strip = heading.strip(&layout, pages.len() + 1, back);
             let pieces = on_sheet.iter().zip(&layout.spots).map(|(square, spot)| {
-                if back {
-                    back_of(square, spot, settings.flip, &layout)
-                } else {
-                    front_of(square, spot, printed)
-                }
+                if back { back_of(square, spot, flip, &layout) } else { front_of(square, spot, printed) }
             });
-            filled.push(Page { strip, back, pieces: pieces.collect() });
+            let id = if back { "print-about-backs" } else { "print-about-squares" };
+            let about = words.say(id, &[("labels", labels.as_str().into())]);
+            pages.push(Page { strip, about, back, pieces: pieces.collect() });
         }
     }
-    let data = Sheets {
-        title: super::title(words, &name, printed),
-        paper: [layout.page.x, layout.page.y],
-        shared: shared(printed, words),
-        pages: filled,
-    };
-    let (bytes, pages) = typeset::pdf(include_str!("templates/squares.typ"), &data, Vec::new())?;
-    let bytes = with_hints(bytes, settings.flip, two_sided);
-    Ok(Document { name: "squares.pdf".to_owned(), bytes, pages, sheets, two_sided })
+    let (template, shared) = (include_str!("templates/squares.typ"), shared(printed, words));
+    Sheets { name: "squares", template, shared, pages, pictures: Vec::new(), two_sided }.document(sources)
 }
 
 fn front_of(square: &PrintedSquare, spot: &Area, printed: &Printed) -> Piece {

@@ -15,12 +15,11 @@
 use image::imageops;
 use serde::Serialize;
 
-use super::hints::with_hints;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
-use super::page::{Heading, Page, Sheets};
+use super::page::{Heading, Page, Sheets, listed};
 use super::typeset::Image;
-use super::{Document, PrintError, typeset};
+use super::{Document, PrintError, Sources};
 use crate::frame::{ceil_index, float, floor_index};
 use crate::picture::Picture;
 use crate::plan::settings::{Flip, PrintSettings};
@@ -78,46 +77,37 @@ pub(super) fn layout(settings: &PrintSettings, printed: &Printed) -> Result<Layo
 ///
 /// # Errors
 /// As [`layout`], and [`PrintError::Typeset`].
-pub(super) fn document(
-    settings: &PrintSettings,
-    printed: &Printed,
-    picture: &Picture,
-    words: &Words,
-) -> Result<Document, PrintError> {
-    let layout = layout(settings, printed)?;
-    let two_sided = settings.flip != Flip::None;
+pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
+    let Sources { settings, printed, picture, words, .. } = *sources;
+    let flip = settings.print.flip;
+    let layout = layout(&settings.print, printed)?;
+    let two_sided = flip != Flip::None;
     let sheets = layout.sheets(printed.squares.len());
-    let pages = if two_sided { 2 * sheets } else { sheets };
-    let name = words.say("print-tiles", &[]);
-    let heading = Heading { printed, settings, words, document: name.clone(), pages, two_sided };
     let sides: &[bool] = if two_sided { &[false, true] } else { &[false] };
+    let heading = Heading::new(sources, "tiles", Some(sheets * sides.len()), two_sided);
     let mut pictures = Vec::with_capacity(printed.squares.len());
-    let mut filled = Vec::with_capacity(pages);
+    let mut pages = Vec::with_capacity(sheets * sides.len());
     for on_sheet in printed.squares.chunks(layout.spots.len()) {
+        let labels = listed(on_sheet.iter().map(|square| square.label.as_str()));
         for &back in sides {
-            let strip = heading.strip(&layout, filled.len() + 1, back);
+            let strip = heading.strip(&layout, pages.len() + 1, back);
             let mut pieces = Vec::with_capacity(on_sheet.len());
             for (square, spot) in on_sheet.iter().zip(&layout.spots) {
                 pieces.push(if back {
-                    back_of(square, spot, settings.flip, &layout)
+                    back_of(square, spot, flip, &layout)
                 } else {
                     let (pixels, lies) = cut(picture, &printed.grid, square.cell);
                     pictures.push(pixels);
                     front_of(square, spot, (pictures.len() - 1, lies))
                 });
             }
-            filled.push(Page { strip, back, pieces });
+            let id = if back { "print-about-backs" } else { "print-about-tiles" };
+            let about = words.say(id, &[("labels", labels.as_str().into())]);
+            pages.push(Page { strip, about, back, pieces });
         }
     }
-    let data = Sheets {
-        title: super::title(words, &name, printed),
-        paper: [layout.page.x, layout.page.y],
-        shared: shared(printed, words),
-        pages: filled,
-    };
-    let (bytes, pages) = typeset::pdf(include_str!("templates/tiles.typ"), &data, pictures)?;
-    let bytes = with_hints(bytes, settings.flip, two_sided);
-    Ok(Document { name: "tiles.pdf".to_owned(), bytes, pages, sheets, two_sided })
+    let (template, shared) = (include_str!("templates/tiles.typ"), shared(printed, words));
+    Sheets { name: "tiles", template, shared, pages, pictures, two_sided }.document(sources)
 }
 
 fn front_of(square: &PrintedSquare, spot: &Area, picture: (usize, Box)) -> Piece {

@@ -17,7 +17,7 @@ use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World};
 use typst_layout::PagedDocument;
-use typst_pdf::{PdfOptions, PdfStandards};
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use super::PrintError;
 
@@ -72,36 +72,45 @@ fn is_flat(pixels: &RgbImage) -> bool {
     })
 }
 
-/// Typesets a template with its data; gives the PDF and the number of its pages.
+/// Typesets the template of a document with its data; gives the PDF and the number of its pages.
 ///
 /// # Errors
 /// [`PrintError::Typeset`] where the template and its data do not fit each other: a fault of the program.
 pub(super) fn pdf(
+    name: &'static str,
     template: &'static str,
     data: &impl serde::Serialize,
     pictures: Vec<Image>,
 ) -> Result<(Vec<u8>, usize), PrintError> {
     let data = serde_json::to_vec(data).map_err(|error| PrintError::Typeset(error.to_string()))?;
-    let sheet = Sheet::new(template, data, pictures)?;
+    let sheet = Sheet::new(name, template, data, pictures)?;
     let document = typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| explain(&faults))?;
     let options = PdfOptions {
         ident: Smart::Auto,
         creator: Smart::Custom(Some("Everysquare".to_owned())),
         timestamp: None, // the same kit gives the same bytes on any day
         page_ranges: None::<PageRanges>,
-        standards: PdfStandards::default(),
-        tagged: false, // paper has no reading order, and a kit of 3,000 squares would double in size
+        standards: PdfStandards::new(&[PdfStandard::Ua_1])
+            .map_err(|fault| PrintError::Typeset(fault.message().to_string()))?,
+        tagged: true,
         pretty: false,
     };
     let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| explain(&faults))?;
-    let pages = document.pages().len();
-    comemo::evict(0); // what the layout remembers of this document would stay for the life of the program
-    Ok((bytes, pages))
+    Ok((bytes, document.pages().len()))
+}
+
+/// Lets go of what the layout remembers of the documents that were set; it would stay for the life of the program.
+pub(super) fn forget() {
+    comemo::evict(0);
 }
 
 /// The first thing that a template stumbled over.
 fn explain(faults: &[SourceDiagnostic]) -> PrintError {
-    PrintError::Typeset(faults.first().map_or_else(String::new, |fault| fault.message.to_string()))
+    let said = faults.first().map_or_else(String::new, |fault| {
+        let hints = fault.hints.iter().map(|hint| format!("; {}", hint.v)).collect::<String>();
+        format!("{}{hints}", fault.message)
+    });
+    PrintError::Typeset(said)
 }
 
 /// All that a template can see.
@@ -113,7 +122,12 @@ struct Sheet {
 }
 
 impl Sheet {
-    fn new(template: &'static str, data: Vec<u8>, pictures: Vec<Image>) -> Result<Self, PrintError> {
+    fn new(
+        name: &str,
+        template: &'static str,
+        data: Vec<u8>,
+        pictures: Vec<Image>,
+    ) -> Result<Self, PrintError> {
         let pictures = pictures.into_iter().map(picture).collect();
         let inputs = [("data", Value::Bytes(Bytes::new(data))), ("pictures", Value::Array(pictures))]
             .into_iter()
@@ -122,7 +136,7 @@ impl Sheet {
         Ok(Self {
             library: LazyHash::new(Library::builder().with_inputs(inputs).build()),
             book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
-            main: Source::new(file("main.typ")?, template.to_owned()),
+            main: Source::new(file(&format!("{name}.typ"))?, template.to_owned()),
             common: Source::new(file("common.typ")?, COMMON.to_owned()),
         })
     }
