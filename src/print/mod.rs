@@ -48,7 +48,9 @@ mod ledger;
 mod manifest;
 pub mod marks;
 mod page;
+mod questions;
 mod squares;
+pub mod steps;
 mod tiles;
 mod typeset;
 
@@ -72,6 +74,9 @@ const DOCUMENTS: &[(&str, Make)] = &[
     ("cards", cards::document),
     ("tiles", tiles::document),
     ("ledger", ledger::document),
+    ("steps", steps::document),
+    ("questions", questions::document),
+    ("answers", questions::answers),
 ];
 
 /// The names of all documents: those of their files without `.pdf`.

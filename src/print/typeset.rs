@@ -29,6 +29,8 @@ const FONT_FILES: [&[u8]; 2] = [
 
 /// What every template imports.
 const COMMON: &str = include_str!("templates/common.typ");
+/// The drawings that several templates import.
+const DRAWINGS: &str = include_str!("templates/drawings.typ");
 
 static FONTS: LazyLock<Vec<Font>> =
     LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
@@ -119,6 +121,7 @@ struct Sheet {
     book: LazyHash<FontBook>,
     main: Source,
     common: Source,
+    drawings: Source,
 }
 
 impl Sheet {
@@ -138,6 +141,7 @@ impl Sheet {
             book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
             main: Source::new(file(&format!("{name}.typ"))?, template.to_owned()),
             common: Source::new(file("common.typ")?, COMMON.to_owned()),
+            drawings: Source::new(file("drawings.typ")?, DRAWINGS.to_owned()),
         })
     }
 }
@@ -179,7 +183,7 @@ impl World for Sheet {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        [&self.main, &self.common]
+        [&self.main, &self.common, &self.drawings]
             .into_iter()
             .find(|source| source.id() == id)
             .cloned()

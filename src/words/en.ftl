@@ -286,6 +286,9 @@ print-about-tiles = The tiles { $labels } of the picture, with cut lines, tick m
 print-about-backs = The backs of { $labels }: what each is called and which way is up.
 print-about-cards = The cards { $names }, each with its name and its code.
 print-ledger = Ledger
+print-steps = Steps
+print-questions = Questions
+print-answers = Answers
 print-row = Row { $row }
 print-title = { $document } – { $event }
 print-actual-size = Print at 100 %, actual size – never “fit to page”
@@ -385,7 +388,7 @@ tour-ends =
 
 ## questions
 
-questions-title = Questions
+questions-about = Cards to cut out, each with a question: { $questions }
 questions-answers = Answers to the questions
 questions-learners-counting = counting
 questions-learners-multiplying = multiplying and fractions
@@ -545,3 +548,17 @@ questions-ask-area-step = The sides of a tile grow from { $from } cm to { $to } 
 questions-working-area-step = { $to } × { $to } − { $from } × { $from } = { $answer }
 questions-ask-folded-lines = Fold a strip of paper in half { $times } times, always the same way, and open it. How many creases does it have?
 questions-working-folded-lines = { $times } folds make 16 parts: 16 − 1 = { $answer }
+
+## steps
+
+steps-title = Draw one square of our big picture
+steps-about = A card to fold and stand on the table, with the same six pictured steps on both sides. { $steps }
+steps-1 = Take a tile and its square.
+steps-2 = Turn both so that you can read the name.
+steps-3 = Find what crosses the tick marks.
+steps-4 = Draw it there, but large.
+steps-5 = Colour it. Leave the code's box white.
+steps-6 = Take it to the wall.
+steps-fold = fold back
+steps-ridge = fold back: this is the ridge
+steps-overlap = the other foot reaches to this line: tape it here
