@@ -48,7 +48,9 @@ mod ledger;
 mod manifest;
 pub mod marks;
 mod page;
+mod short;
 mod squares;
+mod tile_back;
 mod tiles;
 mod typeset;
 

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::layout::{Area, Layout};
 use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
-use super::page::{Heading, Page, Sheets, listed};
+use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::{Document, PrintError, Sources};
 use crate::frame::Point;
 use crate::plan::settings::{Flip, PrintSettings};
@@ -71,7 +71,12 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let two_sided = flip != Flip::None;
     let sheets = layout.sheets(printed.squares.len());
     let sides: &[bool] = if two_sided { &[false, true] } else { &[false] };
-    let heading = Heading::new(sources, "squares", Some(sheets * sides.len()), two_sided);
+    let heading = Heading::new(
+        sources,
+        "squares",
+        Some(sheets * sides.len()),
+        if two_sided { Sides::Two } else { Sides::One },
+    );
     let mut pages = Vec::with_capacity(sheets * sides.len());
     for on_sheet in printed.squares.chunks(layout.spots.len()) {
         let labels = listed(on_sheet.iter().map(|square| square.label.as_str()));
