@@ -48,6 +48,7 @@ mod ledger;
 mod manifest;
 pub mod marks;
 mod page;
+mod parts;
 mod short;
 mod squares;
 mod tile_back;

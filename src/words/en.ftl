@@ -300,6 +300,7 @@ print-actual-size = Print at 100 %, actual size – never “fit to page”
 print-page-single = { $document } · page { $page } of { $pages } · one-sided
 print-page-front-long = { $document } · page { $page } of { $pages } · two-sided, flip on long edge
 print-page-front-short = { $document } · page { $page } of { $pages } · two-sided, flip on short edge
+print-part = part { $part } of { $parts }
 print-page-folded = { $document } · page { $page } of { $pages } · cut out, fold at the dots, glue
 print-page-glued = { $document } · page { $page } of { $pages } · cut out, glue behind page { $front }
 print-page-back = { $document } · page { $page } of { $pages } · back of page { $front }
