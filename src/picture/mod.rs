@@ -18,6 +18,7 @@
 //! assert_eq!((tile.top_left.x, tile.top_left.y, tile.side.value()), (20.0, 0.0, 20.0));
 //! ```
 
+pub mod complexity;
 pub mod facts;
 pub mod few;
 pub mod grid;

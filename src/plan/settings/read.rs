@@ -8,21 +8,33 @@ use super::error::{SettingsError, syntax};
 use super::section::Section;
 use super::{
     ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM,
-    EveningSettings, LevelSettings, MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings,
-    PrintSettings, SQUARE_MM, Settings, TILE_MM,
+    MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings, PrintSettings, SQUARE_MM, Settings, TILE_MM,
 };
+use super::{evening, levels};
 use crate::plan::cell::Grid;
 use crate::plan::code::{TAG_ALPHABET, Tag};
 
 /// Every name that event.toml may hold, with the table it stands in.
-pub(super) const KNOWN: [(&str, &[&str]); 6] = [
-    ("", &["name", "tag", "language", "picture", "pencils", "wall", "code", "print"]),
+pub(super) const KNOWN: [(&str, &[&str]); 9] = [
+    (
+        "",
+        &[
+            "name", "tag", "language", "picture", "pencils", "wall", "code", "print", "levels", "tiles",
+            "evening",
+        ],
+    ),
     ("picture", &["file", "colours"]),
     ("pencils", &["name", "srgb"]),
     ("wall", &["columns", "rows", "tile_mm", "square_mm", "rows_from"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
     ("print", &["paper", "flip", "units"]),
+    ("levels", &["names", "bounds", "balanced"]),
+    ("tiles", &["label", "level"]),
+    ("evening", &["visitors", "minutes", "seats", "hang_mm", "wall", "minutes_a_tile"]),
 ];
+
+/// The names of [`KNOWN`] that are lists of tables, `[[…]]`.
+pub(super) const LISTS: [&str; 2] = ["pencils", "tiles"];
 
 impl Settings {
     /// Reads an event.toml.
@@ -43,8 +55,8 @@ impl Settings {
             grid,
             code: code(&top.section("code")?, &grid)?,
             print: print(&top.section("print")?)?,
-            levels: LevelSettings::default(),
-            evening: EveningSettings::default(),
+            levels: levels::read(&top, &grid)?,
+            evening: evening::read(&top.section("evening")?)?,
             language: top.choice("language")?.unwrap_or_default(),
         })
     }
@@ -54,7 +66,7 @@ fn refuse_unknown(top: &Section) -> Result<(), SettingsError> {
     for (name, known) in KNOWN {
         match name {
             "" => top.only(known)?,
-            "pencils" => top.list(name)?.iter().try_for_each(|pencil| pencil.only(known))?,
+            list if LISTS.contains(&list) => top.list(name)?.iter().try_for_each(|one| one.only(known))?,
             _ => top.section(name)?.only(known)?,
         }
     }
@@ -183,6 +195,6 @@ fn print(section: &Section) -> Result<PrintSettings, SettingsError> {
     })
 }
 
-fn missing(name: &str, example: &str) -> SettingsError {
+pub(super) fn missing(name: &str, example: &str) -> SettingsError {
     SettingsError::Missing { name: name.to_owned(), example: example.to_owned() }
 }
