@@ -15,7 +15,7 @@ use serde::Serialize;
 
 use super::layout::Layout;
 use super::marks::{Box, Code, code_side};
-use super::page::{Heading, Page, Sheets, listed};
+use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::{Document, PrintError, Sources};
 use crate::frame::Vector;
 use crate::plan::cards::RING_MM;
@@ -82,7 +82,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let corner_layout = Layout::pack(paper, RING_MM, RING_MM + CORNER_STRIP_MM).ok_or_else(too_large)?;
     let groups = [(&edge_layout, edges), (&corner_layout, corners)];
     let sheets = groups.iter().map(|(layout, cards)| layout.sheets(cards.len())).sum();
-    let heading = Heading::new(sources, "cards", Some(sheets), false);
+    let heading = Heading::new(sources, "cards", Some(sheets), Sides::One);
     let mut pages = Vec::with_capacity(sheets);
     for (layout, cards) in groups {
         for on_sheet in cards.chunks(layout.spots.len()) {

@@ -48,9 +48,12 @@ mod ledger;
 mod manifest;
 pub mod marks;
 mod page;
+mod parts;
 mod questions;
+mod short;
 mod squares;
 pub mod steps;
+mod tile_back;
 mod tiles;
 mod typeset;
 

@@ -138,7 +138,7 @@ impl<C: Serialize> Reading<C> {
         let strip = Strip::along_the_bottom(sources.settings.print.paper);
         let data = ReadingData {
             common: Common::of(sources, name),
-            strip: Heading::new(sources, name, None, false).words(strip.area, strip.upright, None),
+            strip: Heading::new(sources, name, None, Sides::One).words(strip.area, strip.upright, None),
             marks: [PAGE_MARK, PAGES_MARK],
             content: &content,
         };
@@ -172,19 +172,32 @@ pub(super) struct Ruler {
     pub numbers: Vec<(f64, String)>,
 }
 
+/// How a document's fronts come to their backs.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub(super) enum Sides {
+    /// There are no backs.
+    One,
+    /// Every second page is the back of the one before it.
+    Two,
+    /// The back stands beside the front and is folded behind it.
+    Folded,
+    /// Every second page is cut out and glued behind the one before it.
+    Glued,
+}
+
 /// What is said on every page of a document.
 pub(super) struct Heading<'a> {
     sources: &'a Sources<'a>,
     document: String,
     /// How many pages it has, if that is known.
     pages: Option<usize>,
-    two_sided: bool,
+    sides: Sides,
 }
 
 impl<'a> Heading<'a> {
     /// For a document of [`super::names`] with so many pages, if that is known already.
-    pub fn new(sources: &'a Sources<'a>, name: &str, pages: Option<usize>, two_sided: bool) -> Self {
-        Self { sources, document: said_name(sources.words, name), pages, two_sided }
+    pub fn new(sources: &'a Sources<'a>, name: &str, pages: Option<usize>, sides: Sides) -> Self {
+        Self { sources, document: said_name(sources.words, name), pages, sides }
     }
 
     /// The strip of the page with a number from 1.
@@ -213,10 +226,13 @@ impl<'a> Heading<'a> {
 
     /// The document's name, the page, and how the printer is to turn the paper.
     fn page_words(&self, page: Option<(usize, bool)>) -> String {
-        let id = match (self.two_sided, self.sources.settings.print.flip, page) {
-            (true, _, Some((_, true))) => "print-page-back",
-            (true, Flip::LongEdge, _) => "print-page-front-long",
-            (true, Flip::ShortEdge, _) => "print-page-front-short",
+        let back = page.is_some_and(|(_, back)| back);
+        let id = match (self.sides, self.sources.settings.print.flip, back) {
+            (Sides::Two, _, true) => "print-page-back",
+            (Sides::Two, Flip::LongEdge, _) => "print-page-front-long",
+            (Sides::Two, Flip::ShortEdge, _) => "print-page-front-short",
+            (Sides::Glued, _, true) => "print-page-glued",
+            (Sides::Folded, ..) => "print-page-folded",
             _ => "print-page-single",
         };
         let number = |number: Option<usize>, mark: &str| number.map_or(mark.to_owned(), |n| n.to_string());

@@ -11,15 +11,16 @@ use image::imageops::FilterType;
 use image::{RgbImage, imageops};
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Dict, Duration, Smart, Str, Value};
-use typst::layout::PageRanges;
+use typst::layout::{Abs, PageRanges};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
-use typst::text::{Font, FontBook};
+use typst::text::{Font, FontBook, FontInstance, FontVariations};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use super::PrintError;
+use crate::frame::MM_PER_INCH;
 
 /// Atkinson Hyperlegible, made so that 0 and O, 1 and I and l differ (fonts/OFL.txt).
 const FONT_FILES: [&[u8]; 2] = [
@@ -34,6 +35,27 @@ const DRAWINGS: &str = include_str!("templates/drawings.typ");
 
 static FONTS: LazyLock<Vec<Font>> =
     LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
+
+/// How wide a line of words is at a size in points, in mm. A letter that the typeface lacks counts as a wide one.
+pub(super) fn width_mm(words: &str, points: f64, bold: bool) -> f64 {
+    let face = if bold { FACES.last() } else { FACES.first() };
+    let advance = |letter: char| {
+        let glyph = face.and_then(|face| Some((face, face.ttf().glyph_index(letter)?)));
+        glyph.and_then(|(face, glyph)| face.x_advance(glyph.0)).map_or(1.0, |em| em.get())
+    };
+    words.chars().map(advance).sum::<f64>() * points * MM_PER_INCH / POINTS_PER_INCH
+}
+
+/// Points in an inch (ISO 32000-1).
+const POINTS_PER_INCH: f64 = 72.0;
+
+/// The typeface's fonts, ready to be measured.
+static FACES: LazyLock<Vec<FontInstance>> = LazyLock::new(|| {
+    let measured = |font: &Font| {
+        font.clone().instantiate(font.info().variant, Abs::pt(10.0), &FontVariations::default())
+    };
+    FONTS.iter().map(measured).collect()
+});
 
 /// A picture handed to a template.
 #[derive(Clone, Debug, PartialEq, Eq)]

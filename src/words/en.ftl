@@ -284,17 +284,25 @@ print-working = setting the pages
 print-about-squares = The fronts of squares { $labels }: blank paper with cut lines, tick marks, the label and the code.
 print-about-tiles = The tiles { $labels } of the picture, with cut lines, tick marks and their labels.
 print-about-backs = The backs of { $labels }: what each is called and which way is up.
+print-about-tile-backs = The backs of the tiles { $labels }: what each is called, which way is up, its level and its pencils.
 print-about-cards = The cards { $names }, each with its name and its code.
 print-ledger = Ledger
-print-steps = Steps
-print-questions = Questions
-print-answers = Answers
+# which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
+print-main-word = last
+print-pencils-more = + { $count }
+level-plain = plain
+level-easy = easy
+level-medium = medium
+level-hard = hard
 print-row = Row { $row }
 print-title = { $document } – { $event }
 print-actual-size = Print at 100 %, actual size – never “fit to page”
 print-page-single = { $document } · page { $page } of { $pages } · one-sided
 print-page-front-long = { $document } · page { $page } of { $pages } · two-sided, flip on long edge
 print-page-front-short = { $document } · page { $page } of { $pages } · two-sided, flip on short edge
+print-part = part { $part } of { $parts }
+print-page-folded = { $document } · page { $page } of { $pages } · cut out, fold at the dots, glue
+print-page-glued = { $document } · page { $page } of { $pages } · cut out, glue behind page { $front }
 print-page-back = { $document } · page { $page } of { $pages } · back of page { $front }
 print-event = { $tag } · { $event }
 print-ruler-mm = { $length } mm
@@ -388,24 +396,26 @@ tour-ends =
 
 ## questions
 
+print-questions = Questions
+print-answers = Answers
 questions-about = Cards to cut out, each with a question: { $questions }
 questions-answers = Answers to the questions
-questions-learners-counting = counting
-questions-learners-multiplying = multiplying and fractions
-questions-learners-ratio = ratio and area
-questions-learners-challenge = challenge
+questions-learners-counting = Counting
+questions-learners-multiplying = Multiplying and fractions
+questions-learners-ratio = Ratio and area
+questions-learners-challenge = Challenge
 questions-ages-counting = about 5 to 7 years
 questions-ages-multiplying = about 8 to 10 years
 questions-ages-ratio = about 11 to 13 years
 questions-ages-challenge = for anyone
 questions-about-answers = Keep this part away from the cards. All numbers come from this picture and this wall. The ages are a rule of thumb. “Needs a colour” is what the back of a tile says.
-questions-heading = { $learners }, { $ages }
+questions-heading = { $learners }: { $ages }
 questions-number = No.
 questions-question = Question
 questions-answer = Answer
 questions-working = How to find it
-questions-inch = { $count } in
-questions-mm = { $count } mm
+questions-inch = { $count } in
+questions-mm = { $count } mm
 questions-and = { $first } and { $last }
 questions-sum = { $by ->
     [rows] Row by row from the top: { $sum }
@@ -453,7 +463,7 @@ questions-ask-fraction-needing = Exactly { $part }/{ $of } of the { $count } til
 questions-working-fraction-needing = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
 questions-ask-left = { $count } squares belong on the wall. { $hanging } are up already. How many are still missing?
 questions-working-left = { $count } − { $hanging } = { $answer }
-questions-ask-which-part = { $needing } of the { $count } tiles need { $colour }. That is 1/□ of them. Which number goes into the box?
+questions-ask-which-part = { $needing } of the { $count } tiles need { $colour }. That is 1/? of them. Which number does the question mark stand for?
 questions-working-which-part = { $count } ÷ { $needing } = { $answer }
 questions-ask-fraction-hanging = { $part }/{ $of } of the { $count } squares hang. How many squares is that?
 questions-working-fraction-hanging = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
@@ -484,46 +494,55 @@ questions-ask-scale = A tile is { $tile } wide, a square { $square }. How many t
 questions-working-scale = { $square } ÷ { $tile } = { $answer }
 questions-ask-tiles-on-square = A square is { $scale } times as wide and as high as a tile. How many tiles cover one square?
 questions-working-tiles-on-square = { $scale } × { $scale } = { $answer }
-questions-ask-larger = A line on the tile is { $length } mm long. How many millimetres long is it on the square, which is { $scale } times as wide?
+questions-ask-larger = A line on the tile is { $length } mm long. How many millimetres long is it on the square, which is { $scale } times as wide?
 questions-working-larger = { $length } mm × { $scale } = { $answer } mm
-questions-ask-smaller = A line on the square is { $length } mm long. How many millimetres long was it on the tile, if the square is { $scale } times as wide?
+questions-ask-smaller = A line on the square is { $length } mm long. How many millimetres long was it on the tile, if the square is { $scale } times as wide?
 questions-working-smaller = { $length } mm ÷ { $scale } = { $answer } mm
-questions-ask-larger-patch = A patch of colour on the tile covers { $length } mm². How many mm² does it cover on the square, which is { $scale } times as wide?
+questions-ask-larger-patch = A patch of colour on the tile covers { $length } mm². How many mm² does it cover on the square, which is { $scale } times as wide?
 questions-working-larger-patch = { $length } mm² × { $scale } × { $scale } = { $answer } mm²
-questions-ask-wall-width = { $squares } squares of { $square } hang side by side. How wide is the wall, in the same unit?
-questions-working-wall-width = { $squares } × { $square } = { $answer }
-questions-ask-wall-height = { $squares } squares of { $square } hang one above the other. How high is the wall, in the same unit?
-questions-working-wall-height = { $squares } × { $square } = { $answer }
+questions-ask-wall-width = { $squares } squares of { $square } hang side by side. How wide is the wall, in { $unit ->
+    [inch] inches
+   *[mm] millimetres
+}?
+questions-working-wall-width = { $squares } × { $square } = { $whole }
+questions-ask-wall-height = { $squares } squares of { $square } hang one above the other. How high is the wall, in { $unit ->
+    [inch] inches
+   *[mm] millimetres
+}?
+questions-working-wall-height = { $squares } × { $square } = { $whole }
 questions-ask-percent-needing = { $needing } of the { $count } tiles need { $colour }. What per cent is that?
 questions-working-percent-needing = { $needing } ÷ { $count } × 100 = { $answer }
-questions-ask-columns-to-rows = Columns to rows: { $columns } : { $rows } = { $first } : □. Which number goes into the box?
+questions-ask-columns-to-rows = Columns to rows: { $columns } : { $rows } = { $first } : ?. Which number does the question mark stand for?
 questions-working-columns-to-rows = Divide both by { $divisor }: { $rows } ÷ { $divisor } = { $answer }
-questions-ask-tile-to-square = Tile to square: { $tile } : { $square } = { $first } : □. Which number goes into the box?
+questions-ask-tile-to-square = Tile to square: { $tile } : { $square } = { $first } : ?. Which number does the question mark stand for?
 questions-working-tile-to-square = Divide both by { $divisor }: { $square } ÷ { $divisor } gives { $answer }
-questions-ask-around = A paper ribbon goes once around the wall, { $columns } squares wide and { $rows } high. A square is { $square } wide. How long is the ribbon, in the same unit?
-questions-working-around = 2 × ({ $columns } + { $rows }) × { $square } = { $answer }
-questions-ask-percent-hanging = { $percent } % of the { $count } squares hang. How many squares is that?
+questions-ask-around = A paper ribbon goes once around the wall, which is { $columns } squares wide and { $rows } high. A square is { $square } wide. How long is the ribbon, in { $unit ->
+    [inch] inches
+   *[mm] millimetres
+}?
+questions-working-around = 2 × ({ $columns } + { $rows }) × { $square } = { $whole }
+questions-ask-percent-hanging = { $percent } % of the { $count } squares hang. How many squares is that?
 questions-working-percent-hanging = { $count } × { $percent } ÷ 100 = { $answer }
-questions-ask-inches-to-mm = An inch is 25.4 mm. How many millimetres are { $inches } inches?
+questions-ask-inches-to-mm = An inch is 25.4 mm. How many millimetres are { $inches } inches?
 questions-working-inches-to-mm = { $inches } × 25.4 = { $answer }
 questions-ask-longer-sides = The sides of a square become { $times } times as long. How many times as much paper does it take?
 questions-working-longer-sides = { $times } × { $times } = { $answer }
-questions-ask-percent-of-boxes = The tick marks cut a square into 16 small boxes. { $percent } % of them are coloured. How many boxes is that?
+questions-ask-percent-of-boxes = The tick marks cut a square into 16 small boxes. { $percent } % of them are coloured. How many boxes is that?
 questions-working-percent-of-boxes = 16 × { $percent } ÷ 100 = { $answer }
-questions-ask-boxes-ratio = In a square of 16 small boxes, 4 are coloured and 12 are white. Coloured to white is 1 : □. Which number goes into the box?
+questions-ask-boxes-ratio = In a square of 16 small boxes, 4 are coloured and 12 are white. Coloured to white is 1 : ?. Which number does the question mark stand for?
 questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
 questions-ask-millimetres = A string is { $metres } m long. How many millimetres is that?
 questions-working-millimetres = { $metres } × 1000 = { $answer }
 
-questions-ask-next-square = Walls of 2 × 2, 3 × 3, 4 × 4 and 5 × 5 squares have 4, 9, 16 and 25 squares. Which number comes next?
+questions-ask-next-square = Walls of 2 × 2, 3 × 3, 4 × 4 and 5 × 5 squares have 4, 9, 16 and 25 squares. Which number comes next?
 questions-working-next-square = { $side } × { $side } = { $answer }
-questions-ask-square-step = 4, 9, 16, 25 … How many more squares has a wall of { $to } × { $to } than one of { $from } × { $from }?
+questions-ask-square-step = 4, 9, 16, 25 … How many more squares has a wall of { $to } × { $to } than one of { $from } × { $from }?
 questions-working-square-step = { $to } × { $to } − { $from } × { $from } = { $answer }
 questions-ask-edge = The wall has { $columns } columns and { $rows } rows. How many squares touch its outer edge?
 questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4, as the corners were counted twice: { $answer }
-questions-ask-blocks = The wall has { $columns } columns and { $rows } rows. In how many places can you find a block of 2 × 2 squares? Blocks may overlap.
+questions-ask-blocks = The wall has { $columns } columns and { $rows } rows. In how many places can you find a block of 2 × 2 squares? Blocks may overlap.
 questions-working-blocks = ({ $columns } − 1) × ({ $rows } − 1) = { $answer }
-questions-ask-all-blocks = The wall has { $columns } columns and { $rows } rows. How many square blocks of every size can you find: 1 × 1, 2 × 2, and so on?
+questions-ask-all-blocks = The wall has { $columns } columns and { $rows } rows. How many square blocks of every size can you find: 1 × 1, 2 × 2, and so on?
 questions-working-all-blocks = Size by size: { $sum }
 questions-ask-seams = The wall has { $columns } columns and { $rows } rows. One strip of tape joins each pair of neighbours, side by side or one above the other. How many strips?
 questions-working-seams = { $rows } × ({ $columns } − 1) + { $columns } × ({ $rows } − 1) = { $answer }
@@ -536,21 +555,22 @@ questions-ask-both = How many tiles need { $first } and also { $second }?
 questions-working-both = { questions-sum }
 questions-ask-most-colours = The tiles with most colours need { $colours }. How many tiles are that?
 questions-working-most-colours = { questions-sum }
-questions-ask-odd-numbers = 1 + 3 = 4 and 1 + 3 + 5 = 9. What do the odd numbers from 1 to { $last } add up to?
+questions-ask-odd-numbers = 1 + 3 = 4 and 1 + 3 + 5 = 9. What do the odd numbers from 1 to { $last } add up to?
 questions-working-odd-numbers = { $terms } numbers: { $terms } × { $terms } = { $answer }
-questions-ask-box-edge = The tick marks cut a square into 4 × 4 small boxes. How many of these touch the edge of the square?
+questions-ask-box-edge = The tick marks cut a square into 4 × 4 small boxes. How many of these touch the edge of the square?
 questions-working-box-edge = 16 − 2 × 2 in the middle = { $answer }
-questions-ask-box-blocks = The tick marks cut a square into 4 × 4 small boxes. How many squares of every size can you find in it?
+questions-ask-box-blocks = The tick marks cut a square into 4 × 4 small boxes. How many squares of every size can you find in it?
 questions-working-box-blocks = 16 + 9 + 4 + 1 = { $answer }
 questions-ask-handshakes = { $people } visitors shake hands, each once with every other. How many handshakes?
 questions-working-handshakes = 5 + 4 + 3 + 2 + 1 = { $answer }
-questions-ask-area-step = The sides of a tile grow from { $from } cm to { $to } cm. By how many cm² does it grow?
+questions-ask-area-step = The sides of a tile grow from { $from } cm to { $to } cm. By how many cm² does it grow?
 questions-working-area-step = { $to } × { $to } − { $from } × { $from } = { $answer }
 questions-ask-folded-lines = Fold a strip of paper in half { $times } times, always the same way, and open it. How many creases does it have?
-questions-working-folded-lines = { $times } folds make 16 parts: 16 − 1 = { $answer }
+questions-working-folded-lines = { $times } times in half makes 16 parts: 16 − 1 = { $answer }
 
 ## steps
 
+print-steps = Steps
 steps-title = Draw one square of our big picture
 steps-about = A card to fold and stand on the table, with the same six pictured steps on both sides. { $steps }
 steps-1 = Take a tile and its square.

@@ -83,15 +83,29 @@ fn across(subject: &Subject, unit: Unit) -> Option<Draft> {
     let (columns, rows) = (subject.grid.columns, subject.grid.rows);
     let wide = columns > 1 && (unit == Unit::Inch || rows == 1);
     let (kind, count) = if wide { ("wall-width", columns) } else { ("wall-height", rows) };
-    ask(count > 1, kind, [number("squares", count), ("square", Value::Length(square))], count * square.count)
+    let [unit, whole] = in_unit(count * square.count, square.unit);
+    let values = [number("squares", count), ("square", Value::Length(square)), unit, whole];
+    ask(count > 1, kind, values, count * square.count)
+}
+
+/// The unit of an answer as a sentence chooses by it, and the answer with its unit.
+fn in_unit(count: usize, unit: Unit) -> [(&'static str, Value); 2] {
+    let word = match unit {
+        Unit::Inch => "inch",
+        Unit::Mm => "mm",
+    };
+    [("unit", Value::Choice(word)), ("whole", Value::Length(Measure { count, unit }))]
 }
 
 /// How long a strip of paper is that goes once around the wall.
 fn around(subject: &Subject) -> Option<Draft> {
     let (columns, rows) = (subject.grid.columns, subject.grid.rows);
     let square = measures(subject.grid.square_mm).into_iter().next()?;
-    let values = [number("columns", columns), number("rows", rows), ("square", Value::Length(square))];
-    ask(columns * rows > 1, "around", values, 2 * (columns + rows) * square.count)
+    let length = 2 * (columns + rows) * square.count;
+    let [unit, whole] = in_unit(length, square.unit);
+    let values =
+        [number("columns", columns), number("rows", rows), ("square", Value::Length(square)), unit, whole];
+    ask(columns * rows > 1, "around", values, length)
 }
 
 /// "10 columns to 8 rows is as 5 to …"
