@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use super::layout::Layout;
 use super::marks::Box;
-use super::page::{Heading, Page, Reading, Sheets};
+use super::page::{Heading, Page, Reading, Sheets, Sides};
 use super::{Document, PrintError, Sources};
 use crate::picture::questions::{Learners, Measure, Question, Unit, Value, questions};
 use crate::words::{FluentValue, Words};
@@ -20,8 +20,8 @@ const CARD_MM: [f64; 2] = [95.0, 60.0];
 struct Piece {
     area: Box,
     number: usize,
-    /// Who it is for: 1, 2 or 3 dots, or 0 for a star.
-    dots: usize,
+    /// Who it is for: 1, 2 or 3 small squares, or 0 for a star.
+    marks: usize,
     learners: String,
     question: String,
     /// The word before the line for the answer.
@@ -69,7 +69,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let all = numbered(sources);
     let groups = Learners::ALL.map(|learners| of(&all, learners));
     let groups: Vec<_> = groups.iter().flat_map(|group| group.chunks(layout.spots.len())).collect();
-    let heading = Heading::new(sources, "questions", Some(groups.len()), false);
+    let heading = Heading::new(sources, "questions", Some(groups.len()), Sides::One);
     let pages = groups.iter().enumerate().map(|(page, group)| {
         let pieces: Vec<Piece> = group
             .iter()
@@ -133,7 +133,7 @@ fn of(all: &[(usize, Question)], learners: Learners) -> Vec<(usize, Question)> {
 
 fn piece((number, question): &(usize, Question), area: Box, sources: &Sources) -> Piece {
     let learners = question.learners;
-    let (dots, size) = match learners {
+    let (marks, size) = match learners {
         Learners::Counting => (1, 16.0),
         Learners::Multiplying => (2, 14.0),
         Learners::Ratio => (3, 13.0),
@@ -142,7 +142,7 @@ fn piece((number, question): &(usize, Question), area: Box, sources: &Sources) -
     Piece {
         area,
         number: *number,
-        dots,
+        marks,
         learners: sources.words.say(&format!("questions-learners-{}", learners.word()), &[]),
         question: said("ask", question, sources),
         answer: sources.words.say("questions-answer", &[]),

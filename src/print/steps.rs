@@ -20,8 +20,10 @@ use serde::Serialize;
 
 use super::layout::{Area, MARGINS_MM, STRIP_GAP_MM, STRIP_MM, Strip};
 use super::marks::{Box, Line};
-use super::page::{Heading, Page, Sheets};
+use super::page::{Heading, Page, Sheets, Sides};
+use super::tile_back::hex;
 use super::{Document, PrintError, Sources};
+use crate::plan::crowd::Given;
 use crate::plan::settings::{Choice, Paper};
 use crate::words::Words;
 
@@ -95,8 +97,8 @@ pub fn cards_for(seats: usize) -> usize {
 /// # Errors
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let count = cards_for(sources.settings.evening.seats.unwrap_or(24));
-    let heading = Heading::new(sources, "steps", Some(count), false);
+    let count = cards_for(Given::of(sources.settings).seats);
+    let heading = Heading::new(sources, "steps", Some(count), Sides::One);
     let Strip { area, upright } = Strip::along_the_bottom(sources.settings.print.paper);
     let shared = shared(sources);
     let about = sources.words.say("steps-about", &[("steps", shared.steps.join(" ").into())]);
@@ -117,13 +119,12 @@ fn shared(sources: &Sources) -> Shared {
     let larger = settings.print.paper.size_mm().0 / Paper::Letter.size_mm().0;
     let steps = (1..=STEPS).map(|step| words.say(&format!("steps-{step}"), &[]));
     let middle = printed.squares.get(printed.squares.len() / 2);
-    let colour = |[r, g, b]: [u8; 3]| format!("#{r:02x}{g:02x}{b:02x}");
     Shared {
         title: words.say("steps-title", &[]),
         steps: steps.collect(),
         label: middle.map(|square| square.label.clone()).unwrap_or_default(),
         corner: settings.code.corner.word(),
-        pencils: facts.pencils.iter().take(3).map(|pencil| colour(pencil.srgb)).collect(),
+        pencils: facts.pencils.iter().take(3).map(|pencil| hex(pencil.srgb)).collect(),
         title_size: (WORDS_PT + 3.0) * larger,
         title_high: 8.0 * larger,
         words_size: WORDS_PT * larger,
