@@ -41,15 +41,23 @@
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
+mod blocks;
+mod camera_place;
 mod cards;
+mod guide;
+mod helpers;
 mod hints;
 pub mod layout;
 mod ledger;
+mod lengths;
 mod manifest;
 pub mod marks;
+mod numbers;
 mod page;
 mod parts;
 mod questions;
+mod room;
+mod room_drawing;
 mod short;
 mod squares;
 pub mod steps;
@@ -80,6 +88,8 @@ const DOCUMENTS: &[(&str, Make)] = &[
     ("steps", steps::document),
     ("questions", questions::document),
     ("answers", questions::answers),
+    ("helpers", helpers::document),
+    ("guide", guide::document),
 ];
 
 /// The names of all documents: those of their files without `.pdf`.

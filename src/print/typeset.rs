@@ -32,6 +32,8 @@ const FONT_FILES: [&[u8]; 2] = [
 const COMMON: &str = include_str!("templates/common.typ");
 /// The drawings that several templates import.
 const DRAWINGS: &str = include_str!("templates/drawings.typ");
+/// Headings, lists and tables of pages to read.
+const BLOCKS: &str = include_str!("templates/blocks.typ");
 
 static FONTS: LazyLock<Vec<Font>> =
     LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
@@ -144,6 +146,7 @@ struct Sheet {
     main: Source,
     common: Source,
     drawings: Source,
+    blocks: Source,
 }
 
 impl Sheet {
@@ -164,6 +167,7 @@ impl Sheet {
             main: Source::new(file(&format!("{name}.typ"))?, template.to_owned()),
             common: Source::new(file("common.typ")?, COMMON.to_owned()),
             drawings: Source::new(file("drawings.typ")?, DRAWINGS.to_owned()),
+            blocks: Source::new(file("blocks.typ")?, BLOCKS.to_owned()),
         })
     }
 }
@@ -205,7 +209,7 @@ impl World for Sheet {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        [&self.main, &self.common, &self.drawings]
+        [&self.main, &self.common, &self.drawings, &self.blocks]
             .into_iter()
             .find(|source| source.id() == id)
             .cloned()

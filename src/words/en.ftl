@@ -582,3 +582,364 @@ steps-6 = Take it to the wall.
 steps-fold = fold back
 steps-ridge = fold back: this is the ridge
 steps-overlap = the other foot reaches to this line: tape it here
+
+## lengths
+
+length-both = { $first } ({ $second })
+length-mm = { $mm } mm
+length-m = { $metres } m
+length-in = { $inches } in
+length-ft = { $feet } ft
+length-ft-in = { $feet } ft { $inches } in
+
+## who reaches what
+
+people-children-from-5 = Children from 5 years ({ $reach })
+people-children-from-9 = Children from 9 years ({ $reach })
+people-seated = Somebody seated ({ $reach })
+people-adults = Adults ({ $reach })
+span = { $first } to { $last }
+span-none = –
+
+## helpers
+
+print-helpers = Helpers
+helpers-level = Level
+helpers-tiles = Tiles
+helpers-minutes = Minutes for one
+helpers-last = Hand out until minute
+
+helpers-hand-out = Station 1: handing out
+helpers-hand-out-intro = You give every visitor a tile (a small piece of the picture) and the square of paper that bears the same name. Have ready: the bags, the squares in order of their names, the ledger, a pen.
+helpers-sort = Sort
+helpers-sort-1 = Put the tiles into one bag for each level; the level stands on a tile's back. Lay the squares out row by row, so that you find a name at once.
+helpers-sort-2 = From the minute in the last column on, counted from the start, no tile of that level would be finished in time.
+helpers-say = Say
+helpers-say-words = “Here is a small piece of a big picture. Draw it on this square, { $scale } times as wide. What the picture is, nobody knows until it hangs.”
+helpers-each = For every visitor
+helpers-each-1 = Ask: “Something quick, or something to puzzle over?” Then let them draw a tile from that bag. The level is the tile's, never the child's.
+helpers-each-2 = Find the square of the same name. Read both names aloud together.
+helpers-each-3 = Tick “out” in the ledger, by the tile's name. Nobody's own name is written down.
+helpers-each-4 = Show the card on the table: the six pictures say what to do.
+helpers-each-5 = When a square comes back: tick “back”, see that its code's box is white, and send it to the wall.
+helpers-secret = Keep the secret
+helpers-secret-1 = The picture, the wall map and the question cards stay face down until the wall tells by itself.
+helpers-secret-2 = To “What is it?” say: “Your square knows a part of it.”
+helpers-if = If …
+helpers-if-1 = somebody has to leave: tile and square go into the box “to be finished”. Whoever likes may go on with them.
+helpers-if-2 = somebody is done early: offer another tile, or a question card when the picture is out.
+helpers-if-3 = a square is spoilt: give a blank spare one and write the tile's name on it, large, in the same corner.
+
+helpers-tables = Station 2: drawing tables
+helpers-tables-intro = You see that { $seats } seats have what they need, and that nobody is afraid of a blank square.
+helpers-set = Set the tables
+helpers-set-1 = { $step-cards ->
+    [one] 1 card with the steps: fold it, tape its feet together, stand it up.
+   *[other] { $step-cards } cards with the steps, one for about four seats: fold each, tape its feet together, stand it up.
+}
+helpers-set-2 = Colour pencils in the middle of the table, the same set on every table: { $pencils-in-all } in all.
+helpers-set-3 = { $sharpeners ->
+    [one] 1 sharpener
+   *[other] { $sharpeners } sharpeners
+} and { $erasers ->
+    [one] 1 eraser
+   *[other] { $erasers } erasers
+}, shared out; a bin for shavings.
+helpers-set-4 = Pencils only. Felt pens bleed and paint curls the paper; both hide the code.
+helpers-help = Help
+helpers-help-rule = Point and ask; never draw for somebody. A square that is all their own is the right one.
+helpers-help-1 = “Which lines reach the edge? At which tick?”
+helpers-help-2 = “Mark that place on the square first. Then join the marks.”
+helpers-help-3 = “What is the largest shape? Draw that one first, lightly.”
+helpers-help-4 = “The square is { $scale } times as wide. So how long is this line there?”
+helpers-help-5 = “Colour up to the edges: your neighbours' squares go on there.”
+helpers-look = Look out for
+helpers-look-1 = The name must be readable on tile and square: then both are the right way up.
+helpers-look-2 = The box with the code stays white. If it is drawn over already, leave it: do not rub, do not cut. The wall's helper knows what to do.
+helpers-look-3 = Pencils go back to the middle after each colour.
+helpers-look-4 = One tile, one square: nobody waits for “their” colour longer than a minute. Send them for another colour first.
+helpers-wait = Whoever waits
+helpers-wait-1 = may sharpen pencils, or draw on scrap paper.
+helpers-wait-2 = may take a question card, once the picture is out. One sign is counting, two are multiplying, three are ratio, a star is for anyone.
+
+helpers-wall = Station 3: wall and phone
+helpers-wall-intro = You hang { $squares ->
+    [one] 1 square
+   *[other] { $squares } squares
+} in { $columns ->
+    [one] 1 column
+   *[other] { $columns } columns
+} and { $rows ->
+    [one] 1 row
+   *[other] { $rows } rows
+}: { $width } wide, { $height } high, the lower edge { $hang } above the floor.
+helpers-hang = Hang
+helpers-hang-1 = Before the start: stretch a level string or draw a fine line for the lower edge and for every second row; the wall map has the measures.
+helpers-hang-2 = Put up the { $cards } cards: corners first, then columns, then rows.
+helpers-hang-3 = Hang a square where its column and row meet, its name upright. Edge to edge, no gaps, no overlaps.
+helpers-hang-4 = A small piece of tape at each corner, away from the code.
+helpers-hang-5 = Tick “hung” in the ledger.
+helpers-who = Who (can reach)
+helpers-floor = Rows from the floor
+helpers-stool = Rows on a stool
+helpers-help-needed = Rows for a helper
+helpers-photo = Take the photo
+helpers-photo-1 = Stand { $distance } from the wall, opposite { $photos ->
+    [one] its middle
+   *[other] the part that you photograph
+}, the phone { $phone-height } above the floor. People and stools out of the way, lights on, no flash.
+helpers-photo-2 = Hold the phone { $held ->
+    [sideways] sideways
+   *[upright] upright
+}, level, main camera, no zoom. Wipe the lens. Tap on the wall, wait until it is sharp.
+helpers-photo-3 = { $photos ->
+    [one] The whole wall with a little room around it in one photo.
+   *[other] This wall is large: take { $photos } photos along it, each with two columns or rows of the one before.
+} Take everything twice.
+helpers-photo-4 = Bright spots on the paper? Take one step to the side and take it again.
+helpers-photo-5 = Only the wall: nobody's face, nobody's name.
+helpers-photo-6 = Bring the photo to the laptop: “everysquare check” with the event's folder and the photo.
+helpers-check = What the check says, and what to do
+helpers-check-intro = Go through its list from the top, one line at a time; then take a new photo.
+helpers-check-says = It says
+helpers-check-do = Do this
+helpers-check-right = Nothing. Leave it as it is.
+helpers-check-wrong = Another square hangs here. Follow the list: it names the fewest swaps.
+helpers-check-turned = Turn it as the list says: the name must be upright.
+helpers-check-empty = Look for the square: on tables, on the floor, in the box “to be finished”. The ledger knows whether it is out.
+helpers-check-unread = Look yourself: is its own name on it? Then all is well. Else lift the tape, wipe off the glare, take a closer photo.
+helpers-check-unseen = It is outside the photo or hidden. Step back, or take one more.
+
+helpers-cautions = For all helpers: take care
+helpers-cautions-intro = The rules of your house, your school and your town come first. Where this page says less, follow them.
+helpers-stools = Stools and ladders
+helpers-stools-1 = A stool with a wide step, on firm ground, next to the wall. Never a chair, a table or a stack of anything.
+helpers-stools-2 = Adults only go up; one more adult stands beside. Children hang what they reach from the floor.
+helpers-stools-3 = Get down to move it. Nobody leans out sideways.
+helpers-stools-4 = A row that needs more than a stool is hung with a step ladder, before or after the evening.
+helpers-cutters = Cutting
+helpers-cutters-1 = Squares and tiles are cut before the evening, by adults, with a paper trimmer or a steel ruler and a knife that is closed when put down.
+helpers-cutters-2 = On the tables there are only scissors with round tips. Count them afterwards.
+helpers-cutters-3 = Sharpeners stay on the table, with their blades screwed tight.
+helpers-tape = Tape and walls
+helpers-tape-1 = Try the tape on a hidden spot a day before. Painter's tape comes off most walls; old paint and wallpaper may come off with any.
+helpers-tape-2 = Take tape off slowly, flat along the wall.
+helpers-fire = Paper on walls, ways out
+helpers-fire-1 = About { $area } m² ({ $area-feet } sq ft) of paper will hang. Many rules limit how much of a wall may be covered, most strictly in corridors and near exits: ask the site manager or the fire authority.
+helpers-fire-2 = Nothing on or beside doors, fire alarms, extinguishers, signs, heaters and lamps.
+helpers-fire-3 = Ways out stay free to their full width: no bags, no tables, no queue. Know where you would lead everybody.
+helpers-pictures = Children in photos
+helpers-pictures-1 = Photograph the wall only. Ask everybody to step aside first.
+helpers-pictures-2 = The school's or library's rules on photos and phones count, also for helpers and parents. Use the house's own phone where private ones are not allowed.
+helpers-pictures-3 = The check keeps the wall and its cards only, and nothing about where and with what a photo was taken. Delete the photo from the phone afterwards.
+helpers-pictures-4 = No names on squares, in the ledger or on the wall, unless their families want it.
+helpers-room = In the room
+helpers-room-1 = Cables taped down, bags under the tables, spills wiped at once.
+helpers-room-2 = One way between the tables is wide enough for a wheelchair; one seat at a table's end has no chair.
+helpers-room-3 = Know who gives first aid and where the box is.
+
+## guide
+
+print-guide = Guide
+guide-title = Your evening
+guide-intro = { $event }: everybody draws one small piece of a picture, large; together the pieces become the picture on the wall. These pages are for you who holds the threads. All numbers are worked out from your picture and your settings.
+guide-numbers = In numbers
+guide-what = What
+guide-how-much = How much
+guide-assumed = { $value } (assumed)
+guide-crowd = Visitors
+guide-crowd-value = { $visitors }
+guide-time = Drawing time
+guide-time-value = { $minutes } minutes
+guide-seats = Seats
+guide-seats-value = { $seats ->
+    [one] 1 seat at 1 table
+   *[other] { $seats } seats at { $tables ->
+        [one] 1 table
+       *[other] { $tables } tables
+    } of six
+}
+guide-picture = Picture
+guide-picture-value = { $columns ->
+    [one] 1 column
+   *[other] { $columns } columns
+}, { $rows ->
+    [one] 1 row
+   *[other] { $rows } rows
+}: { $squares ->
+    [one] 1 square
+   *[other] { $squares } squares
+} in { $colours ->
+    [one] 1 colour
+   *[other] { $colours } colours
+}
+guide-square = Tile and square
+guide-square-value = { $tile } becomes { $square }: { $scale } times as wide
+guide-wall = On the wall
+guide-wall-value = { $width } wide, { $height } high; with its cards { $width-with-cards } by { $height-with-cards }
+guide-hang = Height
+guide-hang-value = from { $hang } to { $top } above the floor
+guide-finish = Time for
+guide-finish-value = about { $finish ->
+    [one] 1 square
+   *[other] { $finish } squares
+}; all { $squares } take { $minutes-for-all } minutes
+guide-verdict-fits = The grid suits your crowd: everybody gets a tile, and all are finished.
+guide-verdict-too-big-for-time = The grid is large for the time: about { $difference ->
+    [one] 1 square
+   *[other] { $difference } squares
+} will be blank at the end. Add minutes or seats, take a smaller grid, or let helpers draw before and after.
+guide-verdict-too-big-for-crowd = The grid is large for the crowd: when everybody has drawn two, about { $difference ->
+    [one] 1 tile is
+   *[other] { $difference } tiles are
+} left. Invite more visitors, take a smaller grid, or let helpers draw before and after.
+guide-verdict-too-small = The grid is small for the crowd: about { $difference ->
+    [one] 1 visitor goes
+   *[other] { $difference } visitors go
+} without a tile. Let two share one, print some tiles twice, or take a larger grid.
+guide-assumed-note = What is “assumed” nobody has said yet. Say it with “everysquare plan FOLDER --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” and your own numbers, then print again.
+guide-heights = How high it hangs
+guide-row = Row
+guide-lower = Lower edge
+guide-upper = Upper edge
+guide-reach-source = Reach: seated, 48 inches (2010 ADA Standards for Accessible Design, 308.2.1); children, from the shorter ones of that age (CDC Growth Charts 2000) with an arm raised; adults, a shorter adult's grip; a stool adds 230 mm. The arm's share, the adults and the stool are rules of thumb.
+
+guide-timeline = What to do when
+guide-week = A week before
+guide-week-1 = Ask about the wall: paper, tape, height, ways out. The site manager's or fire authority's word counts.
+guide-week-2 = Print one sheet of squares. Its ruler must measure exactly, and each back must lie behind its front.
+guide-week-3 = Print all, and look at the pencil sheet: do your real pencils have these colours?
+guide-week-4 = Cut squares and tiles, sort tiles by level into bags. Two people take an evening.
+guide-week-5 = Draw one tile of each level yourself, with a clock: then you know your own minutes.
+guide-week-6 = Find helpers: one to hand out, one for about three tables, two for the wall.
+guide-week-7 = Practise the check: “everysquare rehearse FOLDER” makes a photo with faults to find.
+guide-day = The day before
+guide-day-1 = Give every helper their page and ten minutes of talk.
+guide-day-2 = Try the tape on the wall, in a hidden place.
+guide-day-3 = Mark the lower edge and the rows with string or fine lines.
+guide-day-4 = Sharpen all pencils and put the sets together.
+guide-day-5 = Fold the table cards.
+guide-day-6 = Take a photo of the wall as it is, to see whether light and distance are right.
+guide-hours = Two hours before
+guide-hours-1 = Put tables as in the plan of the room; keep ways and exits free.
+guide-hours-2 = Put up the cards around the wall.
+guide-hours-3 = Lay out bags, squares in order, ledger.
+guide-hours-4 = Charge the phone; open the laptop; try one check.
+guide-hours-5 = Hide every copy of the picture.
+guide-running = While it runs
+guide-running-1 = Begin with the corners and the edges of the picture, so that the wall finds its frame.
+guide-running-2 = Check the wall every half hour, while there is little to fix.
+guide-running-3 = Look at the ledger: out, and not back for long? Ask kindly.
+guide-running-4 = Halfway: are the hard tiles out? They take longest.
+guide-running-5 = Drink something.
+guide-end = The last twenty minutes
+guide-end-1 = Hand out easy tiles only; helpers take what is left.
+guide-end-2 = Hang everything, check, fix, check again.
+guide-end-3 = Fill an empty place with its tile, or with a blank square: it may be drawn tomorrow.
+guide-end-4 = Step back together and look. This is the moment it was for.
+guide-clearing = Clearing up
+guide-clearing-1 = Count scissors and knives; put stools away.
+guide-clearing-2 = Take the string down, leave the wall up.
+guide-clearing-3 = Delete photos from phones.
+guide-clearing-4 = Write your own minutes for each level into event.toml: next time the plan knows them.
+
+guide-materials = What you need
+guide-thing = Thing
+guide-amount = Amount
+guide-paper = Paper
+guide-paper-amount = { $paper }: { $sheets ->
+    [one] 1 sheet
+   *[other] { $sheets } sheets
+} for the squares alone, best of 120 to 160 g/m² (32 to 42 lb), and a spare tenth; “everysquare print” says how many the other documents take
+guide-printer = Printer
+guide-printer-amount = any; colour for tiles and pencil sheet, black and white does for all else
+guide-pencils = Colour pencils
+guide-pencils-amount = { $pencils-in-all } in all, as listed below
+guide-sharpeners = Small things
+guide-sharpeners-amount = { $sharpeners ->
+    [one] 1 sharpener
+   *[other] { $sharpeners } sharpeners
+}, { $erasers ->
+    [one] 1 eraser
+   *[other] { $erasers } erasers
+}, scrap paper, pens for the ledger
+guide-tape = Painter's tape
+guide-tape-amount = { $tape }: { $rolls ->
+    [one] 1 roll
+   *[other] { $rolls } rolls
+} of 25 m (82 ft)
+guide-string = For the lines
+guide-string-amount = string, spirit level, tape measure, soft pencil
+guide-bags = Bags and boxes
+guide-bags-amount = one bag for each level, one box “to be finished”
+guide-stool = Stool
+guide-stool-amount = 1 with a wide step, 230 mm (9 in) high, for rows that nobody reaches from the floor
+guide-cutting = Cutting
+guide-cutting-amount = paper trimmer, or knife, steel ruler and mat, before the evening; scissors with round tips for the cards
+guide-phone = Phone and laptop
+guide-phone-amount = 1 phone with a main camera of 12 megapixels or more, charged; 1 laptop with this program and the event's folder; no network needed
+guide-signs = Table cards
+guide-signs-amount = { $step-cards }: one for about four seats
+guide-bin = To clear up
+guide-bin-amount = bin for shavings and cut-offs, cloth, box for the finished squares
+guide-pencil-list = Pencils by colour
+guide-pencil-list-intro = So many that nobody waits in 95 of 100 moments with all seats taken (binomial: each visitor holds one pencil at a time, each for as long as its colour takes).
+guide-colour = Colour
+guide-pieces = Pencils
+
+guide-room = The room
+guide-room-intro = A room to scale that holds your evening: { $seats } seats, the wall, the phone. Your room is another one: keep the distances.
+guide-room-about = Plan of a room: the wall on one side, the phone before its middle, then tables with seats on both sides, then the table for handing out; an exit and an entrance on the right, with ways that stay free.
+guide-plan-wall = wall and its cards, { $length }
+guide-plan-phone = phone, { $length } away
+guide-plan-hand-out = handing out
+guide-plan-exit = exit: keep the way free
+guide-plan-entrance = entrance: keep it free
+guide-plan-bar = { $length }
+guide-plan-size = the room is { $length } wide
+guide-room-1 = Handing out lies at the entrance, the wall at the far end: whoever comes in sees people draw before seeing the picture.
+guide-room-2 = Between the tables { $seats ->
+    [one] and the walls
+   *[other] there
+} are 1.2 m (4 ft): two people pass, a wheelchair turns.
+guide-room-3 = Between wall and tables nobody sits: there the phone stands, and at the end everybody.
+guide-room-4 = Light from the ceiling or the side. A window opposite the wall shines in the photo; draw its curtain.
+guide-cautions = Cautions
+guide-fire = { $area } m² ({ $area-feet } sq ft) of paper will hang on the wall. Many fire codes limit the part of a wall that paper may cover, most strictly in corridors and near exits, and editions differ. Ask your site manager or fire authority before you print.
+guide-cautions-1 = Stools: adults only, one more beside; never chairs or tables.
+guide-cautions-2 = Knives: before the evening, adults only, counted afterwards.
+guide-cautions-3 = Tape: tried on a hidden spot first.
+guide-cautions-4 = Photos: of the wall, not of children; the school's rules count.
+guide-cautions-5 = Everything else is on the helpers' last page. Where the rules of the house say more, they count.
+
+guide-wrong = When things go wrong
+guide-wrong-what = What happens
+guide-wrong-do = What to do
+guide-wrong-short = Too few tiles
+guide-wrong-short-do = Two draw one square together. Or print the sheet again and hand a tile out twice: the nicer one hangs in the middle, the other one beside the wall, without its code.
+guide-wrong-many = Too many visitors at once
+guide-wrong-many-do = Hand out tiles with a clipboard to draw standing, send some to the question cards, invite others for the second half.
+guide-wrong-few = Too few visitors
+guide-wrong-few-do = Offer a second and a third tile, hard ones to those who like it. Helpers and you draw. Blank places may be filled during the week.
+guide-wrong-scale = The ruler on the sheet is too short or too long
+guide-wrong-scale-do = The printer has scaled. Choose “actual size” or 100 %, never “fit”, and print that sheet again. Do not mix sizes: squares would not meet.
+guide-wrong-backs = Backs do not lie behind their fronts
+guide-wrong-backs-do = Up to 2 mm does no harm. More: the paper was turned over the other edge; change flip in event.toml, or print one-sided with flip = "none".
+guide-wrong-painted = A code is drawn over
+guide-wrong-painted-do = Hang the square all the same, by its name. The check says that it cannot be read; look yourself. Do not rub or cut.
+guide-wrong-lost = A square is lost
+guide-wrong-lost-do = Print its sheet again: the same name, the same code. Hang the tile in its place meanwhile.
+guide-wrong-turned = Many squares hang turned
+guide-wrong-turned-do = Show the wall's helpers the name beside the code: it must be upright. The check lists the turns.
+guide-wrong-unread = The check reads little
+guide-wrong-unread-do = Nearer, brighter, sharper; no flash, no sun on the wall; two photos of half the wall each. Last of all: go by the names, they are on every square.
+guide-wrong-pencils = A colour runs out
+guide-wrong-pencils-do = Swap pencils between tables. A near colour is better than waiting; then take it for the whole patch.
+guide-wrong-late = Time is up, squares are missing
+guide-wrong-late-do = Hang the tiles in the gaps, small as they are. Leave the table standing: tomorrow's visitors finish the picture.
+guide-after = Afterwards
+guide-after-1 = Leave the wall up, and hang a print of the picture beside it. Say that it was drawn by everybody who came.
+guide-after-2 = Lay the question cards and the pencil sheet out below the wall; keep the answers with you.
+guide-after-3 = Thank everybody, by a photo of the wall without people.
+guide-after-4 = Take it down row by row and keep the order: then it can hang again, in another room.
+guide-after-5 = Squares belong to those who drew them. Say when they can be fetched.
