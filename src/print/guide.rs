@@ -101,7 +101,7 @@ fn heights(w: &Writer, evening: &Evening) -> Vec<Block> {
     let reach = ["helpers-who", "helpers-floor", "helpers-stool", "helpers-help-needed"];
     let who = Block::Table {
         heads: w.heads(&reach),
-        widths: vec![1.9, 1.0, 1.0, 1.2],
+        widths: vec![2.6, 1.0, 1.0, 1.0],
         rows: reach_rows(w.sources, evening),
     };
     let mut blocks = vec![w.heading("guide-heights")];
@@ -205,12 +205,13 @@ fn afterwards(w: &Writer) -> Vec<Block> {
 fn room(sources: &Sources, evening: &Evening) -> RoomDrawing {
     let Sources { settings, words, .. } = *sources;
     let place = CameraPlace::of(settings, evening.wall.hang_mm);
-    let plan = Room::of(evening.wall.width_with_cards_mm / 1e3, place.distance_mm / 1e3, evening.given.seats);
+    let width = settings.print.paper.size_mm().0 - 34.0;
+    let (wall_m, phone_m) = (evening.wall.width_with_cards_mm / 1e3, place.distance_mm / 1e3);
+    let plan = Room::of(wall_m, phone_m, evening.given.seats, RoomDrawing::shape(width));
     let say = |id: &str, mm: f64| words.say(id, &[("length", both(mm, settings.print.units, words).into())]);
-    let (page, _) = settings.print.paper.size_mm();
     let scale_mm = match settings.print.units {
         crate::plan::settings::Units::Inch => 5.0 * 12.0 * MM_PER_INCH,
         crate::plan::settings::Units::Mm => 2_000.0,
     };
-    RoomDrawing::of(&plan, page - 34.0, scale_mm / 1e3, |part, mm| say(&format!("guide-plan-{part}"), mm))
+    RoomDrawing::of(&plan, width, scale_mm / 1e3, |part, mm| say(&format!("guide-plan-{part}"), mm))
 }

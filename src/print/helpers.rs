@@ -82,7 +82,7 @@ fn wall(w: &Writer, evening: &Evening) -> Vec<Block> {
         w.steps("helpers-hang", 5),
         Block::Table {
             heads: w.heads(&reach),
-            widths: vec![1.9, 1.0, 1.0, 1.2],
+            widths: vec![2.6, 1.0, 1.0, 1.0],
             rows: reach_rows(w.sources, evening),
         },
         w.heading("helpers-photo"),

@@ -112,7 +112,7 @@ fn span(rows: &[&RowHeight], words: &Words) -> String {
         (Some(first), Some(last)) if first < last => {
             words.say("span", &[("first", first.into()), ("last", last.into())])
         }
-        (Some(only), _) => only.to_string(),
+        (Some(only), _) => words.say("span-one", &[("row", only.into())]),
         _ => words.say("span-none", &[]),
     }
 }

@@ -15,7 +15,7 @@
 //!
 //! All sizes are common practice, no source. Lengths in metres, origin top left, y down (away from the wall).
 
-use crate::frame::{ceil_index, float};
+use crate::frame::float;
 
 /// A table, long and short side.
 const TABLE_M: [f64; 2] = [1.8, 0.75];
@@ -81,14 +81,22 @@ pub(super) struct Room {
 }
 
 impl Room {
-    /// A room for a wall with its cards, a phone so far from it and so many seats.
-    pub fn of(wall_m: f64, phone_m: f64, seats: usize) -> Self {
+    /// A room for a wall with its cards, a phone so far from it and so many seats; of all ways to set the tables the one that
+    /// is drawn largest where its width is to be at most `shape` times its depth.
+    pub fn of(wall_m: f64, phone_m: f64, seats: usize, shape: f64) -> Self {
+        let tables = seats.max(1).div_ceil(SEATS_A_TABLE);
+        let rooms = (1..=tables).map(|across| Self::with_tables(wall_m, phone_m, seats, across));
+        let size = |room: &Self| (room.width / shape).max(room.depth);
+        let smallest = rooms.min_by(|a, b| size(a).total_cmp(&size(b)));
+        smallest.unwrap_or_else(|| Self::with_tables(wall_m, phone_m, seats, 1))
+    }
+
+    /// The room with so many tables side by side.
+    fn with_tables(wall_m: f64, phone_m: f64, seats: usize, across: usize) -> Self {
         let tables = seats.max(1).div_ceil(SEATS_A_TABLE);
         let (step_x, step_y) = (TABLE_M[0] + WAY_M, TABLE_M[1] + 2.0 * CHAIR_M + WAY_M);
-        // about twice as wide as deep, so that the drawing is not high
-        let across = ceil_index((float(tables) * 2.0 * step_y / step_x).sqrt()).clamp(1, tables);
-        let down = tables.div_ceil(across);
-        let across = tables.div_ceil(down);
+        let down = tables.div_ceil(across.max(1));
+        let across = tables.div_ceil(down); // as full in the last row as can be
         let width = (float(across) * step_x + WAY_M)
             .max(wall_m + 2.0 * BESIDE_WALL_M)
             .max(HAND_OUT_M[0] + 3.0 * WAY_M);
@@ -135,7 +143,7 @@ mod tests {
     proptest! {
         #[test]
         fn everything_fits_and_nothing_stands_in_the_way(wall in 0.2_f64..8.0, phone in 0.3_f64..6.0, seats in 1_usize..=500) {
-            let room = Room::of(wall, phone, seats);
+            let room = Room::of(wall, phone, seats, 1.5);
             prop_assert_eq!(room.seats.len(), seats);
             let all: Vec<Place> = room.tables.iter().chain(&room.seats).chain([&room.hand_out]).copied().collect();
             for (at, one) in all.iter().enumerate() {

@@ -40,6 +40,12 @@ struct Said {
 }
 
 impl RoomDrawing {
+    /// The width of a room that is drawn as large as can be, as a part of its depth, where the page has `width_mm`.
+    pub fn shape(width_mm: f64) -> f64 {
+        let [_, right, _, left] = MARGIN_MM;
+        (width_mm - left - right) / MOST_HIGH_MM
+    }
+
     /// As large as fits `width_mm`; `bar_m` is the length that the scale's bar shows; `say` gives the words of a part and a
     /// length in mm.
     pub fn of(room: &Room, width_mm: f64, bar_m: f64, say: impl Fn(&str, f64) -> String) -> Self {

@@ -594,11 +594,12 @@ length-ft-in = { $feet } ft { $inches } in
 
 ## who reaches what
 
-people-children-from-5 = Children from 5 years ({ $reach })
-people-children-from-9 = Children from 9 years ({ $reach })
-people-seated = Somebody seated ({ $reach })
-people-adults = Adults ({ $reach })
-span = { $first } to { $last }
+people-children-from-5 = Children from 5 years: { $reach }
+people-children-from-9 = Children from 9 years: { $reach }
+people-seated = Somebody seated: { $reach }
+people-adults = Adults: { $reach }
+span = rows { $first } to { $last }
+span-one = row { $row }
 span-none = –
 
 ## helpers
@@ -637,7 +638,7 @@ helpers-set-1 = { $step-cards ->
     [one] 1 card with the steps: fold it, tape its feet together, stand it up.
    *[other] { $step-cards } cards with the steps, one for about four seats: fold each, tape its feet together, stand it up.
 }
-helpers-set-2 = Colour pencils in the middle of the table, the same set on every table: { $pencils-in-all } in all.
+helpers-set-2 = Colour pencils in the middle of each table: { $pencils-in-all } in all, every colour shared out evenly.
 helpers-set-3 = { $sharpeners ->
     [one] 1 sharpener
    *[other] { $sharpeners } sharpeners
@@ -679,10 +680,10 @@ helpers-hang-2 = Put up the { $cards } cards: corners first, then columns, then 
 helpers-hang-3 = Hang a square where its column and row meet, its name upright. Edge to edge, no gaps, no overlaps.
 helpers-hang-4 = A small piece of tape at each corner, away from the code.
 helpers-hang-5 = Tick “hung” in the ledger.
-helpers-who = Who (can reach)
-helpers-floor = Rows from the floor
-helpers-stool = Rows on a stool
-helpers-help-needed = Rows for a helper
+helpers-who = Who, and how high they reach
+helpers-floor = From the floor
+helpers-stool = On a stool
+helpers-help-needed = With help
 helpers-photo = Take the photo
 helpers-photo-1 = Stand { $distance } from the wall, opposite { $photos ->
     [one] its middle
