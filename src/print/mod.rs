@@ -45,21 +45,27 @@ mod cards;
 mod hints;
 pub mod layout;
 mod ledger;
+mod lengths;
+mod levels;
 mod manifest;
 pub mod marks;
 mod page;
 mod parts;
+mod pencils;
 mod short;
 mod squares;
 mod tile_back;
 mod tiles;
 mod typeset;
+mod wall_drawing;
+mod wall_map;
 
 use rayon::prelude::*;
 use thiserror::Error;
 
 use crate::frame::MM_PER_INCH;
 use crate::picture::{Picture, PictureFacts};
+use crate::plan::crowd::{self, Evening};
 use crate::plan::settings::{Choice, Paper};
 use crate::plan::{Manifest, Printed, Settings};
 use crate::words::Words;
@@ -74,7 +80,10 @@ const DOCUMENTS: &[(&str, Make)] = &[
     ("squares", squares::document),
     ("cards", cards::document),
     ("tiles", tiles::document),
+    ("levels", levels::document),
+    ("pencils", pencils::document),
     ("ledger", ledger::document),
+    ("wall-map", wall_map::document),
 ];
 
 /// The names of all documents: those of their files without `.pdf`.
@@ -161,6 +170,14 @@ pub struct Sources<'a> {
     pub facts: &'a PictureFacts,
     /// The words.
     pub words: &'a Words,
+}
+
+impl Sources<'_> {
+    /// Crowd, time, wall and supplies.
+    #[must_use]
+    pub fn evening(&self) -> Evening {
+        crowd::evening(self.settings, &self.facts.work())
+    }
 }
 
 /// Makes the kit: what `printed` lists, on the paper that the settings name, with the tiles cut out of the picture.

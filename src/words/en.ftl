@@ -286,7 +286,23 @@ print-about-tiles = The tiles { $labels } of the picture, with cut lines, tick m
 print-about-backs = The backs of { $labels }: what each is called and which way is up.
 print-about-tile-backs = The backs of the tiles { $labels }: what each is called, which way is up, its level and its pencils.
 print-about-cards = The cards { $names }, each with its name and its code.
+print-levels = Levels
+print-pencils = Pencils
 print-ledger = Ledger
+print-wall-map = Wall map
+print-about-levels = Labels for the bags of the levels { $levels }: the level’s name and marks, how many tiles, and which.
+print-level-count = { $tiles ->
+    [one] 1 tile
+   *[other] { $tiles } tiles
+}
+print-level-more = and { $count } more
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+unit-mm = mm
+unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
 print-main-word = last
 print-pencils-more = + { $count }
@@ -351,6 +367,56 @@ ledger-tile = Tile
 ledger-out = out
 ledger-back = back
 ledger-hung = hung
+
+## pencils
+
+pencils-intro = With { $seats ->
+    [one] 1 seat in use
+   *[other] { $seats } seats in use
+}, these pencils let nobody wait for a colour in { $percent } of 100 moments.
+pencils-number = No.
+pencils-name = Pencil
+pencils-tiles = Tiles that need it
+pencils-shared = To have, shared by all
+pencils-a-table = On each table
+pencils-all-tables = To have, if each table has its own
+pencils-sets = Either all share one store of pencils in the middle of the room, or each table keeps its own: here { $tables ->
+    [one] one table
+   *[other] { $tables } tables
+} with { $seats ->
+    [one] 1 seat
+   *[other] { $seats } seats
+}. Its own needs more pencils and less walking.
+pencils-tiles-title = Which tile needs which pencils
+pencils-tiles-intro = The numbers are those of the list above; in bold the pencil that covers most of the tile.
+
+## wall-map
+
+wall-map-squares = All squares together are { $width } wide and { $height } high.
+wall-map-with-cards = With the cards around them: { $width } wide and { $height } high.
+wall-map-hang = The lower edge of the squares hangs { $height } over the floor.
+wall-map-hang-proposed = The lower edge of the squares hangs { $height } over the floor. This is proposed; hang_mm in event.toml says another height.
+wall-map-fits = The place of { $width } by { $height } is large enough for squares and cards.
+wall-map-fits-without-cards = The place of { $width } by { $height } is large enough for the squares, but not for the cards.
+wall-map-does-not-fit = The place of { $width } by { $height } is too small for these squares.
+wall-map-alt = The wall to scale: { $columns } columns and { $rows } rows of squares with their labels, the cards around them, the floor below. The tables that follow hold all of its measures.
+wall-map-floor = floor
+wall-map-in-inches = heights over the floor and distances from the left in inches
+wall-map-in-mm = heights over the floor and distances from the left in mm
+wall-map-columns-title = Upright lines
+wall-map-columns-intro = Hang a string with a weight, or draw a faint pencil line, at these distances from the left edge of the squares.
+wall-map-column = Line
+wall-map-from-left = From the left, { $unit }
+wall-map-left-of = left of { $column }
+wall-map-right-of = right of { $column }
+wall-map-rows-title = Level lines
+wall-map-rows-intro = Stretch a string, or draw a faint pencil line, at these heights over the floor. Use a spirit level: floors slope.
+wall-map-row = Row
+wall-map-lower = Lower edge, { $unit }
+wall-map-upper = Upper edge, { $unit }
+wall-map-column-cards = Column cards, { $side } wide, hang below their columns; their upper edge touches the squares.
+wall-map-row-cards = Row cards, { $side } high, hang left of their rows; their right edge touches the squares.
+wall-map-corner-cards = Corner cards, { $ring } wide and high without their strip of words, hang beyond the four corners of the squares and touch them with one corner; the strip points away from the squares.
 
 ## check
 
