@@ -26,7 +26,7 @@ const HEIGHT_MM: f64 = 115.0;
 const EDGE_MM: f64 = 8.0;
 const LIST_FROM_MM: f64 = 50.0;
 /// Sizes that the list may have, in points, the best first; and how far its lines are apart, in mm a point.
-const LIST_POINTS: [f64; 5] = [14.0, 12.0, 10.0, 9.0, 8.0];
+const LIST_POINTS: [f64; 6] = [18.0, 14.0, 12.0, 10.0, 9.0, 8.0];
 const LINE_MM_A_POINT: f64 = 0.46;
 
 /// Nothing that all labels share but their size.

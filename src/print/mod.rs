@@ -42,6 +42,7 @@
 //! ```
 
 mod cards;
+mod cuts;
 mod hints;
 pub mod layout;
 mod ledger;
@@ -70,6 +71,7 @@ use crate::plan::settings::{Choice, Paper};
 use crate::plan::{Manifest, Printed, Settings};
 use crate::words::Words;
 
+pub use cuts::CutSheet;
 pub use tiles::BORDER_MM as TILE_BORDER_MM;
 
 /// Makes one document.
@@ -96,6 +98,8 @@ pub fn names() -> impl Iterator<Item = &'static str> {
 pub struct Kit {
     /// The documents, in the order of [`names`].
     pub documents: Vec<Document>,
+    /// For the documents whose pieces are cut out exactly: the lines of every sheet.
+    pub cuts: Vec<CutSheet>,
     /// What was printed.
     pub manifest: Manifest,
 }
@@ -203,14 +207,17 @@ pub fn part_of_kit(
     }
     let manifest = manifest::of(&sources.settings.print, sources.printed)?;
     let is_wanted = |name: &str| wanted.is_empty() || wanted.iter().any(|wanted| wanted == name);
-    let chosen: Vec<Make> =
-        DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).map(|(_, make)| *make).collect();
-    let documents = chosen.par_iter().with_max_len(1).map(|make| {
+    let chosen: Vec<&(&str, Make)> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();
+    let documents = chosen.par_iter().with_max_len(1).map(|(_, make)| {
         let document = make(sources);
         made();
         document
     });
     let documents = documents.collect::<Vec<_>>().into_iter().collect::<Result<_, _>>();
     typeset::forget();
-    Ok(Kit { documents: documents?, manifest })
+    let mut cuts = Vec::new();
+    for (name, _) in chosen {
+        cuts.extend(cuts::of(sources, name)?);
+    }
+    Ok(Kit { documents: documents?, cuts, manifest })
 }

@@ -22,9 +22,9 @@ use crate::plan::cards::RING_MM;
 use crate::plan::settings::Units;
 use crate::plan::{CardKind, Cell};
 
-/// The room for the drawing on the page, in mm: narrower than the narrowest paper, with the margins of pages to read.
-const MOST_WIDTH_MM: f64 = 176.0;
-const MOST_HEIGHT_MM: f64 = 150.0;
+/// What of the page's width and height is not the drawing's, in mm: margins; also the title, four sentences and the strip.
+const BESIDE_MM: f64 = 36.0;
+const ABOVE_AND_BELOW_MM: f64 = 104.0;
 /// Room at the right for the heights, and below a row of distances, in mm.
 const HEIGHTS_MM: f64 = 18.0;
 const DISTANCES_MM: f64 = 16.0;
@@ -89,8 +89,9 @@ impl Drawing {
         let wall = sources.evening().wall;
         let size = grid.size();
         let to_floor = size.y + wall.hang_mm.max(RING_MM);
-        let across = (MOST_WIDTH_MM - HEIGHTS_MM) / (size.x + 2.0 * RING_MM);
-        let down = MOST_HEIGHT_MM / (RING_MM + to_floor);
+        let (width, height) = sources.settings.print.paper.size_mm();
+        let across = (width - BESIDE_MM - HEIGHTS_MM) / (size.x + 2.0 * RING_MM);
+        let down = (height - ABOVE_AND_BELOW_MM) / (RING_MM + to_floor);
         let times = across.min(down);
         let scale = Scale { times, left: RING_MM * times, top: RING_MM * times };
         let floor = scale.top + to_floor * times;

@@ -344,14 +344,18 @@ print-made-one-sided = { $name }: { $pages ->
         [one] 1 page on 1 sheet
        *[other] { $pages } pages on { $sheets } sheets
     }, one-sided
+print-made-cuts = cuts: { $sheets ->
+        [one] 1 sheet’s
+       *[other] { $sheets } sheets’
+    } lines in mm as SVG, for a cutting machine
 print-made-manifest = manifest.json: what was printed where; “check” needs it
 print-paper-letter = letter
 print-paper-tabloid = tabloid (11 × 17 in)
 print-paper-a4 = A4
 print-paper-a3 = A3
 print-choose-one-sided = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, one-sided.
-print-choose-long-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for squares and tiles two-sided, flip on long edge.
-print-choose-short-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for squares and tiles two-sided, flip on short edge.
+print-choose-long-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for { $documents } two-sided, flip on long edge.
+print-choose-short-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for { $documents } two-sided, flip on short edge.
 print-ruler-check = Print one sheet first: its ruler must measure { $length } exactly, and each back must lie behind its front.
 print-ruler-check-one-sided = Print one sheet first: its ruler must measure { $length } exactly.
 print-codes-changed = Codes or sizes have changed since this kit was printed last: squares of that print will not be recognised, so use none of them.
