@@ -17,20 +17,24 @@ help = Plans an evening where many visitors draw one picture together, prints it
 
 help-new = Makes an event folder out of a picture, and proposes a grid
 help-new-folder = The folder to make; its name becomes the evening's name unless --name says another
-help-new-picture = The picture to redraw: PNG, JPEG, WebP or TIFF. It is copied; the file itself is left alone
+help-new-picture = The picture to redraw: PNG, JPEG, WebP, TIFF or SVG. The file itself is left alone
 help-new-columns = Squares side by side
 help-new-rows = Squares one above the other
 help-new-squares = About how many squares there should be, instead of columns and rows
 help-new-name = What the evening is called
 help-new-tag = Three characters in every code of this event, of 23456789ABCDEFGHJKLMNPQRSTUVWXYZ; left out, they are drawn by lot
 help-new-colours = How many pencil colours the picture is drawn with
+help-new-pencils = A file with your own pencils: [[pencils]] with name and srgb, as in an event.toml, whose pencils can be taken over so too
+help-new-black-and-white = Draw in greys only, as many as --colours says
+help-new-fit = What happens to a picture of another shape than the wall's: crop cuts it, pad adds to it
+help-new-language = The language of all that is printed: en or es
 help-new-square-mm = Side of the paper squares
 help-new-tile-mm = Side of the tiles, the pieces of the picture that visitors are given
 help-new-paper = The paper in the printer: letter, tabloid, a4 or a3
 help-new-flip = How the printer turns the paper over: long-edge, short-edge or none
 help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
 
-new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml and { $file }.
+new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml, { $file }, and picture-preview.png to look at.
 new-squares = { $count ->
     [one] 1 square
    *[other] { $count } squares
@@ -44,8 +48,40 @@ new-nothing-lost = The whole picture is drawn.
 new-lost-sides = { $percent } % of the picture is cut away, half at the left and half at the right.
 new-lost-top-and-bottom = { $percent } % of the picture is cut away, half at the top and half at the bottom.
 new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) more on every side for the cards.
-new-coarse = A tile is only { $pixels } pixels wide, so visitors will see steps: a larger picture shows more.
-new-next = Next: look at { $folder }/event.toml, change what you like, then type “everysquare print { $folder }”.
+new-added-sides = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the left and right.
+new-added-top-and-bottom = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the top and bottom.
+new-pencils = It is drawn with { $count } pencils: { $names }. Change their names in event.toml as you like.
+new-coarse = A tile was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
+new-warn-alike = Take care: { $one } and { $other } look so much alike that they will be mixed up. Fewer colours (--colours) or pencils of your own (--pencils) help.
+new-warn-rare = Take care: { $tiles ->
+    [0] no tile needs { $pencil }
+    [one] only 1 tile needs { $pencil }
+   *[other] only { $tiles } tiles need { $pencil }
+}, so you can do without it.
+new-warn-plain = Take care: { $plain } tiles are one colour all over and only { $drawn } have something to draw. A picture with more in it, or fewer squares, is more fun.
+new-next = Next: look at { $folder }/picture-preview.png and event.toml, change what you like, then type “everysquare print { $folder }”.
+
+## colours of pencils, in words that a child knows
+
+colour-red = red
+colour-orange = orange
+colour-yellow = yellow
+colour-olive = olive green
+colour-green = green
+colour-turquoise = turquoise
+colour-blue = blue
+colour-purple = purple
+colour-pink = pink
+colour-brown = brown
+colour-cream = cream
+colour-white = white
+colour-grey = grey
+colour-black = black
+colour-very-light = very light { $colour }
+colour-light = light { $colour }
+colour-dark = dark { $colour }
+colour-very-dark = very dark { $colour }
+colour-numbered = { $colour } { $number }
 
 ## report
 
