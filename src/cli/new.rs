@@ -68,7 +68,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let picture = Picture::open(&bytes).map_err(|error| CliError::about(&args.picture, &error))?;
     let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares };
     let proposal = propose(picture.size(), args.square_mm, wish)?;
-    let settings = settings(args, &folder, &proposal)?;
+    let mut settings = settings(args, &folder, &proposal)?;
+    settings.language = console.language();
     let written = settings.to_toml();
     Settings::from_toml(&written)?; // what is written is read again by every other command
     write(&folder, &settings, &picture.to_png()?, &written)?;

@@ -13,7 +13,7 @@ use crate::print::{Document, Sources, kit};
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// Only these documents.
     #[arg(value_name = "DOCUMENT", value_parser = ["squares", "cards", "tiles"])]
     documents: Vec<String>,

@@ -43,6 +43,7 @@ mod hints;
 pub mod layout;
 mod manifest;
 pub mod marks;
+mod overrides;
 mod page;
 mod squares;
 mod tiles;
@@ -56,6 +57,7 @@ use crate::plan::settings::{Choice, Paper};
 use crate::plan::{Manifest, Printed, Settings};
 use crate::words::Words;
 
+pub use overrides::{Overrides, TemplateError};
 pub use tiles::BORDER_MM as TILE_BORDER_MM;
 
 /// Everything that is printed for an evening.
