@@ -85,6 +85,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares };
     let proposal = propose(picture.size(), args.square_mm, wish)?;
     let mut settings = settings(args, &folder, &proposal)?;
+    settings.language = console.language();
     let wanted = Wanted { grid: &settings.grid, fit: args.fit, pencils };
     let reduced = reduce(picture, &wanted, console.words()).map_err(|error| about(&error))?;
     settings.picture.pencils.clone_from(&reduced.few.pencils);

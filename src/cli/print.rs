@@ -15,7 +15,7 @@ use crate::print::{Kit, PrintError, Sources, names, part_of_kit};
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// Only these documents.
     #[arg(value_name = "DOCUMENT", value_parser = document)]
     documents: Vec<String>,

@@ -50,6 +50,7 @@ mod lengths;
 mod levels;
 mod manifest;
 pub mod marks;
+mod overrides;
 mod page;
 mod parts;
 mod pencils;
@@ -72,6 +73,7 @@ use crate::plan::{Manifest, Printed, Settings};
 use crate::words::Words;
 
 pub use cuts::CutSheet;
+pub use overrides::{Overrides, TemplateError};
 pub use tiles::BORDER_MM as TILE_BORDER_MM;
 
 /// Makes one document.

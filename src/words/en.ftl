@@ -1,5 +1,31 @@
 ### English. One line a sentence; a name in braces is filled in by the program.
 
+## lists
+
+words-one-of = { $before } or { $last }
+
+## words of an event
+
+error-words-at = templates/words.ftl, line { $line }: { $read }: { $what }
+error-words-too-large = templates/words.ftl is larger than { $most } MB: a file of words holds single sentences only
+error-words-unknown = there is no such word; a comment that begins with # may stand anywhere
+error-words-unknown-near = there is no such word; do you mean { $near }?
+error-words-twice = this word stands here twice: keep one of them
+error-words-variable-near = { $word } has nothing of this name to fill in; do you mean { $near }?
+error-words-variable-known = { $word } has nothing of this name to fill in; it has { $known }
+error-words-variable-none = { $word } has nothing to fill in: leave the braces out
+error-words-syntax = this cannot be read: a line such as “print-squares = Squares” is expected, and more lines of the same sentence begin with spaces
+error-words-braces = a brace is missing: every { "{" } needs its { "}" }
+error-words-default = of several choices exactly one must have a * before it, such as *[other]
+error-words-quotes = a quotation mark is missing: every " needs a second one on its line
+error-words-empty = the sentence is missing: it stands behind the =
+error-words-placeable = between { "{" } and { "}" } only what the program fills in may stand, such as { "{ $name }" }
+error-words-term = this begins with a -, which has no meaning here: name the word as the program does
+error-words-attribute = only a sentence behind the = may stand here, without lines that begin with a point
+error-words-reference = only what the program fills in may stand in braces, such as { "{ $name }" }: no other word, no function, no \u
+error-words-control = this line holds a control character: delete it and type it again
+error-words-depth = too many braces stand in each other here
+
 ## states of a cell
 
 state-right = right
@@ -471,6 +497,7 @@ check-open = Open { $page } in a browser.
 
 help-tour = Shows a whole evening on a sample event, in a few seconds
 help-tour-folder = Where the sample event is put
+tour-event-name = Harbour library open evening
 tour-begins = A whole evening in four steps, in the folder { $folder }. Each line with a $ is a command that you can type yourself.
 tour-sample =
     1. The event: event.toml says what the organiser decided, picture.png is what will hang on the wall.
@@ -499,3 +526,127 @@ tour-ends =
       everysquare rehearse { $folder } --seed 6 --permute-all     a wall with every square in a wrong cell
       everysquare check { $folder } PHOTO.jpg                     a photo of your own, once the squares are printed
       everysquare new my-evening --picture my-picture.png         an evening of your own
+
+## errors: the event's folder
+
+error-folder-no-event = { $path } holds no event.toml: make an event there with “everysquare new { $path } --picture FILE”
+error-folder-not-printed = { $path } holds no print/manifest.json: print the kit first with “everysquare print { $path }”
+error-folder-no-picture = there is no picture { $path }: give the name of a PNG, JPEG, WebP or TIFF file
+error-folder-changed = event.toml says { $own }, but the kit was printed for { $kit }: change event.toml back, or print the kit again
+error-folder-described = { $tag }, { $columns } × { $rows } squares of { $side } mm
+error-folder-not-text = { $path } is no text in UTF-8: save it again as plain text
+error-folder-too-large = { $path } is larger than { $most } MB: such a file is no { $file }
+error-folder-an-event = event.toml
+error-folder-a-manifest = manifest
+error-folder-a-template = template
+error-folder-a-words-file = file of words
+error-folder-a-picture = picture
+error-folder-many-templates = { $path } holds more than { $most } templates: leave only those that replace one of the program's
+error-folder-other-words = { $path } is not read: own words stand in templates/words.ftl, in the language of event.toml
+error-folder-read = { $path } cannot be read: { $why }
+error-folder-full = { $path } cannot be written, the disk is full: make room and run the command again
+error-folder-read-only = { $path } cannot be written, its folder is read-only: copy the event folder to a place of your own
+error-folder-write = { $path } cannot be written: { $why }
+error-folder-no-right = you have no right to; ask whoever made it
+error-folder-is-folder = it is a folder
+error-folder-file-in-the-way = there is a file where a folder must be
+error-folder-no-name = this is no name for a folder
+
+## errors: manifest and codes
+
+error-manifest-format = the manifest has format { $read }, this program reads format { $known }: print the kit again or use the program that wrote it
+error-manifest-json = the manifest cannot be read: { $said }
+error-manifest-wall = the manifest describes no wall: { $what }
+error-manifest-code = the manifest's code { $name }: { $what }
+error-manifest-code-outside = a code of { $side } mm at { $x }, { $y } mm does not lie within its square
+error-manifest-cells = { $columns } columns and { $rows } rows, at most { $most } squares are possible
+error-manifest-sizes = squares of { $square } mm and tiles of { $tile } mm
+error-manifest-listed = { $cells } cells, but { $listed ->
+    [one] 1 square is listed
+   *[other] { $listed } squares are listed
+}
+error-manifest-twice = square { $square } is listed twice
+error-manifest-same-code = squares { $first } and { $second } bear the same code
+error-manifest-outside = square { $square } stands in column { $column }, row { $row }, outside the grid
+error-manifest-label = square { $square } stands where event.toml has { $expected }: put rows_from back to what it was when the kit was printed, or print the kit again
+error-manifest-kind = a card “{ $name }” of kind “{ $kind }”: column, row or corner was expected
+error-manifest-card = the { $kind } card { $name } has no place or no size
+error-code-text = “{ $text }” does not fit a code: at most { $most } characters of 0-9, A-Z, space and $%*+-./: are possible
+error-code-hex = “{ $text }” are not the modules of a code: 111 hexadecimal digits were expected
+
+## errors: event.toml
+
+error-settings-at = event.toml, line { $line }: { $read }: { $what }
+error-settings-at-empty = event.toml, line { $line }: an empty line: { $what }
+error-settings-unknown = event.toml, line { $line }: { $read } is not a setting: { $hint }
+error-settings-unknown-in = event.toml, line { $line }: { $read } is not a setting of [{ $section }]: { $hint }
+error-settings-missing = event.toml has no { $name }: add { $example }
+error-settings-no-such = { $name } is not a setting of event.toml
+error-settings-twice = this name stands here twice: keep one of them
+error-settings-quotes = a text must stand in quotes, such as "a4"
+error-settings-no-toml = this is not TOML: { $said }
+
+## errors: the organiser's own templates
+
+error-template-unknown = templates/{ $name }.typ replaces no template of the program: those are { $known }
+error-template-unknown-near = templates/{ $name }.typ replaces no template of the program: do you mean { $near }.typ?
+error-template-line = templates/{ $name }.typ, line { $line }: { $said }: mend it, or take the file away to print with the program's own
+error-template = templates/{ $name }.typ: { $said }: mend it, or take the file away to print with the program's own
+
+## errors: the program
+
+error-line = everysquare: { $what }
+error-about = { $path }: { $what }
+error-output = the output cannot be written: { $why }
+error-fault = the program met a fault of its own and stopped; no file is half-written. Please report it with what you typed: { $said }
+error-tour-taken = { $folder } holds an event of its own and is left as it is: give the tour another folder, “everysquare tour FOLDER”
+error-tour-no-check = no check was written
+
+## what was mistyped
+
+typed-wrong = everysquare: { $what } (everysquare --help shows what can be typed)
+typed-unknown = there is no option { $arg }
+typed-unknown-near = there is no option { $arg }; do you mean { $near }?
+typed-one-too-many = “{ $arg }” is one word too many
+typed-no-command = there is no command “{ $command }”
+typed-no-command-near = there is no command “{ $command }”; do you mean { $near }?
+typed-no-value = a value must follow { $arg }
+typed-value = “{ $value }” does not suit { $arg }: { $why }
+typed-too-many = “{ $value }” is one value too many for { $arg }
+typed-twice = { $arg } stands there twice
+typed-conflict = { $arg } and { $other } cannot stand together
+typed-missing = { $args } must be typed as well
+typed-not-text = what was typed is no text in UTF-8
+typed-choice = { $choices } is allowed
+typed-whole = a whole number is expected
+typed-number = a number is expected
+
+## help
+
+help-heading-usage = Usage
+help-heading-commands = Commands
+help-heading-arguments = Arguments
+help-heading-options = Options
+help-default = { $help } [default: { $values }]
+help-possible = { $help } [possible values: { $values }]
+help-help = Print help
+help-version = Print version
+help-language = The language before there is an event, en or es; afterwards event.toml rules
+help-value-command = COMMAND
+help-value-options = OPTIONS
+help-value-language = LANGUAGE
+help-value-folder = FOLDER
+help-value-file = FILE
+help-value-photo = PHOTO
+help-value-document = DOCUMENT
+help-value-n = N
+help-value-name = NAME
+help-value-tag = TAG
+help-value-mm = MM
+help-value-paper = PAPER
+help-value-how = HOW
+help-value-unit = UNIT
+help-value-which = WHICH
+help-value-px = PX
+help-value-part = PART
+help-value-degrees = DEGREES

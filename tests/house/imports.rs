@@ -37,6 +37,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("comemo", &["print"]),
     ("exif", &["photo"]),
     ("fluent_bundle", &["words"]),
+    ("fluent_syntax", &["words"]),
     ("image", &[]),
     ("imageproc", &["read", "display"]),
     ("indicatif", &["cli"]),
