@@ -19,7 +19,7 @@ use typst::{Library, LibraryExt, World};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
-use super::PrintError;
+use super::{Overrides, PrintError};
 use crate::frame::MM_PER_INCH;
 
 /// Atkinson Hyperlegible, made so that 0 and O, 1 and I and l differ (fonts/OFL.txt).
@@ -99,14 +99,16 @@ fn is_flat(pixels: &RgbImage) -> bool {
 /// # Errors
 /// [`PrintError::Typeset`] where the template and its data do not fit each other: a fault of the program.
 pub(super) fn pdf(
+    own: &Overrides,
     name: &'static str,
     template: &'static str,
     data: &impl serde::Serialize,
     pictures: Vec<Image>,
 ) -> Result<(Vec<u8>, usize), PrintError> {
     let data = serde_json::to_vec(data).map_err(|error| PrintError::Typeset(error.to_string()))?;
-    let sheet = Sheet::new(name, template, data, pictures)?;
-    let document = typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| explain(&faults))?;
+    let sheet = Sheet::new(own, name, template, data, pictures)?;
+    let document =
+        typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| sheet.explain(own, &faults))?;
     let options = PdfOptions {
         ident: Smart::Auto,
         creator: Smart::Custom(Some("Everysquare".to_owned())),
@@ -117,7 +119,7 @@ pub(super) fn pdf(
         tagged: true,
         pretty: false,
     };
-    let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| explain(&faults))?;
+    let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| sheet.explain(own, &faults))?;
     Ok((bytes, document.pages().len()))
 }
 
@@ -126,17 +128,9 @@ pub(super) fn forget() {
     comemo::evict(0);
 }
 
-/// The first thing that a template stumbled over.
-fn explain(faults: &[SourceDiagnostic]) -> PrintError {
-    let said = faults.first().map_or_else(String::new, |fault| {
-        let hints = fault.hints.iter().map(|hint| format!("; {}", hint.v)).collect::<String>();
-        format!("{}{hints}", fault.message)
-    });
-    PrintError::Typeset(said)
-}
-
 /// All that a template can see.
 struct Sheet {
+    name: &'static str,
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     main: Source,
@@ -144,8 +138,22 @@ struct Sheet {
 }
 
 impl Sheet {
+    /// The first thing that a template stumbled over, and whose template that was.
+    fn explain(&self, own: &Overrides, faults: &[SourceDiagnostic]) -> PrintError {
+        let files = [(self.name, self.main.id()), ("common", self.common.id())];
+        if let Some(error) = own.blamed(faults, self, &files) {
+            return PrintError::Template(error);
+        }
+        let said = faults.first().map_or_else(String::new, |fault| {
+            let hints = fault.hints.iter().map(|hint| format!("; {}", hint.v)).collect::<String>();
+            format!("{}{hints}", fault.message)
+        });
+        PrintError::Typeset(said)
+    }
+
     fn new(
-        name: &str,
+        own: &Overrides,
+        name: &'static str,
         template: &'static str,
         data: Vec<u8>,
         pictures: Vec<Image>,
@@ -156,10 +164,11 @@ impl Sheet {
             .map(|(name, value)| (Str::from(name), value))
             .collect::<Dict>();
         Ok(Self {
+            name,
             library: LazyHash::new(Library::builder().with_inputs(inputs).build()),
             book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
-            main: Source::new(file(&format!("{name}.typ"))?, template.to_owned()),
-            common: Source::new(file("common.typ")?, COMMON.to_owned()),
+            main: Source::new(file(&format!("{name}.typ"))?, own.text(name, template).to_owned()),
+            common: Source::new(file("common.typ")?, own.text("common", COMMON).to_owned()),
         })
     }
 }

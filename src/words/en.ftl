@@ -423,6 +423,14 @@ print-ruler-check-one-sided = Print one sheet first: its ruler must measure { $l
 print-codes-changed = Codes or sizes have changed since this kit was printed last: squares of that print will not be recognised, so use none of them.
 print-next = Next: cut along the lines, and try the evening out with “everysquare rehearse { $folder }”. When squares hang: “everysquare check { $folder } PHOTO”.
 
+error-print-too-large = a { $what } of { $side } mm does not fit { $paper } paper beside the ruler: the largest that fits is { $largest } mm ({ $inches } in); make it smaller in event.toml, or print on larger paper ({ $papers })
+error-print-square = square
+error-print-tile = tile
+error-print-card = card
+error-print-unknown = there is no document “{ $read }”: the documents are { $known }
+error-print-unknown-near = there is no document “{ $read }”, do you mean { $near }? The documents are { $known }
+error-print-typeset = a page could not be set ({ $said }): this is a fault of the program, please report it
+
 ## ledger
 
 ledger-intro = Tick a box when a tile is handed out, when its square comes back, and when that square hangs on the wall: { $tiles ->
