@@ -24,7 +24,7 @@ const STEPS_AT_THE_END: u64 = 2;
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// Photos of the wall.
     #[arg(value_name = "PHOTO", required = true)]
     photos: Vec<PathBuf>,
@@ -163,7 +163,8 @@ impl Check {
         let drawn = terminal(&self.report, console.words(), console.screen().colour);
         console.line(drawn.trim_end());
         for refused in &self.refused {
-            console.complain(&format!("everysquare: {refused}"));
+            let told = refused.line(console.words());
+            console.complain(&told);
         }
     }
 

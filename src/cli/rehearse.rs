@@ -2,11 +2,13 @@
 
 use std::path::PathBuf;
 
+use super::mistyped::Refused;
 use super::{CliError, Console, Outcome, progress};
 use crate::frame::{float, round_index};
 use crate::picture::Picture;
 use crate::plan::Folder;
 use crate::rehearse::{Cards, Faults, Made, Options, State, make_watched};
+use crate::words::{Sentence, one_of};
 
 /// Steps of the progress bar.
 const STEPS: u64 = 100;
@@ -16,7 +18,7 @@ const STEPS: u64 = 100;
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// Where all chance comes from.
     #[arg(long, value_name = "N")]
     seed: Option<u64>,
@@ -185,11 +187,13 @@ fn explain(args: &Args, made: &Made, [photo, truth]: &[PathBuf; 2], console: &mu
     console.say("rehearse-next", &[("folder", folder.into()), ("photo", photo.into())]);
 }
 
-fn cards(text: &str) -> Result<Cards, String> {
+fn cards(text: &str) -> Result<Cards, Refused> {
     match text {
         "all" => Ok(Cards::All),
         "corners" => Ok(Cards::Corners),
         "none" => Ok(Cards::None),
-        _ => Err("all, corners or none is allowed".to_owned()),
+        _ => Err(Refused::new(
+            Sentence::new("typed-choice").with("choices", one_of(&["all", "corners", "none"])),
+        )),
     }
 }

@@ -15,7 +15,7 @@ use super::room::Room;
 use super::room_drawing::RoomDrawing;
 use super::{Document, PrintError, Sources};
 use crate::frame::MM_PER_INCH;
-use crate::plan::crowd::{Assumed, Evening, evening};
+use crate::plan::crowd::{Assumed, Evening};
 use crate::plan::settings::Choice;
 
 /// What the template sets.
@@ -37,7 +37,7 @@ const MOST_HEIGHT_LINES: usize = 20;
 /// # Errors
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let evening = evening(sources.settings, &sources.facts.work());
+    let evening = sources.evening();
     let writer = Writer { sources, values: numbers(sources, &evening) };
     let pages = [
         in_numbers(&writer, &evening),
@@ -208,7 +208,7 @@ fn room(sources: &Sources, evening: &Evening) -> RoomDrawing {
     let width = settings.print.paper.size_mm().0 - 34.0;
     let (wall_m, phone_m) = (evening.wall.width_with_cards_mm / 1e3, place.distance_mm / 1e3);
     let plan = Room::of(wall_m, phone_m, evening.given.seats, RoomDrawing::shape(width));
-    let say = |id: &str, mm: f64| words.say(id, &[("length", both(mm, settings.print.units, words).into())]);
+    let say = |id: &str, mm: f64| words.say(id, &[("length", both(sources, mm).into())]);
     let scale_mm = match settings.print.units {
         crate::plan::settings::Units::Inch => 5.0 * 12.0 * MM_PER_INCH,
         crate::plan::settings::Units::Mm => 2_000.0,

@@ -7,7 +7,7 @@ use super::blocks::{Block, Writer};
 use super::numbers::{level_rows, numbers, reach_rows};
 use super::page::Reading;
 use super::{Document, PrintError, Sources};
-use crate::plan::crowd::{Evening, evening};
+use crate::plan::crowd::Evening;
 
 /// What the template sets.
 #[derive(Serialize)]
@@ -20,7 +20,7 @@ struct Content {
 /// # Errors
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let evening = evening(sources.settings, &sources.facts.work());
+    let evening = sources.evening();
     let writer = Writer { sources, values: numbers(sources, &evening) };
     let pages = [hand_out(&writer, &evening), tables(&writer), wall(&writer, &evening), cautions(&writer)];
     let content = Content { blocks: pages.into_iter().flatten().collect() };

@@ -2,7 +2,7 @@
 
 use super::Sources;
 use super::camera_place::CameraPlace;
-use super::lengths::{both, decimals};
+use super::lengths::both;
 use super::room::SEATS_A_TABLE;
 use super::steps::cards_for;
 use super::tile_back::level_word;
@@ -16,10 +16,10 @@ const ROLL_MM: f64 = 25_000.0;
 
 /// Every number that a sentence may name.
 pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str, FluentValue<'static>)> {
-    let Sources { settings, printed, words, .. } = *sources;
+    let Sources { settings, printed, .. } = *sources;
     let grid = &printed.grid;
     let (given, wall, supplies) = (&evening.given, &evening.wall, &evening.supplies);
-    let length = |mm: f64| FluentValue::from(both(mm, settings.print.units, words));
+    let length = |mm: f64| FluentValue::from(both(sources, mm));
     let count = |count: usize| FluentValue::from(count);
     let place = CameraPlace::of(settings, wall.hang_mm);
     let scale = grid.square_mm / grid.tile_mm;
@@ -65,6 +65,11 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
 /// Square feet in a square metre.
 const FEET2_A_M2: f64 = 10.763_910_4;
 
+/// A number of parts of one as a decimal number without zeros behind: 127 hundredths are `1.27`, 130 are `1.3`.
+fn decimals(count: usize, of: usize) -> String {
+    (float(count) / float(of)).to_string()
+}
+
 /// A level with what is known of it: name, how many tiles, minutes a tile, and the minute from the start up to which one is handed
 /// out.
 pub(super) fn level_rows(sources: &Sources, evening: &Evening) -> Vec<[String; 4]> {
@@ -91,10 +96,8 @@ pub(super) fn reach_rows(sources: &Sources, evening: &Evening) -> Vec<Vec<String
                 evening.wall.rows.iter().filter(|row| means.contains(&row.means()[at])).collect();
             span(&rows, words)
         };
-        let said = words.say(
-            &format!("people-{}", who.word()),
-            &[("reach", both(who.reach_mm(), sources.settings.print.units, words).into())],
-        );
+        let said =
+            words.say(&format!("people-{}", who.word()), &[("reach", both(sources, who.reach_mm()).into())]);
         vec![
             said,
             reached(&[Means::Floor]),
@@ -119,7 +122,7 @@ fn span(rows: &[&RowHeight], words: &Words) -> String {
 
 /// Each row of the wall: its number, lower and upper edge over the floor; the highest first.
 pub(super) fn height_rows(sources: &Sources, evening: &Evening) -> Vec<[String; 3]> {
-    let said = |mm: f64| both(mm, sources.settings.print.units, sources.words);
+    let said = |mm: f64| both(sources, mm);
     let row = |row: &RowHeight| [row.number.to_string(), said(row.lower_mm), said(row.upper_mm)];
     evening.wall.rows.iter().map(row).collect()
 }

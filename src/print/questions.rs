@@ -8,7 +8,7 @@ use serde::Serialize;
 use super::layout::Layout;
 use super::marks::Box;
 use super::page::{Heading, Page, Reading, Sheets, Sides};
-use super::{Document, PrintError, Sources};
+use super::{Document, Large, PrintError, Sources};
 use crate::picture::questions::{Learners, Measure, Question, Unit, Value, questions};
 use crate::words::{FluentValue, Words};
 
@@ -65,7 +65,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let paper = sources.settings.print.paper;
     let [width, height] = CARD_MM;
     let layout = Layout::pack(paper, width, height)
-        .ok_or_else(|| PrintError::too_large("question card", width, 0.0, paper))?;
+        .ok_or_else(|| PrintError::too_large(Large::Card, width, 0.0, paper))?;
     let all = numbered(sources);
     let groups = Learners::ALL.map(|learners| of(&all, learners));
     let groups: Vec<_> = groups.iter().flat_map(|group| group.chunks(layout.spots.len())).collect();

@@ -1,5 +1,31 @@
 ### English. One line a sentence; a name in braces is filled in by the program.
 
+## lists
+
+words-one-of = { $before } or { $last }
+
+## words of an event
+
+error-words-at = templates/words.ftl, line { $line }: { $read }: { $what }
+error-words-too-large = templates/words.ftl is larger than { $most } MB: a file of words holds single sentences only
+error-words-unknown = there is no such word; a comment that begins with # may stand anywhere
+error-words-unknown-near = there is no such word; do you mean { $near }?
+error-words-twice = this word stands here twice: keep one of them
+error-words-variable-near = { $word } has nothing of this name to fill in; do you mean { $near }?
+error-words-variable-known = { $word } has nothing of this name to fill in; it has { $known }
+error-words-variable-none = { $word } has nothing to fill in: leave the braces out
+error-words-syntax = this cannot be read: a line such as “print-squares = Squares” is expected, and more lines of the same sentence begin with spaces
+error-words-braces = a brace is missing: every { "{" } needs its { "}" }
+error-words-default = of several choices exactly one must have a * before it, such as *[other]
+error-words-quotes = a quotation mark is missing: every " needs a second one on its line
+error-words-empty = the sentence is missing: it stands behind the =
+error-words-placeable = between { "{" } and { "}" } only what the program fills in may stand, such as { "{ $name }" }
+error-words-term = this begins with a -, which has no meaning here: name the word as the program does
+error-words-attribute = only a sentence behind the = may stand here, without lines that begin with a point
+error-words-reference = only what the program fills in may stand in braces, such as { "{ $name }" }: no other word, no function, no \u
+error-words-control = this line holds a control character: delete it and type it again
+error-words-depth = too many braces stand in each other here
+
 ## states of a cell
 
 state-right = right
@@ -17,20 +43,24 @@ help = Plans an evening where many visitors draw one picture together, prints it
 
 help-new = Makes an event folder out of a picture, and proposes a grid
 help-new-folder = The folder to make; its name becomes the evening's name unless --name says another
-help-new-picture = The picture to redraw: PNG, JPEG, WebP or TIFF. It is copied; the file itself is left alone
+help-new-picture = The picture to redraw: PNG, JPEG, WebP, TIFF or SVG. The file itself is left alone
 help-new-columns = Squares side by side
 help-new-rows = Squares one above the other
 help-new-squares = About how many squares there should be, instead of columns and rows
 help-new-name = What the evening is called
 help-new-tag = Three characters in every code of this event, of 23456789ABCDEFGHJKLMNPQRSTUVWXYZ; left out, they are drawn by lot
 help-new-colours = How many pencil colours the picture is drawn with
+help-new-pencils = A file with your own pencils: [[pencils]] with name and srgb, as in an event.toml, whose pencils can be taken over so too
+help-new-black-and-white = Draw in greys only, as many as --colours says
+help-new-fit = What happens to a picture of another shape than the wall's: crop cuts it, pad adds to it
+help-new-language = The language of all that is printed: en or es
 help-new-square-mm = Side of the paper squares
 help-new-tile-mm = Side of the tiles, the pieces of the picture that visitors are given
 help-new-paper = The paper in the printer: letter, tabloid, a4 or a3
 help-new-flip = How the printer turns the paper over: long-edge, short-edge or none
 help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
 
-new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml and { $file }.
+new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml, { $file }, and picture-preview.png to look at.
 new-squares = { $count ->
     [one] 1 square
    *[other] { $count } squares
@@ -44,8 +74,40 @@ new-nothing-lost = The whole picture is drawn.
 new-lost-sides = { $percent } % of the picture is cut away, half at the left and half at the right.
 new-lost-top-and-bottom = { $percent } % of the picture is cut away, half at the top and half at the bottom.
 new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) more on every side for the cards.
-new-coarse = A tile is only { $pixels } pixels wide, so visitors will see steps: a larger picture shows more.
-new-next = Next: look at { $folder }/event.toml, change what you like, then type “everysquare print { $folder }”.
+new-added-sides = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the left and right.
+new-added-top-and-bottom = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the top and bottom.
+new-pencils = It is drawn with { $count } pencils: { $names }. Change their names in event.toml as you like.
+new-coarse = A tile was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
+new-warn-alike = Take care: { $one } and { $other } look so much alike that they will be mixed up. Fewer colours (--colours) or pencils of your own (--pencils) help.
+new-warn-rare = Take care: { $tiles ->
+    [0] no tile needs { $pencil }
+    [one] only 1 tile needs { $pencil }
+   *[other] only { $tiles } tiles need { $pencil }
+}, so you can do without it.
+new-warn-plain = Take care: { $plain } tiles are one colour all over and only { $drawn } have something to draw. A picture with more in it, or fewer squares, is more fun.
+new-next = Next: look at { $folder }/picture-preview.png and event.toml, change what you like, then type “everysquare print { $folder }”.
+
+## colours of pencils, in words that a child knows
+
+colour-red = red
+colour-orange = orange
+colour-yellow = yellow
+colour-olive = olive green
+colour-green = green
+colour-turquoise = turquoise
+colour-blue = blue
+colour-purple = purple
+colour-pink = pink
+colour-brown = brown
+colour-cream = cream
+colour-white = white
+colour-grey = grey
+colour-black = black
+colour-very-light = very light { $colour }
+colour-light = light { $colour }
+colour-dark = dark { $colour }
+colour-very-dark = very dark { $colour }
+colour-numbered = { $colour } { $number }
 
 ## report
 
@@ -286,7 +348,23 @@ print-about-tiles = The tiles { $labels } of the picture, with cut lines, tick m
 print-about-backs = The backs of { $labels }: what each is called and which way is up.
 print-about-tile-backs = The backs of the tiles { $labels }: what each is called, which way is up, its level and its pencils.
 print-about-cards = The cards { $names }, each with its name and its code.
+print-levels = Levels
+print-pencils = Pencils
 print-ledger = Ledger
+print-wall-map = Wall map
+print-about-levels = Labels for the bags of the levels { $levels }: the level’s name and marks, how many tiles, and which.
+print-level-count = { $tiles ->
+    [one] 1 tile
+   *[other] { $tiles } tiles
+}
+print-level-more = and { $count } more
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+unit-mm = mm
+unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
 print-main-word = last
 print-pencils-more = + { $count }
@@ -328,18 +406,30 @@ print-made-one-sided = { $name }: { $pages ->
         [one] 1 page on 1 sheet
        *[other] { $pages } pages on { $sheets } sheets
     }, one-sided
+print-made-cuts = cuts: { $sheets ->
+        [one] 1 sheet’s
+       *[other] { $sheets } sheets’
+    } lines in mm as SVG, for a cutting machine
 print-made-manifest = manifest.json: what was printed where; “check” needs it
 print-paper-letter = letter
 print-paper-tabloid = tabloid (11 × 17 in)
 print-paper-a4 = A4
 print-paper-a3 = A3
 print-choose-one-sided = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, one-sided.
-print-choose-long-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for squares and tiles two-sided, flip on long edge.
-print-choose-short-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for squares and tiles two-sided, flip on short edge.
+print-choose-long-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for { $documents } two-sided, flip on long edge.
+print-choose-short-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for { $documents } two-sided, flip on short edge.
 print-ruler-check = Print one sheet first: its ruler must measure { $length } exactly, and each back must lie behind its front.
 print-ruler-check-one-sided = Print one sheet first: its ruler must measure { $length } exactly.
 print-codes-changed = Codes or sizes have changed since this kit was printed last: squares of that print will not be recognised, so use none of them.
 print-next = Next: cut along the lines, and try the evening out with “everysquare rehearse { $folder }”. When squares hang: “everysquare check { $folder } PHOTO”.
+
+error-print-too-large = a { $what } of { $side } mm does not fit { $paper } paper beside the ruler: the largest that fits is { $largest } mm ({ $inches } in); make it smaller in event.toml, or print on larger paper ({ $papers })
+error-print-square = square
+error-print-tile = tile
+error-print-card = card
+error-print-unknown = there is no document “{ $read }”: the documents are { $known }
+error-print-unknown-near = there is no document “{ $read }”, do you mean { $near }? The documents are { $known }
+error-print-typeset = a page could not be set ({ $said }): this is a fault of the program, please report it
 
 ## ledger
 
@@ -351,6 +441,56 @@ ledger-tile = Tile
 ledger-out = out
 ledger-back = back
 ledger-hung = hung
+
+## pencils
+
+pencils-intro = With { $seats ->
+    [one] 1 seat in use
+   *[other] { $seats } seats in use
+}, these pencils let nobody wait for a colour in { $percent } of 100 moments.
+pencils-number = No.
+pencils-name = Pencil
+pencils-tiles = Tiles that need it
+pencils-shared = To have, shared by all
+pencils-a-table = On each table
+pencils-all-tables = To have, if each table has its own
+pencils-sets = Either all share one store of pencils in the middle of the room, or each table keeps its own: here { $tables ->
+    [one] one table
+   *[other] { $tables } tables
+} with { $seats ->
+    [one] 1 seat
+   *[other] { $seats } seats
+}. Its own needs more pencils and less walking.
+pencils-tiles-title = Which tile needs which pencils
+pencils-tiles-intro = The numbers are those of the list above; in bold the pencil that covers most of the tile.
+
+## wall-map
+
+wall-map-squares = All squares together are { $width } wide and { $height } high.
+wall-map-with-cards = With the cards around them: { $width } wide and { $height } high.
+wall-map-hang = The lower edge of the squares hangs { $height } over the floor.
+wall-map-hang-proposed = The lower edge of the squares hangs { $height } over the floor. This is proposed; hang_mm in event.toml says another height.
+wall-map-fits = The place of { $width } by { $height } is large enough for squares and cards.
+wall-map-fits-without-cards = The place of { $width } by { $height } is large enough for the squares, but not for the cards.
+wall-map-does-not-fit = The place of { $width } by { $height } is too small for these squares.
+wall-map-alt = The wall to scale: { $columns } columns and { $rows } rows of squares with their labels, the cards around them, the floor below. The tables that follow hold all of its measures.
+wall-map-floor = floor
+wall-map-in-inches = heights over the floor and distances from the left in inches
+wall-map-in-mm = heights over the floor and distances from the left in mm
+wall-map-columns-title = Upright lines
+wall-map-columns-intro = Hang a string with a weight, or draw a faint pencil line, at these distances from the left edge of the squares.
+wall-map-column = Line
+wall-map-from-left = From the left, { $unit }
+wall-map-left-of = left of { $column }
+wall-map-right-of = right of { $column }
+wall-map-rows-title = Level lines
+wall-map-rows-intro = Stretch a string, or draw a faint pencil line, at these heights over the floor. Use a spirit level: floors slope.
+wall-map-row = Row
+wall-map-lower = Lower edge, { $unit }
+wall-map-upper = Upper edge, { $unit }
+wall-map-column-cards = Column cards, { $side } wide, hang below their columns; their upper edge touches the squares.
+wall-map-row-cards = Row cards, { $side } high, hang left of their rows; their right edge touches the squares.
+wall-map-corner-cards = Corner cards, { $ring } wide and high without their strip of words, hang beyond the four corners of the squares and touch them with one corner; the strip points away from the squares.
 
 ## check
 
@@ -365,6 +505,7 @@ check-open = Open { $page } in a browser.
 
 help-tour = Shows a whole evening on a sample event, in a few seconds
 help-tour-folder = Where the sample event is put
+tour-event-name = Harbour library open evening
 tour-begins = A whole evening in four steps, in the folder { $folder }. Each line with a $ is a command that you can type yourself.
 tour-sample =
     1. The event: event.toml says what the organiser decided, picture.png is what will hang on the wall.
@@ -393,6 +534,130 @@ tour-ends =
       everysquare rehearse { $folder } --seed 6 --permute-all     a wall with every square in a wrong cell
       everysquare check { $folder } PHOTO.jpg                     a photo of your own, once the squares are printed
       everysquare new my-evening --picture my-picture.png         an evening of your own
+
+## errors: the event's folder
+
+error-folder-no-event = { $path } holds no event.toml: make an event there with “everysquare new { $path } --picture FILE”
+error-folder-not-printed = { $path } holds no print/manifest.json: print the kit first with “everysquare print { $path }”
+error-folder-no-picture = there is no picture { $path }: give the name of a PNG, JPEG, WebP or TIFF file
+error-folder-changed = event.toml says { $own }, but the kit was printed for { $kit }: change event.toml back, or print the kit again
+error-folder-described = { $tag }, { $columns } × { $rows } squares of { $side } mm
+error-folder-not-text = { $path } is no text in UTF-8: save it again as plain text
+error-folder-too-large = { $path } is larger than { $most } MB: such a file is no { $file }
+error-folder-an-event = event.toml
+error-folder-a-manifest = manifest
+error-folder-a-template = template
+error-folder-a-words-file = file of words
+error-folder-a-picture = picture
+error-folder-many-templates = { $path } holds more than { $most } templates: leave only those that replace one of the program's
+error-folder-other-words = { $path } is not read: own words stand in templates/words.ftl, in the language of event.toml
+error-folder-read = { $path } cannot be read: { $why }
+error-folder-full = { $path } cannot be written, the disk is full: make room and run the command again
+error-folder-read-only = { $path } cannot be written, its folder is read-only: copy the event folder to a place of your own
+error-folder-write = { $path } cannot be written: { $why }
+error-folder-no-right = you have no right to; ask whoever made it
+error-folder-is-folder = it is a folder
+error-folder-file-in-the-way = there is a file where a folder must be
+error-folder-no-name = this is no name for a folder
+
+## errors: manifest and codes
+
+error-manifest-format = the manifest has format { $read }, this program reads format { $known }: print the kit again or use the program that wrote it
+error-manifest-json = the manifest cannot be read: { $said }
+error-manifest-wall = the manifest describes no wall: { $what }
+error-manifest-code = the manifest's code { $name }: { $what }
+error-manifest-code-outside = a code of { $side } mm at { $x }, { $y } mm does not lie within its square
+error-manifest-cells = { $columns } columns and { $rows } rows, at most { $most } squares are possible
+error-manifest-sizes = squares of { $square } mm and tiles of { $tile } mm
+error-manifest-listed = { $cells } cells, but { $listed ->
+    [one] 1 square is listed
+   *[other] { $listed } squares are listed
+}
+error-manifest-twice = square { $square } is listed twice
+error-manifest-same-code = squares { $first } and { $second } bear the same code
+error-manifest-outside = square { $square } stands in column { $column }, row { $row }, outside the grid
+error-manifest-label = square { $square } stands where event.toml has { $expected }: put rows_from back to what it was when the kit was printed, or print the kit again
+error-manifest-kind = a card “{ $name }” of kind “{ $kind }”: column, row or corner was expected
+error-manifest-card = the { $kind } card { $name } has no place or no size
+error-code-text = “{ $text }” does not fit a code: at most { $most } characters of 0-9, A-Z, space and $%*+-./: are possible
+error-code-hex = “{ $text }” are not the modules of a code: 111 hexadecimal digits were expected
+
+## errors: event.toml
+
+error-settings-at = event.toml, line { $line }: { $read }: { $what }
+error-settings-at-empty = event.toml, line { $line }: an empty line: { $what }
+error-settings-unknown = event.toml, line { $line }: { $read } is not a setting: { $hint }
+error-settings-unknown-in = event.toml, line { $line }: { $read } is not a setting of [{ $section }]: { $hint }
+error-settings-missing = event.toml has no { $name }: add { $example }
+error-settings-no-such = { $name } is not a setting of event.toml
+error-settings-twice = this name stands here twice: keep one of them
+error-settings-quotes = a text must stand in quotes, such as "a4"
+error-settings-no-toml = this is not TOML: { $said }
+
+## errors: the organiser's own templates
+
+error-template-unknown = templates/{ $name }.typ replaces no template of the program: those are { $known }
+error-template-unknown-near = templates/{ $name }.typ replaces no template of the program: do you mean { $near }.typ?
+error-template-line = templates/{ $name }.typ, line { $line }: { $said }: mend it, or take the file away to print with the program's own
+error-template = templates/{ $name }.typ: { $said }: mend it, or take the file away to print with the program's own
+
+## errors: the program
+
+error-line = everysquare: { $what }
+error-about = { $path }: { $what }
+error-output = the output cannot be written: { $why }
+error-fault = the program met a fault of its own and stopped; no file is half-written. Please report it with what you typed: { $said }
+error-tour-taken = { $folder } holds an event of its own and is left as it is: give the tour another folder, “everysquare tour FOLDER”
+error-tour-no-check = no check was written
+
+## what was mistyped
+
+typed-wrong = everysquare: { $what } (everysquare --help shows what can be typed)
+typed-unknown = there is no option { $arg }
+typed-unknown-near = there is no option { $arg }; do you mean { $near }?
+typed-one-too-many = “{ $arg }” is one word too many
+typed-no-command = there is no command “{ $command }”
+typed-no-command-near = there is no command “{ $command }”; do you mean { $near }?
+typed-no-value = a value must follow { $arg }
+typed-value = “{ $value }” does not suit { $arg }: { $why }
+typed-too-many = “{ $value }” is one value too many for { $arg }
+typed-twice = { $arg } stands there twice
+typed-conflict = { $arg } and { $other } cannot stand together
+typed-missing = { $args } must be typed as well
+typed-not-text = what was typed is no text in UTF-8
+typed-choice = { $choices } is allowed
+typed-whole = a whole number is expected
+typed-number = a number is expected
+
+## help
+
+help-heading-usage = Usage
+help-heading-commands = Commands
+help-heading-arguments = Arguments
+help-heading-options = Options
+help-default = { $help } [default: { $values }]
+help-possible = { $help } [possible values: { $values }]
+help-help = Print help
+help-version = Print version
+help-language = The language before there is an event, en or es; afterwards event.toml rules
+help-value-command = COMMAND
+help-value-options = OPTIONS
+help-value-language = LANGUAGE
+help-value-folder = FOLDER
+help-value-file = FILE
+help-value-photo = PHOTO
+help-value-document = DOCUMENT
+help-value-n = N
+help-value-name = NAME
+help-value-tag = TAG
+help-value-mm = MM
+help-value-paper = PAPER
+help-value-how = HOW
+help-value-unit = UNIT
+help-value-which = WHICH
+help-value-px = PX
+help-value-part = PART
+help-value-degrees = DEGREES
 
 ## questions
 
@@ -582,15 +847,6 @@ steps-6 = Take it to the wall.
 steps-fold = fold back
 steps-ridge = fold back: this is the ridge
 steps-overlap = the other foot reaches to this line: tape it here
-
-## lengths
-
-length-both = { $first } ({ $second })
-length-mm = { $mm } mm
-length-m = { $metres } m
-length-in = { $inches } in
-length-ft = { $feet } ft
-length-ft-in = { $feet } ft { $inches } in
 
 ## who reaches what
 
