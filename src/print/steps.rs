@@ -126,17 +126,17 @@ fn shared(sources: &Sources) -> Shared {
     let Sources { settings, printed, facts, words, .. } = *sources;
     let larger = larger(settings.print.paper);
     let steps = (1..=STEPS).map(|step| words.say(&format!("steps-{step}"), &[]));
-    let middle = printed.squares.get(printed.squares.len() / 2);
+    let some = printed.squares.get(printed.squares.len() / 3);
     Shared {
         title: words.say("steps-title", &[]),
         steps: steps.collect(),
-        label: middle.map(|square| square.label.clone()).unwrap_or_default(),
+        label: some.map(|square| square.label.clone()).unwrap_or_default(),
         corner: settings.code.corner.word(),
         pencils: facts.pencils.iter().take(3).map(|pencil| hex(pencil.srgb)).collect(),
         title_size: (WORDS_PT + 3.0) * larger,
         title_high: 8.0 * larger,
         words_size: WORDS_PT * larger,
-        words_high: 12.0 * larger,
+        words_high: 13.0 * larger,
     }
 }
 

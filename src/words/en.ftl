@@ -690,7 +690,7 @@ questions-none = none
 questions-sum-total = { $terms } = { $total }
 
 questions-ask-tiles-needing = How many tiles need { $colour }?
-questions-working-tiles-needing = { questions-sum }
+questions-working-tiles-needing = { $counted }
 questions-ask-colours-of-tile = How many colours does tile { $tile } need?
 questions-working-colours-of-tile = { $colours }
 questions-ask-in-one-row = How many squares hang in one full row?
@@ -707,7 +707,7 @@ questions-working-left-in-row = { $columns } − { $hanging } = { $answer }
 questions-ask-colours = How many colours does the whole picture need?
 questions-working-colours = Count the pencils on the pencil sheet: { $pencils }
 questions-ask-one-colour = How many tiles need one colour only?
-questions-working-one-colour = { questions-sum }
+questions-working-one-colour = { $counted }
 questions-ask-corners = One square of paper has 4 corners. How many corners do { $squares } squares have?
 questions-working-corners = 4 + 4 = { $answer }
 questions-ask-sides = One square of paper has 4 sides. How many sides do { $squares } squares have?
@@ -817,9 +817,9 @@ questions-working-chessboard = { $odd ->
    *[no] Half of { $count }: { $answer }
 }
 questions-ask-both = How many tiles need { $first } and also { $second }?
-questions-working-both = { questions-sum }
+questions-working-both = { $counted }
 questions-ask-most-colours = No tile needs more than { $colours } colours. How many tiles need so many?
-questions-working-most-colours = { questions-sum }
+questions-working-most-colours = { $counted }
 questions-ask-odd-numbers = 1 + 3 = 4 and 1 + 3 + 5 = 9. What do the odd numbers from 1 to { $last } add up to?
 questions-working-odd-numbers = { $terms } numbers: { $terms } × { $terms } = { $answer }
 questions-ask-box-edge = The tick marks cut a square into 4 × 4 small boxes. How many of these touch the edge of the square?
