@@ -170,3 +170,22 @@ pub(super) fn side_by_side<const N: usize>(rows: &[[String; N]], across: usize) 
 pub(super) fn parts(rows: usize, most: usize, across: usize) -> usize {
     ceil_index(float(rows) / float(most.max(1))).clamp(1, across)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_long_table_is_divided_and_read_downwards() {
+        let rows: Vec<[String; 1]> = (1..=5).map(|number: usize| [number.to_string()]).collect();
+        assert_eq!(side_by_side(&rows, 2), [["1", "4"], ["2", "5"], ["3", ""]]);
+        assert_eq!(side_by_side(&rows, 1).len(), 5);
+        assert!(side_by_side::<1>(&[], 2).is_empty());
+        assert_eq!([parts(12, 12, 2), parts(13, 12, 2), parts(99, 12, 2), parts(0, 12, 2)], [1, 2, 2, 1]);
+    }
+
+    #[test]
+    fn decimals_have_no_zeros_behind() {
+        assert_eq!([decimals(127, 100), decimals(130, 100), decimals(4, 2)], ["1.27", "1.3", "2"]);
+    }
+}
