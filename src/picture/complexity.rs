@@ -13,10 +13,14 @@
 //! have twice the score, while a thin stripe is not ten times as hard as a broad one.
 //!
 //! **Perimeters** come from the formula of Cauchy and Crofton: half the integral, over all directions, of how often parallel lines
-//! cross the edge. Here there are 12 directions between pixels (1,0), (3,1), (2,1), (1,1) and their mirror images, each
-//! with the angle nearest to it as its weight; that is exact for long straight edges to −0.7 … +0.6 % at any angle. What is left is the
-//! resolution: of pixel shapes whose area is known, the perimeter of discs, squares and triangles of 40 px and more is within 2 %
-//! at every angle, their complexity within 4 %, and of 20 px within 4 % and 8 %. Strokes less than 3 px wide read short, since lines jump over them.
+//! cross the edge. Here there are 12 directions between pixels, (1,0), (3,1), (2,1), (1,1) and their mirror images, each with the
+//! angles nearest to it as its weight; long straight edges come out right to −0.7 … +0.6 % at any angle. Steps between pixels cut
+//! corners, and twice as long steps cut twice as much: so the same is measured with both, and twice the first minus the second has
+//! no such loss (Richardson's extrapolation).
+//!
+//! What is left is the picture's **resolution**. Of discs, squares and equilateral triangles of a side of so many pixels, whatever
+//! their angle and place, the complexity is right to: 160 and 80 px ± 2.5 %, 40 px ± 5 %, 20 px ± 10 %; on the average of all
+//! angles to 1 %. Strokes 2 to 4 px wide read up to 20 % long. A tile of an inch has at most 192 px, one of the sample 96.
 //!
 //! ```
 //! use everysquare::picture::complexity::Shapes;
@@ -36,7 +40,10 @@ pub const LEAST_SHARE: f64 = 0.004;
 /// What each colour beyond the first adds to the score: another pencil to fetch. Chosen by looking.
 const COLOUR_WEIGHT: f64 = 0.5;
 /// The longest step between two compared pixels, along one axis.
-const REACH: usize = 3;
+const REACH: usize = 6;
+/// How many times [`STEPS`] are taken, and the weight of what is measured so: corners are lost in proportion to the first, and
+/// 2 · 1 − 1 · 2 = 0.
+const SCALES: [(usize, f64); 2] = [(1, 2.0), (2, -1.0)];
 /// Steps between compared pixels in a quarter turn, by their angle; their mirror images complete the half turn.
 const STEPS: [(usize, usize); 7] = [(1, 0), (3, 1), (2, 1), (1, 1), (1, 2), (1, 3), (0, 1)];
 
@@ -156,8 +163,8 @@ impl Bordered {
         Self { ids, width, height }
     }
 
-    /// Calls `seen` with the regions of both ends of every step of (`dx`, `dy`) whose middle lies on the picture, and with its
-    /// weight: half where the middle lies on the border.
+    /// Calls `seen` with both ends of every step of (`dx`, `dy`) from one region into another whose middle lies on the picture,
+    /// and with its weight: half where the middle lies on the border.
     fn each(&self, (dx, dy): (usize, usize), mirrored: bool, seen: &mut impl FnMut(usize, usize, f64)) {
         if self.ids.is_empty() {
             return;
@@ -189,24 +196,33 @@ fn middles_inside(step: usize, side: usize) -> impl Iterator<Item = (usize, f64)
 /// Adds to each region how long its edge is, and gives the length of all edges.
 fn measure_edges(regions: &mut [Region], bordered: &Bordered) -> f64 {
     let mut edge = 0.0;
-    for (i, (dx, dy)) in STEPS.into_iter().enumerate() {
-        // half the angle to the directions on both sides; both ends of the quarter turn have their mirror images beyond
-        let angle = |(dx, dy): (usize, usize)| float(dy).atan2(float(dx));
-        let before = if i == 0 { -angle(STEPS[1]) } else { angle(STEPS[i - 1]) };
-        let after = if i + 1 == STEPS.len() { PI - angle(STEPS[i - 1]) } else { angle(STEPS[i + 1]) };
-        // lines through pixels in this direction are 1 / length apart
-        let weight = (after - before) / 4.0 / float(dx).hypot(float(dy));
-        let mut seen = |a: usize, b: usize, part: f64| {
-            regions[a].perimeter += part * weight;
-            regions[b].perimeter += part * weight;
-            edge += part * weight;
-        };
-        bordered.each((dx, dy), false, &mut seen);
-        if dx > 0 && dy > 0 {
-            bordered.each((dx, dy), true, &mut seen);
+    for (times, scale_weight) in SCALES {
+        for (i, (dx, dy)) in STEPS.into_iter().enumerate() {
+            let step = (dx * times, dy * times);
+            // lines through pixels in this direction are 1 / length apart; a step of n such lengths sees each crossing n times
+            let weight = scale_weight * angle_weight(i) / 2.0 / float(step.0).hypot(float(step.1));
+            let mut seen = |a: usize, b: usize, part: f64| {
+                regions[a].perimeter += part * weight;
+                regions[b].perimeter += part * weight;
+                edge += part * weight;
+            };
+            bordered.each(step, false, &mut seen);
+            if dx > 0 && dy > 0 {
+                bordered.each(step, true, &mut seen);
+            }
         }
     }
-    edge
+    regions.iter_mut().for_each(|region| region.perimeter = region.perimeter.max(0.0));
+    edge.max(0.0)
+}
+
+/// The angles that are nearest to a direction of [`STEPS`], in radians: half of those to the directions on both sides. Both ends
+/// of the quarter turn have mirror images beyond.
+fn angle_weight(i: usize) -> f64 {
+    let angle = |i: usize| float(STEPS[i].1).atan2(float(STEPS[i].0));
+    let before = if i == 0 { -angle(1) } else { angle(i - 1) };
+    let after = if i + 1 == STEPS.len() { PI - angle(i - 1) } else { angle(i + 1) };
+    (after - before) / 2.0
 }
 
 #[cfg(test)]
@@ -214,16 +230,12 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_directions_weights_fill_half_a_turn() {
-        // half the integral of the projections of a unit edge is 1, whatever its direction; here it is 1 on the average
-        let mut sum = 0.0;
-        for (i, (dx, dy)) in STEPS.into_iter().enumerate() {
-            let angle = |(dx, dy): (usize, usize)| float(dy).atan2(float(dx));
-            let before = if i == 0 { -angle(STEPS[1]) } else { angle(STEPS[i - 1]) };
-            let after = if i + 1 == STEPS.len() { PI - angle(STEPS[i - 1]) } else { angle(STEPS[i + 1]) };
-            sum += (after - before) / 2.0 * if dx > 0 && dy > 0 { 2.0 } else { 1.0 };
-        }
+    fn the_directions_fill_half_a_turn() {
+        let mirrored = |(dx, dy): (usize, usize)| if dx > 0 && dy > 0 { 2.0 } else { 1.0 };
+        let sum: f64 = STEPS.into_iter().enumerate().map(|(i, step)| mirrored(step) * angle_weight(i)).sum();
         assert!((sum - PI).abs() < 1e-12);
+        let cut: f64 = SCALES.iter().map(|(times, weight)| float(*times) * weight).sum();
+        assert!(cut.abs() < 1e-12, "what corners lose cancels");
     }
 
     #[test]
