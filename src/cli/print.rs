@@ -1,12 +1,13 @@
-//! `everysquare print FOLDER [squares cards tiles]`: writes the kit into the event folder.
+//! `everysquare print FOLDER [squares cards tiles …]`: writes the kit into the event folder.
 
 use std::path::PathBuf;
 
+use super::progress::bar;
 use super::{CliError, Console, Outcome};
 use crate::picture::{FewColours, Picture, PictureFacts};
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Document, Sources, kit};
+use crate::print::{Document, PrintError, Sources, names, part_of_kit};
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -15,7 +16,7 @@ pub struct Args {
     #[arg(value_name = "FOLDER")]
     folder: PathBuf,
     /// Only these documents.
-    #[arg(value_name = "DOCUMENT", value_parser = ["squares", "cards", "tiles"])]
+    #[arg(value_name = "DOCUMENT", value_parser = document)]
     documents: Vec<String>,
 }
 
@@ -36,16 +37,19 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         facts: &facts,
         words: console.words(),
     };
-    let kit = kit(&sources)?;
+    let steps = match args.documents.len() {
+        0 => names().count(),
+        some => some,
+    };
+    let bar = bar(console, steps.try_into()?, "print-working");
+    let kit = part_of_kit(&sources, &args.documents, &|| bar.inc(1));
+    bar.finish_and_clear();
+    let kit = kit?;
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
     let before = folder.manifest().ok();
-    let wanted = |document: &&Document| {
-        args.documents.is_empty()
-            || args.documents.iter().any(|name| document.name.strip_suffix(".pdf") == Some(name))
-    };
-    let chosen: Vec<&Document> = kit.documents.iter().filter(wanted).collect();
-    let all = chosen.len() == kit.documents.len();
+    let chosen = &kit.documents;
+    let all = chosen.len() == names().count();
     if !all && before.as_ref().is_some_and(|before| *before != now) {
         let root = folder.root().display();
         return Err(CliError::new(format!(
@@ -53,16 +57,22 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
              again with “everysquare print {root}”"
         )));
     }
-    for document in &chosen {
+    for document in chosen {
         Folder::write_whole(&folder.print().join(&document.name), &document.bytes)?;
     }
     Folder::write_whole(&folder.manifest_json(), &manifest)?;
-    explain(&folder, &settings, &chosen, console);
+    explain(&folder, &settings, chosen, console);
     if before.is_some_and(|before| !same_codes(&before, &now)) {
         console.say("print-codes-changed", &[]);
     }
     console.say("print-next", &[("folder", folder.root().display().to_string().into())]);
     Ok(Outcome::Right)
+}
+
+/// The name of a document.
+fn document(text: &str) -> Result<String, PrintError> {
+    let known = names().find(|name| *name == text);
+    known.map(str::to_owned).ok_or_else(|| PrintError::Unknown { read: text.to_owned() })
 }
 
 /// Whether squares of either print are recognised by the other's manifest.
@@ -74,7 +84,7 @@ fn same_codes(before: &Manifest, now: &Manifest) -> bool {
 }
 
 /// Says what was written, what to choose in the printer's dialogue, and how to see that it came out right.
-fn explain(folder: &Folder, settings: &Settings, documents: &[&Document], console: &mut Console) {
+fn explain(folder: &Folder, settings: &Settings, documents: &[Document], console: &mut Console) {
     console.say("print-made", &[("folder", folder.print().display().to_string().into())]);
     for document in documents {
         let id = if document.two_sided { "print-made-two-sided" } else { "print-made-one-sided" };

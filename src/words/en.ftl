@@ -280,11 +280,29 @@ rehearse-next = Next: look at it, decide what you would change, then type “eve
 print-squares = Squares
 print-cards = Cards
 print-tiles = Tiles
+print-working = setting the pages
+print-about-squares = The fronts of squares { $labels }: blank paper with cut lines, tick marks, the label and the code.
+print-about-tiles = The tiles { $labels } of the picture, with cut lines, tick marks and their labels.
+print-about-backs = The backs of { $labels }: what each is called and which way is up.
+print-about-tile-backs = The backs of the tiles { $labels }: what each is called, which way is up, its level and its pencils.
+print-about-cards = The cards { $names }, each with its name and its code.
+print-ledger = Ledger
+# which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
+print-main-word = last
+print-pencils-more = + { $count }
+level-plain = plain
+level-easy = easy
+level-medium = medium
+level-hard = hard
+print-row = Row { $row }
 print-title = { $document } – { $event }
 print-actual-size = Print at 100 %, actual size – never “fit to page”
 print-page-single = { $document } · page { $page } of { $pages } · one-sided
 print-page-front-long = { $document } · page { $page } of { $pages } · two-sided, flip on long edge
 print-page-front-short = { $document } · page { $page } of { $pages } · two-sided, flip on short edge
+print-part = part { $part } of { $parts }
+print-page-folded = { $document } · page { $page } of { $pages } · cut out, fold at the dots, glue
+print-page-glued = { $document } · page { $page } of { $pages } · cut out, glue behind page { $front }
 print-page-back = { $document } · page { $page } of { $pages } · back of page { $front }
 print-event = { $tag } · { $event }
 print-ruler-mm = { $length } mm
@@ -297,9 +315,9 @@ print-card-corner-2 = corner 2 of 4 · beyond the top right
 print-card-corner-3 = corner 3 of 4 · beyond the bottom right
 print-card-corner-4 = corner 4 of 4 · beyond the bottom left
 
-help-print = Writes the kit as PDF: squares, cards and tiles, and the manifest of what was printed
+help-print = Writes the kit as PDF, and the manifest of what was printed
 help-print-folder = The event folder
-help-print-documents = Only these documents: squares, cards, tiles; left out, all of them
+help-print-documents = Only these documents, such as squares or tiles; left out, all of them
 
 print-made = Wrote { $folder }:
 print-made-two-sided = { $name }: { $pages } pages on { $sheets ->
@@ -322,6 +340,17 @@ print-ruler-check = Print one sheet first: its ruler must measure { $length } ex
 print-ruler-check-one-sided = Print one sheet first: its ruler must measure { $length } exactly.
 print-codes-changed = Codes or sizes have changed since this kit was printed last: squares of that print will not be recognised, so use none of them.
 print-next = Next: cut along the lines, and try the evening out with “everysquare rehearse { $folder }”. When squares hang: “everysquare check { $folder } PHOTO”.
+
+## ledger
+
+ledger-intro = Tick a box when a tile is handed out, when its square comes back, and when that square hangs on the wall: { $tiles ->
+    [one] 1 tile.
+   *[other] { $tiles } tiles in all.
+}
+ledger-tile = Tile
+ledger-out = out
+ledger-back = back
+ledger-hung = hung
 
 ## check
 

@@ -45,7 +45,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("qrcode", &["plan"]),
     ("rand", &["rehearse", "cli"]),
     ("rand_chacha", &["rehearse"]),
-    ("rayon", &["read", "display", "rehearse"]),
+    ("rayon", &["read", "display", "print", "rehearse"]),
     ("rqrr", &["read"]),
     ("serde", &[]),
     ("serde_json", &[]),
