@@ -7,6 +7,7 @@ use super::section::Section;
 use super::write::{number, text};
 use crate::plan::cell::{Cell, Grid, column_letters};
 use crate::plan::level::Level;
+use crate::words::Words;
 
 /// A score at which a level may begin. [`crate::picture::complexity`] says what the score is: 0 for one colour all over; a tile
 /// full of dots the size of a pencil's tip has some hundreds.
@@ -41,6 +42,13 @@ impl LevelSettings {
     #[must_use]
     pub fn decided(&self, cell: Cell) -> Option<Level> {
         self.decided.iter().find(|(own, _)| *own == cell).map(|(_, level)| *level)
+    }
+
+    /// What people call a level: the organiser's own name, else the language's.
+    #[must_use]
+    pub fn word(&self, level: Level, words: &Words) -> String {
+        let own = self.names.as_ref().map(|names| names[level.index()].clone());
+        own.unwrap_or_else(|| words.say(&format!("level-{}", level.word()), &[]))
     }
 
     /// The level that a word means: one of the four that every event.toml understands, or the organiser's own name for it.
