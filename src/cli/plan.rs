@@ -12,6 +12,7 @@ use crate::plan::crowd::{Evening, PlanFile, SheetCount, evening};
 use crate::plan::settings::{HANG_MM, MINUTES, NewValue, Room, SEATS, VISITORS, set};
 use crate::plan::{Folder, Settings};
 use crate::print::{Document, Sources, kit};
+use crate::report::lines::paragraph;
 
 /// What is typed after `everysquare plan`.
 #[derive(Debug, clap::Args)]
@@ -69,14 +70,21 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     write_plan_json(&folder, &settings, &facts, &evening, kit.as_deref().unwrap_or_default())?;
     console.line(said.trim_end());
     console.line("");
-    let path = folder.plan_json().display().to_string();
-    console.say("plan-written", &[("file", path.into())]);
-    if args.save {
-        console.say("plan-saved", &[("file", folder.event_toml().display().to_string().into())]);
-    } else if args.given().next().is_some() {
-        console.say("plan-not-saved", &[]);
-    }
+    explain(args, &folder, console);
     Ok(Outcome::Right)
+}
+
+/// Says what was written.
+fn explain(args: &Args, folder: &Folder, console: &mut Console) {
+    let file = |path: PathBuf| [("file", path.display().to_string().into())];
+    let mut text = String::new();
+    paragraph(&mut text, "", &console.words().say("plan-written", &file(folder.plan_json())));
+    if args.save {
+        paragraph(&mut text, "", &console.words().say("plan-saved", &file(folder.event_toml())));
+    } else if args.given().next().is_some() {
+        paragraph(&mut text, "", &console.words().say("plan-not-saved", &[]));
+    }
+    console.line(text.trim_end());
 }
 
 /// Writes plan.json: what is worked out for these settings and tiles, and the sheets that the kit's documents take.

@@ -8,6 +8,9 @@
 //! form of Pelli, Burns, Farell and Moore-Page (Vision Research 46, 2006): perimeter² / (4π area). A disc has 1, a square
 //! 4/π = 1.27, an equilateral triangle 1.65, a stripe as long as the tile and a tenth as wide 3.2 (its two long sides).
 //!
+//! Regions that nobody redraws do not count: those whose area is less than [`LEAST_WIDTH`] times their whole outline, border
+//! included. On a tile of an inch these are dots below 1 mm and strokes and slivers at the border below ½ mm.
+//!
 //! A tile's **score** counts doublings: the sum over its regions of log₂(1 + complexity), and a half more for each colour beyond
 //! the first. So one colour all over has 0, a tile halved by a straight line 0.9, a disc in the middle 2, and twice as many shapes
 //! have twice the score, while a thin stripe is not ten times as hard as a broad one.
@@ -30,13 +33,14 @@
 //! assert!((shapes.edge - 64.0).abs() < 0.5); // one straight edge of 64 px
 //! ```
 
+use std::collections::BTreeSet;
 use std::f64::consts::PI;
 
 use crate::frame::float;
 
-/// The part of a tile's area below which a region or a colour is none of the tile's: on a tile of an inch 1.6 mm square, what a
-/// visitor overlooks.
-pub const LEAST_SHARE: f64 = 0.004;
+/// The least area that counts of a region with an outline of 1, in sides of the tile: a dot has a quarter of its width, a stroke
+/// half of it. Half a millimetre, the width of a pencil's line, is 0.02 of a tile of an inch.
+pub const LEAST_WIDTH: f64 = 0.01;
 /// What each colour beyond the first adds to the score: another pencil to fetch. Chosen by looking.
 const COLOUR_WEIGHT: f64 = 0.5;
 /// The longest step between two compared pixels, along one axis.
@@ -56,6 +60,8 @@ pub struct Region {
     pub pixels: usize,
     /// How long its drawn edge is, in pixels.
     pub perimeter: f64,
+    /// How much of the border it has, in pixels; not drawn.
+    pub border: usize,
 }
 
 impl Region {
@@ -73,8 +79,8 @@ pub struct Shapes {
     pub regions: Vec<Region>,
     /// How long all edges are, in pixels; an edge between two regions counts once.
     pub edge: f64,
-    /// How many pixels there are.
-    pixels: usize,
+    /// The side of a square with as many pixels as there are.
+    side: f64,
 }
 
 impl Shapes {
@@ -84,29 +90,40 @@ impl Shapes {
     pub fn of(colours: &[u8], width: usize, height: usize) -> Self {
         let (mut regions, ids) = regions(colours, width, height);
         let edge = measure_edges(&mut regions, &Bordered::new(&ids, width, height));
-        Self { regions, edge, pixels: width * height }
+        Self { regions, edge, side: float(width * height).sqrt() }
     }
 
-    /// The regions that are large enough to count.
-    pub fn counted(&self) -> impl Iterator<Item = &Region> {
-        let least = LEAST_SHARE * float(self.pixels);
-        self.regions.iter().filter(move |region| float(region.pixels) >= least)
+    /// The regions that somebody redraws; where there are none, the largest.
+    #[must_use]
+    pub fn counted(&self) -> Vec<Region> {
+        let wide = |region: &&Region| {
+            let outline = region.perimeter + float(region.border);
+            float(region.pixels) >= LEAST_WIDTH * self.side * outline
+        };
+        let counted: Vec<Region> = self.regions.iter().filter(wide).copied().collect();
+        if counted.is_empty() {
+            self.regions.iter().copied().max_by_key(|region| region.pixels).into_iter().collect()
+        } else {
+            counted
+        }
     }
 
     /// The sum of the complexities of the regions that count.
     #[must_use]
     pub fn complexity(&self) -> f64 {
-        self.counted().map(Region::complexity).sum()
+        self.counted().iter().map(Region::complexity).sum()
     }
 
-    /// How hard this is to redraw with so many colours; 0 where one region is all there is.
+    /// How hard this is to redraw; 0 where one region is all there is.
     #[must_use]
-    pub fn score(&self, colours: usize) -> f64 {
-        if self.counted().count() < 2 {
+    pub fn score(&self) -> f64 {
+        let counted = self.counted();
+        if counted.len() < 2 {
             return 0.0;
         }
-        let doublings: f64 = self.counted().map(|region| (1.0 + region.complexity()).log2()).sum();
-        doublings + COLOUR_WEIGHT * float(colours.saturating_sub(1))
+        let colours: BTreeSet<u8> = counted.iter().map(|region| region.colour).collect();
+        let doublings: f64 = counted.iter().map(|region| (1.0 + region.complexity()).log2()).sum();
+        doublings + COLOUR_WEIGHT * float(colours.len() - 1)
     }
 }
 
@@ -122,7 +139,7 @@ fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usi
             continue;
         }
         let (id, own) = (regions.len(), colour(first));
-        let mut pixels = 0;
+        let (mut pixels, mut border) = (0, 0);
         ids[first] = id;
         open.push(first);
         while let Some(at) = open.pop() {
@@ -134,6 +151,7 @@ fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usi
                 (y > 0).then(|| at - width),
                 (y + 1 < height).then_some(at + width),
             ];
+            border += sides.iter().filter(|beside| beside.is_none()).count();
             for beside in sides.into_iter().flatten() {
                 if ids[beside] == NONE && colour(beside) == own {
                     ids[beside] = id;
@@ -141,7 +159,7 @@ fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usi
                 }
             }
         }
-        regions.push(Region { colour: own, pixels, perimeter: 0.0 });
+        regions.push(Region { colour: own, pixels, perimeter: 0.0, border });
     }
     (regions, ids)
 }
@@ -242,7 +260,7 @@ mod tests {
     fn nothing_has_no_regions_and_one_pixel_has_one() {
         assert_eq!(Shapes::of(&[], 0, 0).regions, []);
         let one = Shapes::of(&[3], 1, 1);
-        assert_eq!(one.regions, [Region { colour: 3, pixels: 1, perimeter: 0.0 }]);
-        assert_eq!((one.edge, one.score(1)), (0.0, 0.0));
+        assert_eq!(one.regions, [Region { colour: 3, pixels: 1, perimeter: 0.0, border: 4 }]);
+        assert_eq!((one.edge, one.score()), (0.0, 0.0));
     }
 }

@@ -109,9 +109,9 @@ plan-too-small = The picture’s { $tiles } tiles are too few: { $by ->
    *[other] { $by } visitors go
 } without.
 plan-without = { $without ->
-    [one] 1 visitor gets
-   *[other] { $without } visitors get
-} no seat in time, whatever the grid: { $finish } tiles are all that is finished. More seats or more time help; so does a second helper who hands out, or easier tiles.
+    [one] 1 visitor finishes
+   *[other] { $without } visitors finish
+} no tile, whatever the grid: these seats and minutes are enough for { $finish }. More seats or more time help, and so do easier tiles.
 plan-others = Grids that suit this crowd, the place and the picture’s shape:
 plan-others-as-well = Other grids that suit this crowd, the place and the picture’s shape as well:
 plan-head-grid = grid
@@ -150,8 +150,8 @@ plan-supplies = What else has to be there
 plan-sheets = { $count } sheets of { $paper } paper: { $documents }.
 plan-no-sheets = Sheets of paper cannot be counted: { $why }.
 plan-things = { $tape } of tape, for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; erasers: { $erasers }.
-plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire rules limit that: ask your site manager or fire authority.
-plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that: ask your site manager or fire authority.
+plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
+plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
 plan-written = All numbers, and the level and colours of each tile, are in { $file }.
 plan-saved = The numbers typed here are now in { $file }.
 plan-not-saved = The numbers typed here count only this once: type --save as well to keep them in event.toml.

@@ -10,7 +10,6 @@
 
 #![allow(clippy::print_stdout, reason = "a tool's answers")]
 
-use std::collections::BTreeSet;
 use std::error::Error;
 use std::io;
 
@@ -36,7 +35,6 @@ impl Problem {
             }
             Self::Shapes { width, height, colours } => {
                 let shapes = Shapes::of(colours, *width, *height);
-                let different: BTreeSet<u8> = colours.iter().copied().collect();
                 let region = |region: &everysquare::picture::complexity::Region| {
                     json!({
                         "colour": region.colour, "pixels": region.pixels, "perimeter": region.perimeter,
@@ -44,7 +42,7 @@ impl Problem {
                     })
                 };
                 let regions: Vec<Value> = shapes.regions.iter().map(region).collect();
-                json!({ "regions": regions, "edge": shapes.edge, "score": shapes.score(different.len()) })
+                json!({ "regions": regions, "edge": shapes.edge, "score": shapes.score() })
             }
             Self::Pencils { seats, chances } => {
                 let counts: Vec<usize> = pencils(chances, *seats).iter().map(|need| need.count).collect();
