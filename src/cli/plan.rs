@@ -12,7 +12,6 @@ use crate::plan::crowd::{Evening, PlanFile, SheetCount, evening};
 use crate::plan::settings::{HANG_MM, MINUTES, NewValue, Room, SEATS, VISITORS, set};
 use crate::plan::{Folder, Settings};
 use crate::print::{Document, Sources, kit};
-use crate::report::lines::paragraph;
 
 /// What is typed after `everysquare plan`.
 #[derive(Debug, clap::Args)]
@@ -21,19 +20,19 @@ pub struct Args {
     #[arg(value_name = "FOLDER")]
     folder: PathBuf,
     /// How many visitors.
-    #[arg(long, value_name = "N", value_parser = |text: &str| whole(text, &VISITORS))]
+    #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &VISITORS))]
     visitors: Option<usize>,
     /// How long they draw.
-    #[arg(long, value_name = "MINUTES", value_parser = |text: &str| number(text, &MINUTES))]
+    #[arg(long, value_name = "MINUTES", allow_negative_numbers = true, value_parser = |text: &str| number(text, &MINUTES))]
     minutes: Option<f64>,
     /// How many can draw at once.
-    #[arg(long, value_name = "N", value_parser = |text: &str| whole(text, &SEATS))]
+    #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &SEATS))]
     seats: Option<usize>,
     /// The place for the wall.
     #[arg(long, value_name = "SIZE", value_parser = room)]
     wall: Option<Room>,
     /// The wall's lower edge over the floor.
-    #[arg(long, value_name = "MM", value_parser = |text: &str| number(text, &HANG_MM))]
+    #[arg(long, value_name = "MM", allow_negative_numbers = true, value_parser = |text: &str| number(text, &HANG_MM))]
     hang: Option<f64>,
     /// Keep the numbers.
     #[arg(long)]
@@ -77,14 +76,12 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
 /// Says what was written.
 fn explain(args: &Args, folder: &Folder, console: &mut Console) {
     let file = |path: PathBuf| [("file", path.display().to_string().into())];
-    let mut text = String::new();
-    paragraph(&mut text, "", &console.words().say("plan-written", &file(folder.plan_json())));
+    console.say("plan-written", &file(folder.plan_json()));
     if args.save {
-        paragraph(&mut text, "", &console.words().say("plan-saved", &file(folder.event_toml())));
+        console.say("plan-saved", &file(folder.event_toml()));
     } else if args.given().next().is_some() {
-        paragraph(&mut text, "", &console.words().say("plan-not-saved", &[]));
+        console.say("plan-not-saved", &[]);
     }
-    console.line(text.trim_end());
 }
 
 /// Writes plan.json: what is worked out for these settings and tiles, and the sheets that the kit's documents take.

@@ -154,7 +154,7 @@ plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire
 plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
 plan-written = All numbers, and the level and colours of each tile, are in { $file }.
 plan-saved = The numbers typed here are now in { $file }.
-plan-not-saved = The numbers typed here count only this once: type --save as well to keep them in event.toml.
+plan-not-saved = The numbers typed here count only this once; --save keeps them.
 
 ## report
 
