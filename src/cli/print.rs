@@ -7,6 +7,7 @@ use crate::picture::{FewColours, Picture, PictureFacts};
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::plan::{Folder, Manifest, Settings};
 use crate::print::{Document, Sources, kit};
+use crate::words::Sentence;
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -47,11 +48,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let chosen: Vec<&Document> = kit.documents.iter().filter(wanted).collect();
     let all = chosen.len() == kit.documents.len();
     if !all && before.as_ref().is_some_and(|before| *before != now) {
-        let root = folder.root().display();
-        return Err(CliError::new(format!(
-            "event.toml has changed since this kit was printed, and its parts would not fit each other: print all of it \
-             again with “everysquare print {root}”"
-        )));
+        return Err(CliError::new(Sentence::new("error-print-changed").with("folder", folder.root())));
     }
     for document in &chosen {
         Folder::write_whole(&folder.print().join(&document.name), &document.bytes)?;

@@ -26,15 +26,6 @@ error-words-reference = only what the program fills in may stand in braces, such
 error-words-control = this line holds a control character: delete it and type it again
 error-words-depth = too many braces stand in each other here
 
-## states of a cell
-
-state-right = right
-state-wrong = wrong
-state-turned = turned
-state-empty = empty
-state-unread = unread
-state-unseen = unseen
-
 ## program
 
 help = Plans an evening where many visitors draw one picture together, prints its kit, and reads a photo of the wall
@@ -120,7 +111,6 @@ report-missing-untold = { $count ->
 report-twice = Seen more than once: { $squares }
 report-stranger = Not of this event: “{ $text }” at { $cell }
 report-rows = Row
-report-columns = Column
 report-scale = Scale factor { $factor }: each square shows its tile { $factor } times as wide and as high.
 report-size = The wall is { $width } × { $height } mm.
 report-shift = The square farthest from the middle of its cell is off by { $mm } mm.
@@ -515,3 +505,83 @@ help-value-which = WHICH
 help-value-px = PX
 help-value-part = PART
 help-value-degrees = DEGREES
+
+## errors: a photo
+
+error-photo-no-file = there is no such file: check its name and folder
+error-photo-no-right = this file may not be read: check its permissions
+error-photo-is-folder = this is a folder: name the photos in it
+error-photo-unreadable = the file cannot be read ({ $why }): copy it to this computer and try again
+error-photo-file-too-large = the file is larger than any photo: is it the right one?
+error-photo-empty = the file is empty: copy the photo again
+error-photo-heic = this is a HEIC photo, which only some programs read: on the phone choose Settings, Camera, Formats, “Most Compatible”, or share the photo as JPEG, then try again
+error-photo-unknown = this is not a photo that can be read: JPEG, PNG, WebP and TIFF files are
+error-photo-truncated = the photo is cut off, its end is missing: copy or send it again, whole
+error-photo-damaged = the photo is damaged or of a rare kind ({ $why }): copy it again, or save it as JPEG with another program
+error-photo-gave-up = the decoder gave up
+error-photo-no-size = no size
+error-photo-wrong-pixels = wrong number of pixels
+error-photo-too-large = the photo has { $width } × { $height } pixels, more than { $most } million: make it smaller and try again
+error-photo-too-small = the photo has only { $width } × { $height } pixels: send the original, not a thumbnail
+
+## errors: reading the wall
+
+error-read-no-codes = no code of this event is to be seen: is this the wall? Go closer, hold the phone still, and try again
+error-read-foreign = the codes in this photo belong to another event (tag { $tags }): check the folder, or photograph this event’s wall
+error-read-too-dark = the photo is too dark to read: switch on more light, or use the flash from a little to the side
+error-read-cannot-place = squares are to be seen, but not which part of the wall they hang on: step back until the whole wall is in the photo, or hang up the corner cards
+error-jpeg-size = a picture of { $width } × { $height } pixels cannot be a JPEG file: 1 to 65535 a side are possible
+
+## errors: a made photo
+
+error-rehearse-many-faults = the faults asked for take { $asked } cells, the wall has { $cells }: ask for fewer (a swap takes 2 cells, a cycle 3, each of the others 1)
+error-rehearse-nothing-twice = no square is left that could hang twice: ask for fewer missing squares or strangers
+error-rehearse-permuted-and-swapped = with every square in a wrong cell, swaps and cycles cannot be asked for as well: leave them at 0
+error-rehearse-too-few = only { $squares ->
+    [one] 1 square is left
+   *[other] { $squares } squares are left
+} to put in a wrong cell: at least 2 are needed
+error-rehearse-option = { $name } is { $value }, allowed are { $allowed }
+error-rehearse-lens = a lens with k1 = { $k1 }, k2 = { $k2 } folds the picture back within the frame: use smaller values
+error-rehearse-view = from there the wall cannot fill { $percent } % of the photo: turn the camera less or fill less
+error-rehearse-many-pixels = { $px } px a module need a photo of { $width } x { $height } px, at most 8000 x 6000 are possible: ask for fewer, or fill the frame more
+error-rehearse-printed = the manifest has { $squares } squares for a wall of { $cells } cells: print the kit again
+error-rehearse-jpeg = the made photo cannot be written as JPEG: { $said }
+error-rehearse-range = { $low } to { $high }
+error-rehearse-range-px = { $low } to { $high } px
+error-rehearse-range-mm = { $low } to { $high } mm
+error-rehearse-range-degrees = { $low } to { $high } degrees
+error-rehearse-width = the photo's width
+error-rehearse-height = the photo's height
+error-rehearse-px-per-module = the least px a module
+error-rehearse-misplacement = the misplacement
+error-rehearse-askew = the tilt of the squares
+error-rehearse-cut = the spread of the cut side
+error-rehearse-bend = the bend of the paper
+error-rehearse-drawn-into = the part of codes drawn up to
+error-rehearse-fill = the fill
+error-rehearse-yaw = the yaw
+error-rehearse-pitch = the pitch
+error-rehearse-roll = the roll
+error-rehearse-view = the view
+error-rehearse-shift-right = the shift to the right
+error-rehearse-shift-down = the shift down
+error-rehearse-k1 = k1
+error-rehearse-k2 = k2
+error-rehearse-gradient = the light's gradient
+error-rehearse-shadow = the shadow
+error-rehearse-vignetting = the vignetting
+error-rehearse-red = the light's red
+error-rehearse-green = the light's green
+error-rehearse-blue = the light's blue
+error-rehearse-exposure = the exposure
+error-rehearse-blur = the blur
+error-rehearse-noise = the noise
+error-rehearse-sharpening = the sharpening
+error-rehearse-quality = the JPEG's quality
+error-rehearse-orientation = the orientation
+error-rehearse-people = the number of people
+
+## errors: printing
+
+error-print-changed = event.toml has changed since this kit was printed, and its parts would not fit each other: print all of it again with “everysquare print { $folder }”

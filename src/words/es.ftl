@@ -27,15 +27,6 @@ error-words-reference = entre llaves solo puede ir un dato que pone el programa,
 error-words-control = esta línea contiene un carácter de control: bórrela y vuelva a escribirla
 error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 
-## states of a cell
-
-state-right = bien
-state-wrong = equivocado
-state-turned = girado
-state-empty = vacía
-state-unread = sin leer
-state-unseen = no se ve
-
 ## program
 
 help = Planea una velada en la que muchas personas dibujan juntas una sola imagen, imprime el material y lee una foto de la pared
@@ -130,7 +121,6 @@ report-missing-untold = { $count ->
 report-twice = Se vieron más de una vez: { $squares }
 report-stranger = No es de este evento: “{ $text }” en { $cell }
 report-rows = Fila
-report-columns = Columna
 report-scale = Factor de escala { $factor }: cada cuadro muestra su pieza { $factor } veces más ancha y más alta.
 report-size = La pared mide { $width } × { $height } mm.
 report-shift = El cuadro más alejado del centro de su casilla está corrido { $mm } mm.
@@ -525,3 +515,83 @@ help-value-which = CUÁLES
 help-value-px = PX
 help-value-part = PARTE
 help-value-degrees = GRADOS
+
+## errors: a photo
+
+error-photo-no-file = no existe ese archivo: revise su nombre y su carpeta
+error-photo-no-right = no se permite leer este archivo: revise sus permisos
+error-photo-is-folder = esto es una carpeta: escriba los nombres de las fotos que contiene
+error-photo-unreadable = el archivo no se puede leer ({ $why }): cópielo a esta computadora e intente otra vez
+error-photo-file-too-large = el archivo es más grande que cualquier foto: ¿es el correcto?
+error-photo-empty = el archivo está vacío: vuelva a copiar la foto
+error-photo-heic = esta es una foto HEIC, que solo algunos programas leen: en el teléfono elija Ajustes, Cámara, Formatos, “Más compatible”, o comparta la foto como JPEG, e intente otra vez
+error-photo-unknown = esta no es una foto que se pueda leer: se leen archivos JPEG, PNG, WebP y TIFF
+error-photo-truncated = la foto está cortada, le falta el final: cópiela o envíela otra vez, completa
+error-photo-damaged = la foto está dañada o es de un tipo poco común ({ $why }): cópiela otra vez o guárdela como JPEG con otro programa
+error-photo-gave-up = el decodificador se rindió
+error-photo-no-size = sin tamaño
+error-photo-wrong-pixels = número de píxeles equivocado
+error-photo-too-large = la foto tiene { $width } × { $height } píxeles, más de { $most } millones: hágala más chica e intente otra vez
+error-photo-too-small = la foto tiene solo { $width } × { $height } píxeles: envíe la original, no una miniatura
+
+## errors: reading the wall
+
+error-read-no-codes = no se ve ningún código de este evento: ¿es esta la pared? Acérquese, no mueva el teléfono e intente otra vez
+error-read-foreign = los códigos de esta foto son de otro evento (clave { $tags }): revise la carpeta o tome la foto de la pared de este evento
+error-read-too-dark = la foto está demasiado oscura para leerla: encienda más luces, o use el flash un poco de lado
+error-read-cannot-place = se ven cuadros, pero no en qué parte de la pared están: aléjese hasta que toda la pared salga en la foto, o cuelgue las tarjetas de las esquinas
+error-jpeg-size = una imagen de { $width } × { $height } píxeles no puede ser un archivo JPEG: cada lado puede tener de 1 a 65535
+
+## errors: a made photo
+
+error-rehearse-many-faults = los errores pedidos ocupan { $asked } casillas y la pared tiene { $cells }: pida menos (un intercambio ocupa 2 casillas, un ciclo 3, los demás 1)
+error-rehearse-nothing-twice = no queda ningún cuadro que pueda colgar dos veces: pida menos cuadros faltantes o ajenos
+error-rehearse-permuted-and-swapped = con todos los cuadros en una casilla equivocada no se pueden pedir además intercambios ni ciclos: déjelos en 0
+error-rehearse-too-few = solo { $squares ->
+    [one] queda 1 cuadro
+   *[other] quedan { $squares } cuadros
+} para poner en una casilla equivocada: se necesitan al menos 2
+error-rehearse-option = { $name }: { $value }; se permite { $allowed }
+error-rehearse-lens = una lente con k1 = { $k1 }, k2 = { $k2 } dobla la imagen dentro del encuadre: use valores menores
+error-rehearse-view = desde ahí la pared no puede ocupar el { $percent } % de la foto: gire menos la cámara o pida ocupar menos
+error-rehearse-many-pixels = { $px } px por módulo requieren una foto de { $width } x { $height } px y se puede llegar a 8000 x 6000: pida menos, o que la pared ocupe más de la foto
+error-rehearse-printed = el registro de impresión tiene { $squares } cuadros para una pared de { $cells } casillas: vuelva a imprimir el material
+error-rehearse-jpeg = la foto simulada no se puede escribir como JPEG: { $said }
+error-rehearse-range = de { $low } a { $high }
+error-rehearse-range-px = de { $low } a { $high } px
+error-rehearse-range-mm = de { $low } a { $high } mm
+error-rehearse-range-degrees = de { $low } a { $high } grados
+error-rehearse-width = el ancho de la foto
+error-rehearse-height = la altura de la foto
+error-rehearse-px-per-module = el mínimo de px por módulo
+error-rehearse-misplacement = el desplazamiento
+error-rehearse-askew = la inclinación de los cuadros
+error-rehearse-cut = la variación del lado cortado
+error-rehearse-bend = la curva del papel
+error-rehearse-drawn-into = la parte de códigos con dibujo encima
+error-rehearse-fill = la parte que ocupa la pared
+error-rehearse-yaw = el ángulo hacia la derecha
+error-rehearse-pitch = el ángulo hacia arriba
+error-rehearse-roll = la inclinación de la cámara
+error-rehearse-view = el campo de visión
+error-rehearse-shift-right = el corrimiento a la derecha
+error-rehearse-shift-down = el corrimiento hacia abajo
+error-rehearse-k1 = k1
+error-rehearse-k2 = k2
+error-rehearse-gradient = el cambio de luz
+error-rehearse-shadow = la sombra
+error-rehearse-vignetting = el oscurecimiento de las esquinas
+error-rehearse-red = el rojo de la luz
+error-rehearse-green = el verde de la luz
+error-rehearse-blue = el azul de la luz
+error-rehearse-exposure = la exposición
+error-rehearse-blur = el desenfoque
+error-rehearse-noise = el ruido
+error-rehearse-sharpening = el enfoque artificial
+error-rehearse-quality = la calidad del JPEG
+error-rehearse-orientation = la orientación
+error-rehearse-people = el número de personas
+
+## errors: printing
+
+error-print-changed = event.toml cambió desde que se imprimió este material, y sus partes no coincidirían: vuelva a imprimirlo todo con “everysquare print { $folder }”
