@@ -1,12 +1,14 @@
-//! `everysquare print FOLDER [squares cards tiles]`: writes the kit into the event folder.
+//! `everysquare print FOLDER [squares cards tiles …]`: writes the kit into the event folder.
 
 use std::path::PathBuf;
 
+use super::progress::bar;
 use super::{CliError, Console, Outcome};
 use crate::picture::{FewColours, Picture, PictureFacts};
+use crate::plan::crowd::{PlanFile, SheetCount};
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Document, Sources, kit};
+use crate::print::{Kit, PrintError, Sources, names, part_of_kit};
 use crate::words::Sentence;
 
 /// What is typed after `everysquare print`.
@@ -16,7 +18,7 @@ pub struct Args {
     #[arg(value_name = "FOLDER")]
     pub(super) folder: PathBuf,
     /// Only these documents.
-    #[arg(value_name = "DOCUMENT", value_parser = ["squares", "cards", "tiles"])]
+    #[arg(value_name = "DOCUMENT", value_parser = document)]
     documents: Vec<String>,
 }
 
@@ -37,29 +39,76 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         facts: &facts,
         words: console.words(),
     };
-    let kit = kit(&sources)?;
+    let steps = match args.documents.len() {
+        0 => names().count(),
+        some => some,
+    };
+    let bar = bar(console, steps.try_into()?, "print-working");
+    let kit = part_of_kit(&sources, &args.documents, &|| bar.inc(1));
+    bar.finish_and_clear();
+    let kit = kit?;
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
     let before = folder.manifest().ok();
-    let wanted = |document: &&Document| {
-        args.documents.is_empty()
-            || args.documents.iter().any(|name| document.name.strip_suffix(".pdf") == Some(name))
-    };
-    let chosen: Vec<&Document> = kit.documents.iter().filter(wanted).collect();
-    let all = chosen.len() == kit.documents.len();
+    let all = kit.documents.len() == names().count();
     if !all && before.as_ref().is_some_and(|before| *before != now) {
         return Err(CliError::new(Sentence::new("error-print-changed").with("folder", folder.root())));
     }
-    for document in &chosen {
-        Folder::write_whole(&folder.print().join(&document.name), &document.bytes)?;
+    write(&folder, &kit)?;
+    if all {
+        Folder::write_whole(&folder.root().join("plan.json"), &plan(&sources, &kit)?)?;
     }
     Folder::write_whole(&folder.manifest_json(), &manifest)?;
-    explain(&folder, &settings, &chosen, console);
+    explain(&folder, &settings, &kit, console);
     if before.is_some_and(|before| !same_codes(&before, &now)) {
         console.say("print-codes-changed", &[]);
     }
     console.say("print-next", &[("folder", folder.root().display().to_string().into())]);
     Ok(Outcome::Right)
+}
+
+/// Writes the documents and the lines to cut; sheets to cut of an earlier kit, which might be more, go.
+fn write(folder: &Folder, kit: &Kit) -> Result<(), CliError> {
+    for document in &kit.documents {
+        Folder::write_whole(&folder.print().join(&document.name), &document.bytes)?;
+    }
+    let cuts = folder.print().join("cuts");
+    for sheet in &kit.cuts {
+        Folder::write_whole(&cuts.join(&sheet.name), sheet.svg.as_bytes())?;
+    }
+    for document in &kit.documents {
+        let Some(name) = document.name.strip_suffix(".pdf") else { continue };
+        let made = kit.cuts.iter().filter(|sheet| numbered(&sheet.name, name).is_some()).count();
+        for old in std::fs::read_dir(&cuts).into_iter().flatten().filter_map(Result::ok) {
+            if numbered(&old.file_name().to_string_lossy(), name).is_some_and(|number| number > made) {
+                std::fs::remove_file(old.path())?;
+            }
+        }
+    }
+    Ok(())
+}
+
+/// The number of a sheet to cut of a document; `None` for any other file.
+fn numbered(file: &str, document: &str) -> Option<usize> {
+    file.strip_prefix(document)?.strip_prefix('-')?.strip_suffix(".svg")?.parse().ok()
+}
+
+/// plan.json with the sheets that the kit takes.
+fn plan(sources: &Sources, kit: &Kit) -> Result<Vec<u8>, CliError> {
+    let sheets = kit.documents.iter().map(|document| SheetCount {
+        document: document.name.trim_end_matches(".pdf").to_owned(),
+        sheets: document.sheets,
+    });
+    let facts = sources.facts;
+    let tiles = facts.planned(&sources.settings.grid);
+    let plan = PlanFile::new(sources.settings, &facts.pencils, tiles, &sources.evening(), sheets.collect());
+    Ok(plan.to_json()?)
+}
+
+/// The name of a document.
+fn document(text: &str) -> Result<String, PrintError> {
+    let known = names().find(|name| *name == text);
+    known.map(str::to_owned).ok_or_else(|| PrintError::Unknown { read: text.to_owned() })
 }
 
 /// Whether squares of either print are recognised by the other's manifest.
@@ -71,9 +120,9 @@ fn same_codes(before: &Manifest, now: &Manifest) -> bool {
 }
 
 /// Says what was written, what to choose in the printer's dialogue, and how to see that it came out right.
-fn explain(folder: &Folder, settings: &Settings, documents: &[&Document], console: &mut Console) {
+fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Console) {
     console.say("print-made", &[("folder", folder.print().display().to_string().into())]);
-    for document in documents {
+    for document in &kit.documents {
         let id = if document.two_sided { "print-made-two-sided" } else { "print-made-one-sided" };
         let counts = [
             ("name", document.name.as_str().into()),
@@ -83,20 +132,29 @@ fn explain(folder: &Folder, settings: &Settings, documents: &[&Document], consol
         let line = console.words().say(id, &counts);
         console.line(&format!("  {line}"));
     }
+    if !kit.cuts.is_empty() {
+        let cuts = console.words().say("print-made-cuts", &[("sheets", kit.cuts.len().into())]);
+        console.line(&format!("  {cuts}"));
+    }
     let manifest = console.words().say("print-made-manifest", &[]);
     console.line(&format!("  {manifest}"));
-    let two_sided = documents.iter().any(|document| document.two_sided);
-    let choose = match (two_sided, settings.print.flip) {
-        (true, Flip::LongEdge) => "print-choose-long-edge",
-        (true, Flip::ShortEdge) => "print-choose-short-edge",
+    let two_sided: Vec<&str> = kit
+        .documents
+        .iter()
+        .filter(|document| document.two_sided)
+        .map(|document| document.name.as_str())
+        .collect();
+    let choose = match (two_sided.is_empty(), settings.print.flip) {
+        (false, Flip::LongEdge) => "print-choose-long-edge",
+        (false, Flip::ShortEdge) => "print-choose-short-edge",
         _ => "print-choose-one-sided",
     };
     let paper = console.words().say(&format!("print-paper-{}", settings.print.paper.word()), &[]);
-    console.say(choose, &[("paper", paper.into())]);
+    console.say(choose, &[("paper", paper.into()), ("documents", two_sided.join(", ").into())]);
     let length = match settings.print.units {
         Units::Inch => "4 in",
         Units::Mm => "100 mm",
     };
-    let id = if two_sided { "print-ruler-check" } else { "print-ruler-check-one-sided" };
+    let id = if two_sided.is_empty() { "print-ruler-check-one-sided" } else { "print-ruler-check" };
     console.say(id, &[("length", length.into())]);
 }

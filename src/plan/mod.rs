@@ -1,4 +1,4 @@
-//! What the organiser decided and what follows from it: event, cells, labels, codes, cards, manifest.
+//! What the organiser decided and what follows from it: event, cells, labels, codes, cards, manifest, crowd and time.
 //!
 //! ```text
 //!  event.toml ──▶ Settings ──▶ Grid ──▶ cells and labels ──▶ codes ─┐
@@ -39,6 +39,7 @@
 pub mod cards;
 pub mod cell;
 pub mod code;
+pub mod crowd;
 pub mod folder;
 pub mod level;
 pub mod manifest;
@@ -47,6 +48,7 @@ pub mod settings;
 pub use cards::{Card, CardKind};
 pub use cell::{Cell, Grid, RowsFrom, Turn};
 pub use code::{Modules, Tag};
+pub use crowd::Evening;
 pub use folder::Folder;
 pub use level::Level;
 pub use manifest::{Manifest, Printed, PrintedSquare};

@@ -1,15 +1,18 @@
-//! The kit on paper: blank squares with their codes, cards for around the wall, tiles of the picture; and the manifest,
-//! which says what was printed where.
+//! The kit on paper: blank squares with their codes, cards for around the wall, tiles of the picture, lists and maps; and
+//! the manifest, which says what was printed where.
 //!
 //! ```text
-//!  Settings ─┐                     ┌─▶ squares.pdf    one blank square a cell, tick marks, code; backs with labels
-//!  Printed  ─┼─▶ layout ─▶ typeset ┼─▶ cards.pdf      what hangs around the wall
-//!  Picture  ─┘      │              └─▶ tiles.pdf      the picture at exact size, cut into tiles
-//!                   └────────────────▶ Manifest       every square's and tile's page and place
+//!  Settings ─┐                     ┌─▶ squares.pdf, cards.pdf, tiles.pdf …    places in mm
+//!  Printed  ─┤                     │
+//!  Picture  ─┼─▶ layout ─▶ typeset ┼─▶ ledger.pdf, pencils.pdf …              text that flows
+//!  Facts    ─┤      │              │
+//!  Words    ─┘      └──────────────┴─▶ Manifest       every square's and tile's page and place
 //! ```
 //!
-//! Every place is worked out in [`layout`], in millimetres on the sheet; the templates only put things there. Every page
-//! bears a ruler of 100 mm and one of 4 inches (of 25.4 mm exactly) and says that it must be printed at 100 %.
+//! A document is a file here and a template of the same name, and a line in the list below. Where places matter, every one
+//! is worked out in [`layout`], in millimetres on the sheet; the templates only put things there. Every page bears a ruler
+//! of 100 mm and one of 4 inches (of 25.4 mm exactly) and says that it must be printed at 100 %. Every file is tagged for
+//! those who hear it instead of seeing it (PDF/UA-1, ISO 14289-1).
 //!
 //! Two-sided kits (`flip = "long-edge"` or `"short-edge"`): a front, its back, the next front …; each back is mirrored so
 //! that it lies behind its front. With `flip = "none"` there are no backs: the labels beside the codes and on the tiles'
@@ -39,32 +42,66 @@
 //! ```
 
 mod cards;
+mod cuts;
 mod hints;
 pub mod layout;
+mod ledger;
+mod lengths;
+mod levels;
 mod manifest;
 pub mod marks;
 mod overrides;
 mod page;
+mod parts;
+mod pencils;
+mod short;
 mod squares;
+mod tile_back;
 mod tiles;
 mod typeset;
+mod wall_drawing;
+mod wall_map;
 
+use rayon::prelude::*;
 use thiserror::Error;
 
 use crate::frame::MM_PER_INCH;
 use crate::picture::{Picture, PictureFacts};
+use crate::plan::crowd::{self, Evening};
 use crate::plan::settings::{Choice, Paper};
 use crate::plan::{Manifest, Printed, Settings};
 use crate::words::Words;
 
+pub use cuts::CutSheet;
 pub use overrides::{Overrides, TemplateError};
 pub use tiles::BORDER_MM as TILE_BORDER_MM;
+
+/// Makes one document.
+type Make = fn(&Sources) -> Result<Document, PrintError>;
+
+/// Every document of a kit and who makes it, in the order in which they are named to people.
+const DOCUMENTS: &[(&str, Make)] = &[
+    ("squares", squares::document),
+    ("cards", cards::document),
+    ("tiles", tiles::document),
+    ("levels", levels::document),
+    ("pencils", pencils::document),
+    ("ledger", ledger::document),
+    ("wall-map", wall_map::document),
+];
+
+/// The names of all documents: those of their files without `.pdf`.
+pub fn names() -> impl Iterator<Item = &'static str> {
+    DOCUMENTS.iter().map(|(name, _)| *name)
+}
 
 /// Everything that is printed for an evening.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Kit {
-    /// `squares.pdf`, `cards.pdf`, `tiles.pdf`, in this order.
+    /// The documents, in the order of [`names`].
     pub documents: Vec<Document>,
+    /// For the documents whose pieces are cut out exactly: the lines of every sheet.
+    pub cuts: Vec<CutSheet>,
     /// What was printed.
     pub manifest: Manifest,
 }
@@ -104,6 +141,12 @@ pub enum PrintError {
         /// The paper's name in event.toml.
         paper: &'static str,
     },
+    /// A document that no kit has.
+    #[error("there is no document “{read}”: the documents are {}", page::listed(names()))]
+    Unknown {
+        /// What was asked for.
+        read: String,
+    },
     /// A template and its data do not fit each other.
     #[error("a page could not be set ({0}): this is a fault of the program, please report it")]
     Typeset(String),
@@ -135,22 +178,48 @@ pub struct Sources<'a> {
     pub words: &'a Words,
 }
 
+impl Sources<'_> {
+    /// Crowd, time, wall and supplies.
+    #[must_use]
+    pub fn evening(&self) -> Evening {
+        crowd::evening(self.settings, &self.facts.work())
+    }
+}
+
 /// Makes the kit: what `printed` lists, on the paper that the settings name, with the tiles cut out of the picture.
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] where squares or tiles are larger than the paper.
 pub fn kit(sources: &Sources) -> Result<Kit, PrintError> {
-    let Sources { settings, printed, picture, words, .. } = *sources;
-    let print = &settings.print;
-    let documents = vec![
-        squares::document(print, printed, words)?,
-        cards::document(print, printed, words)?,
-        tiles::document(print, printed, picture, words)?,
-    ];
-    Ok(Kit { documents, manifest: manifest::of(print, printed)? })
+    part_of_kit(sources, &[], &|| ())
 }
 
-/// What a document calls itself in a window's title.
-fn title(words: &Words, document: &str, printed: &Printed) -> String {
-    words.say("print-title", &[("document", document.into()), ("event", printed.name.as_str().into())])
+/// Makes only the documents that are named, or all where none is. The manifest always tells of the whole kit. `made` is
+/// called after each document, from any thread.
+///
+/// # Errors
+/// [`PrintError::Unknown`] for a name that is none of [`names`], else as [`kit`].
+pub fn part_of_kit(
+    sources: &Sources,
+    wanted: &[String],
+    made: &(dyn Fn() + Sync),
+) -> Result<Kit, PrintError> {
+    if let Some(read) = wanted.iter().find(|wanted| !names().any(|name| name == wanted.as_str())) {
+        return Err(PrintError::Unknown { read: read.clone() });
+    }
+    let manifest = manifest::of(&sources.settings.print, sources.printed)?;
+    let is_wanted = |name: &str| wanted.is_empty() || wanted.iter().any(|wanted| wanted == name);
+    let chosen: Vec<&(&str, Make)> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();
+    let documents = chosen.par_iter().with_max_len(1).map(|(_, make)| {
+        let document = make(sources);
+        made();
+        document
+    });
+    let documents = documents.collect::<Vec<_>>().into_iter().collect::<Result<_, _>>();
+    typeset::forget();
+    let mut cuts = Vec::new();
+    for (name, _) in chosen {
+        cuts.extend(cuts::of(sources, name)?);
+    }
+    Ok(Kit { documents: documents?, cuts, manifest })
 }

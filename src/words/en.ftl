@@ -34,20 +34,24 @@ help = Plans an evening where many visitors draw one picture together, prints it
 
 help-new = Makes an event folder out of a picture, and proposes a grid
 help-new-folder = The folder to make; its name becomes the evening's name unless --name says another
-help-new-picture = The picture to redraw: PNG, JPEG, WebP or TIFF. It is copied; the file itself is left alone
+help-new-picture = The picture to redraw: PNG, JPEG, WebP, TIFF or SVG. The file itself is left alone
 help-new-columns = Squares side by side
 help-new-rows = Squares one above the other
 help-new-squares = About how many squares there should be, instead of columns and rows
 help-new-name = What the evening is called
 help-new-tag = Three characters in every code of this event, of 23456789ABCDEFGHJKLMNPQRSTUVWXYZ; left out, they are drawn by lot
 help-new-colours = How many pencil colours the picture is drawn with
+help-new-pencils = A file with your own pencils: [[pencils]] with name and srgb, as in an event.toml, whose pencils can be taken over so too
+help-new-black-and-white = Draw in greys only, as many as --colours says
+help-new-fit = What happens to a picture of another shape than the wall's: crop cuts it, pad adds to it
+help-new-language = The language of all that is printed: en or es
 help-new-square-mm = Side of the paper squares
 help-new-tile-mm = Side of the tiles, the pieces of the picture that visitors are given
 help-new-paper = The paper in the printer: letter, tabloid, a4 or a3
 help-new-flip = How the printer turns the paper over: long-edge, short-edge or none
 help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
 
-new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml and { $file }.
+new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml, { $file }, and picture-preview.png to look at.
 new-squares = { $count ->
     [one] 1 square
    *[other] { $count } squares
@@ -61,8 +65,40 @@ new-nothing-lost = The whole picture is drawn.
 new-lost-sides = { $percent } % of the picture is cut away, half at the left and half at the right.
 new-lost-top-and-bottom = { $percent } % of the picture is cut away, half at the top and half at the bottom.
 new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) more on every side for the cards.
-new-coarse = A tile is only { $pixels } pixels wide, so visitors will see steps: a larger picture shows more.
-new-next = Next: look at { $folder }/event.toml, change what you like, then type “everysquare print { $folder }”.
+new-added-sides = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the left and right.
+new-added-top-and-bottom = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the top and bottom.
+new-pencils = It is drawn with { $count } pencils: { $names }. Change their names in event.toml as you like.
+new-coarse = A tile was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
+new-warn-alike = Take care: { $one } and { $other } look so much alike that they will be mixed up. Fewer colours (--colours) or pencils of your own (--pencils) help.
+new-warn-rare = Take care: { $tiles ->
+    [0] no tile needs { $pencil }
+    [one] only 1 tile needs { $pencil }
+   *[other] only { $tiles } tiles need { $pencil }
+}, so you can do without it.
+new-warn-plain = Take care: { $plain } tiles are one colour all over and only { $drawn } have something to draw. A picture with more in it, or fewer squares, is more fun.
+new-next = Next: look at { $folder }/picture-preview.png and event.toml, change what you like, then type “everysquare print { $folder }”.
+
+## colours of pencils, in words that a child knows
+
+colour-red = red
+colour-orange = orange
+colour-yellow = yellow
+colour-olive = olive green
+colour-green = green
+colour-turquoise = turquoise
+colour-blue = blue
+colour-purple = purple
+colour-pink = pink
+colour-brown = brown
+colour-cream = cream
+colour-white = white
+colour-grey = grey
+colour-black = black
+colour-very-light = very light { $colour }
+colour-light = light { $colour }
+colour-dark = dark { $colour }
+colour-very-dark = very dark { $colour }
+colour-numbered = { $colour } { $number }
 
 ## report
 
@@ -296,11 +332,45 @@ rehearse-next = Next: look at it, decide what you would change, then type “eve
 print-squares = Squares
 print-cards = Cards
 print-tiles = Tiles
+print-working = setting the pages
+print-about-squares = The fronts of squares { $labels }: blank paper with cut lines, tick marks, the label and the code.
+print-about-tiles = The tiles { $labels } of the picture, with cut lines, tick marks and their labels.
+print-about-backs = The backs of { $labels }: what each is called and which way is up.
+print-about-tile-backs = The backs of the tiles { $labels }: what each is called, which way is up, its level and its pencils.
+print-about-cards = The cards { $names }, each with its name and its code.
+print-levels = Levels
+print-pencils = Pencils
+print-ledger = Ledger
+print-wall-map = Wall map
+print-about-levels = Labels for the bags of the levels { $levels }: the level’s name and marks, how many tiles, and which.
+print-level-count = { $tiles ->
+    [one] 1 tile
+   *[other] { $tiles } tiles
+}
+print-level-more = and { $count } more
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+unit-mm = mm
+unit-inch = in
+# which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
+print-main-word = last
+print-pencils-more = + { $count }
+level-plain = plain
+level-easy = easy
+level-medium = medium
+level-hard = hard
+print-row = Row { $row }
 print-title = { $document } – { $event }
 print-actual-size = Print at 100 %, actual size – never “fit to page”
 print-page-single = { $document } · page { $page } of { $pages } · one-sided
 print-page-front-long = { $document } · page { $page } of { $pages } · two-sided, flip on long edge
 print-page-front-short = { $document } · page { $page } of { $pages } · two-sided, flip on short edge
+print-part = part { $part } of { $parts }
+print-page-folded = { $document } · page { $page } of { $pages } · cut out, fold at the dots, glue
+print-page-glued = { $document } · page { $page } of { $pages } · cut out, glue behind page { $front }
 print-page-back = { $document } · page { $page } of { $pages } · back of page { $front }
 print-event = { $tag } · { $event }
 print-ruler-mm = { $length } mm
@@ -313,9 +383,9 @@ print-card-corner-2 = corner 2 of 4 · beyond the top right
 print-card-corner-3 = corner 3 of 4 · beyond the bottom right
 print-card-corner-4 = corner 4 of 4 · beyond the bottom left
 
-help-print = Writes the kit as PDF: squares, cards and tiles, and the manifest of what was printed
+help-print = Writes the kit as PDF, and the manifest of what was printed
 help-print-folder = The event folder
-help-print-documents = Only these documents: squares, cards, tiles; left out, all of them
+help-print-documents = Only these documents, such as squares or tiles; left out, all of them
 
 print-made = Wrote { $folder }:
 print-made-two-sided = { $name }: { $pages } pages on { $sheets ->
@@ -326,18 +396,83 @@ print-made-one-sided = { $name }: { $pages ->
         [one] 1 page on 1 sheet
        *[other] { $pages } pages on { $sheets } sheets
     }, one-sided
+print-made-cuts = cuts: { $sheets ->
+        [one] 1 sheet’s
+       *[other] { $sheets } sheets’
+    } lines in mm as SVG, for a cutting machine
 print-made-manifest = manifest.json: what was printed where; “check” needs it
 print-paper-letter = letter
 print-paper-tabloid = tabloid (11 × 17 in)
 print-paper-a4 = A4
 print-paper-a3 = A3
 print-choose-one-sided = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, one-sided.
-print-choose-long-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for squares and tiles two-sided, flip on long edge.
-print-choose-short-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for squares and tiles two-sided, flip on short edge.
+print-choose-long-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for { $documents } two-sided, flip on long edge.
+print-choose-short-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for { $documents } two-sided, flip on short edge.
 print-ruler-check = Print one sheet first: its ruler must measure { $length } exactly, and each back must lie behind its front.
 print-ruler-check-one-sided = Print one sheet first: its ruler must measure { $length } exactly.
 print-codes-changed = Codes or sizes have changed since this kit was printed last: squares of that print will not be recognised, so use none of them.
 print-next = Next: cut along the lines, and try the evening out with “everysquare rehearse { $folder }”. When squares hang: “everysquare check { $folder } PHOTO”.
+
+## ledger
+
+ledger-intro = Tick a box when a tile is handed out, when its square comes back, and when that square hangs on the wall: { $tiles ->
+    [one] 1 tile.
+   *[other] { $tiles } tiles in all.
+}
+ledger-tile = Tile
+ledger-out = out
+ledger-back = back
+ledger-hung = hung
+
+## pencils
+
+pencils-intro = With { $seats ->
+    [one] 1 seat in use
+   *[other] { $seats } seats in use
+}, these pencils let nobody wait for a colour in { $percent } of 100 moments.
+pencils-number = No.
+pencils-name = Pencil
+pencils-tiles = Tiles that need it
+pencils-shared = To have, shared by all
+pencils-a-table = On each table
+pencils-all-tables = To have, if each table has its own
+pencils-sets = Either all share one store of pencils in the middle of the room, or each table keeps its own: here { $tables ->
+    [one] one table
+   *[other] { $tables } tables
+} with { $seats ->
+    [one] 1 seat
+   *[other] { $seats } seats
+}. Its own needs more pencils and less walking.
+pencils-tiles-title = Which tile needs which pencils
+pencils-tiles-intro = The numbers are those of the list above; in bold the pencil that covers most of the tile.
+
+## wall-map
+
+wall-map-squares = All squares together are { $width } wide and { $height } high.
+wall-map-with-cards = With the cards around them: { $width } wide and { $height } high.
+wall-map-hang = The lower edge of the squares hangs { $height } over the floor.
+wall-map-hang-proposed = The lower edge of the squares hangs { $height } over the floor. This is proposed; hang_mm in event.toml says another height.
+wall-map-fits = The place of { $width } by { $height } is large enough for squares and cards.
+wall-map-fits-without-cards = The place of { $width } by { $height } is large enough for the squares, but not for the cards.
+wall-map-does-not-fit = The place of { $width } by { $height } is too small for these squares.
+wall-map-alt = The wall to scale: { $columns } columns and { $rows } rows of squares with their labels, the cards around them, the floor below. The tables that follow hold all of its measures.
+wall-map-floor = floor
+wall-map-in-inches = heights over the floor and distances from the left in inches
+wall-map-in-mm = heights over the floor and distances from the left in mm
+wall-map-columns-title = Upright lines
+wall-map-columns-intro = Hang a string with a weight, or draw a faint pencil line, at these distances from the left edge of the squares.
+wall-map-column = Line
+wall-map-from-left = From the left, { $unit }
+wall-map-left-of = left of { $column }
+wall-map-right-of = right of { $column }
+wall-map-rows-title = Level lines
+wall-map-rows-intro = Stretch a string, or draw a faint pencil line, at these heights over the floor. Use a spirit level: floors slope.
+wall-map-row = Row
+wall-map-lower = Lower edge, { $unit }
+wall-map-upper = Upper edge, { $unit }
+wall-map-column-cards = Column cards, { $side } wide, hang below their columns; their upper edge touches the squares.
+wall-map-row-cards = Row cards, { $side } high, hang left of their rows; their right edge touches the squares.
+wall-map-corner-cards = Corner cards, { $ring } wide and high without their strip of words, hang beyond the four corners of the squares and touch them with one corner; the strip points away from the squares.
 
 ## check
 

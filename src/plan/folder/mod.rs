@@ -128,6 +128,15 @@ impl Folder {
         Ok(Settings::from_toml(&text)?)
     }
 
+    /// The text of an event.toml, or of a part of one, anywhere.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be read or is no text.
+    pub fn read_settings(path: &Path) -> Result<String, FolderError> {
+        let bytes = whole::read(path, MOST_SETTINGS)?;
+        String::from_utf8(bytes).map_err(|_| FolderError::NotText { path: path.to_owned() })
+    }
+
     /// Reads print/manifest.json.
     ///
     /// # Errors

@@ -20,20 +20,25 @@
 
 mod choice;
 mod error;
+mod evening;
+mod levels;
 mod read;
 mod section;
 mod write;
 
 use std::ops::RangeInclusive;
 
-use super::cell::{Cell, Grid};
+use super::cell::Grid;
 use super::code::{CodeError, Modules, QUIET_ZONE, SIDE, Tag};
-use super::level::Level;
 use super::manifest::{Printed, PrintedSquare};
 use crate::frame::{Point, float};
 
 pub use choice::Choice;
 pub use error::SettingsError;
+pub use evening::{
+    EveningSettings, HANG_MM, MINUTES, MINUTES_A_TILE, ROOM_MM, Room, SEATS, USUAL_MINUTES_A_TILE, VISITORS,
+};
+pub use levels::{BOUND, LevelSettings, USUAL_BOUNDS};
 pub use write::{NewValue, set};
 
 /// Columns and rows that a wall may have: `ZZ` is the last column with two letters.
@@ -94,26 +99,6 @@ pub enum Language {
     English,
     /// Spanish.
     Spanish,
-}
-
-/// `[levels]` and `[[tiles]]`.
-#[derive(Clone, Debug, PartialEq, Default)]
-pub struct LevelSettings {
-    /// What the four levels are called, the easiest first; `None` for the language's own words.
-    pub names: Option<[String; 4]>,
-    /// Tiles whose level the organiser decided.
-    pub decided: Vec<(Cell, Level)>,
-}
-
-/// `[evening]`: the crowd, the time, the room. What is left out is assumed, and said to be.
-#[derive(Clone, Debug, PartialEq, Default)]
-pub struct EveningSettings {
-    /// How many visitors are expected.
-    pub visitors: Option<usize>,
-    /// How long they draw, in minutes.
-    pub minutes: Option<f64>,
-    /// How many can sit and draw at once.
-    pub seats: Option<usize>,
 }
 
 /// `[picture]` and `[[pencils]]`.

@@ -8,21 +8,33 @@ use super::error::{SettingsError, syntax};
 use super::section::Section;
 use super::{
     ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM,
-    EveningSettings, LevelSettings, MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings,
-    PrintSettings, SQUARE_MM, Settings, TILE_MM,
+    MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings, PrintSettings, SQUARE_MM, Settings, TILE_MM,
 };
+use super::{evening, levels};
 use crate::plan::cell::Grid;
 use crate::plan::code::{TAG_ALPHABET, Tag};
 
 /// Every name that event.toml may hold, with the table it stands in.
-pub(super) const KNOWN: [(&str, &[&str]); 6] = [
-    ("", &["name", "tag", "language", "picture", "pencils", "wall", "code", "print"]),
+pub(super) const KNOWN: [(&str, &[&str]); 9] = [
+    (
+        "",
+        &[
+            "name", "tag", "language", "picture", "pencils", "wall", "code", "print", "levels", "tiles",
+            "evening",
+        ],
+    ),
     ("picture", &["file", "colours"]),
     ("pencils", &["name", "srgb"]),
     ("wall", &["columns", "rows", "tile_mm", "square_mm", "rows_from"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
     ("print", &["paper", "flip", "units"]),
+    ("levels", &["names", "bounds", "balanced"]),
+    ("tiles", &["label", "level"]),
+    ("evening", &["visitors", "minutes", "seats", "hang_mm", "wall", "minutes_a_tile"]),
 ];
+
+/// The names of [`KNOWN`] that are lists of tables, `[[…]]`.
+pub(super) const LISTS: [&str; 2] = ["pencils", "tiles"];
 
 impl Settings {
     /// Reads an event.toml.
@@ -43,10 +55,30 @@ impl Settings {
             grid,
             code: code(&top.section("code")?, &grid)?,
             print: print(&top.section("print")?)?,
-            levels: LevelSettings::default(),
-            evening: EveningSettings::default(),
+            levels: levels::read(&top, &grid)?,
+            evening: evening::read(&top.section("evening")?)?,
             language: top.choice("language")?.unwrap_or_default(),
         })
+    }
+}
+
+impl Pencil {
+    /// Reads the `[[pencils]]` of an event.toml, or of a file that holds nothing else.
+    ///
+    /// # Errors
+    /// [`SettingsError`] where there are none, too few, too many, or where one is refused.
+    pub fn list_from_toml(text: &str) -> Result<Vec<Self>, SettingsError> {
+        let document = Document::parse(text).map_err(|error| syntax(text, &error))?;
+        let top = Section::new(text, "", document.as_table());
+        refuse_unknown(&top)?;
+        let pencils = pencils(&top)?;
+        if pencils.is_empty() {
+            return Err(missing(
+                "[[pencils]]",
+                "name = \"leaf green\" and srgb = \"#3a8f4d\" under one for each",
+            ));
+        }
+        Ok(pencils)
     }
 }
 
@@ -54,7 +86,7 @@ fn refuse_unknown(top: &Section) -> Result<(), SettingsError> {
     for (name, known) in KNOWN {
         match name {
             "" => top.only(known)?,
-            "pencils" => top.list(name)?.iter().try_for_each(|pencil| pencil.only(known))?,
+            list if LISTS.contains(&list) => top.list(name)?.iter().try_for_each(|one| one.only(known))?,
             _ => top.section(name)?.only(known)?,
         }
     }
@@ -78,15 +110,7 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
     let allowed = "the name of a file within the event folder is allowed, such as \"picture.png\"";
     let file = section.text("file", allowed, |text| stays_inside(text).then(|| text.to_owned()))?;
     let colours = section.whole("colours", &COLOURS)?;
-    let pencils = top.list("pencils")?;
-    let pencils =
-        pencils.iter().zip(1..).map(|(own, number)| pencil(own, number)).collect::<Result<Vec<_>, _>>()?;
-    let (least, most) = (COLOURS.start(), COLOURS.end());
-    if !pencils.is_empty() && !COLOURS.contains(&pencils.len()) {
-        return Err(
-            top.refuse("pencils", format!("{} are listed, {least} to {most} are allowed", pencils.len()))
-        );
-    }
+    let pencils = pencils(top)?;
     if !pencils.is_empty() && colours.is_some_and(|colours| colours != pencils.len()) {
         let count = pencils.len();
         let allowed = format!("{count} [[pencils]] are listed: {count} is allowed, or leave colours out");
@@ -98,6 +122,19 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
         colours: colours.unwrap_or(counted),
         pencils,
     })
+}
+
+fn pencils(top: &Section) -> Result<Vec<Pencil>, SettingsError> {
+    let listed = top.list("pencils")?;
+    let pencils = listed.iter().zip(1..).map(|(own, number)| pencil(own, number));
+    let pencils = pencils.collect::<Result<Vec<_>, _>>()?;
+    let (least, most) = (COLOURS.start(), COLOURS.end());
+    if !pencils.is_empty() && !COLOURS.contains(&pencils.len()) {
+        return Err(
+            top.refuse("pencils", format!("{} are listed, {least} to {most} are allowed", pencils.len()))
+        );
+    }
+    Ok(pencils)
 }
 
 fn pencil(section: &Section, number: usize) -> Result<Pencil, SettingsError> {
@@ -183,6 +220,6 @@ fn print(section: &Section) -> Result<PrintSettings, SettingsError> {
     })
 }
 
-fn missing(name: &str, example: &str) -> SettingsError {
+pub(super) fn missing(name: &str, example: &str) -> SettingsError {
     SettingsError::Missing { name: name.to_owned(), example: example.to_owned() }
 }

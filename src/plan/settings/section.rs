@@ -2,7 +2,7 @@
 
 use std::ops::RangeInclusive;
 
-use toml_edit::{Item, TableLike};
+use toml_edit::{Item, TableLike, Value};
 
 use super::choice::Choice;
 use super::error::{SettingsError, line_of, shortened};
@@ -85,15 +85,57 @@ impl<'a> Section<'a> {
 
     /// A number of millimetres within `range`.
     pub fn millimetres(&self, name: &str, range: &RangeInclusive<f64>) -> Result<Option<f64>, SettingsError> {
+        self.number(name, range, "millimetres")
+    }
+
+    /// A number within `range`, in the unit that a refusal names.
+    pub fn number(
+        &self,
+        name: &str,
+        range: &RangeInclusive<f64>,
+        unit: &str,
+    ) -> Result<Option<f64>, SettingsError> {
         let Some(item) = self.item(name) else { return Ok(None) };
-        let whole = || item.as_integer().and_then(|value| i32::try_from(value).ok()).map(f64::from);
-        match item.as_float().or_else(whole).filter(|value| range.contains(value)) {
+        match item.as_value().and_then(real).filter(|value| range.contains(value)) {
             Some(value) => Ok(Some(value)),
             None => {
                 let (least, most) = (range.start(), range.end());
-                Err(self.refuse(name, format!("a number from {least} to {most} is allowed, in millimetres")))
+                Err(self.refuse(name, format!("a number from {least} to {most} is allowed, in {unit}")))
             }
         }
+    }
+
+    /// A list of `N` numbers that `fits`, such as `[1, 2.5]`.
+    pub fn numbers<const N: usize>(
+        &self,
+        name: &str,
+        allowed: &str,
+        fits: impl Fn(&[f64; N]) -> bool,
+    ) -> Result<Option<[f64; N]>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        let read = || item.as_array()?.iter().map(real).collect::<Option<Vec<f64>>>()?.try_into().ok();
+        read().filter(fits).map(Some).ok_or_else(|| self.refuse(name, allowed.to_owned()))
+    }
+
+    /// A list of `N` texts that `fits`, such as `["a", "b"]`.
+    pub fn texts<const N: usize>(
+        &self,
+        name: &str,
+        allowed: &str,
+        fits: impl Fn(&[String; N]) -> bool,
+    ) -> Result<Option<[String; N]>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        let own = |value: &Value| value.as_str().map(str::to_owned);
+        let read = || item.as_array()?.iter().map(own).collect::<Option<Vec<String>>>()?.try_into().ok();
+        read().filter(fits).map(Some).ok_or_else(|| self.refuse(name, allowed.to_owned()))
+    }
+
+    /// `true` or `false`.
+    pub fn yes_or_no(&self, name: &str) -> Result<Option<bool>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        item.as_bool()
+            .map(Some)
+            .ok_or_else(|| self.refuse(name, "true or false is allowed, without quotes".to_owned()))
     }
 
     /// One of a few words.
@@ -142,6 +184,12 @@ impl<'a> Section<'a> {
         let found = self.table.and_then(|table| table.get_key_value(name));
         line_of(self.text, found.and_then(|(key, item)| key.span().or_else(|| item.span())))
     }
+}
+
+/// A number with or without decimals.
+fn real(value: &Value) -> Option<f64> {
+    let whole = || value.as_integer().and_then(|value| i32::try_from(value).ok()).map(f64::from);
+    value.as_float().or_else(whole)
 }
 
 /// Where the name belongs, or the known name that is meant, if one is near; all of them otherwise.

@@ -4,8 +4,8 @@ use toml_edit::{Document, Item, TableLike, Value};
 
 use super::choice::Choice;
 use super::error::SettingsError;
-use super::read::KNOWN;
-use super::{CodeSettings, Settings};
+use super::read::{KNOWN, LISTS};
+use super::{CodeSettings, Settings, evening, levels};
 
 /// A value for [`set`].
 #[derive(Clone, Debug, PartialEq)]
@@ -55,7 +55,7 @@ impl NewValue {
 pub fn set(file: &str, path: &str, value: impl Into<NewValue>) -> Result<String, SettingsError> {
     let (section, name) = path.rsplit_once('.').unwrap_or(("", path));
     let known = KNOWN.iter().any(|(own, names)| *own == section && names.contains(&name));
-    let is_value = section != "pencils" && !KNOWN.iter().any(|(own, _)| *own == path);
+    let is_value = !LISTS.contains(&section) && !KNOWN.iter().any(|(own, _)| *own == path);
     if !known || !is_value {
         return Err(SettingsError::NoSuchSetting(path.to_owned()));
     }
@@ -111,11 +111,11 @@ fn last_value(table: &dyn TableLike) -> Option<usize> {
     values.filter_map(|(_, item)| Some(item.span()?.end)).max()
 }
 
-fn text(value: &str) -> String {
+pub(super) fn text(value: &str) -> String {
     Value::from(value).to_string()
 }
 
-fn number(value: f64) -> String {
+pub(super) fn number(value: f64) -> String {
     format!("{value:?}")
 }
 
@@ -123,8 +123,16 @@ impl Settings {
     /// A new event.toml, with comments for whoever edits it. Reads back as these settings.
     #[must_use]
     pub fn to_toml(&self) -> String {
-        [self.head(), self.picture_table(), self.wall_table(), self.code_table(), self.print_table()]
-            .join("\n")
+        let tables = [
+            self.head(),
+            self.picture_table(),
+            self.wall_table(),
+            self.code_table(),
+            self.print_table(),
+            evening::written(&self.evening),
+            levels::written(&self.levels, &self.grid),
+        ];
+        tables.join("\n")
     }
 
     fn head(&self) -> String {
@@ -223,7 +231,7 @@ impl Settings {
 }
 
 /// All words of a choice, as they are typed.
-fn quoted<T: Choice>() -> String {
+pub(super) fn quoted<T: Choice>() -> String {
     let words: Vec<String> = T::ALL.iter().map(|(_, word)| format!("\"{word}\"")).collect();
     words.join(", ")
 }

@@ -1,0 +1,145 @@
+//! `[levels]` and `[[tiles]]`: how hard each tile is, as far as the organiser decides it.
+
+use super::choice::Choice;
+use super::error::SettingsError;
+use super::read::missing;
+use super::section::Section;
+use super::write::{number, text};
+use crate::plan::cell::{Cell, Grid, column_letters};
+use crate::plan::level::Level;
+
+/// A score at which a level may begin. [`crate::picture::complexity`] says what the score is: 0 for one colour all over; a tile
+/// full of dots the size of a pencil's tip has some hundreds.
+pub const BOUND: std::ops::RangeInclusive<f64> = 0.0..=1_000.0;
+/// The scores at which easy, medium and hard begin where nothing is said; chosen by looking at the tiles of drawn pictures,
+/// sorted by score.
+pub const USUAL_BOUNDS: [f64; 3] = [0.5, 3.0, 6.0];
+/// Characters of a level's name: more do not fit the back of a tile.
+pub const LEVEL_NAME_LENGTH: usize = 16;
+
+/// `[levels]` and `[[tiles]]`.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LevelSettings {
+    /// What the four levels are called, the easiest first; `None` for the language's own words.
+    pub names: Option<[String; 4]>,
+    /// The scores at which easy, medium and hard begin, ascending; below the first a tile is plain.
+    pub bounds: [f64; 3],
+    /// Whether easy, medium and hard are made the same number of tiles, whatever the bounds.
+    pub balanced: bool,
+    /// Tiles whose level the organiser decided, in the file's order, each at most once.
+    pub decided: Vec<(Cell, Level)>,
+}
+
+impl Default for LevelSettings {
+    fn default() -> Self {
+        Self { names: None, bounds: USUAL_BOUNDS, balanced: false, decided: Vec::new() }
+    }
+}
+
+impl LevelSettings {
+    /// The level that the organiser decided on for a cell's tile.
+    #[must_use]
+    pub fn decided(&self, cell: Cell) -> Option<Level> {
+        self.decided.iter().find(|(own, _)| *own == cell).map(|(_, level)| *level)
+    }
+
+    /// The level that a word means: one of the four that every event.toml understands, or the organiser's own name for it.
+    fn named(names: Option<&[String; 4]>, word: &str) -> Option<Level> {
+        let own = names.and_then(|names| names.iter().position(|name| name == word));
+        own.map(|index| Level::ALL[index]).or_else(|| Level::named(word))
+    }
+}
+
+pub(super) fn read(top: &Section, grid: &Grid) -> Result<LevelSettings, SettingsError> {
+    let section = top.section("levels")?;
+    let names = section.texts(
+        "names",
+        &format!(
+            "four different names in quotes are allowed, the easiest first, each 1 to {LEVEL_NAME_LENGTH} characters long"
+        ),
+        are_names,
+    )?;
+    let (least, most) = (BOUND.start(), BOUND.end());
+    let bounds = section.numbers(
+        "bounds",
+        &format!("three ascending numbers from {least} to {most} are allowed: the scores at which easy, medium and hard begin"),
+        |bounds: &[f64; 3]| bounds.iter().all(|bound| BOUND.contains(bound)) && bounds[0] < bounds[1] && bounds[1] < bounds[2],
+    )?;
+    let mut decided: Vec<(Cell, Level)> = Vec::new();
+    for (tile, number) in top.list("tiles")?.iter().zip(1..) {
+        let (cell, level) = one(tile, number, names.as_ref(), grid)?;
+        if decided.iter().any(|(own, _)| *own == cell) {
+            return Err(tile.refuse("label", "this tile is listed twice: keep one of them".to_owned()));
+        }
+        decided.push((cell, level));
+    }
+    Ok(LevelSettings {
+        names,
+        bounds: bounds.unwrap_or(USUAL_BOUNDS),
+        balanced: section.yes_or_no("balanced")?.unwrap_or(false),
+        decided,
+    })
+}
+
+fn are_names(names: &[String; 4]) -> bool {
+    let fits = |name: &String| {
+        let length = name.chars().count();
+        (1..=LEVEL_NAME_LENGTH).contains(&length)
+            && name.trim() == name
+            && !name.chars().any(char::is_control)
+    };
+    let same = |a: &String, b: &String| a.to_lowercase() == b.to_lowercase();
+    names.iter().all(fits) && names.iter().enumerate().all(|(i, a)| names[..i].iter().all(|b| !same(a, b)))
+}
+
+/// One `[[tiles]]`.
+fn one(
+    tile: &Section,
+    number: usize,
+    names: Option<&[String; 4]>,
+    grid: &Grid,
+) -> Result<(Cell, Level), SettingsError> {
+    let both = "label = \"D7\" and level = \"hard\" under every [[tiles]]";
+    let which = |name: &str| missing(&format!("{name} for number {number} of the [[tiles]]"), both);
+    let last = column_letters(grid.columns - 1);
+    let rows = grid.rows;
+    let allowed =
+        format!("a tile of this wall is allowed, columns A to {last} and rows 1 to {rows}, such as \"A1\"");
+    let cell = tile.text("label", &allowed, |label| grid.cell(label))?.ok_or_else(|| which("label"))?;
+    let words = match names {
+        Some([a, b, c, d]) => format!("{a}, {b}, {c} or {d}"),
+        None => Level::words(),
+    };
+    let level = tile
+        .text("level", &format!("{words} is allowed, in quotes"), |word| LevelSettings::named(names, word))?
+        .ok_or_else(|| which("level"))?;
+    Ok((cell, level))
+}
+
+pub(super) fn written(levels: &LevelSettings, grid: &Grid) -> String {
+    let listed = |values: &[String]| values.join(", ");
+    let bounds = listed(&levels.bounds.map(number));
+    let names = match &levels.names {
+        Some(names) => format!("names = [{}]   # the easiest first\n", listed(&names.clone().map(|name| text(&name)))),
+        None => "# names = [\"plain\", \"easy\", \"medium\", \"hard\"]   # your own words for the levels, the easiest first\n"
+            .to_owned(),
+    };
+    let mut table = format!(
+        "[levels]\n\
+         {names}\
+         bounds = [{bounds}]   # the scores at which easy, medium and hard begin; “everysquare plan” shows each tile's level\n\
+         balanced = {}   # true: as many easy as medium as hard tiles, whatever their scores\n",
+        levels.balanced,
+    );
+    for (cell, level) in &levels.decided {
+        let (label, level) = (text(&grid.label(*cell)), text(level.word()));
+        table += &format!("\n[[tiles]]\nlabel = {label}\nlevel = {level}\n");
+    }
+    if levels.decided.is_empty() {
+        table += "# Where you know better, list the tile at the end of this file, like this:\n\
+                  # [[tiles]]\n\
+                  # label = \"A1\"\n\
+                  # level = \"hard\"   # plain, easy, medium or hard, or your own word for it\n";
+    }
+    table
+}
