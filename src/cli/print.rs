@@ -28,7 +28,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let settings = folder.settings()?;
     let bytes = folder.picture_bytes(&settings)?;
     let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
+        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
     let few = FewColours::chosen(&picture, &settings.picture);
     let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
     let printed = settings.printed()?;
@@ -43,7 +43,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         0 => names().count(),
         some => some,
     };
-    let bar = bar(console, steps.try_into()?, "print-working");
+    let bar = bar(console, u64::try_from(steps).unwrap_or(u64::MAX), "print-working");
     let kit = part_of_kit(&sources, &args.documents, &|| bar.inc(1));
     bar.finish_and_clear();
     let kit = kit?;
