@@ -65,6 +65,7 @@ told!(
     crate::rehearse::RehearseError,
     crate::display::JpegError,
     crate::print::TemplateError,
+    crate::print::PrintError,
 );
 
 macro_rules! in_english {
@@ -81,7 +82,6 @@ in_english!(
     crate::picture::PictureError,
     crate::picture::grid::GridError,
     crate::picture::ReduceError,
-    crate::print::PrintError,
     serde_json::Error,
     std::io::Error,
 );

@@ -8,7 +8,7 @@ use crate::picture::{FewColours, Picture, PictureFacts};
 use crate::plan::crowd::{PlanFile, SheetCount};
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Kit, PrintError, Sources, names, part_of_kit};
+use crate::print::{Kit, Overrides, Sources, known, names, part_of_kit, template_names};
 use crate::words::Sentence;
 
 /// What is typed after `everysquare print`.
@@ -18,35 +18,29 @@ pub struct Args {
     #[arg(value_name = "FOLDER")]
     pub(super) folder: PathBuf,
     /// Only these documents.
-    #[arg(value_name = "DOCUMENT", value_parser = document)]
+    #[arg(value_name = "DOCUMENT")]
     documents: Vec<String>,
 }
 
 /// Makes the kit and writes it: documents first, the manifest last, so that it never lists what does not lie there.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
+    known(&args.documents)?;
     let folder = Folder::at(&args.folder);
     let settings = folder.settings()?;
     let bytes = folder.picture_bytes(&settings)?;
     let picture =
         Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
     let few = FewColours::chosen(&picture, &settings.picture);
-    let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
-    let printed = settings.printed()?;
+    let few = if settings.picture.pencils.is_empty() { few.named(console.words()) } else { few };
     let sources = Sources {
         settings: &settings,
-        printed: &printed,
-        picture: &picture,
-        facts: &facts,
+        printed: &settings.printed()?,
+        picture: &few.to_picture(),
+        facts: &PictureFacts::of(&few, &settings.grid, &settings.levels),
         words: console.words(),
+        templates: &Overrides::new(folder.templates()?, &template_names())?,
     };
-    let steps = match args.documents.len() {
-        0 => names().count(),
-        some => some,
-    };
-    let bar = bar(console, u64::try_from(steps).unwrap_or(u64::MAX), "print-working");
-    let kit = part_of_kit(&sources, &args.documents, &|| bar.inc(1));
-    bar.finish_and_clear();
-    let kit = kit?;
+    let kit = made(&sources, &args.documents, console)?;
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
     let before = folder.manifest().ok();
@@ -65,6 +59,15 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     }
     console.say("print-next", &[("folder", folder.root().display().to_string().into())]);
     Ok(Outcome::Right)
+}
+
+/// Sets the pages, with a bar where somebody waits.
+fn made(sources: &Sources, documents: &[String], console: &Console) -> Result<Kit, CliError> {
+    let steps = if documents.is_empty() { names().count() } else { documents.len() };
+    let bar = bar(console, u64::try_from(steps).unwrap_or(u64::MAX), "print-working");
+    let kit = part_of_kit(sources, documents, &|| bar.inc(1));
+    bar.finish_and_clear();
+    Ok(kit?)
 }
 
 /// Writes the documents and the lines to cut; sheets to cut of an earlier kit, which might be more, go.
@@ -103,12 +106,6 @@ fn plan(sources: &Sources, kit: &Kit) -> Result<Vec<u8>, CliError> {
     let tiles = facts.planned(&sources.settings.grid);
     let plan = PlanFile::new(sources.settings, &facts.pencils, tiles, &sources.evening(), sheets.collect());
     Ok(plan.to_json()?)
-}
-
-/// The name of a document.
-fn document(text: &str) -> Result<String, PrintError> {
-    let known = names().find(|name| *name == text);
-    known.map(str::to_owned).ok_or_else(|| PrintError::Unknown { read: text.to_owned() })
 }
 
 /// Whether squares of either print are recognised by the other's manifest.

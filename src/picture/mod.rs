@@ -30,6 +30,7 @@ pub mod grid;
 mod label;
 pub mod name;
 mod open;
+pub mod questions;
 mod raster;
 pub mod reduce;
 mod shrink;

@@ -16,7 +16,7 @@ use serde::Serialize;
 use super::layout::Layout;
 use super::marks::{Box, Code, code_side};
 use super::page::{Heading, Page, Sheets, Sides, listed};
-use super::{Document, PrintError, Sources};
+use super::{Document, Large, PrintError, Sources};
 use crate::frame::Vector;
 use crate::plan::cards::{EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::{Card, CardKind, Printed};
@@ -75,7 +75,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let (corners, edges): (Vec<&Card>, Vec<&Card>) =
         printable(printed).partition(|card| card.kind == CardKind::Corner);
     let side = printed.grid.square_mm.min(EDGE_CARD_MOST_MM);
-    let too_large = || PrintError::too_large("card", side, 0.0, paper);
+    let too_large = || PrintError::too_large(Large::Card, side, 0.0, paper);
     let on_end = Layout::pack(paper, RING_MM, side);
     let lying = Layout::pack(paper, side, RING_MM);
     let edge_layout = on_end.into_iter().chain(lying).max_by_key(more_spots).ok_or_else(too_large)?;

@@ -15,7 +15,7 @@ use super::marks::Box;
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::tile_back::level_word;
 use super::typeset::width_mm;
-use super::{Document, PrintError, Sources};
+use super::{Document, Large, PrintError, Sources};
 use crate::frame::{float, floor_index};
 use crate::plan::Level;
 
@@ -58,7 +58,7 @@ struct Piece {
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let paper = sources.settings.print.paper;
     let layout = Layout::pack(paper, WIDTH_MM, HEIGHT_MM)
-        .ok_or_else(|| PrintError::too_large("label", WIDTH_MM, 0.0, paper))?;
+        .ok_or_else(|| PrintError::too_large(Large::Card, WIDTH_MM, 0.0, paper))?;
     let present: Vec<Level> =
         Level::ALL.into_iter().filter(|level| sources.facts.count(*level) > 0).collect();
     let heading = Heading::new(sources, "levels", Some(layout.sheets(present.len())), Sides::One);
