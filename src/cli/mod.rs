@@ -17,6 +17,7 @@ mod help;
 mod language;
 mod mistyped;
 mod new;
+mod plan;
 mod print;
 mod progress;
 mod rehearse;
@@ -78,6 +79,7 @@ struct Typed {
 enum Command {
     Tour(tour::Args),
     New(new::Args),
+    Plan(plan::Args),
     Print(print::Args),
     Rehearse(rehearse::Args),
     Check(check::Args),
@@ -101,6 +103,7 @@ impl Command {
         match self {
             Self::Tour(args) => tour::run(args, console),
             Self::New(args) => new::run(args, console),
+            Self::Plan(args) => plan::run(args, console),
             Self::Print(args) => print::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
             Self::Check(args) => check::run(args, console),

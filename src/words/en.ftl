@@ -100,6 +100,115 @@ colour-dark = dark { $colour }
 colour-very-dark = very dark { $colour }
 colour-numbered = { $colour } { $number }
 
+## lengths
+
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+
+## plan
+
+help-plan = Says what crowd, time and room mean for the picture, and what has to be there
+help-plan-folder = The event folder
+help-plan-visitors = How many visitors are expected
+help-plan-minutes = How many minutes they draw
+help-plan-seats = How many can sit and draw at once
+help-plan-wall = The place there is for the wall, such as 2.4x1.8m or 8x6ft
+help-plan-hang = Height of the wall’s lower edge over the floor, in mm; left out, it is proposed
+help-plan-save = Also writes the numbers that are typed here into event.toml
+
+plan-title = Plan for “{ $name }”
+plan-levels = Tiles by level: how many there are, and how many are finished in the time.
+plan-head-level = level
+plan-head-mark = mark
+plan-head-tiles = tiles
+plan-head-minutes = minutes each
+plan-head-finished = finished
+plan-decided = { $count ->
+    [one] 1 tile has the level that event.toml gives it.
+   *[other] { $count } tiles have the level that event.toml gives them.
+}
+plan-balanced = Levels are balanced, as event.toml asks: drawn tiles are divided into three parts of the same size.
+plan-crowd = The crowd
+plan-finish = { $visitors ->
+    [one] 1 visitor
+   *[other] { $visitors } visitors
+}, { $seats ->
+    [one] 1 seat
+   *[other] { $seats } seats
+}, { $minutes } minutes. A seat begins a new tile every { $pace } minutes, handing out included, so that about { $finish ->
+    [one] 1 tile is
+   *[other] { $finish } tiles are
+} finished in time.
+plan-assumed = Assumed, since nobody said it: { $numbers }. Type --visitors, --minutes and --seats with your own numbers.
+plan-seats-free = { $free ->
+    [one] 1 seat stays free.
+   *[other] { $free } seats stay free.
+}
+plan-fits = The picture’s { $tiles } tiles suit this crowd: { $each } for each visitor, all finished after about { $left } minutes.
+plan-too-big-for-time = The picture’s { $tiles } tiles are too many: { $by ->
+    [one] 1 of them stays
+   *[other] { $by } of them stay
+} unfinished. All of them take about { $needed } minutes.
+plan-more-seats = With { $seats } seats all of them are finished in time.
+plan-too-big-for-crowd = The picture’s { $tiles } tiles are too many: at { $most } for each visitor, { $by ->
+    [one] 1 is
+   *[other] { $by } are
+} left over.
+plan-too-small = The picture’s { $tiles } tiles are too few: { $by ->
+    [one] 1 visitor goes
+   *[other] { $by } visitors go
+} without.
+plan-without = { $without ->
+    [one] 1 visitor finishes
+   *[other] { $without } visitors finish
+} no tile, whatever the grid: these seats and minutes are enough for { $finish }. More seats or more time help, and so do easier tiles.
+plan-others = Grids that suit this crowd, the place and the picture’s shape:
+plan-others-as-well = Other grids that suit this crowd, the place and the picture’s shape as well:
+plan-head-grid = grid
+plan-head-each = for each visitor
+plan-head-size = wall
+plan-head-lost = picture cut away
+plan-others-why = { $least } to { $most } tiles suit this crowd. To take one, change columns and rows in event.toml before printing.
+plan-no-others = No other grid of such squares suits this crowd, the place and the picture’s shape.
+plan-wall = The wall
+plan-wall-size = The squares are { $width } wide and { $height } high; with the cards around them { $around_width } wide and { $around_height } high.
+plan-room-fits = That fits the place of { $width } × { $height }.
+plan-room-without-cards = In the place of { $width } × { $height } the squares fit, but not all cards around them. Cards help, nothing needs them; with squares of { $square } all would fit.
+plan-room-too-small = That does not fit the place of { $width } × { $height }. Squares of at most { $square } would: change square_mm in event.toml, or take another grid.
+plan-hang = The lower edge hangs { $hang } over the floor.
+plan-hang-proposed = Proposed: hang the lower edge { $hang } over the floor, so that adults reach as much as can be. Type --hang for another height.
+plan-head-row = row
+plan-head-upper = upper edge
+plan-head-from-5 = from 5
+plan-head-from-9 = from 9
+plan-head-seated = seated
+plan-head-adults = adults
+plan-means-floor = floor
+plan-means-stool = stool
+plan-means-ladder = ladder
+plan-means-helper = helper
+plan-reach = Who hangs a square from where. Nearly all children from 5 years on reach { $five }, from 9 on { $nine }, somebody seated { $seated }, adults { $adults }. A stool has one step of { $stool }; children stand on it only with an adult beside them, and only adults on a ladder. “helper”: somebody else hangs it.
+plan-pencils = Pencils
+plan-head-pencil = pencil
+plan-head-drawing = of drawing time
+plan-head-pencils = pencils
+plan-pencils-why = { $count } pencils in all: with { $seats ->
+    [one] 1 seat
+   *[other] { $seats } seats
+} in use, nobody waits for any colour in { $sure } % of all moments.
+plan-supplies = What else has to be there
+plan-sheets = { $count } sheets of { $paper } paper: { $documents }.
+plan-no-sheets = Sheets of paper cannot be counted: { $why }.
+plan-things = { $tape } of tape, for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; erasers: { $erasers }.
+plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
+plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
+plan-written = All numbers, and the level and colours of each tile, are in { $file }.
+plan-saved = The numbers typed here are now in { $file }.
+plan-not-saved = The numbers typed here count only this once: type --save as well to keep them in event.toml.
+
 ## report
 
 report-language = en

@@ -7,13 +7,15 @@ use super::section::Section;
 use super::write::{number, text};
 use crate::plan::cell::{Cell, Grid, column_letters};
 use crate::plan::level::Level;
+use crate::words::Words;
 
-/// A score at which a level may begin. [`crate::picture::complexity`] says what the score is: 0 for one colour all over; a tile
-/// full of dots the size of a pencil's tip has some hundreds.
+/// A score at which a level may begin; `src/picture/complexity.rs` says what the score is: 0 for one colour all over, 1 for a
+/// straight edge, some 10 for eight shapes; a tile full of dots of 1 mm has some hundreds.
 pub const BOUND: std::ops::RangeInclusive<f64> = 0.0..=1_000.0;
-/// The scores at which easy, medium and hard begin where nothing is said; chosen by looking at the tiles of drawn pictures,
-/// sorted by score.
-pub const USUAL_BOUNDS: [f64; 3] = [0.5, 3.0, 6.0];
+/// The scores at which easy, medium and hard begin where nothing is said. Chosen by looking at all 80 tiles of each of four drawn
+/// pictures (the sample, a poster, a town at night, fish), sorted by score: up to 3.5 there are one to three shapes, from 9 on
+/// many, or thin ones.
+pub const USUAL_BOUNDS: [f64; 3] = [0.5, 3.5, 9.0];
 /// Characters of a level's name: more do not fit the back of a tile.
 pub const LEVEL_NAME_LENGTH: usize = 16;
 
@@ -41,6 +43,13 @@ impl LevelSettings {
     #[must_use]
     pub fn decided(&self, cell: Cell) -> Option<Level> {
         self.decided.iter().find(|(own, _)| *own == cell).map(|(_, level)| *level)
+    }
+
+    /// What people call a level: the organiser's own name, else the language's.
+    #[must_use]
+    pub fn word(&self, level: Level, words: &Words) -> String {
+        let own = self.names.as_ref().map(|names| names[level.index()].clone());
+        own.unwrap_or_else(|| words.say(&format!("level-{}", level.word()), &[]))
     }
 
     /// The level that a word means: one of the four that every event.toml understands, or the organiser's own name for it.
