@@ -44,7 +44,7 @@ fn a_picture_becomes_an_event() {
     let copied = Picture::open(&event.picture_bytes(&settings).unwrap()).unwrap();
     assert_eq!(copied, Picture::open(sample::PICTURE_PNG).unwrap());
     let names = std::fs::read_dir(&folder).unwrap().count();
-    assert_eq!(names, 2, "event.toml and the picture, nothing else");
+    assert_eq!(names, 3, "event.toml, the picture and its preview, nothing else");
 }
 
 #[test]

@@ -6,19 +6,22 @@ use std::ops::RangeInclusive;
 use std::path::PathBuf;
 use std::str::FromStr;
 
+use super::event::Event;
+use super::mistyped::Refused;
+use super::progress::bar;
 use super::{CliError, Console, Outcome};
-use crate::picture::{FewColours, Picture, PictureFacts};
-use crate::plan::crowd::{Evening, PlanFile, SheetCount, evening};
+use crate::plan::crowd::{PlanFile, SheetCount};
 use crate::plan::settings::{HANG_MM, MINUTES, NewValue, Room, SEATS, VISITORS, set};
 use crate::plan::{Folder, Settings};
-use crate::print::{Document, Sources, kit};
+use crate::print::{Document, Sources, names, part_of_kit};
+use crate::words::{Sentence, Tell};
 
 /// What is typed after `everysquare plan`.
 #[derive(Debug, clap::Args)]
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// How many visitors.
     #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &VISITORS))]
     visitors: Option<usize>,
@@ -45,28 +48,20 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let mut settings = folder.settings()?;
     let changed = if args.save { Some(args.saved(&folder)?) } else { None };
     args.override_in(&mut settings);
-    let bytes = folder.picture_bytes(&settings)?;
-    let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
-    let facts =
-        PictureFacts::of(&FewColours::chosen(&picture, &settings.picture), &settings.grid, &settings.levels);
-    let printed = settings.printed()?;
-    let sources = Sources {
-        settings: &settings,
-        printed: &printed,
-        picture: &picture,
-        facts: &facts,
-        words: console.words(),
-    };
-    // paper is counted by setting the kit: no other count could not differ from it
-    let kit = kit(&sources).map(|kit| kit.documents);
-    let evening = evening(&settings, &facts.work());
-    let sheets = kit.as_deref().map_err(ToString::to_string);
-    let said = said::plan(&settings, &facts, &evening, sheets, console.words());
+    let event = Event::open(&folder, settings, console.words())?;
+    let sources = event.sources(console.words());
+    // paper is counted by setting the kit: any other count could differ from what comes out of the printer
+    let bar = bar(console, u64::try_from(names().count()).unwrap_or(u64::MAX), "print-working");
+    let kit = part_of_kit(&sources, &[], &|| bar.inc(1));
+    bar.finish_and_clear();
+    let documents = kit.as_ref().map_or(&[][..], |kit| &kit.documents);
+    let said =
+        said::plan(&sources, kit.as_ref().map(|_| documents).map_err(|error| error.tell(console.words())));
+    let plan = plan_json(&sources, documents)?;
     if let Some(changed) = changed {
         Folder::write_whole(&folder.event_toml(), changed.as_bytes())?;
     }
-    write_plan_json(&folder, &settings, &facts, &evening, kit.as_deref().unwrap_or_default())?;
+    Folder::write_whole(&folder.plan_json(), &plan)?;
     console.line(said.trim_end());
     console.line("");
     explain(args, &folder, console);
@@ -84,21 +79,16 @@ fn explain(args: &Args, folder: &Folder, console: &mut Console) {
     }
 }
 
-/// Writes plan.json: what is worked out for these settings and tiles, and the sheets that the kit's documents take.
-pub(super) fn write_plan_json(
-    folder: &Folder,
-    settings: &Settings,
-    facts: &PictureFacts,
-    evening: &Evening,
-    documents: &[Document],
-) -> Result<(), CliError> {
-    let count = |document: &Document| SheetCount {
+/// plan.json: what is worked out for an event's settings and tiles, and the sheets that the kit's documents take.
+pub(super) fn plan_json(sources: &Sources, documents: &[Document]) -> Result<Vec<u8>, CliError> {
+    let sheets = documents.iter().map(|document| SheetCount {
         document: document.name.trim_end_matches(".pdf").to_owned(),
         sheets: document.sheets,
-    };
-    let sheets = documents.iter().map(count).collect();
-    let plan = PlanFile::new(settings, &facts.pencils, facts.planned(&settings.grid), evening, sheets);
-    Ok(Folder::write_whole(&folder.plan_json(), &plan.to_json()?)?)
+    });
+    let facts = sources.facts;
+    let tiles = facts.planned(&sources.settings.grid);
+    let plan = PlanFile::new(sources.settings, &facts.pencils, tiles, &sources.evening(), sheets.collect());
+    Ok(plan.to_json()?)
 }
 
 impl Args {
@@ -117,9 +107,7 @@ impl Args {
     /// event.toml with the typed numbers in it.
     fn saved(&self, folder: &Folder) -> Result<String, CliError> {
         if self.given().next().is_none() {
-            return Err(CliError::new(
-                "--save keeps the numbers that are typed with it: add --visitors, --minutes, --seats, --wall or --hang",
-            ));
+            return Err(CliError::new(Sentence::new("error-plan-nothing-to-save")));
         }
         let text = folder.event_text()?;
         Ok(self.given().try_fold(text, |text, (name, value)| set(&text, name, value))?)
@@ -136,20 +124,24 @@ impl Args {
     }
 }
 
-fn whole(text: &str, range: &RangeInclusive<usize>) -> Result<usize, String> {
-    within(text, range)
-        .ok_or_else(|| format!("a whole number from {} to {} is allowed", range.start(), range.end()))
+fn whole(text: &str, range: &RangeInclusive<usize>) -> Result<usize, Refused> {
+    let allowed = || {
+        let (least, most) = (range.start().to_string(), range.end().to_string());
+        Sentence::new("typed-whole-range").with("least", least).with("most", most)
+    };
+    within(text, range).ok_or_else(|| Refused::new(allowed()))
 }
 
-fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, String> {
-    within(text, range)
-        .ok_or_else(|| format!("a number from {} to {} is allowed", range.start(), range.end()))
+fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {
+    let allowed =
+        || Sentence::new("typed-number-range").with("least", *range.start()).with("most", *range.end());
+    within(text, range).ok_or_else(|| Refused::new(allowed()))
 }
 
 fn within<T: FromStr + PartialOrd>(text: &str, range: &RangeInclusive<T>) -> Option<T> {
     text.parse().ok().filter(|value| range.contains(value))
 }
 
-fn room(text: &str) -> Result<Room, String> {
-    Room::read(text).ok_or_else(|| Room::ALLOWED.to_owned())
+fn room(text: &str) -> Result<Room, Refused> {
+    Room::read(text).ok_or_else(|| Refused::new(Sentence::new("typed-room")))
 }

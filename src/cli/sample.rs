@@ -4,19 +4,42 @@
 
 use crate::plan::Folder;
 use crate::plan::folder::FolderError;
+use crate::plan::settings::{Choice, Language, SettingsError, set};
+use crate::words::Words;
 
 /// Its settings.
 pub const EVENT_TOML: &str = include_str!("../../samples/harbour-evening/event.toml");
 /// Its picture: hot-air balloons over a river with a bridge, in six flat colours, 960 × 768 pixels for 10 × 8 tiles.
 pub const PICTURE_PNG: &[u8] = include_bytes!("../../samples/harbour-evening/picture.png");
 
-/// Writes the sample into a folder, the picture first, so that there is no event without one.
+/// Its settings in a language, with the name that the words of that language give it; the file itself is English.
+///
+/// # Errors
+/// [`SettingsError`] where the words hold no name for it.
+pub fn event_toml(language: Language) -> Result<String, SettingsError> {
+    if language == Language::English {
+        return Ok(EVENT_TOML.to_owned());
+    }
+    let name = Words::of(language.word()).say("tour-event-name", &[]);
+    set(&set(EVENT_TOML, "name", name.as_str())?, "language", language.word())
+}
+
+/// Writes the sample into a folder, in English.
 ///
 /// # Errors
 /// [`FolderError`] where a file cannot be written.
 pub fn write_to(folder: &Folder) -> Result<(), FolderError> {
+    write_in(folder, Language::English)
+}
+
+/// Writes the sample into a folder, the picture first, so that there is no event without one.
+///
+/// # Errors
+/// [`FolderError`] where a file cannot be written.
+pub fn write_in(folder: &Folder, language: Language) -> Result<(), FolderError> {
+    let event = event_toml(language)?;
     Folder::write_whole(&folder.root().join("picture.png"), PICTURE_PNG)?;
-    Folder::write_whole(&folder.event_toml(), EVENT_TOML.as_bytes())
+    Folder::write_whole(&folder.event_toml(), event.as_bytes())
 }
 
 #[cfg(test)]
@@ -24,6 +47,16 @@ mod tests {
     use super::*;
     use crate::picture::Picture;
     use crate::plan::Settings;
+
+    #[test]
+    fn the_sample_speaks_the_language_that_is_asked_for() {
+        let english = Settings::from_toml(&event_toml(Language::English).unwrap()).unwrap();
+        assert_eq!(english.language, Language::English);
+        assert_eq!(english.name, Words::english().say("tour-event-name", &[]));
+        let spanish = Settings::from_toml(&event_toml(Language::Spanish).unwrap()).unwrap();
+        assert_eq!(spanish.language, Language::Spanish);
+        assert_eq!(spanish.name, "Velada en la biblioteca del puerto");
+    }
 
     #[test]
     fn the_sample_is_an_event() {

@@ -18,19 +18,35 @@
 //! assert_eq!((tile.top_left.x, tile.top_left.y, tile.side.value()), (20.0, 0.0, 20.0));
 //! ```
 
+mod choose;
+mod clean;
+pub mod colour;
 pub mod complexity;
+pub mod css;
 pub mod facts;
 pub mod few;
+pub mod fit;
 pub mod grid;
+mod label;
+pub mod name;
 mod open;
+pub mod questions;
+mod raster;
+pub mod reduce;
+mod shrink;
+mod svg;
 mod tiles;
+mod vote;
+pub mod warnings;
 
 use image::RgbImage;
 
 pub use facts::{PictureFacts, TileFacts};
 pub use few::FewColours;
+pub use fit::Fit;
 pub use grid::{Proposal, Wish, propose};
-pub use open::PictureError;
+pub use open::{Opened, PictureError};
+pub use reduce::{Pencils, ReduceError, Reduced, Wanted, reduce};
 pub use tiles::{Crop, Tile};
 
 /// The picture, in the colours it is drawn with.

@@ -16,9 +16,9 @@ use serde::Serialize;
 use super::layout::Layout;
 use super::marks::{Box, Code, code_side};
 use super::page::{Heading, Page, Sheets, Sides, listed};
-use super::{Document, PrintError, Sources};
+use super::{Document, Large, PrintError, Sources};
 use crate::frame::Vector;
-use crate::plan::cards::RING_MM;
+use crate::plan::cards::{EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::{Card, CardKind, Printed};
 use crate::words::Words;
 
@@ -74,8 +74,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let paper = settings.print.paper;
     let (corners, edges): (Vec<&Card>, Vec<&Card>) =
         printable(printed).partition(|card| card.kind == CardKind::Corner);
-    let side = printed.grid.square_mm;
-    let too_large = || PrintError::too_large("card", side, 0.0, paper);
+    let side = printed.grid.square_mm.min(EDGE_CARD_MOST_MM);
+    let too_large = || PrintError::too_large(Large::Card, side, 0.0, paper);
     let on_end = Layout::pack(paper, RING_MM, side);
     let lying = Layout::pack(paper, side, RING_MM);
     let edge_layout = on_end.into_iter().chain(lying).max_by_key(more_spots).ok_or_else(too_large)?;
@@ -112,9 +112,11 @@ fn piece(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
 }
 
 fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
-    let side = printed.grid.square_mm;
+    let cell = printed.grid.square_mm;
+    let side = cell.min(EDGE_CARD_MOST_MM);
     let Vector { y: wall_height, .. } = printed.grid.size();
-    let own = |along: f64| along - (along / side).floor() * side; // from the card's edge instead of the wall's
+    // from the edge of the card, which stands in the middle of its cell, instead of the wall's
+    let own = |along: f64| along - (along / cell).floor() * cell - (cell - side) / 2.0;
     let column = card.kind == CardKind::Column;
     let (size, x, y) = if column {
         ([side, RING_MM], own(card.centre.x), card.centre.y - wall_height)

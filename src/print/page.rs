@@ -121,7 +121,7 @@ impl<S: Serialize, P: Serialize> Sheets<S, P> {
     pub fn document(self, sources: &Sources) -> Result<Document, PrintError> {
         let Self { name, template, shared, pages, pictures, two_sided } = self;
         let data = SheetsData { common: Common::of(sources, name), shared: &shared, pages: &pages };
-        let (bytes, count) = typeset::pdf(name, template, &data, pictures)?;
+        let (bytes, count) = typeset::pdf(sources.templates, name, template, &data, pictures)?;
         let sheets = if two_sided { count.div_ceil(2) } else { count };
         let bytes = with_hints(bytes, sources.settings.print.flip, two_sided);
         Ok(Document { name: format!("{name}.pdf"), bytes, pages: count, sheets, two_sided })
@@ -142,7 +142,7 @@ impl<C: Serialize> Reading<C> {
             marks: [PAGE_MARK, PAGES_MARK],
             content: &content,
         };
-        let (bytes, pages) = typeset::pdf(name, template, &data, pictures)?;
+        let (bytes, pages) = typeset::pdf(sources.templates, name, template, &data, pictures)?;
         let bytes = with_hints(bytes, sources.settings.print.flip, false);
         Ok(Document { name: format!("{name}.pdf"), bytes, pages, sheets: pages, two_sided: false })
     }
@@ -208,7 +208,7 @@ impl<'a> Heading<'a> {
     }
 
     /// The strip in a place. Without a page, templates fill in its number.
-    fn words(&self, area: Area, upright: bool, page: Option<(usize, bool)>) -> StripWords {
+    pub fn words(&self, area: Area, upright: bool, page: Option<(usize, bool)>) -> StripWords {
         let Sources { settings, words, .. } = self.sources;
         let tag = settings.tag.to_string();
         let event = [("event", settings.name.as_str().into()), ("tag", tag.into())];

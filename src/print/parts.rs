@@ -68,11 +68,6 @@ impl Division {
         Some(Self { across, down, width, height, layout: Layout::pack(paper, width, height)? })
     }
 
-    /// Whether the square is printed in one piece.
-    pub fn is_whole(&self) -> bool {
-        self.across * self.down == 1
-    }
-
     /// All parts, row by row from the top.
     pub fn parts(&self) -> Vec<Part> {
         (0..self.down).flat_map(|row| (0..self.across).map(move |column| self.part(column, row))).collect()

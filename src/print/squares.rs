@@ -6,7 +6,7 @@ use super::layout::{Area, Layout};
 use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::parts::{Division, Part};
-use super::{Document, PrintError, Sources};
+use super::{Document, Large, PrintError, Sources};
 use crate::frame::Point;
 use crate::plan::settings::{Flip, PrintSettings};
 use crate::plan::{Printed, PrintedSquare};
@@ -73,7 +73,7 @@ pub(super) fn division(settings: &PrintSettings, printed: &Printed) -> Result<Di
     let side = printed.grid.square_mm;
     let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
     Division::of(side, settings.paper, &quiet)
-        .ok_or_else(|| PrintError::too_large("square", side, 0.0, settings.paper))
+        .ok_or_else(|| PrintError::too_large(Large::Square, side, 0.0, settings.paper))
 }
 
 /// The page, from 0, on which each square's code lies, and where the square lies on it; of a square in parts most lies
@@ -185,8 +185,8 @@ fn shared(division: &Division, printed: &Printed, words: &Words) -> Shared {
         PartData {
             size: [division.width, division.height],
             ticks: own.map(moved).collect(),
-            quiet: has_code.then(|| Box { x: quiet.x - dx, y: quiet.y - dy, ..quiet }),
-            label: has_code.then(|| Label { x: label.x - dx, y: label.y - dy, ends: label.ends }),
+            quiet: has_code.then_some(Box { x: quiet.x - dx, y: quiet.y - dy, ..quiet }),
+            label: has_code.then_some(Label { x: label.x - dx, y: label.y - dy, ends: label.ends }),
             seams: part.seams,
             matches: part.matches,
             strip: part.strip,

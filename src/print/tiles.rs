@@ -26,7 +26,7 @@ use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::tile_back::{Back, Backs};
 use super::typeset::Image;
-use super::{Document, PrintError, Sources};
+use super::{Document, Large, PrintError, Sources};
 use crate::frame::{Point, Vector, ceil_index, float, floor_index};
 use crate::picture::{Picture, TileFacts};
 use crate::plan::settings::{Flip, PrintSettings};
@@ -90,7 +90,7 @@ pub(super) fn places(settings: &PrintSettings, printed: &Printed) -> Result<Plac
         return Ok(Places { layout, beside: true });
     }
     let layout = Layout::pack(settings.paper, side, side)
-        .ok_or_else(|| PrintError::too_large("tile", printed.grid.tile_mm, BORDER_MM, settings.paper))?;
+        .ok_or_else(|| PrintError::too_large(Large::Tile, printed.grid.tile_mm, BORDER_MM, settings.paper))?;
     Ok(Places { layout, beside: false })
 }
 

@@ -19,7 +19,7 @@ use typst::{Library, LibraryExt, World};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
-use super::PrintError;
+use super::{Overrides, PrintError};
 use crate::frame::MM_PER_INCH;
 
 /// Atkinson Hyperlegible, made so that 0 and O, 1 and I and l differ (fonts/OFL.txt).
@@ -28,8 +28,17 @@ const FONT_FILES: [&[u8]; 2] = [
     include_bytes!("fonts/AtkinsonHyperlegible-Bold.ttf"),
 ];
 
-/// What every template imports.
-const COMMON: &str = include_str!("templates/common.typ");
+/// What templates import, by name: what all of them share; drawings; headings, lists and tables of pages to read.
+const IMPORTED: [(&str, &str); 3] = [
+    ("common", include_str!("templates/common.typ")),
+    ("drawings", include_str!("templates/drawings.typ")),
+    ("blocks", include_str!("templates/blocks.typ")),
+];
+
+/// The names of the templates that others import.
+pub(super) fn imported() -> impl Iterator<Item = &'static str> {
+    IMPORTED.iter().map(|(name, _)| *name)
+}
 
 static FONTS: LazyLock<Vec<Font>> =
     LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
@@ -99,14 +108,16 @@ fn is_flat(pixels: &RgbImage) -> bool {
 /// # Errors
 /// [`PrintError::Typeset`] where the template and its data do not fit each other: a fault of the program.
 pub(super) fn pdf(
+    own: &Overrides,
     name: &'static str,
     template: &'static str,
     data: &impl serde::Serialize,
     pictures: Vec<Image>,
 ) -> Result<(Vec<u8>, usize), PrintError> {
     let data = serde_json::to_vec(data).map_err(|error| PrintError::Typeset(error.to_string()))?;
-    let sheet = Sheet::new(name, template, data, pictures)?;
-    let document = typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| explain(&faults))?;
+    let sheet = Sheet::new(own, name, template, data, pictures)?;
+    let document =
+        typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| sheet.explain(own, &faults))?;
     let options = PdfOptions {
         ident: Smart::Auto,
         creator: Smart::Custom(Some("Everysquare".to_owned())),
@@ -117,7 +128,7 @@ pub(super) fn pdf(
         tagged: true,
         pretty: false,
     };
-    let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| explain(&faults))?;
+    let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| sheet.explain(own, &faults))?;
     Ok((bytes, document.pages().len()))
 }
 
@@ -126,26 +137,33 @@ pub(super) fn forget() {
     comemo::evict(0);
 }
 
-/// The first thing that a template stumbled over.
-fn explain(faults: &[SourceDiagnostic]) -> PrintError {
-    let said = faults.first().map_or_else(String::new, |fault| {
-        let hints = fault.hints.iter().map(|hint| format!("; {}", hint.v)).collect::<String>();
-        format!("{}{hints}", fault.message)
-    });
-    PrintError::Typeset(said)
-}
-
 /// All that a template can see.
 struct Sheet {
+    name: &'static str,
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     main: Source,
-    common: Source,
+    imported: Vec<Source>,
 }
 
 impl Sheet {
+    /// The first thing that a template stumbled over, and whose template that was.
+    fn explain(&self, own: &Overrides, faults: &[SourceDiagnostic]) -> PrintError {
+        let imported = imported().zip(self.imported.iter().map(Source::id));
+        let files: Vec<_> = std::iter::once((self.name, self.main.id())).chain(imported).collect();
+        if let Some(error) = own.blamed(faults, self, &files) {
+            return PrintError::Template(error);
+        }
+        let said = faults.first().map_or_else(String::new, |fault| {
+            let hints = fault.hints.iter().map(|hint| format!("; {}", hint.v)).collect::<String>();
+            format!("{}{hints}", fault.message)
+        });
+        PrintError::Typeset(said)
+    }
+
     fn new(
-        name: &str,
+        own: &Overrides,
+        name: &'static str,
         template: &'static str,
         data: Vec<u8>,
         pictures: Vec<Image>,
@@ -156,10 +174,16 @@ impl Sheet {
             .map(|(name, value)| (Str::from(name), value))
             .collect::<Dict>();
         Ok(Self {
+            name,
             library: LazyHash::new(Library::builder().with_inputs(inputs).build()),
             book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
-            main: Source::new(file(&format!("{name}.typ"))?, template.to_owned()),
-            common: Source::new(file("common.typ")?, COMMON.to_owned()),
+            main: Source::new(file(&format!("{name}.typ"))?, own.text(name, template).to_owned()),
+            imported: IMPORTED
+                .iter()
+                .map(|(name, text)| {
+                    Ok(Source::new(file(&format!("{name}.typ"))?, own.text(name, text).to_owned()))
+                })
+                .collect::<Result<_, PrintError>>()?,
         })
     }
 }
@@ -201,8 +225,8 @@ impl World for Sheet {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        [&self.main, &self.common]
-            .into_iter()
+        std::iter::once(&self.main)
+            .chain(&self.imported)
             .find(|source| source.id() == id)
             .cloned()
             .ok_or(FileError::AccessDenied)

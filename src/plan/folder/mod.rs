@@ -8,6 +8,7 @@
 //!   checks/<time>/         one folder a check
 //!   display/               the comparison prints
 //!   rehearsals/            made photos to practise with, and the truth about them
+//!   templates/             the organiser's own, in place of the program's: words.ftl, and typst templates by name
 //! ```
 //!
 //! A file appears whole or not at all: [`Folder::write_whole`] writes beside it and renames, [`CheckFolder`] does the same
@@ -18,11 +19,13 @@ use std::path::{Path, PathBuf};
 use super::cell::Grid;
 use super::manifest::{Manifest, Printed};
 use super::settings::Settings;
+use crate::words::Sentence;
 
 mod error;
+mod own;
 mod whole;
 
-pub use error::FolderError;
+pub use error::{FolderError, Why};
 pub use whole::CheckFolder;
 
 /// Bytes of an event.toml; a long one has 5 kB.
@@ -138,6 +141,15 @@ impl Folder {
         String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })
     }
 
+    /// The text of an event.toml, or of a part of one, anywhere.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be read or is no text.
+    pub fn read_settings(path: &Path) -> Result<String, FolderError> {
+        let bytes = whole::read(path, MOST_SETTINGS)?;
+        String::from_utf8(bytes).map_err(|_| FolderError::NotText { path: path.to_owned() })
+    }
+
     /// Reads print/manifest.json.
     ///
     /// # Errors
@@ -213,6 +225,10 @@ impl Folder {
 }
 
 /// What of an event is on its paper, for comparison.
-fn described(tag: &str, grid: &Grid) -> String {
-    format!("{tag}, {} × {} squares of {} mm", grid.columns, grid.rows, grid.square_mm)
+fn described(tag: &str, grid: &Grid) -> Sentence {
+    Sentence::new("error-folder-described")
+        .with("tag", tag)
+        .with("columns", grid.columns.to_string())
+        .with("rows", grid.rows.to_string())
+        .with("side", grid.square_mm)
 }

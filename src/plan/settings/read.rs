@@ -62,6 +62,26 @@ impl Settings {
     }
 }
 
+impl Pencil {
+    /// Reads the `[[pencils]]` of an event.toml, or of a file that holds nothing else.
+    ///
+    /// # Errors
+    /// [`SettingsError`] where there are none, too few, too many, or where one is refused.
+    pub fn list_from_toml(text: &str) -> Result<Vec<Self>, SettingsError> {
+        let document = Document::parse(text).map_err(|error| syntax(text, &error))?;
+        let top = Section::new(text, "", document.as_table());
+        refuse_unknown(&top)?;
+        let pencils = pencils(&top)?;
+        if pencils.is_empty() {
+            return Err(missing(
+                "[[pencils]]",
+                "name = \"leaf green\" and srgb = \"#3a8f4d\" under one for each",
+            ));
+        }
+        Ok(pencils)
+    }
+}
+
 fn refuse_unknown(top: &Section) -> Result<(), SettingsError> {
     for (name, known) in KNOWN {
         match name {
@@ -90,15 +110,7 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
     let allowed = "the name of a file within the event folder is allowed, such as \"picture.png\"";
     let file = section.text("file", allowed, |text| stays_inside(text).then(|| text.to_owned()))?;
     let colours = section.whole("colours", &COLOURS)?;
-    let pencils = top.list("pencils")?;
-    let pencils =
-        pencils.iter().zip(1..).map(|(own, number)| pencil(own, number)).collect::<Result<Vec<_>, _>>()?;
-    let (least, most) = (COLOURS.start(), COLOURS.end());
-    if !pencils.is_empty() && !COLOURS.contains(&pencils.len()) {
-        return Err(
-            top.refuse("pencils", format!("{} are listed, {least} to {most} are allowed", pencils.len()))
-        );
-    }
+    let pencils = pencils(top)?;
     if !pencils.is_empty() && colours.is_some_and(|colours| colours != pencils.len()) {
         let count = pencils.len();
         let allowed = format!("{count} [[pencils]] are listed: {count} is allowed, or leave colours out");
@@ -110,6 +122,19 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
         colours: colours.unwrap_or(counted),
         pencils,
     })
+}
+
+fn pencils(top: &Section) -> Result<Vec<Pencil>, SettingsError> {
+    let listed = top.list("pencils")?;
+    let pencils = listed.iter().zip(1..).map(|(own, number)| pencil(own, number));
+    let pencils = pencils.collect::<Result<Vec<_>, _>>()?;
+    let (least, most) = (COLOURS.start(), COLOURS.end());
+    if !pencils.is_empty() && !COLOURS.contains(&pencils.len()) {
+        return Err(
+            top.refuse("pencils", format!("{} are listed, {least} to {most} are allowed", pencils.len()))
+        );
+    }
+    Ok(pencils)
 }
 
 fn pencil(section: &Section, number: usize) -> Result<Pencil, SettingsError> {

@@ -7,6 +7,7 @@ use toml_edit::{Item, TableLike, Value};
 use super::choice::Choice;
 use super::error::{SettingsError, line_of, shortened};
 use super::read::KNOWN;
+use crate::words::Sentence;
 
 /// One table and where it stands.
 #[derive(Copy, Clone)]
@@ -64,7 +65,7 @@ impl<'a> Section<'a> {
                 line: self.line(name),
                 read: shortened(name),
                 section: self.name.to_owned(),
-                hint: hint(name, known),
+                hint: hint(name, known).into(),
             }),
         }
     }
@@ -158,7 +159,7 @@ impl<'a> Section<'a> {
     }
 
     /// The error that the setting `name`, as it stands, is refused with.
-    pub fn refuse(&self, name: &str, allowed: String) -> SettingsError {
+    pub fn refuse(&self, name: &str, allowed: impl Into<Sentence>) -> SettingsError {
         let value =
             self.item(name).and_then(Item::span).and_then(|span| self.text.get(span)).unwrap_or_default();
         let first_line = value.lines().next().unwrap_or_default().trim();
@@ -167,7 +168,7 @@ impl<'a> Section<'a> {
         } else {
             format!("{name} = {}", shortened(first_line))
         };
-        SettingsError::Refused { line: self.line(name), read, allowed }
+        SettingsError::Refused { line: self.line(name), read, allowed: allowed.into() }
     }
 
     fn is_table(&self, name: &str) -> bool {
