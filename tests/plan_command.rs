@@ -91,6 +91,7 @@ fn what_is_saved_is_kept_with_all_comments() {
         (Some(70), None, Some(20), Some(600.0))
     );
     assert_eq!(evening.wall.unwrap().width_mm, 2_438.4);
+    assert!(after.contains("wall = \"8x6ft\"\n"), "in the unit that was typed: {after}");
     let (_, out, _) = everysquare(&["plan", at]);
     assert!(
         out.contains("70 visitors, 20 seats, 90 minutes") && out.contains("nobody said it: minutes."),

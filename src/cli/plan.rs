@@ -32,14 +32,21 @@ pub struct Args {
     #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &SEATS))]
     seats: Option<usize>,
     /// The place for the wall.
-    #[arg(long, value_name = "SIZE", value_parser = room)]
-    wall: Option<Room>,
+    #[arg(long, value_name = "SIZE", value_parser = place)]
+    wall: Option<Place>,
     /// The wall's lower edge over the floor.
     #[arg(long, value_name = "MM", allow_negative_numbers = true, value_parser = |text: &str| number(text, &HANG_MM))]
     hang: Option<f64>,
     /// Keep the numbers.
     #[arg(long)]
     save: bool,
+}
+
+/// The place for the wall, as it was typed: event.toml keeps the unit.
+#[derive(Clone, Debug)]
+struct Place {
+    room: Room,
+    typed: String,
 }
 
 /// Works everything out, writes plan.json and, where that was asked for, event.toml; says it.
@@ -98,7 +105,7 @@ impl Args {
             ("evening.visitors", self.visitors.map(NewValue::Whole)),
             ("evening.minutes", self.minutes.map(NewValue::Number)),
             ("evening.seats", self.seats.map(NewValue::Whole)),
-            ("evening.wall", self.wall.map(|room| NewValue::Text(room.written()))),
+            ("evening.wall", self.wall.as_ref().map(|place| NewValue::Text(place.typed.clone()))),
             ("evening.hang_mm", self.hang.map(NewValue::Number)),
         ];
         all.into_iter().filter_map(|(name, value)| Some((name, value?)))
@@ -119,7 +126,7 @@ impl Args {
         evening.visitors = self.visitors.or(evening.visitors);
         evening.minutes = self.minutes.or(evening.minutes);
         evening.seats = self.seats.or(evening.seats);
-        evening.wall = self.wall.or(evening.wall);
+        evening.wall = self.wall.as_ref().map(|place| place.room).or(evening.wall);
         evening.hang_mm = self.hang.or(evening.hang_mm);
     }
 }
@@ -142,6 +149,7 @@ fn within<T: FromStr + PartialOrd>(text: &str, range: &RangeInclusive<T>) -> Opt
     text.parse().ok().filter(|value| range.contains(value))
 }
 
-fn room(text: &str) -> Result<Room, Refused> {
-    Room::read(text).ok_or_else(|| Refused::new(Sentence::new("typed-room")))
+fn place(text: &str) -> Result<Place, Refused> {
+    let room = Room::read(text).ok_or_else(|| Refused::new(Sentence::new("typed-room")))?;
+    Ok(Place { room, typed: text.trim().to_owned() })
 }
