@@ -34,6 +34,7 @@ pub mod questions;
 mod raster;
 pub mod reduce;
 mod shrink;
+mod svg;
 mod tiles;
 mod vote;
 pub mod warnings;
@@ -44,7 +45,7 @@ pub use facts::{PictureFacts, TileFacts};
 pub use few::FewColours;
 pub use fit::Fit;
 pub use grid::{Proposal, Wish, propose};
-pub use open::PictureError;
+pub use open::{Opened, PictureError};
 pub use reduce::{Pencils, ReduceError, Reduced, Wanted, reduce};
 pub use tiles::{Crop, Tile};
 

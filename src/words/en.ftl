@@ -26,15 +26,6 @@ error-words-reference = only what the program fills in may stand in braces, such
 error-words-control = this line holds a control character: delete it and type it again
 error-words-depth = too many braces stand in each other here
 
-## states of a cell
-
-state-right = right
-state-wrong = wrong
-state-turned = turned
-state-empty = empty
-state-unread = unread
-state-unseen = unseen
-
 ## program
 
 help = Plans an evening where many visitors draw one picture together, prints its kit, and reads a photo of the wall
@@ -53,13 +44,13 @@ help-new-colours = How many pencil colours the picture is drawn with
 help-new-pencils = A file with your own pencils: [[pencils]] with name and srgb, as in an event.toml, whose pencils can be taken over so too
 help-new-black-and-white = Draw in greys only, as many as --colours says
 help-new-fit = What happens to a picture of another shape than the wall's: crop cuts it, pad adds to it
-help-new-language = The language of all that is printed: en or es
 help-new-square-mm = Side of the paper squares
 help-new-tile-mm = Side of the tiles, the pieces of the picture that visitors are given
 help-new-paper = The paper in the printer: letter, tabloid, a4 or a3
 help-new-flip = How the printer turns the paper over: long-edge, short-edge or none
 help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
 
+new-usual-name = Open evening
 new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml, { $file }, and picture-preview.png to look at.
 new-squares = { $count ->
     [one] 1 square
@@ -109,6 +100,107 @@ colour-dark = dark { $colour }
 colour-very-dark = very dark { $colour }
 colour-numbered = { $colour } { $number }
 
+## plan
+
+help-plan = Says what crowd, time and room mean for the picture, and what has to be there
+help-plan-folder = The event folder
+help-plan-visitors = How many visitors are expected
+help-plan-minutes = How many minutes they draw
+help-plan-seats = How many can sit and draw at once
+help-plan-wall = The place there is for the wall, such as 2.4x1.8m or 8x6ft
+help-plan-hang = Height of the wall’s lower edge over the floor, in mm; left out, it is proposed
+help-plan-save = Also writes the numbers that are typed here into event.toml
+
+plan-title = Plan for “{ $name }”
+plan-levels = Tiles by level: how many there are, and how many are finished in the time.
+plan-head-level = level
+plan-head-mark = mark
+plan-head-tiles = tiles
+plan-head-minutes = minutes each
+plan-head-finished = finished
+plan-decided = { $count ->
+    [one] 1 tile has the level that event.toml gives it.
+   *[other] { $count } tiles have the level that event.toml gives them.
+}
+plan-balanced = Levels are balanced, as event.toml asks: drawn tiles are divided into three parts of the same size.
+plan-crowd = The crowd
+plan-finish = { $visitors ->
+    [one] 1 visitor
+   *[other] { $visitors } visitors
+}, { $seats ->
+    [one] 1 seat
+   *[other] { $seats } seats
+}, { $minutes } minutes. A seat begins a new tile every { $pace } minutes, handing out included, so that about { $finish ->
+    [one] 1 tile is
+   *[other] { $finish } tiles are
+} finished in time.
+plan-assumed = Assumed, since nobody said it: { $numbers }. Type --visitors, --minutes and --seats with your own numbers.
+plan-seats-free = { $free ->
+    [one] 1 seat stays free.
+   *[other] { $free } seats stay free.
+}
+plan-fits = The picture’s { $tiles } tiles suit this crowd: { $each } for each visitor, all finished after about { $left } minutes.
+plan-too-big-for-time = The picture’s { $tiles } tiles are too many: { $by ->
+    [one] 1 of them stays
+   *[other] { $by } of them stay
+} unfinished. All of them take about { $needed } minutes.
+plan-more-seats = With { $seats } seats all of them are finished in time.
+plan-too-big-for-crowd = The picture’s { $tiles } tiles are too many: at { $most } for each visitor, { $by ->
+    [one] 1 is
+   *[other] { $by } are
+} left over.
+plan-too-small = The picture’s { $tiles } tiles are too few: { $by ->
+    [one] 1 visitor goes
+   *[other] { $by } visitors go
+} without.
+plan-without = { $without ->
+    [one] 1 visitor finishes
+   *[other] { $without } visitors finish
+} no tile, whatever the grid: these seats and minutes are enough for { $finish }. More seats or more time help, and so do easier tiles.
+plan-others = Grids that suit this crowd, the place and the picture’s shape:
+plan-others-as-well = Other grids that suit this crowd, the place and the picture’s shape as well:
+plan-head-grid = grid
+plan-head-each = for each visitor
+plan-head-size = wall
+plan-head-lost = picture cut away
+plan-others-why = { $least } to { $most } tiles suit this crowd. To take one, change columns and rows in event.toml before printing.
+plan-no-others = No other grid of such squares suits this crowd, the place and the picture’s shape.
+plan-wall = The wall
+plan-wall-size = The squares are { $width } wide and { $height } high; with the cards around them { $around_width } wide and { $around_height } high.
+plan-room-fits = That fits the place of { $width } × { $height }.
+plan-room-without-cards = In the place of { $width } × { $height } the squares fit, but not all cards around them. Cards help, nothing needs them; with squares of { $square } all would fit.
+plan-room-too-small = That does not fit the place of { $width } × { $height }. Squares of at most { $square } would: change square_mm in event.toml, or take another grid.
+plan-hang = The lower edge hangs { $hang } over the floor.
+plan-hang-proposed = Proposed: hang the lower edge { $hang } over the floor, so that adults reach as much as can be. Type --hang for another height.
+plan-head-row = row
+plan-head-upper = upper edge
+plan-head-from-5 = from 5
+plan-head-from-9 = from 9
+plan-head-seated = seated
+plan-head-adults = adults
+plan-means-floor = floor
+plan-means-stool = stool
+plan-means-ladder = ladder
+plan-means-helper = helper
+plan-reach = Who hangs a square from where. Nearly all children from 5 years on reach { $five }, from 9 on { $nine }, somebody seated { $seated }, adults { $adults }. A stool has one step of { $stool }; children stand on it only with an adult beside them, and only adults on a ladder. “helper”: somebody else hangs it.
+plan-pencils = Pencils
+plan-head-pencil = pencil
+plan-head-drawing = of drawing time
+plan-head-pencils = pencils
+plan-pencils-why = { $count } pencils in all: with { $seats ->
+    [one] 1 seat
+   *[other] { $seats } seats
+} in use, nobody waits for any colour in { $sure } % of all moments.
+plan-supplies = What else has to be there
+plan-sheets = { $count } sheets of { $paper } paper: { $documents }.
+plan-no-sheets = Sheets of paper cannot be counted: { $why }.
+plan-things = { $tape } of tape, for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; erasers: { $erasers }.
+plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
+plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
+plan-written = All numbers, and the level and colours of each tile, are in { $file }.
+plan-saved = The numbers typed here are now in { $file }.
+plan-not-saved = The numbers typed here count only this once; --save keeps them.
+
 ## report
 
 report-language = en
@@ -156,7 +248,6 @@ report-missing-untold = { $count ->
 report-twice = Seen more than once: { $squares }
 report-stranger = Not of this event: “{ $text }” at { $cell }
 report-rows = Row
-report-columns = Column
 report-scale = Scale factor { $factor }: each square shows its tile { $factor } times as wide and as high.
 report-size = The wall is { $width } × { $height } mm.
 report-shift = The square farthest from the middle of its cell is off by { $mm } mm.
@@ -628,6 +719,9 @@ typed-not-text = what was typed is no text in UTF-8
 typed-choice = { $choices } is allowed
 typed-whole = a whole number is expected
 typed-number = a number is expected
+typed-whole-range = a whole number from { $least } to { $most } is allowed
+typed-number-range = a number from { $least } to { $most } is allowed
+typed-room = a width, an x, a height and a unit are allowed, such as 2.4x1.8m or 8x6ft (m, cm, mm, ft or in), each from 0.2 to 50 m
 
 ## help
 
@@ -651,6 +745,8 @@ help-value-n = N
 help-value-name = NAME
 help-value-tag = TAG
 help-value-mm = MM
+help-value-minutes = MINUTES
+help-value-size = SIZE
 help-value-paper = PAPER
 help-value-how = HOW
 help-value-unit = UNIT
@@ -658,6 +754,87 @@ help-value-which = WHICH
 help-value-px = PX
 help-value-part = PART
 help-value-degrees = DEGREES
+
+## errors: a photo
+
+error-photo-no-file = there is no such file: check its name and folder
+error-photo-no-right = this file may not be read: check its permissions
+error-photo-is-folder = this is a folder: name the photos in it
+error-photo-unreadable = the file cannot be read ({ $why }): copy it to this computer and try again
+error-photo-file-too-large = the file is larger than any photo: is it the right one?
+error-photo-empty = the file is empty: copy the photo again
+error-photo-heic = this is a HEIC photo, which only some programs read: on the phone choose Settings, Camera, Formats, “Most Compatible”, or share the photo as JPEG, then try again
+error-photo-unknown = this is not a photo that can be read: JPEG, PNG, WebP and TIFF files are
+error-photo-truncated = the photo is cut off, its end is missing: copy or send it again, whole
+error-photo-damaged = the photo is damaged or of a rare kind ({ $why }): copy it again, or save it as JPEG with another program
+error-photo-gave-up = the decoder gave up
+error-photo-no-size = no size
+error-photo-wrong-pixels = wrong number of pixels
+error-photo-too-large = the photo has { $width } × { $height } pixels, more than { $most } million: make it smaller and try again
+error-photo-too-small = the photo has only { $width } × { $height } pixels: send the original, not a thumbnail
+
+## errors: reading the wall
+
+error-read-no-codes = no code of this event is to be seen: is this the wall? Go closer, hold the phone still, and try again
+error-read-foreign = the codes in this photo belong to another event (tag { $tags }): check the folder, or photograph this event’s wall
+error-read-too-dark = the photo is too dark to read: switch on more light, or use the flash from a little to the side
+error-read-cannot-place = squares are to be seen, but not which part of the wall they hang on: step back until the whole wall is in the photo, or hang up the corner cards
+error-jpeg-size = a picture of { $width } × { $height } pixels cannot be a JPEG file: 1 to 65535 a side are possible
+
+## errors: a made photo
+
+error-rehearse-many-faults = the faults asked for take { $asked } cells, the wall has { $cells }: ask for fewer (a swap takes 2 cells, a cycle 3, each of the others 1)
+error-rehearse-nothing-twice = no square is left that could hang twice: ask for fewer missing squares or strangers
+error-rehearse-permuted-and-swapped = with every square in a wrong cell, swaps and cycles cannot be asked for as well: leave them at 0
+error-rehearse-too-few = only { $squares ->
+    [one] 1 square is left
+   *[other] { $squares } squares are left
+} to put in a wrong cell: at least 2 are needed
+error-plan-nothing-to-save = --save keeps the numbers that are typed with it: add --visitors, --minutes, --seats, --wall or --hang
+error-rehearse-option = { $name } is { $value }, allowed are { $allowed }
+error-rehearse-lens = a lens with k1 = { $k1 }, k2 = { $k2 } folds the picture back within the frame: use smaller values
+error-rehearse-view = from there the wall cannot fill { $percent } % of the photo: turn the camera less or fill less
+error-rehearse-many-pixels = { $px } px a module need a photo of { $width } x { $height } px, at most 8000 x 6000 are possible: ask for fewer, or fill the frame more
+error-rehearse-printed = the manifest has { $squares } squares for a wall of { $cells } cells: print the kit again
+error-rehearse-jpeg = the made photo cannot be written as JPEG: { $said }
+error-rehearse-range = { $low } to { $high }
+error-rehearse-range-px = { $low } to { $high } px
+error-rehearse-range-mm = { $low } to { $high } mm
+error-rehearse-range-degrees = { $low } to { $high } degrees
+error-rehearse-option-width = the photo's width
+error-rehearse-option-height = the photo's height
+error-rehearse-option-px-per-module = the least px a module
+error-rehearse-option-misplacement = the misplacement
+error-rehearse-option-askew = the tilt of the squares
+error-rehearse-option-cut = the spread of the cut side
+error-rehearse-option-bend = the bend of the paper
+error-rehearse-option-drawn-into = the part of codes drawn up to
+error-rehearse-option-fill = the fill
+error-rehearse-option-yaw = the yaw
+error-rehearse-option-pitch = the pitch
+error-rehearse-option-roll = the roll
+error-rehearse-option-view = the view
+error-rehearse-option-shift-right = the shift to the right
+error-rehearse-option-shift-down = the shift down
+error-rehearse-option-k1 = k1
+error-rehearse-option-k2 = k2
+error-rehearse-option-gradient = the light's gradient
+error-rehearse-option-shadow = the shadow
+error-rehearse-option-vignetting = the vignetting
+error-rehearse-option-red = the light's red
+error-rehearse-option-green = the light's green
+error-rehearse-option-blue = the light's blue
+error-rehearse-option-exposure = the exposure
+error-rehearse-option-blur = the blur
+error-rehearse-option-noise = the noise
+error-rehearse-option-sharpening = the sharpening
+error-rehearse-option-quality = the JPEG's quality
+error-rehearse-option-orientation = the orientation
+error-rehearse-option-people = the number of people
+
+## errors: printing
+
+error-print-changed = event.toml has changed since this kit was printed, and its parts would not fit each other: print all of it again with “everysquare print { $folder }”
 
 ## questions
 
