@@ -7,15 +7,14 @@ use serde::Serialize;
 
 use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
-use super::layout::Layout;
 use super::lengths::one;
 use super::numbers::{MM_PER_FOOT, about, height_rows, level_rows, numbers, parts, reach_rows, side_by_side};
 use super::page::Reading;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
-use super::{Document, PrintError, Sources};
-use crate::plan::crowd::{Assumed, Evening};
-use crate::plan::settings::Choice;
+use super::{Document, PrintError, Sources, squares};
+use crate::plan::crowd::{Assumed, Evening, PencilNeed};
+use crate::plan::settings::{Choice, Pencil, Units};
 
 /// What the template sets.
 #[derive(Serialize)]
@@ -24,6 +23,8 @@ struct Content {
     room: RoomDrawing,
 }
 
+/// Width of a page's margins, in mm.
+const MARGINS_MM: f64 = 34.0;
 /// Rows of a table of heights that stand one below the other before it is divided.
 const MOST_HEIGHTS: usize = 12;
 /// Pencils that stand one below the other before their table is divided.
@@ -41,7 +42,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let pages = [
         in_numbers(&writer, &evening),
         timeline(&writer),
-        materials(&writer, &evening),
+        materials(&writer, &evening)?,
         room_page(&writer),
         wrong(&writer),
         afterwards(&writer),
@@ -126,12 +127,13 @@ fn timeline(w: &Writer) -> Vec<Block> {
 }
 
 /// What has to be there.
-fn materials(w: &Writer, evening: &Evening) -> Vec<Block> {
+///
+/// # Errors
+/// [`PrintError::TooLarge`] where squares fit the paper in no number of parts.
+fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
     let Sources { settings, printed, .. } = *w.sources;
-    let square = printed.grid.square_mm;
-    let sheets = Layout::pack(settings.print.paper, square, square)
-        .map(|layout| layout.sheets(printed.grid.count()))
-        .unwrap_or_default();
+    let division = squares::division(&settings.print, printed)?;
+    let sheets = division.layout.sheets(printed.squares.len() * division.parts().len());
     let paper = w.sources.words.say(&format!("print-paper-{}", settings.print.paper.word()), &[]);
     let own = [("sheets", sheets.into()), ("paper", paper.into())];
     let row = |id: &str| vec![w.say(&format!("guide-{id}")), w.say_with(&format!("guide-{id}-amount"), &own)];
@@ -149,14 +151,12 @@ fn materials(w: &Writer, evening: &Evening) -> Vec<Block> {
         "signs",
         "bin",
     ];
-    let pencil = |(pencil, need): (&crate::plan::settings::Pencil, &crate::plan::crowd::PencilNeed)| {
-        [pencil.name.clone(), need.count.to_string()]
-    };
+    let pencil = |(pencil, need): (&Pencil, &PencilNeed)| [pencil.name.clone(), need.count.to_string()];
     let pencils: Vec<[String; 2]> =
         w.sources.facts.pencils.iter().zip(&evening.supplies.pencils).map(pencil).collect();
     let across = parts(pencils.len(), MOST_PENCILS, 3);
     let heads = (0..across).flat_map(|_| w.heads(&["guide-colour", "guide-pieces"])).collect();
-    vec![
+    Ok(vec![
         w.title("guide-materials"),
         Block::Table {
             heads: w.heads(&["guide-thing", "guide-amount"]),
@@ -166,7 +166,7 @@ fn materials(w: &Writer, evening: &Evening) -> Vec<Block> {
         w.heading("guide-pencil-list"),
         w.text("guide-pencil-list-intro"),
         Block::Table { heads, widths: [1.0, 0.5].repeat(across), rows: side_by_side(&pencils, across) },
-    ]
+    ])
 }
 
 fn room_page(w: &Writer) -> Vec<Block> {
@@ -204,7 +204,7 @@ fn afterwards(w: &Writer) -> Vec<Block> {
 fn room(sources: &Sources, evening: &Evening) -> RoomDrawing {
     let Sources { settings, words, .. } = *sources;
     let place = CameraPlace::of(settings, evening.wall.hang_mm);
-    let width = settings.print.paper.size_mm().0 - 34.0;
+    let width = settings.print.paper.size_mm().0 - MARGINS_MM;
     let (wall_m, phone_m) = (evening.wall.width_with_cards_mm / 1e3, place.distance_mm / 1e3);
     let plan = Room::of(wall_m, phone_m, evening.given.seats, RoomDrawing::shape(width));
     let say = |part: &str, mm: f64| {
@@ -212,8 +212,8 @@ fn room(sources: &Sources, evening: &Evening) -> RoomDrawing {
         words.say(&format!("guide-plan-{part}"), &[("length", length.into())])
     };
     let scale_mm = match settings.print.units {
-        crate::plan::settings::Units::Inch => 6.0 * MM_PER_FOOT,
-        crate::plan::settings::Units::Mm => 2_000.0,
+        Units::Inch => 6.0 * MM_PER_FOOT,
+        Units::Mm => 2_000.0,
     };
-    RoomDrawing::of(&plan, width, scale_mm / 1e3, |part, mm| say(part, mm))
+    RoomDrawing::of(&plan, width, scale_mm / 1e3, say)
 }
