@@ -90,6 +90,7 @@ impl Command {
     fn folder(&self) -> Option<&Path> {
         match self {
             Self::Tour(_) | Self::New(_) => None,
+            Self::Plan(args) => Some(&args.folder),
             Self::Print(args) => Some(&args.folder),
             Self::Rehearse(args) => Some(&args.folder),
             Self::Check(args) => Some(&args.folder),

@@ -4,22 +4,23 @@ mod said;
 
 use std::ops::RangeInclusive;
 use std::path::PathBuf;
-use std::str::FromStr;
 
+use super::mistyped::{Refused, within};
 use super::{CliError, Console, Outcome};
 use crate::picture::{FewColours, Picture, PictureFacts};
 use crate::plan::crowd::{Evening, PlanFile, SheetCount, evening};
 use crate::plan::settings::{HANG_MM, MINUTES, NewValue, Room, SEATS, VISITORS, set};
 use crate::plan::{Folder, Settings};
-use crate::print::{Document, Sources, kit};
+use crate::print::{Document, Overrides, Sources, kit, template_names};
 use crate::report::lines::paragraph;
+use crate::words::{Sentence, Tell};
 
 /// What is typed after `everysquare plan`.
 #[derive(Debug, clap::Args)]
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// How many visitors.
     #[arg(long, value_name = "N", value_parser = |text: &str| whole(text, &VISITORS))]
     visitors: Option<usize>,
@@ -48,7 +49,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     args.override_in(&mut settings);
     let bytes = folder.picture_bytes(&settings)?;
     let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
+        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
     let facts =
         PictureFacts::of(&FewColours::chosen(&picture, &settings.picture), &settings.grid, &settings.levels);
     let printed = settings.printed()?;
@@ -58,11 +59,12 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         picture: &picture,
         facts: &facts,
         words: console.words(),
+        templates: &Overrides::new(folder.templates()?, &template_names())?,
     };
     // paper is counted by setting the kit: no other count could not differ from it
     let kit = kit(&sources).map(|kit| kit.documents);
     let evening = evening(&settings, &facts.work());
-    let sheets = kit.as_deref().map_err(ToString::to_string);
+    let sheets = kit.as_deref().map_err(|error| error.tell(console.words()));
     let said = said::plan(&settings, &facts, &evening, sheets, console.words());
     if let Some(changed) = changed {
         Folder::write_whole(&folder.event_toml(), changed.as_bytes())?;
@@ -120,9 +122,7 @@ impl Args {
     /// event.toml with the typed numbers in it.
     fn saved(&self, folder: &Folder) -> Result<String, CliError> {
         if self.given().next().is_none() {
-            return Err(CliError::new(
-                "--save keeps the numbers that are typed with it: add --visitors, --minutes, --seats, --wall or --hang",
-            ));
+            return Err(CliError::new(Sentence::new("error-plan-save")));
         }
         let text = folder.event_text()?;
         Ok(self.given().try_fold(text, |text, (name, value)| set(&text, name, value))?)
@@ -139,20 +139,14 @@ impl Args {
     }
 }
 
-fn whole(text: &str, range: &RangeInclusive<usize>) -> Result<usize, String> {
-    within(text, range)
-        .ok_or_else(|| format!("a whole number from {} to {} is allowed", range.start(), range.end()))
+fn whole(text: &str, range: &RangeInclusive<usize>) -> Result<usize, Refused> {
+    within("typed-whole-from", text, range)
 }
 
-fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, String> {
-    within(text, range)
-        .ok_or_else(|| format!("a number from {} to {} is allowed", range.start(), range.end()))
+fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {
+    within("typed-number-from", text, range)
 }
 
-fn within<T: FromStr + PartialOrd>(text: &str, range: &RangeInclusive<T>) -> Option<T> {
-    text.parse().ok().filter(|value| range.contains(value))
-}
-
-fn room(text: &str) -> Result<Room, String> {
-    Room::read(text).ok_or_else(|| Room::ALLOWED.to_owned())
+fn room(text: &str) -> Result<Room, Refused> {
+    Room::read(text).ok_or_else(|| Refused::new(Room::allowed()))
 }

@@ -101,6 +101,16 @@ colour-dark = { $colour } oscuro
 colour-very-dark = { $colour } muy oscuro
 colour-numbered = { $colour } { $number }
 
+## lengths
+
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+
+## plan
+
 ## report
 
 report-language = es
@@ -598,6 +608,8 @@ error-template = templates/{ $name }.typ: { $said }: corríjala, o quite el arch
 error-line = everysquare: { $what }
 error-about = { $path }: { $what }
 error-output = no se puede escribir la salida: { $why }
+error-json = un archivo del propio programa no está como debe: { $said }
+error-system = el sistema dice: { $said }
 error-fault = el programa tuvo una falla propia y se detuvo; ningún archivo quedó a medias. Por favor repórtela junto con lo que escribió: { $said }
 error-tour-taken = { $folder } contiene otro evento y se deja como está: dé otra carpeta para el recorrido, “everysquare tour CARPETA”
 error-tour-no-check = no se escribió ninguna revisión
@@ -730,3 +742,91 @@ error-rehearse-option-people = el número de personas
 ## errors: printing
 
 error-print-changed = event.toml cambió desde que se imprimió este material, y sus partes no coincidirían: vuelva a imprimirlo todo con “everysquare print { $folder }”
+
+## questions
+
+## steps
+
+## who reaches what
+
+## helpers
+
+## guide
+
+## errors: the picture
+
+error-picture-empty = el archivo está vacío: elija un archivo PNG, JPEG, WebP, TIFF o SVG
+error-picture-format = esto no es una imagen en un formato que se lea aquí: guárdela como PNG, JPEG, WebP, TIFF o SVG
+error-picture-heic = esta es una imagen HEIC, que aquí no se lee: primero expórtela como JPEG o PNG
+error-picture-large = la imagen tiene { $width } × { $height } píxeles: hágala más chica, cuando mucho { $most } por lado y 100 millones en total
+error-picture-short = el archivo de la imagen está cortado: vuelva a copiarlo o descargarlo
+error-picture-damaged = el archivo de la imagen está dañado ({ $why }): cópielo otra vez, o ábralo en otro programa y guárdelo como PNG
+error-picture-no-pixels = no tiene píxeles
+error-picture-svg = el dibujo SVG no se puede usar ({ $why }): guárdelo otra vez como SVG simple o como PNG
+error-picture-outside = el dibujo SVG muestra algo que está fuera de su propio archivo, { $named }, y eso nunca se carga: insértelo en el dibujo o guárdelo como PNG
+error-picture-letter = el dibujo SVG tiene texto con la letra “{ $letter }”, que ninguna fuente tiene aquí: convierta su texto en trazos o guárdelo como PNG
+error-picture-save = la imagen no se puede guardar como PNG: { $said }
+error-svg-gave-up = su lector se rindió
+error-svg-text = tiene más de { $most } MB de texto
+error-svg-no-text = no es texto en UTF-8
+error-svg-no-size = no tiene un tamaño que se pueda dibujar
+error-svg-costly = { $what }, y dibujarlo tardaría demasiado
+error-svg-deep = tiene elementos dentro de elementos, a más de { $most } niveles
+error-svg-filter = uno de sus filtros tiene { $name } = { $value }
+error-svg-filters = tiene { $count } pasos de filtros
+error-reduce-one-colour = la imagen es toda de un solo color, así que no hay nada que dibujar: elija otra
+error-reduce-one-pencil = con estos lápices la imagen queda toda de un solo color ({ $pencil }): elija más lápices, u otros que se parezcan menos
+error-grid-columns = { $read } columnas: puede haber de { $least } a { $most }
+error-grid-rows = { $read } filas: puede haber de { $least } a { $most }
+error-grid-squares = { $read } cuadros: puede haber de { $least } a { $most }
+error-grid-cells = { $columns } columnas y { $rows } filas dan { $squares } cuadros: puede haber cuando mucho { $most }
+
+## errors: a new event
+
+error-new-file = { $path } es un archivo: dé el nombre de una carpeta
+error-new-taken = { $path } ya contiene un evento y se deja como está: cambie su event.toml o elija otra carpeta
+error-new-tile = una pieza de { $tile } mm es más grande que su cuadro de { $square } mm: elija un --tile-mm menor o un --square-mm mayor
+new-less-than-one = menos de 1
+typed-name = se permiten de 1 a { $most } caracteres en una línea
+typed-tag = se permiten 3 caracteres de { $letters }
+typed-whole-from = se permite un número entero de { $least } a { $most }
+typed-number-from = se permite un número de { $least } a { $most }
+typed-millimetres-from = se permite un número de milímetros de { $least } a { $most }
+error-plan-save = --save guarda los números que se escriben con él: agregue --visitors, --minutes, --seats, --wall o --hang
+
+error-settings-table = aquí se espera una tabla, [{ $name }], y sus ajustes en líneas aparte
+error-settings-list = aquí se espera una lista, un [[{ $name }]] para cada uno
+error-settings-whole = se permite un número entero de { $least } a { $most }
+error-settings-millimetres = se permite un número de { $least } a { $most }, en milímetros
+error-settings-minutes = se permite un número de { $least } a { $most }, en minutos
+error-settings-yes-or-no = se permite true (sí) o false (no), sin comillas
+error-settings-choice = se permite { $choices }, entre comillas
+error-settings-belongs-top = va al principio del archivo, antes de la primera [tabla]
+error-settings-belongs = va en [{ $section }]
+error-settings-near = ¿quiso decir { $near }?
+error-settings-known = los que hay son { $known }
+error-settings-name = se permite un texto entre comillas, en una línea, de 1 a { $most } caracteres
+error-settings-tag = se permiten 3 caracteres de { $letters }, entre comillas
+error-settings-file = se permite el nombre de un archivo dentro de la carpeta del evento, como "picture.png"
+error-settings-colours = hay { $count } [[pencils]] en la lista: se permite { $count }, o quite colours
+error-settings-pencils = en la lista hay { $count } y se permiten de { $least } a { $most }
+error-settings-colour = se permite un color como "#3a8f4d", con dos dígitos hexadecimales para el rojo, dos para el verde y dos para el azul
+error-settings-of-pencil = { $name } en el número { $number } de los [[pencils]]
+error-settings-pencil-example = name = "verde hoja" y srgb = "#3a8f4d" debajo de cada [[pencils]]
+error-settings-pencils-example = uno por lápiz, y debajo name = "verde hoja" y srgb = "#3a8f4d"
+error-settings-top-example = una línea como { $line } al principio
+error-settings-wall-example = { $line } debajo de [wall]
+error-settings-tile = se permite cuando mucho square_mm, que es { $square }
+error-settings-module = el código y los 4 módulos blancos que lo rodean miden 29 módulos de ancho, más de lo que cabe en square_mm = { $square }: se permite un número menor
+error-settings-room = se permite un ancho, una x, una altura y una unidad, como "2.4x1.8m" o "8x6ft" (m, cm, mm, ft o in), cada lado de 0.2 a 50 m
+error-settings-minutes-a-tile = se permiten cuatro números de { $least } a { $most }, en minutos, para una pieza lisa, una fácil, una media y una difícil, ninguno menor que el anterior
+error-settings-level-names = se permiten cuatro nombres distintos entre comillas, primero el más fácil, cada uno de 1 a { $most } caracteres
+error-settings-bounds = se permiten tres números de menor a mayor, de { $least } a { $most }: los puntajes en que empiezan fácil, medio y difícil
+error-settings-tile-twice = esta pieza está dos veces en la lista: deje solo una
+error-settings-of-tile = { $name } en el número { $number } de las [[tiles]]
+error-settings-tile-example = label = "D7" y level = "hard" debajo de cada [[tiles]]
+error-settings-label = se permite una pieza de esta pared, columnas A a { $column } y filas 1 a { $row }, como "A1"
+error-settings-rows = con { $columns ->
+    [one] 1 columna
+   *[other] { $columns } columnas
+} se permiten cuando mucho { $most } filas, { $squares } cuadros en total

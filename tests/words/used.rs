@@ -134,6 +134,23 @@ fn every_sentence_is_used() {
 }
 
 #[test]
+fn no_sentence_stands_in_the_sources() {
+    let mut complaints = Vec::new();
+    for source in sources() {
+        for literal in &source.literals {
+            let given = literal.before.ends_with("Sentence::given(") && literal.text.contains(' ');
+            if given || literal.before.ends_with("#[error(") {
+                complaints.push(format!(
+                    "{}:{}: “{}” is not in the words",
+                    source.path, literal.line, literal.text
+                ));
+            }
+        }
+    }
+    assert!(complaints.is_empty(), "\n{}", complaints.join("\n"));
+}
+
+#[test]
 fn ids_are_told_from_other_texts() {
     assert!(like_an_id("print-card-corner-1") && like_an_id("a-b"));
     for other in ["print", "Print-x", "--language", "a_b-c", "x-", "a-b c", "picture.png-x"] {
