@@ -147,7 +147,6 @@ mod tests {
     use std::ffi::OsString;
 
     use super::super::{Console, Screen, run};
-    use super::*;
 
     /// What the program complains of.
     fn said(line: &str) -> String {
