@@ -26,6 +26,15 @@ error-words-reference = only what the program fills in may stand in braces, such
 error-words-control = this line holds a control character: delete it and type it again
 error-words-depth = too many braces stand in each other here
 
+## states of a cell
+
+state-right = right
+state-wrong = wrong
+state-turned = turned
+state-empty = empty
+state-unread = unread
+state-unseen = unseen
+
 ## program
 
 help = Plans an evening where many visitors draw one picture together, prints its kit, and reads a photo of the wall
@@ -457,11 +466,6 @@ print-level-count = { $tiles ->
    *[other] { $tiles } tiles
 }
 print-level-more = and { $count } more
-length-both = { $first } ({ $second })
-length-mm = { $length } mm
-length-m = { $length } m
-length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
 unit-mm = mm
 unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”

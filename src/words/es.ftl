@@ -27,6 +27,15 @@ error-words-reference = entre llaves solo puede ir un dato que pone el programa,
 error-words-control = esta línea contiene un carácter de control: bórrela y vuelva a escribirla
 error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 
+## states of a cell
+
+state-right = bien
+state-wrong = equivocado
+state-turned = girado
+state-empty = vacía
+state-unread = sin leer
+state-unseen = fuera de la foto
+
 ## program
 
 help = Planea una velada en la que muchas personas dibujan juntas una sola imagen, imprime el material y lee una foto de la pared
@@ -467,11 +476,6 @@ print-level-count = { $tiles ->
    *[other] { $tiles } piezas
 }
 print-level-more = y { $count } más
-length-both = { $first } ({ $second })
-length-mm = { $length } mm
-length-m = { $length } m
-length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
 unit-mm = mm
 unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
