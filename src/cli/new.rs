@@ -6,6 +6,7 @@ mod explain;
 use std::ops::RangeInclusive;
 use std::path::{Path, PathBuf};
 
+use super::mistyped::{Refused, within};
 use super::{CliError, Console, Outcome};
 use crate::display::{PREVIEW, preview};
 use crate::picture::warnings::colour_warnings;
@@ -15,7 +16,7 @@ use crate::plan::settings::{
     Paper, Pencil, SQUARE_MM, TILE_MM, Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
-use crate::words::Words;
+use crate::words::{Sentence, Words};
 
 use explain::{Made, explain};
 
@@ -133,13 +134,10 @@ fn write(folder: &Folder, settings: &Settings, reduced: &Reduced, event: &str) -
 fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
     let root = folder.root();
     if root.exists() && !root.is_dir() {
-        return Err(CliError::new(format!("{} is a file: give the name of a folder", root.display())));
+        return Err(CliError::new(Sentence::new("error-new-file").with("path", root)));
     }
     if folder.event_toml().exists() {
-        return Err(CliError::new(format!(
-            "{} holds an event already and is left as it is: change its event.toml, or choose another folder",
-            root.display()
-        )));
+        return Err(CliError::new(Sentence::new("error-new-taken").with("path", root)));
     }
     Ok(())
 }
@@ -147,9 +145,7 @@ fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
 fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) -> Result<Settings, CliError> {
     if args.tile_mm > args.square_mm {
         let (tile, square) = (args.tile_mm, args.square_mm);
-        return Err(CliError::new(format!(
-            "a tile of {tile} mm is larger than its square of {square} mm: choose a smaller --tile-mm or a larger --square-mm"
-        )));
+        return Err(CliError::new(Sentence::new("error-new-tile").with("tile", tile).with("square", square)));
     }
     let grid = Grid {
         columns: proposal.columns,
@@ -194,32 +190,28 @@ fn name_of(folder: &Path, words: &Words) -> String {
     }
 }
 
-fn name(text: &str) -> Result<String, String> {
+fn name(text: &str) -> Result<String, Refused> {
     let fits =
         !text.trim().is_empty() && text.chars().count() <= NAME_LENGTH && !text.chars().any(char::is_control);
-    fits.then(|| text.to_owned())
-        .ok_or_else(|| format!("1 to {NAME_LENGTH} characters on one line are allowed"))
+    let allowed = || Sentence::new("typed-name").with("most", NAME_LENGTH.to_string());
+    fits.then(|| text.to_owned()).ok_or_else(|| Refused::new(allowed()))
 }
 
-fn tag(text: &str) -> Result<Tag, String> {
-    let alphabet = crate::plan::code::TAG_ALPHABET;
-    Tag::new(text).ok_or_else(|| format!("3 characters of {alphabet} are allowed"))
+fn tag(text: &str) -> Result<Tag, Refused> {
+    let allowed = || Sentence::new("typed-tag").with("letters", crate::plan::code::TAG_ALPHABET);
+    Tag::new(text).ok_or_else(|| Refused::new(allowed()))
 }
 
-fn colours(text: &str) -> Result<usize, String> {
-    let read = text.parse().ok().filter(|count| COLOURS.contains(count));
-    read.ok_or_else(|| format!("a whole number from {} to {} is allowed", COLOURS.start(), COLOURS.end()))
+fn colours(text: &str) -> Result<usize, Refused> {
+    within("typed-whole-from", text, &COLOURS)
 }
 
-fn millimetres(text: &str, range: &RangeInclusive<f64>) -> Result<f64, String> {
-    let read = text.parse().ok().filter(|mm| range.contains(mm));
-    read.ok_or_else(|| {
-        format!("a number of millimetres from {} to {} is allowed", range.start(), range.end())
-    })
+fn millimetres(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {
+    within("typed-millimetres-from", text, range)
 }
 
-fn choice<T: Choice>(text: &str) -> Result<T, String> {
-    T::named(text).ok_or_else(|| format!("{} is allowed", T::words()))
+fn choice<T: Choice>(text: &str) -> Result<T, Refused> {
+    T::named(text).ok_or_else(Refused::choice::<T>)
 }
 
 #[cfg(test)]

@@ -124,13 +124,31 @@ fn every_sentence_is_used() {
         sources().into_iter().flat_map(|source| source.literals).map(|literal| literal.text).collect();
     let composed: BTreeSet<String> =
         composed().iter().flat_map(|(gap, parts)| parts.iter().map(|part| gap.replace("{}", part))).collect();
+    let parts: BTreeSet<String> = by_id("en").into_values().flat_map(|message| message.parts).collect();
     // the help is asked for by the names of commands and arguments; src/cli/mod.rs compares the two
     let of_help = |id: &String| id == "help" || id.starts_with("help-");
     let unused: Vec<String> = ids()
         .into_iter()
-        .filter(|id| !of_help(id) && !asked.contains(id) && !composed.contains(id))
+        .filter(|id| !of_help(id) && ![&asked, &composed, &parts].iter().any(|some| some.contains(id)))
         .collect();
     assert!(unused.is_empty(), "nobody says these:\n{}", unused.join("\n"));
+}
+
+#[test]
+fn no_sentence_stands_in_the_sources() {
+    let mut complaints = Vec::new();
+    for source in sources() {
+        for literal in &source.literals {
+            let given = literal.before.ends_with("Sentence::given(") && literal.text.contains(' ');
+            if given || literal.before.ends_with("#[error(") {
+                complaints.push(format!(
+                    "{}:{}: “{}” is not in the words",
+                    source.path, literal.line, literal.text
+                ));
+            }
+        }
+    }
+    assert!(complaints.is_empty(), "\n{}", complaints.join("\n"));
 }
 
 #[test]

@@ -8,6 +8,7 @@ use crate::picture::warnings::ColourWarning;
 use crate::picture::{Fit, Proposal, Reduced};
 use crate::plan::Settings;
 use crate::plan::settings::Units;
+use crate::words::Words;
 
 /// Pixels along a tile's side below which small things of a picture are lost: 20 an inch. Common practice, no source.
 const CLEAR_TILE_PX: f64 = 20.0;
@@ -67,9 +68,9 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
 }
 
 /// A part as a percentage, never rounded down to nothing.
-fn percent(part: f64) -> String {
+fn percent(part: f64, words: &Words) -> String {
     match part * 100.0 {
-        small if small < 1.0 => "less than 1".to_owned(),
+        small if small < 1.0 => words.say("new-less-than-one", &[]),
         more => format!("{more:.0}"),
     }
 }
@@ -96,7 +97,8 @@ fn explain_fit(made: &Made, console: &mut Console) {
         (Cut::Sides, Fit::Pad) => ("new-added-top-and-bottom", made.reduced.added),
         (Cut::TopAndBottom, Fit::Pad) => ("new-added-sides", made.reduced.added),
     };
-    console.say(id, &[("percent", percent(part).into())]);
+    let percent = percent(part, console.words());
+    console.say(id, &[("percent", percent.into())]);
 }
 
 /// The pencils, and what was done to the picture for them.
