@@ -13,6 +13,7 @@
 mod check;
 mod console;
 mod error;
+mod event;
 mod help;
 mod language;
 mod mistyped;

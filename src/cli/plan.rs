@@ -5,14 +5,14 @@ mod said;
 use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
+use super::event::Event;
 use super::mistyped::{Refused, within};
+use super::progress::bar;
 use super::{CliError, Console, Outcome};
-use crate::picture::{FewColours, Picture, PictureFacts};
-use crate::plan::crowd::{Evening, PlanFile, SheetCount, evening};
+use crate::plan::crowd::{PlanFile, SheetCount};
 use crate::plan::settings::{HANG_MM, MINUTES, NewValue, Room, SEATS, VISITORS, set};
 use crate::plan::{Folder, Settings};
-use crate::print::{Document, Overrides, Sources, kit, template_names};
-use crate::report::lines::paragraph;
+use crate::print::{Document, Sources, names, part_of_kit};
 use crate::words::{Sentence, Tell};
 
 /// What is typed after `everysquare plan`.
@@ -22,23 +22,30 @@ pub struct Args {
     #[arg(value_name = "FOLDER")]
     pub(super) folder: PathBuf,
     /// How many visitors.
-    #[arg(long, value_name = "N", value_parser = |text: &str| whole(text, &VISITORS))]
+    #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &VISITORS))]
     visitors: Option<usize>,
     /// How long they draw.
-    #[arg(long, value_name = "MINUTES", value_parser = |text: &str| number(text, &MINUTES))]
+    #[arg(long, value_name = "MINUTES", allow_negative_numbers = true, value_parser = |text: &str| number(text, &MINUTES))]
     minutes: Option<f64>,
     /// How many can draw at once.
-    #[arg(long, value_name = "N", value_parser = |text: &str| whole(text, &SEATS))]
+    #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &SEATS))]
     seats: Option<usize>,
     /// The place for the wall.
-    #[arg(long, value_name = "SIZE", value_parser = room)]
-    wall: Option<Room>,
+    #[arg(long, value_name = "SIZE", value_parser = place)]
+    wall: Option<Place>,
     /// The wall's lower edge over the floor.
-    #[arg(long, value_name = "MM", value_parser = |text: &str| number(text, &HANG_MM))]
+    #[arg(long, value_name = "MM", allow_negative_numbers = true, value_parser = |text: &str| number(text, &HANG_MM))]
     hang: Option<f64>,
     /// Keep the numbers.
     #[arg(long)]
     save: bool,
+}
+
+/// The place for the wall, as it was typed: event.toml keeps the unit.
+#[derive(Clone, Debug)]
+struct Place {
+    room: Room,
+    typed: String,
 }
 
 /// Works everything out, writes plan.json and, where that was asked for, event.toml; says it.
@@ -47,29 +54,20 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let mut settings = folder.settings()?;
     let changed = if args.save { Some(args.saved(&folder)?) } else { None };
     args.override_in(&mut settings);
-    let bytes = folder.picture_bytes(&settings)?;
-    let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
-    let facts =
-        PictureFacts::of(&FewColours::chosen(&picture, &settings.picture), &settings.grid, &settings.levels);
-    let printed = settings.printed()?;
-    let sources = Sources {
-        settings: &settings,
-        printed: &printed,
-        picture: &picture,
-        facts: &facts,
-        words: console.words(),
-        templates: &Overrides::new(folder.templates()?, &template_names())?,
-    };
-    // paper is counted by setting the kit: no other count could not differ from it
-    let kit = kit(&sources).map(|kit| kit.documents);
-    let evening = evening(&settings, &facts.work());
-    let sheets = kit.as_deref().map_err(|error| error.tell(console.words()));
-    let said = said::plan(&settings, &facts, &evening, sheets, console.words());
+    let event = Event::open(&folder, settings, console.words())?;
+    let sources = event.sources(console.words());
+    // paper is counted by setting the kit: any other count could differ from what comes out of the printer
+    let bar = bar(console, u64::try_from(names().count()).unwrap_or(u64::MAX), "print-working");
+    let kit = part_of_kit(&sources, &[], &|| bar.inc(1));
+    bar.finish_and_clear();
+    let documents = kit.as_ref().map_or(&[][..], |kit| &kit.documents);
+    let said =
+        said::plan(&sources, kit.as_ref().map(|_| documents).map_err(|error| error.tell(console.words())));
+    let plan = plan_json(&sources, documents)?;
     if let Some(changed) = changed {
         Folder::write_whole(&folder.event_toml(), changed.as_bytes())?;
     }
-    write_plan_json(&folder, &settings, &facts, &evening, kit.as_deref().unwrap_or_default())?;
+    Folder::write_whole(&folder.plan_json(), &plan)?;
     console.line(said.trim_end());
     console.line("");
     explain(args, &folder, console);
@@ -79,31 +77,24 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
 /// Says what was written.
 fn explain(args: &Args, folder: &Folder, console: &mut Console) {
     let file = |path: PathBuf| [("file", path.display().to_string().into())];
-    let mut text = String::new();
-    paragraph(&mut text, "", &console.words().say("plan-written", &file(folder.plan_json())));
+    console.say("plan-written", &file(folder.plan_json()));
     if args.save {
-        paragraph(&mut text, "", &console.words().say("plan-saved", &file(folder.event_toml())));
+        console.say("plan-saved", &file(folder.event_toml()));
     } else if args.given().next().is_some() {
-        paragraph(&mut text, "", &console.words().say("plan-not-saved", &[]));
+        console.say("plan-not-saved", &[]);
     }
-    console.line(text.trim_end());
 }
 
-/// Writes plan.json: what is worked out for these settings and tiles, and the sheets that the kit's documents take.
-pub(super) fn write_plan_json(
-    folder: &Folder,
-    settings: &Settings,
-    facts: &PictureFacts,
-    evening: &Evening,
-    documents: &[Document],
-) -> Result<(), CliError> {
-    let count = |document: &Document| SheetCount {
+/// plan.json: what is worked out for an event's settings and tiles, and the sheets that the kit's documents take.
+pub(super) fn plan_json(sources: &Sources, documents: &[Document]) -> Result<Vec<u8>, CliError> {
+    let sheets = documents.iter().map(|document| SheetCount {
         document: document.name.trim_end_matches(".pdf").to_owned(),
         sheets: document.sheets,
-    };
-    let sheets = documents.iter().map(count).collect();
-    let plan = PlanFile::new(settings, &facts.pencils, facts.planned(&settings.grid), evening, sheets);
-    Ok(Folder::write_whole(&folder.plan_json(), &plan.to_json()?)?)
+    });
+    let facts = sources.facts;
+    let tiles = facts.planned(&sources.settings.grid);
+    let plan = PlanFile::new(sources.settings, &facts.pencils, tiles, &sources.evening(), sheets.collect());
+    Ok(plan.to_json()?)
 }
 
 impl Args {
@@ -113,7 +104,7 @@ impl Args {
             ("evening.visitors", self.visitors.map(NewValue::Whole)),
             ("evening.minutes", self.minutes.map(NewValue::Number)),
             ("evening.seats", self.seats.map(NewValue::Whole)),
-            ("evening.wall", self.wall.map(|room| NewValue::Text(room.written()))),
+            ("evening.wall", self.wall.as_ref().map(|place| NewValue::Text(place.typed.clone()))),
             ("evening.hang_mm", self.hang.map(NewValue::Number)),
         ];
         all.into_iter().filter_map(|(name, value)| Some((name, value?)))
@@ -134,7 +125,7 @@ impl Args {
         evening.visitors = self.visitors.or(evening.visitors);
         evening.minutes = self.minutes.or(evening.minutes);
         evening.seats = self.seats.or(evening.seats);
-        evening.wall = self.wall.or(evening.wall);
+        evening.wall = self.wall.as_ref().map(|place| place.room).or(evening.wall);
         evening.hang_mm = self.hang.or(evening.hang_mm);
     }
 }
@@ -147,6 +138,7 @@ fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {
     within("typed-number-from", text, range)
 }
 
-fn room(text: &str) -> Result<Room, Refused> {
-    Room::read(text).ok_or_else(|| Refused::new(Room::allowed()))
+fn place(text: &str) -> Result<Place, Refused> {
+    let room = Room::read(text).ok_or_else(|| Refused::new(Room::allowed()))?;
+    Ok(Place { room, typed: text.trim().to_owned() })
 }

@@ -2,13 +2,13 @@
 
 use std::path::PathBuf;
 
+use super::event::Event;
+use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome};
-use crate::picture::{FewColours, Picture, PictureFacts};
-use crate::plan::crowd::{PlanFile, SheetCount};
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Kit, Overrides, Sources, known, names, part_of_kit, template_names};
+use crate::print::{Kit, Sources, known, names, part_of_kit};
 use crate::words::Sentence;
 
 /// What is typed after `everysquare print`.
@@ -26,20 +26,8 @@ pub struct Args {
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     known(&args.documents)?;
     let folder = Folder::at(&args.folder);
-    let settings = folder.settings()?;
-    let bytes = folder.picture_bytes(&settings)?;
-    let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
-    let few = FewColours::chosen(&picture, &settings.picture);
-    let few = if settings.picture.pencils.is_empty() { few.named(console.words()) } else { few };
-    let sources = Sources {
-        settings: &settings,
-        printed: &settings.printed()?,
-        picture: &few.to_picture(),
-        facts: &PictureFacts::of(&few, &settings.grid, &settings.levels),
-        words: console.words(),
-        templates: &Overrides::new(folder.templates()?, &template_names())?,
-    };
+    let event = Event::open(&folder, folder.settings()?, console.words())?;
+    let sources = event.sources(console.words());
     let kit = made(&sources, &args.documents, console)?;
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
@@ -50,10 +38,10 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     }
     write(&folder, &kit)?;
     if all {
-        Folder::write_whole(&folder.root().join("plan.json"), &plan(&sources, &kit)?)?;
+        Folder::write_whole(&folder.plan_json(), &plan_json(&sources, &kit.documents)?)?;
     }
     Folder::write_whole(&folder.manifest_json(), &manifest)?;
-    explain(&folder, &settings, &kit, console);
+    explain(&folder, &event.settings, &kit, console);
     if before.is_some_and(|before| !same_codes(&before, &now)) {
         console.say("print-codes-changed", &[]);
     }
@@ -94,18 +82,6 @@ fn write(folder: &Folder, kit: &Kit) -> Result<(), CliError> {
 /// The number of a sheet to cut of a document; `None` for any other file.
 fn numbered(file: &str, document: &str) -> Option<usize> {
     file.strip_prefix(document)?.strip_prefix('-')?.strip_suffix(".svg")?.parse().ok()
-}
-
-/// plan.json with the sheets that the kit takes.
-fn plan(sources: &Sources, kit: &Kit) -> Result<Vec<u8>, CliError> {
-    let sheets = kit.documents.iter().map(|document| SheetCount {
-        document: document.name.trim_end_matches(".pdf").to_owned(),
-        sheets: document.sheets,
-    });
-    let facts = sources.facts;
-    let tiles = facts.planned(&sources.settings.grid);
-    let plan = PlanFile::new(sources.settings, &facts.pencils, tiles, &sources.evening(), sheets.collect());
-    Ok(plan.to_json()?)
 }
 
 /// Whether squares of either print are recognised by the other's manifest.

@@ -22,7 +22,7 @@
 //! no such loss (Richardson's extrapolation).
 //!
 //! What is left is the picture's **resolution**. Of discs, squares and equilateral triangles of a side of so many pixels, whatever
-//! their angle and place, the complexity is right to: 160 and 80 px ± 2.5 %, 40 px ± 5 %, 20 px ± 10 %; on the average of all
+//! their angle and place, the complexity is right to: 160 and 80 px ± 2.5 %, 40 px ± 5 %, 20 px ± 12 %; on the average of all
 //! angles to 1 %. Strokes 2 to 4 px wide read up to 20 % long. A tile of an inch has at most 192 px, one of the sample 96.
 //!
 //! ```

@@ -109,14 +109,6 @@ colour-dark = dark { $colour }
 colour-very-dark = very dark { $colour }
 colour-numbered = { $colour } { $number }
 
-## lengths
-
-length-both = { $first } ({ $second })
-length-mm = { $length } mm
-length-m = { $length } m
-length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
-
 ## plan
 
 help-plan = Says what crowd, time and room mean for the picture, and what has to be there
@@ -216,7 +208,7 @@ plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire
 plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
 plan-written = All numbers, and the level and colours of each tile, are in { $file }.
 plan-saved = The numbers typed here are now in { $file }.
-plan-not-saved = The numbers typed here count only this once: type --save as well to keep them in event.toml.
+plan-not-saved = The numbers typed here count only this once; --save keeps them.
 
 ## report
 
@@ -756,6 +748,8 @@ help-value-n = N
 help-value-name = NAME
 help-value-tag = TAG
 help-value-mm = MM
+help-value-minutes = MINUTES
+help-value-size = SIZE
 help-value-paper = PAPER
 help-value-how = HOW
 help-value-unit = UNIT
@@ -1453,7 +1447,7 @@ error-settings-tile = at most square_mm is allowed, which is { $square }
 error-settings-module = the code and 4 modules of white around it are 29 modules wide, more than square_mm = { $square } holds: a smaller number is allowed
 error-settings-room = a width, an x, a height and a unit are allowed, such as "2.4x1.8m" or "8x6ft" (m, cm, mm, ft or in), each from 0.2 to 50 m
 error-settings-minutes-a-tile = four numbers from { $least } to { $most } are allowed, in minutes, for a plain, an easy, a medium and a hard tile, none smaller than the one before
-error-settings-level-names = four different names in quotes are allowed, the easiest first, each 1 to { $most } characters long
+error-settings-level-names = four different names in quotes are allowed, the easiest first, each 1 to { $most } characters long (plain, easy, medium and hard only for their own level)
 error-settings-bounds = three ascending numbers from { $least } to { $most } are allowed: the scores at which easy, medium and hard begin
 error-settings-tile-twice = this tile is listed twice: keep one of them
 error-settings-of-tile = { $name } for number { $number } of the [[tiles]]

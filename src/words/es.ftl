@@ -766,6 +766,8 @@ help-value-n = N
 help-value-name = NOMBRE
 help-value-tag = CLAVE
 help-value-mm = MM
+help-value-minutes = MINUTOS
+help-value-size = MEDIDA
 help-value-paper = PAPEL
 help-value-how = CÓMO
 help-value-unit = UNIDAD
@@ -1463,7 +1465,7 @@ error-settings-tile = se permite cuando mucho square_mm, que es { $square }
 error-settings-module = el código y los 4 módulos blancos que lo rodean miden 29 módulos de ancho, más de lo que cabe en square_mm = { $square }: se permite un número menor
 error-settings-room = se permite un ancho, una x, una altura y una unidad, como "2.4x1.8m" o "8x6ft" (m, cm, mm, ft o in), cada lado de 0.2 a 50 m
 error-settings-minutes-a-tile = se permiten cuatro números de { $least } a { $most }, en minutos, para una pieza lisa, una fácil, una media y una difícil, ninguno menor que el anterior
-error-settings-level-names = se permiten cuatro nombres distintos entre comillas, primero el más fácil, cada uno de 1 a { $most } caracteres
+error-settings-level-names = se permiten cuatro nombres distintos entre comillas, primero el más fácil, cada uno de 1 a { $most } caracteres (plain, easy, medium y hard solo para su propio nivel)
 error-settings-bounds = se permiten tres números de menor a mayor, de { $least } a { $most }: los puntajes en que empiezan fácil, medio y difícil
 error-settings-tile-twice = esta pieza está dos veces en la lista: deje solo una
 error-settings-of-tile = { $name } en el número { $number } de las [[tiles]]

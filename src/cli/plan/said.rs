@@ -9,7 +9,7 @@ use crate::plan::crowd::{
 use crate::plan::lengths::{both, one};
 use crate::plan::settings::Choice;
 use crate::plan::{Level, Settings};
-use crate::print::Document;
+use crate::print::{Document, Sources};
 use crate::report::lines::{WIDTH, centred, line, one_line, paragraph};
 use crate::words::{FluentValue, Words};
 
@@ -17,14 +17,10 @@ use crate::words::{FluentValue, Words};
 const MARKS: [&str; 4] = [".", "-", "+", "#"];
 
 /// The whole text. `documents` are the kit's, or why there are none.
-pub(super) fn plan(
-    settings: &Settings,
-    facts: &PictureFacts,
-    evening: &Evening,
-    documents: Result<&[Document], String>,
-    words: &Words,
-) -> String {
-    let mut text = Text { text: String::new(), settings, facts, evening, words };
+pub(super) fn plan(sources: &Sources, documents: Result<&[Document], String>) -> String {
+    let evening = sources.evening();
+    let Sources { settings, facts, words, .. } = *sources;
+    let mut text = Text { text: String::new(), settings, facts, evening: &evening, words };
     text.say("plan-title", &[("name", one_line(&settings.name).into())]);
     text.levels();
     text.crowd();

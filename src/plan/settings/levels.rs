@@ -98,7 +98,13 @@ fn are_names(names: &[String; 4]) -> bool {
             && !name.chars().any(char::is_control)
     };
     let same = |a: &String, b: &String| a.to_lowercase() == b.to_lowercase();
-    names.iter().all(fits) && names.iter().enumerate().all(|(i, a)| names[..i].iter().all(|b| !same(a, b)))
+    // “hard” for the easiest would leave [[tiles]] in doubt
+    let in_place = |(at, name): (usize, &String)| {
+        Level::named(&name.to_lowercase()).is_none_or(|level| level.index() == at)
+    };
+    names.iter().all(fits)
+        && names.iter().enumerate().all(in_place)
+        && names.iter().enumerate().all(|(i, a)| names[..i].iter().all(|b| !same(a, b)))
 }
 
 /// One `[[tiles]]`.
