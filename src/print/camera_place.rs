@@ -26,6 +26,8 @@ const PX_A_MODULE: f64 = 1.5;
 const SLACK: f64 = 0.97;
 /// Squares that two neighbouring photos both show.
 const SHARED_SQUARES: f64 = 2.0;
+/// Nearer than this nobody stands, in mm: the cards around a small wall are to be seen too, and phones stay sharp.
+const NEAREST_MM: f64 = 500.0;
 /// More photos than this are no routine.
 const MOST_PHOTOS: usize = 20;
 
@@ -59,7 +61,7 @@ impl CameraPlace {
         let most = (ceil_index(long / square_mm / SHARED_SQUARES)).clamp(1, MOST_PHOTOS);
         let photos = (1..=most).find(enough).unwrap_or(most);
         let (a, b) = (part(photos).max(short), part(photos).min(short));
-        let away = (a / FRAME_MM[0]).max(b / FRAME_MM[1]) * FOCAL_MM / FILL;
+        let away = ((a / FRAME_MM[0]).max(b / FRAME_MM[1]) * FOCAL_MM / FILL).max(NEAREST_MM);
         Self {
             distance_mm: float(ceil_index(away / 100.0)) * 100.0,
             photos,

@@ -8,13 +8,12 @@ use serde::Serialize;
 use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
 use super::layout::Layout;
-use super::lengths::both;
-use super::numbers::{height_rows, level_rows, numbers, parts, reach_rows, side_by_side};
+use super::lengths::one;
+use super::numbers::{MM_PER_FOOT, about, height_rows, level_rows, numbers, parts, reach_rows, side_by_side};
 use super::page::Reading;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
 use super::{Document, PrintError, Sources};
-use crate::frame::MM_PER_INCH;
 use crate::plan::crowd::{Assumed, Evening};
 use crate::plan::settings::Choice;
 
@@ -208,10 +207,13 @@ fn room(sources: &Sources, evening: &Evening) -> RoomDrawing {
     let width = settings.print.paper.size_mm().0 - 34.0;
     let (wall_m, phone_m) = (evening.wall.width_with_cards_mm / 1e3, place.distance_mm / 1e3);
     let plan = Room::of(wall_m, phone_m, evening.given.seats, RoomDrawing::shape(width));
-    let say = |id: &str, mm: f64| words.say(id, &[("length", both(sources, mm).into())]);
+    let say = |part: &str, mm: f64| {
+        let length = if part == "bar" { one(sources, mm) } else { about(sources, mm) };
+        words.say(&format!("guide-plan-{part}"), &[("length", length.into())])
+    };
     let scale_mm = match settings.print.units {
-        crate::plan::settings::Units::Inch => 5.0 * 12.0 * MM_PER_INCH,
+        crate::plan::settings::Units::Inch => 6.0 * MM_PER_FOOT,
         crate::plan::settings::Units::Mm => 2_000.0,
     };
-    RoomDrawing::of(&plan, width, scale_mm / 1e3, |part, mm| say(&format!("guide-plan-{part}"), mm))
+    RoomDrawing::of(&plan, width, scale_mm / 1e3, |part, mm| say(part, mm))
 }

@@ -6,9 +6,10 @@ use super::lengths::both;
 use super::room::SEATS_A_TABLE;
 use super::steps::cards_for;
 use super::tile_back::level_word;
-use crate::frame::{ceil_index, float, round_index};
+use crate::frame::{MM_PER_INCH, ceil_index, float, floor_index, round_index};
 use crate::plan::Level;
 use crate::plan::crowd::{Evening, Means, People, RowHeight};
+use crate::plan::settings::Units;
 use crate::words::{FluentValue, Words};
 
 /// A roll of tape, in mm.
@@ -46,7 +47,7 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
         ("finish", count(evening.time.can_finish)),
         ("minutes-for-all", count(ceil_index(evening.time.minutes_for_all))),
         ("difference", count(evening.verdict.by())),
-        ("tape", length(supplies.tape_mm)),
+        ("tape", about(sources, supplies.tape_mm).into()),
         ("rolls", count(ceil_index(supplies.tape_mm / ROLL_MM))),
         ("cards", count(supplies.cards)),
         ("area", decimals(ceil_index(supplies.paper_m2 * 10.0), 10).into()),
@@ -54,8 +55,8 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
         ("sharpeners", count(supplies.sharpeners)),
         ("erasers", count(supplies.erasers)),
         ("pencils-in-all", count(supplies.pencils_in_all())),
-        ("distance", length(place.distance_mm)),
-        ("phone-height", length(place.height_mm)),
+        ("distance", about(sources, place.distance_mm).into()),
+        ("phone-height", about(sources, place.height_mm).into()),
         ("photos", count(place.photos)),
         ("held", if place.sideways { "sideways" } else { "upright" }.into()),
         ("easy-minutes", count(round_index(given.minutes_a_tile[Level::Easy.index()]))),
@@ -64,6 +65,32 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
 
 /// Square feet in a square metre.
 const FEET2_A_M2: f64 = 10.763_910_4;
+
+/// A length for which half a foot is near enough, rounded up, in both units.
+pub(super) fn about(sources: &Sources, mm: f64) -> String {
+    let feet = ceil_index(mm / MM_PER_FOOT * 2.0 - SLACK);
+    let (metres, feet) = (decimals(ceil_index(mm / 100.0 - SLACK), 10), decimals(feet, 2));
+    let id = match sources.settings.print.units {
+        Units::Inch => "about-feet",
+        Units::Mm => "about-metres",
+    };
+    sources.words.say(id, &[("feet", feet.into()), ("metres", metres.into())])
+}
+
+/// How high somebody reaches, in both units, rounded down.
+fn reach(sources: &Sources, mm: f64) -> String {
+    let (inches, metres) = (floor_index(mm / MM_PER_INCH), decimals(floor_index(mm / 10.0), 100));
+    let id = match sources.settings.print.units {
+        Units::Inch => "reach-inches",
+        Units::Mm => "reach-metres",
+    };
+    sources.words.say(id, &[("inches", inches.into()), ("metres", metres.into())])
+}
+
+/// Millimetres in a foot of twelve inches.
+pub(super) const MM_PER_FOOT: f64 = 12.0 * MM_PER_INCH;
+/// A part of a step that is the last bits of a sum.
+const SLACK: f64 = 1e-6;
 
 /// A number of parts of one as a decimal number without zeros behind: 127 hundredths are `1.27`, 130 are `1.3`.
 fn decimals(count: usize, of: usize) -> String {
@@ -97,7 +124,7 @@ pub(super) fn reach_rows(sources: &Sources, evening: &Evening) -> Vec<Vec<String
             span(&rows, words)
         };
         let said =
-            words.say(&format!("people-{}", who.word()), &[("reach", both(sources, who.reach_mm()).into())]);
+            words.say(&format!("people-{}", who.word()), &[("reach", reach(sources, who.reach_mm()).into())]);
         vec![
             said,
             reached(&[Means::Floor]),
@@ -142,4 +169,23 @@ pub(super) fn side_by_side<const N: usize>(rows: &[[String; N]], across: usize) 
 /// How many parts [`side_by_side`] makes of so many rows so that none has more than `most`, but not more than `across`.
 pub(super) fn parts(rows: usize, most: usize, across: usize) -> usize {
     ceil_index(float(rows) / float(most.max(1))).clamp(1, across)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_long_table_is_divided_and_read_downwards() {
+        let rows: Vec<[String; 1]> = (1..=5).map(|number: usize| [number.to_string()]).collect();
+        assert_eq!(side_by_side(&rows, 2), [["1", "4"], ["2", "5"], ["3", ""]]);
+        assert_eq!(side_by_side(&rows, 1).len(), 5);
+        assert!(side_by_side::<1>(&[], 2).is_empty());
+        assert_eq!([parts(12, 12, 2), parts(13, 12, 2), parts(99, 12, 2), parts(0, 12, 2)], [1, 2, 2, 1]);
+    }
+
+    #[test]
+    fn decimals_have_no_zeros_behind() {
+        assert_eq!([decimals(127, 100), decimals(130, 100), decimals(4, 2)], ["1.27", "1.3", "2"]);
+    }
 }

@@ -155,6 +155,10 @@ fn said(part: &str, question: &Question, sources: &Sources) -> String {
     let mut filled: Vec<(&str, FluentValue<'static>)> =
         question.values.iter().map(|(name, value)| (*name, filled_in(value, sources))).collect();
     filled.push(("answer", question.answer.into()));
+    if question.value("by").is_some() {
+        let counted = sources.words.say("questions-sum", &filled);
+        filled.push(("counted", counted.into()));
+    }
     sources.words.say(&format!("questions-{part}-{}", question.kind), &filled)
 }
 

@@ -81,12 +81,12 @@ pub(super) struct Room {
 }
 
 impl Room {
-    /// A room for a wall with its cards, a phone so far from it and so many seats; of all ways to set the tables the one that
-    /// is drawn largest where its width is to be at most `shape` times its depth.
+    /// A room for a wall with its cards, a phone so far from it and so many seats; of all ways to set the tables one
+    /// that takes little space and is drawn large where its width is to be at most `shape` times its depth.
     pub fn of(wall_m: f64, phone_m: f64, seats: usize, shape: f64) -> Self {
         let tables = seats.max(1).div_ceil(SEATS_A_TABLE);
         let rooms = (1..=tables).map(|across| Self::with_tables(wall_m, phone_m, seats, across));
-        let size = |room: &Self| (room.width / shape).max(room.depth);
+        let size = |room: &Self| room.width * room.depth * (room.width / shape).max(room.depth);
         let smallest = rooms.min_by(|a, b| size(a).total_cmp(&size(b)));
         smallest.unwrap_or_else(|| Self::with_tables(wall_m, phone_m, seats, 1))
     }

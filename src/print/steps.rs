@@ -29,9 +29,11 @@ use crate::words::Words;
 
 /// Visitors who share one card: a table's side has two of them, and a card has two faces. Common practice, no source.
 pub const SEATS_PER_CARD: usize = 4;
-/// How far each foot reaches under the card, in mm: the strip with the ruler lies on one, clear of the fold.
+/// How far each foot reaches under the card on letter and A4 paper, in mm: the strip with the ruler lies on one, clear of the
+/// fold. Larger paper has longer feet, so that the card does not fall over.
 const FOOT_MM: f64 = MARGINS_MM[0] + STRIP_MM + STRIP_GAP_MM + 4.0;
-/// How far the feet lie over each other, in mm: two strips of tape side by side hold it. The base is then 40 mm wide.
+/// How far the feet lie over each other on letter and A4 paper, in mm: two strips of tape side by side hold it. The base is then
+/// 40 mm wide.
 const OVERLAP_MM: f64 = 14.0;
 /// White between a fold and what is printed, in mm: a fold that is 2 mm off spares it.
 const CLEAR_MM: f64 = 4.0;
@@ -83,7 +85,13 @@ struct Face {
 #[must_use]
 pub fn folds_mm(paper: Paper) -> [f64; 3] {
     let (_, height) = paper.size_mm();
-    [FOOT_MM, height / 2.0, height - FOOT_MM]
+    let foot = FOOT_MM * larger(paper);
+    [foot, height / 2.0, height - foot]
+}
+
+/// How many times as wide as letter paper; letters and feet grow with it. A4, a little narrower, counts as letter.
+fn larger(paper: Paper) -> f64 {
+    (paper.size_mm().0 / Paper::Letter.size_mm().0).max(1.0)
 }
 
 /// How many cards so many seats need.
@@ -116,19 +124,19 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 
 fn shared(sources: &Sources) -> Shared {
     let Sources { settings, printed, facts, words, .. } = *sources;
-    let larger = settings.print.paper.size_mm().0 / Paper::Letter.size_mm().0;
+    let larger = larger(settings.print.paper);
     let steps = (1..=STEPS).map(|step| words.say(&format!("steps-{step}"), &[]));
-    let middle = printed.squares.get(printed.squares.len() / 2);
+    let some = printed.squares.get(printed.squares.len() / 3);
     Shared {
         title: words.say("steps-title", &[]),
         steps: steps.collect(),
-        label: middle.map(|square| square.label.clone()).unwrap_or_default(),
+        label: some.map(|square| square.label.clone()).unwrap_or_default(),
         corner: settings.code.corner.word(),
         pencils: facts.pencils.iter().take(3).map(|pencil| hex(pencil.srgb)).collect(),
         title_size: (WORDS_PT + 3.0) * larger,
         title_high: 8.0 * larger,
         words_size: WORDS_PT * larger,
-        words_high: 12.0 * larger,
+        words_high: 13.0 * larger,
     }
 }
 
@@ -140,20 +148,15 @@ fn piece(sources: &Sources) -> Piece {
     let margin = MARGINS_MM[0];
     let across = |y: f64| Line { x1: MARGINS_MM[1], y1: y, x2: width - MARGINS_MM[1], y2: y };
     let face = |from: f64, upside_down: bool| Face {
-        area: Area::new(
-            margin,
-            from + CLEAR_MM,
-            width - 2.0 * margin,
-            height / 2.0 - FOOT_MM - 2.0 * CLEAR_MM,
-        )
-        .into(),
+        area: Area::new(margin, from + CLEAR_MM, width - 2.0 * margin, height / 2.0 - top - 2.0 * CLEAR_MM)
+            .into(),
         upside_down,
     };
     let say = |words: &Words, id: &str| words.say(id, &[]);
     let fold = |y: f64, id: &str| Fold { line: across(y), words: say(sources.words, id) };
     Piece {
         folds: vec![fold(top, "steps-fold"), fold(ridge, "steps-ridge"), fold(bottom, "steps-fold")],
-        overlap: fold(top - OVERLAP_MM, "steps-overlap"),
+        overlap: fold(top - OVERLAP_MM * larger(paper), "steps-overlap"),
         faces: [face(top, true), face(ridge, false)],
     }
 }

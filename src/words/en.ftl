@@ -869,7 +869,7 @@ questions-none = none
 questions-sum-total = { $terms } = { $total }
 
 questions-ask-tiles-needing = How many tiles need { $colour }?
-questions-working-tiles-needing = { questions-sum }
+questions-working-tiles-needing = { $counted }
 questions-ask-colours-of-tile = How many colours does tile { $tile } need?
 questions-working-colours-of-tile = { $colours }
 questions-ask-in-one-row = How many squares hang in one full row?
@@ -886,7 +886,7 @@ questions-working-left-in-row = { $columns } − { $hanging } = { $answer }
 questions-ask-colours = How many colours does the whole picture need?
 questions-working-colours = Count the pencils on the pencil sheet: { $pencils }
 questions-ask-one-colour = How many tiles need one colour only?
-questions-working-one-colour = { questions-sum }
+questions-working-one-colour = { $counted }
 questions-ask-corners = One square of paper has 4 corners. How many corners do { $squares } squares have?
 questions-working-corners = 4 + 4 = { $answer }
 questions-ask-sides = One square of paper has 4 sides. How many sides do { $squares } squares have?
@@ -996,9 +996,9 @@ questions-working-chessboard = { $odd ->
    *[no] Half of { $count }: { $answer }
 }
 questions-ask-both = How many tiles need { $first } and also { $second }?
-questions-working-both = { questions-sum }
-questions-ask-most-colours = The tiles with most colours need { $colours }. How many tiles are that?
-questions-working-most-colours = { questions-sum }
+questions-working-both = { $counted }
+questions-ask-most-colours = No tile needs more than { $colours } colours. How many tiles need so many?
+questions-working-most-colours = { $counted }
 questions-ask-odd-numbers = 1 + 3 = 4 and 1 + 3 + 5 = 9. What do the odd numbers from 1 to { $last } add up to?
 questions-working-odd-numbers = { $terms } numbers: { $terms } × { $terms } = { $answer }
 questions-ask-box-edge = The tick marks cut a square into 4 × 4 small boxes. How many of these touch the edge of the square?
@@ -1029,6 +1029,10 @@ steps-overlap = the other foot reaches to this line: tape it here
 
 ## who reaches what
 
+about-feet = { $feet } ft ({ $metres } m)
+about-metres = { $metres } m ({ $feet } ft)
+reach-inches = { $inches } in ({ $metres } m)
+reach-metres = { $metres } m ({ $inches } in)
 people-children-from-5 = Children from 5 years: { $reach }
 people-children-from-9 = Children from 9 years: { $reach }
 people-seated = Somebody seated: { $reach }
@@ -1120,10 +1124,10 @@ helpers-floor = From the floor
 helpers-stool = On a stool
 helpers-help-needed = With help
 helpers-photo = Take the photo
-helpers-photo-1 = Stand { $distance } from the wall, opposite { $photos ->
+helpers-photo-1 = Stand about { $distance } from the wall, opposite { $photos ->
     [one] its middle
    *[other] the part that you photograph
-}, the phone { $phone-height } above the floor. People and stools out of the way, lights on, no flash.
+}, the phone about { $phone-height } above the floor. People and stools out of the way, lights on, no flash.
 helpers-photo-2 = Hold the phone { $held ->
     [sideways] sideways
    *[upright] upright
@@ -1327,12 +1331,12 @@ guide-room = The room
 guide-room-intro = A room to scale that holds your evening: { $seats } seats, the wall, the phone. Your room is another one: keep the distances.
 guide-room-about = Plan of a room: the wall on one side, the phone before its middle, then tables with seats on both sides, then the table for handing out; an exit and an entrance on the right, with ways that stay free.
 guide-plan-wall = wall and its cards, { $length }
-guide-plan-phone = phone, { $length } away
+guide-plan-phone = phone, about { $length } away
 guide-plan-hand-out = handing out
 guide-plan-exit = exit: keep the way free
 guide-plan-entrance = entrance: keep it free
 guide-plan-bar = { $length }
-guide-plan-size = the room is { $length } wide
+guide-plan-size = the room is about { $length } wide
 guide-room-1 = Handing out lies at the entrance, the wall at the far end: whoever comes in sees people draw before seeing the picture.
 guide-room-2 = Between the tables { $seats ->
     [one] and the walls

@@ -60,9 +60,10 @@ fn in_a_row(subject: &Subject) -> Vec<Draft> {
         });
         let (first, found) = counted.into_iter().find(|(_, found)| (1..=MOST).contains(&found.len()))?;
         let row = subject.grid.row_number(first.row);
+        let is_part = rows.len() > 1; // else it is the question about all tiles
         let cells = found.iter().map(|&column| crate::plan::Cell { column, ..*first }).collect();
         let values = [("colour", Value::Pencil(*pencil)), number("row", row), ("cells", Value::Cells(cells))];
-        ask(true, "in-row-needing", values, found.len())
+        ask(is_part, "in-row-needing", values, found.len())
     });
     drafts.flatten().collect()
 }

@@ -3,8 +3,8 @@
 use super::subject::Subject;
 use super::{Draft, Value, ask, common_divisor, number};
 
-/// Denominators that learners of this age know.
-const PARTS: [usize; 7] = [2, 4, 3, 5, 10, 8, 6];
+/// Denominators that learners of this age know, those that make good questions first.
+const PARTS: [usize; 7] = [4, 3, 5, 2, 10, 8, 6];
 
 /// In order of preference.
 pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
