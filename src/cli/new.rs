@@ -10,7 +10,9 @@ use super::mistyped::{Refused, within};
 use super::{CliError, Console, Outcome};
 use crate::display::{PREVIEW, preview};
 use crate::picture::warnings::colour_warnings;
-use crate::picture::{Fit, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce};
+use crate::picture::{
+    Fit, Opened, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce,
+};
 use crate::plan::settings::{
     COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM, Flip, NAME_LENGTH,
     Paper, Pencil, SQUARE_MM, TILE_MM, Units,
@@ -79,7 +81,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     refuse_taken(&folder)?;
     let pencils = pencils(args)?;
     let bytes = Folder::read_picture(&args.picture)?;
-    let picture = Picture::open(&bytes).map_err(|error| CliError::about(&args.picture, error))?;
+    let Opened { picture, text_in_our_font } =
+        Opened::from(&bytes).map_err(|error| CliError::about(&args.picture, error))?;
     let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares };
     let proposal = propose(picture.size(), args.square_mm, wish)?;
     let mut settings = settings(args, &folder, &proposal, console.words())?;
@@ -94,7 +97,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     write(&folder, &settings, &reduced, &written)?;
     let facts = PictureFacts::of(&reduced.few, &settings.grid, &settings.levels);
     let warnings = colour_warnings(&facts);
-    explain(&Made { args, settings: &settings, proposal: &proposal, reduced: &reduced, warnings }, console);
+    let (settings, proposal, reduced) = (&settings, &proposal, &reduced);
+    explain(&Made { args, settings, proposal, reduced, warnings, text_in_our_font }, console);
     Ok(Outcome::Right)
 }
 

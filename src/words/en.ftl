@@ -77,6 +77,7 @@ new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) m
 new-added-sides = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the left and right.
 new-added-top-and-bottom = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the top and bottom.
 new-pencils = It is drawn with { $count } pencils: { $names }. Change their names in event.toml as you like.
+new-text = The drawing's text is set in the program's own font: look at it in picture-preview.png, or turn text into paths in your drawing program.
 new-coarse = A tile was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
 new-warn-alike = Take care: { $one } and { $other } look so much alike that they will be mixed up. Fewer colours (--colours) or pencils of your own (--pencils) help.
 new-warn-rare = Take care: { $tiles ->

@@ -1,5 +1,7 @@
 //! Pictures drawn here: a lighthouse by the sea, as a photo might show it, as a clean drawing and as SVG. None is a photo.
 
+#![allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "levels from 0 to 255")]
+
 use image::{Rgb, RgbImage};
 
 const SKY: [f64; 3] = [178.0, 214.0, 240.0];

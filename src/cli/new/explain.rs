@@ -10,8 +10,8 @@ use crate::plan::Settings;
 use crate::plan::settings::Units;
 use crate::words::Words;
 
-/// Pixels along a tile's side below which small things of a picture are lost: 20 an inch. Common practice, no source.
-const CLEAR_TILE_PX: f64 = 20.0;
+/// Pixels along a tile's side below which small things of a picture are lost: 40 an inch. Common practice, no source.
+const CLEAR_TILE_PX: f64 = 40.0;
 
 /// All that was made.
 pub(super) struct Made<'a> {
@@ -20,6 +20,7 @@ pub(super) struct Made<'a> {
     pub proposal: &'a Proposal,
     pub reduced: &'a Reduced,
     pub warnings: Vec<ColourWarning>,
+    pub text_in_our_font: bool,
 }
 
 /// Says what was chosen, why, and what comes next.
@@ -107,6 +108,9 @@ fn explain_colours(made: &Made, console: &mut Console) {
     let names: Vec<&str> = pencils.iter().map(|pencil| pencil.name.as_str()).collect();
     let names = names.join(", ");
     console.say("new-pencils", &[("count", pencils.len().into()), ("names", names.into())]);
+    if made.text_in_our_font {
+        console.say("new-text", &[]);
+    }
     if made.reduced.own_tile_px < CLEAR_TILE_PX {
         console.say("new-coarse", &[("pixels", format!("{:.0}", made.reduced.own_tile_px).into())]);
     }
