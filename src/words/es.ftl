@@ -78,6 +78,7 @@ new-wall = Medirá { $width } de ancho y { $height } de alto, y 60 mm (2.4 in) m
 new-added-sides = Se dibuja la imagen completa; para que tenga la forma de la pared, se agregó el { $percent } % de la pared a la izquierda y a la derecha.
 new-added-top-and-bottom = Se dibuja la imagen completa; para que tenga la forma de la pared, se agregó el { $percent } % de la pared arriba y abajo.
 new-pencils = Se dibuja con { $count } lápices: { $names }. Si quiere, cambie sus nombres en event.toml.
+new-text = El texto del dibujo se compone con la letra del propio programa: véalo en picture-preview.png, o convierta el texto en trazos en su programa de dibujo.
 new-coarse = Una pieza tenía solo { $pixels } píxeles de ancho y se amplió: una imagen más grande muestra más detalle.
 new-warn-alike = Cuidado: { $one } y { $other } se parecen tanto que se van a confundir. Ayuda usar menos colores (--colours) o lápices propios (--pencils).
 new-warn-rare = Cuidado: { $tiles ->
@@ -109,14 +110,6 @@ colour-light = { $colour } claro
 colour-dark = { $colour } oscuro
 colour-very-dark = { $colour } muy oscuro
 colour-numbered = { $colour } { $number }
-
-## lengths
-
-length-both = { $first } ({ $second })
-length-mm = { $length } mm
-length-m = { $length } m
-length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
 
 ## plan
 
@@ -217,7 +210,7 @@ plan-fire = En la pared cuelgan { $area } m² ({ $feet } sq ft) de papel. Muchas
 plan-fire-part = En la pared cuelgan { $area } m² ({ $feet } sq ft) de papel, { $percent } del lugar previsto. Muchas normas contra incendios lo limitan, algunas a la quinta parte de una pared: pregunte a quien esté a cargo del edificio o a los bomberos.
 plan-written = Todos los números, y el nivel y los colores de cada pieza, están en { $file }.
 plan-saved = Los números que se dieron aquí ya están en { $file }.
-plan-not-saved = Los números que se dieron aquí valen solo por esta vez: agregue --save para guardarlos en event.toml.
+plan-not-saved = Los números que se dieron aquí valen solo por esta vez; --save los guarda.
 
 ## report
 
@@ -588,8 +581,8 @@ wall-map-fits-without-cards = El lugar de { $width } por { $height } alcanza par
 wall-map-does-not-fit = El lugar de { $width } por { $height } no alcanza para estos cuadros.
 wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas alrededor, el piso abajo. Las tablas que siguen contienen todas sus medidas.
 wall-map-floor = piso
-wall-map-in-inches = alturas desde el piso y distancias desde la izquierda en pulgadas
-wall-map-in-mm = alturas desde el piso y distancias desde la izquierda en mm
+wall-map-in-inches = Alturas desde el piso y distancias desde la izquierda en pulgadas.
+wall-map-in-mm = Alturas desde el piso y distancias desde la izquierda en mm.
 wall-map-columns-title = Líneas verticales
 wall-map-columns-intro = Cuelgue un hilo con un peso, o trace una línea tenue a lápiz, a estas distancias del borde izquierdo de los cuadros.
 wall-map-column = Línea
@@ -767,7 +760,7 @@ help-value-name = NOMBRE
 help-value-tag = CLAVE
 help-value-mm = MM
 help-value-minutes = MINUTOS
-help-value-size = MEDIDA
+help-value-size = TAMAÑO
 help-value-paper = PAPEL
 help-value-how = CÓMO
 help-value-unit = UNIDAD
@@ -887,7 +880,7 @@ questions-none = ninguno
 questions-sum-total = { $terms } = { $total }
 
 questions-ask-tiles-needing = ¿Cuántas piezas necesitan el color { $colour }?
-questions-working-tiles-needing = { questions-sum }
+questions-working-tiles-needing = { $counted }
 questions-ask-colours-of-tile = ¿Cuántos colores necesita la pieza { $tile }?
 questions-working-colours-of-tile = { $colours }
 questions-ask-in-one-row = ¿Cuántos cuadros cuelgan en una fila completa?
@@ -904,7 +897,7 @@ questions-working-left-in-row = { $columns } − { $hanging } = { $answer }
 questions-ask-colours = ¿Cuántos colores necesita toda la imagen?
 questions-working-colours = Cuenta los lápices en la hoja de lápices: { $pencils }
 questions-ask-one-colour = ¿Cuántas piezas necesitan un solo color?
-questions-working-one-colour = { questions-sum }
+questions-working-one-colour = { $counted }
 questions-ask-corners = Un cuadro de papel tiene 4 esquinas. ¿Cuántas esquinas tienen { $squares } cuadros?
 questions-working-corners = 4 + 4 = { $answer }
 questions-ask-sides = Un cuadro de papel tiene 4 lados. ¿Cuántos lados tienen { $squares } cuadros?
@@ -1014,9 +1007,9 @@ questions-working-chessboard = { $odd ->
    *[no] La mitad de { $count }: { $answer }
 }
 questions-ask-both = ¿Cuántas piezas necesitan el color { $first } y también el color { $second }?
-questions-working-both = { questions-sum }
-questions-ask-most-colours = Las piezas con más colores necesitan { $colours }. ¿Cuántas piezas son?
-questions-working-most-colours = { questions-sum }
+questions-working-both = { $counted }
+questions-ask-most-colours = Ninguna pieza necesita más de { $colours } colores. ¿Cuántas piezas necesitan esa cantidad?
+questions-working-most-colours = { $counted }
 questions-ask-odd-numbers = 1 + 3 = 4 y 1 + 3 + 5 = 9. ¿Cuánto suman los números impares del 1 al { $last }?
 questions-working-odd-numbers = { $terms } números: { $terms } × { $terms } = { $answer }
 questions-ask-box-edge = Las marcas dividen un cuadro en 4 × 4 casillas pequeñas. ¿Cuántas de ellas tocan el borde del cuadro?
@@ -1047,6 +1040,10 @@ steps-overlap = la otra base llega hasta esta línea: péguela aquí
 
 ## who reaches what
 
+about-feet = { $feet } ft ({ $metres } m)
+about-metres = { $metres } m ({ $feet } ft)
+reach-inches = { $inches } in ({ $metres } m)
+reach-metres = { $metres } m ({ $inches } in)
 people-children-from-5 = Niños desde los 5 años: { $reach }
 people-children-from-9 = Niños desde los 9 años: { $reach }
 people-seated = Alguien sentado: { $reach }
@@ -1138,10 +1135,10 @@ helpers-floor = Desde el piso
 helpers-stool = En un banquito
 helpers-help-needed = Con ayuda
 helpers-photo = Tome la foto
-helpers-photo-1 = Párese a { $distance } de la pared, frente { $photos ->
+helpers-photo-1 = Párese a unos { $distance } de la pared, frente { $photos ->
     [one] a su centro
    *[other] a la parte que fotografía
-}, con el teléfono a { $phone-height } del piso. Sin gente ni banquitos enfrente, con las luces encendidas y sin flash.
+}, con el teléfono a unos { $phone-height } del piso. Sin gente ni banquitos enfrente, con las luces encendidas y sin flash.
 helpers-photo-2 = Sostenga el teléfono { $held ->
     [sideways] acostado
    *[upright] parado
@@ -1345,12 +1342,12 @@ guide-room = El salón
 guide-room-intro = Un salón a escala donde cabe su velada: { $seats } asientos, la pared, el teléfono. El suyo es otro: conserve las distancias.
 guide-room-about = Plano de un salón: la pared de un lado, el teléfono frente a su centro, luego mesas con asientos en los dos lados, luego la mesa de la entrega; una salida y una entrada a la derecha, con pasos que quedan libres.
 guide-plan-wall = pared y sus tarjetas, { $length }
-guide-plan-phone = teléfono, a { $length }
+guide-plan-phone = teléfono, a unos { $length }
 guide-plan-hand-out = entrega
 guide-plan-exit = salida: dejar libre el paso
 guide-plan-entrance = entrada: dejar libre
 guide-plan-bar = { $length }
-guide-plan-size = el salón mide { $length } de ancho
+guide-plan-size = el salón mide unos { $length } de ancho
 guide-room-1 = La entrega está en la entrada y la pared en el otro extremo: quien entra ve a la gente dibujar antes de ver la imagen.
 guide-room-2 = Entre las mesas { $seats ->
     [one] y las paredes

@@ -168,16 +168,11 @@ fn look(text: &str, message: &Message<&str>, known: &[Entry<&str>], before: usiz
     };
     let mut parts = Parts::default();
     parts.of(pattern);
-    if parts.others || !parts.parts.is_empty() {
+    if parts.others {
         return Err(refused(text, line, "error-words-reference"));
     }
     let mut filled = Parts::default();
     own.value.iter().for_each(|pattern| filled.of(pattern));
-    for part in std::mem::take(&mut filled.parts) {
-        ids.clone()
-            .filter(|own| own.id.name == part)
-            .for_each(|own| own.value.iter().for_each(|pattern| filled.of(pattern)));
-    }
     let unknown = parts.variables.iter().find(|name| !filled.variables.contains(name));
     unknown.map_or(Ok(()), |name| {
         let line = line_of_variable(text, line, name);
@@ -191,8 +186,6 @@ fn look(text: &str, message: &Message<&str>, known: &[Entry<&str>], before: usiz
 struct Parts<'a> {
     /// What the program fills in, each once, in the order in which it stands there.
     variables: Vec<&'a str>,
-    /// Other sentences.
-    parts: Vec<&'a str>,
     /// Whether there is anything but that, numbers and texts in quotes.
     others: bool,
 }
@@ -224,10 +217,9 @@ impl<'a> Parts<'a> {
             InlineExpression::NumberLiteral { .. } => {}
             // an escaped control character would reach the terminal
             InlineExpression::StringLiteral { value } => self.others |= value.contains("\\u"),
-            InlineExpression::MessageReference { id, .. } => self.parts.push(id.name),
-            InlineExpression::FunctionReference { .. } | InlineExpression::TermReference { .. } => {
-                self.others = true;
-            }
+            InlineExpression::FunctionReference { .. }
+            | InlineExpression::MessageReference { .. }
+            | InlineExpression::TermReference { .. } => self.others = true,
         }
     }
 }

@@ -15,8 +15,6 @@ pub struct Message {
     pub choices: BTreeMap<String, BTreeSet<String>>,
     /// Its words alone, without what is filled in; a choice's variants one after another.
     pub text: String,
-    /// Sentences of the program that are parts of it.
-    pub parts: BTreeSet<String>,
     /// Each way the sentence may run, with what is filled in as `{}`.
     pub ways: Vec<String>,
 }
@@ -38,20 +36,6 @@ pub fn messages(code: &str) -> Vec<(String, Message)> {
             Entry::Term(term) => panic!("{code}.ftl: -{}: terms are not used", term.id.name),
             Entry::Junk { content } => panic!("{code}.ftl: {content}"),
             Entry::Comment(_) | Entry::GroupComment(_) | Entry::ResourceComment(_) => {}
-        }
-    }
-    with_parts(messages)
-}
-
-/// Each sentence with what the sentences hold that are parts of it.
-fn with_parts(mut messages: Vec<(String, Message)>) -> Vec<(String, Message)> {
-    let whole: BTreeMap<String, (BTreeSet<String>, BTreeMap<String, BTreeSet<String>>)> =
-        messages.iter().map(|(id, own)| (id.clone(), (own.variables.clone(), own.choices.clone()))).collect();
-    for (id, message) in &mut messages {
-        for part in &message.parts {
-            let (variables, choices) = whole.get(part).unwrap_or_else(|| panic!("{id} has no part {part}"));
-            message.variables.extend(variables.clone());
-            message.choices.extend(choices.clone());
         }
     }
     messages
@@ -87,10 +71,6 @@ impl Message {
                 vec!["{}".to_owned()]
             }
             Expression::Inline(InlineExpression::StringLiteral { value }) => vec![(*value).to_owned()],
-            Expression::Inline(InlineExpression::MessageReference { id, attribute: None }) => {
-                self.parts.insert(id.name.to_owned());
-                vec![String::new()]
-            }
             Expression::Select { selector: InlineExpression::VariableReference { id }, variants } => {
                 self.variables.insert(id.name.to_owned());
                 let keys = variants.iter().map(key);
