@@ -26,6 +26,14 @@ error-words-reference = only what the program fills in may stand in braces, such
 error-words-control = this line holds a control character: delete it and type it again
 error-words-depth = too many braces stand in each other here
 
+## lengths
+
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+
 ## states of a cell
 
 state-right = right

@@ -27,6 +27,14 @@ error-words-reference = entre llaves solo puede ir un dato que pone el programa,
 error-words-control = esta línea contiene un carácter de control: bórrela y vuelva a escribirla
 error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 
+## lengths
+
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+
 ## states of a cell
 
 state-right = bien
