@@ -29,9 +29,9 @@ const USUAL_INSIDE_MM: f64 = 28.4;
 const LEAST_PT: f64 = 8.0;
 const MOST_TIMES: f64 = 1.75;
 /// Heights at the smallest letters, in mm: arrow, label and level, a pencil; of the capitals of 8 pt.
-const ARROW_MM: f64 = 4.0;
+const ARROW_MM: f64 = 4.2;
 const LABEL_MM: f64 = 7.2;
-const LINE_MM: f64 = 3.4;
+const LINE_MM: f64 = 3.36;
 const CAPITALS_MM: f64 = 1.9;
 /// Side of a swatch, and from its left edge to the name, at the smallest letters, in mm.
 const SWATCH_MM: f64 = 2.2;

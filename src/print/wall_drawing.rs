@@ -14,7 +14,7 @@
 use serde::Serialize;
 
 use super::Sources;
-use super::lengths::{inches, millimetres};
+use super::lengths::{inches, millimetres, one};
 use super::marks::{Box, Line};
 use super::typeset::width_mm;
 use crate::frame::{Point, WallMm, ceil_index, float};
@@ -41,6 +41,9 @@ pub(super) struct Drawing {
     cards: Vec<Named>,
     floor: Line,
     floor_words: String,
+    /// From the squares down to the floor: a plumb line, in two pieces where the floor is farther than drawn, and its length.
+    plumb: Vec<Line>,
+    plumb_words: Text,
     /// Short lines at the edges of rows and columns.
     ticks: Vec<Line>,
     /// Heights beside the rows; distances below the columns, read from the bottom up.
@@ -88,7 +91,9 @@ impl Drawing {
         let grid = &sources.settings.grid;
         let wall = sources.evening().wall;
         let size = grid.size();
-        let to_floor = size.y + wall.hang_mm.max(RING_MM);
+        // the floor below a small wall is far: drawn nearer, with a break in the plumb line
+        let shown_hang = wall.hang_mm.min(size.y.max(size.x / 4.0).max(2.0 * RING_MM));
+        let to_floor = size.y + shown_hang.max(RING_MM);
         let (width, height) = sources.settings.print.paper.size_mm();
         let across = (width - BESIDE_MM - HEIGHTS_MM) / (size.x + 2.0 * RING_MM);
         let down = (height - ABOVE_AND_BELOW_MM) / (RING_MM + to_floor);
@@ -101,6 +106,9 @@ impl Drawing {
             Units::Inch => "wall-map-in-inches",
             Units::Mm => "wall-map-in-mm",
         };
+        let is_broken = shown_hang < wall.hang_mm;
+        let plumb =
+            plumb(scale.left, scale.top + (size.y + RING_MM) * times + DISTANCES_MM, floor, is_broken);
         let (row_ticks, heights) = heights(sources, &scale, right);
         let (column_ticks, distances) = distances(sources, &scale);
         Self {
@@ -110,12 +118,39 @@ impl Drawing {
             cards: cards(sources, &scale),
             floor: Line { x1: 0.0, y1: floor, x2: right + HEIGHTS_MM, y2: floor },
             floor_words: words.say("wall-map-floor", &[]),
+            plumb_words: Text {
+                x: scale.left + 2.0,
+                y: plumb.first().map_or(floor, |line| line.y1) + APART_MM / 2.0,
+                words: if plumb.is_empty() { String::new() } else { one(sources, wall.hang_mm) },
+            },
+            plumb,
             ticks: row_ticks.into_iter().chain(column_ticks).collect(),
             heights,
             distances,
             unit: words.say(unit, &[]),
         }
     }
+}
+
+/// The plumb line between two heights, with a gap and two slanting strokes in its middle where it stands for a longer one;
+/// nothing where there is no room.
+fn plumb(x: f64, from: f64, floor: f64, is_broken: bool) -> Vec<Line> {
+    if floor - from < 2.0 * APART_MM {
+        return Vec::new();
+    }
+    let upright = |y1: f64, y2: f64| Line { x1: x, y1, x2: x, y2 };
+    if !is_broken {
+        return vec![upright(from, floor)];
+    }
+    let (gap, slant) = (0.8, 1.5);
+    let middle = (from + floor) / 2.0;
+    let stroke = |y: f64| Line { x1: x - slant, y1: y + gap, x2: x + slant, y2: y - gap };
+    vec![
+        upright(from, middle - gap),
+        stroke(middle - gap),
+        stroke(middle + gap),
+        upright(middle + gap, floor),
+    ]
 }
 
 /// A name if it fits its rectangle.
