@@ -185,8 +185,8 @@ fn shared(division: &Division, printed: &Printed, words: &Words) -> Shared {
         PartData {
             size: [division.width, division.height],
             ticks: own.map(moved).collect(),
-            quiet: has_code.then(|| Box { x: quiet.x - dx, y: quiet.y - dy, ..quiet }),
-            label: has_code.then(|| Label { x: label.x - dx, y: label.y - dy, ends: label.ends }),
+            quiet: has_code.then_some(Box { x: quiet.x - dx, y: quiet.y - dy, ..quiet }),
+            label: has_code.then_some(Label { x: label.x - dx, y: label.y - dy, ends: label.ends }),
             seams: part.seams,
             matches: part.matches,
             strip: part.strip,
