@@ -11,6 +11,7 @@ use crate::plan::{Folder, Printed};
 use crate::read::book::Book;
 use crate::read::{self, PhotoReading, WallReading};
 use crate::report::{Occasion, Pictures, Report, html, terminal};
+use crate::words::Words;
 
 /// Margin of `wall.jpg` around the wall, in mm: squares that hang over the edge are seen whole.
 const MARGIN_MM: f64 = 20.0;
@@ -37,7 +38,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let printed = folder.printed()?;
     let photos = u64::try_from(args.photos.len()).unwrap_or(u64::MAX / 8);
     let bar = progress::bar(console, photos * STEPS_A_PHOTO + STEPS_AT_THE_END, "check-working");
-    let seen = look(&args.photos, &printed, &|| bar.inc(1));
+    let seen = look(&args.photos, &printed, console.words(), &|| bar.inc(1));
     let seen = match seen {
         Ok(seen) => seen,
         Err(error) => {
@@ -69,7 +70,7 @@ struct Seen {
 }
 
 /// Opens and reads every photo. One that cannot be read is no reason to stop, unless it is the last hope.
-fn look(paths: &[PathBuf], printed: &Printed, step: &dyn Fn()) -> Result<Seen, CliError> {
+fn look(paths: &[PathBuf], printed: &Printed, words: &Words, step: &dyn Fn()) -> Result<Seen, CliError> {
     let book = Book::new(printed);
     let mut seen = Seen { names: Vec::new(), photos: Vec::new(), readings: Vec::new(), refused: Vec::new() };
     for path in paths {
@@ -85,8 +86,7 @@ fn look(paths: &[PathBuf], printed: &Printed, step: &dyn Fn()) -> Result<Seen, C
     if !seen.readings.is_empty() {
         return Ok(seen);
     }
-    let sentences: Vec<String> = seen.refused.iter().map(ToString::to_string).collect();
-    Err(CliError::new(sentences.join("\n             ")))
+    Err(CliError::all(&seen.refused, words))
 }
 
 fn look_at(
@@ -95,10 +95,10 @@ fn look_at(
     book: &Book,
     step: &dyn Fn(),
 ) -> Result<(Photo, PhotoReading), CliError> {
-    let bytes = photo::read(path).map_err(|error| CliError::about(path, &error))?;
-    let photo = Photo::open(&bytes).map_err(|error| CliError::about(path, &error))?;
+    let bytes = photo::read(path).map_err(|error| CliError::about(path, error))?;
+    let photo = Photo::open(&bytes).map_err(|error| CliError::about(path, error))?;
     step();
-    let reading = read::photo(&photo, printed, book).map_err(|error| CliError::about(path, &error))?;
+    let reading = read::photo(&photo, printed, book).map_err(|error| CliError::about(path, error))?;
     step();
     Ok((photo, reading))
 }

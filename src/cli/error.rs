@@ -1,10 +1,9 @@
 //! An error as the person at the keyboard meets it: one sentence.
 
-use std::error::Error;
 use std::fmt;
 use std::path::Path;
 
-use crate::words::{Sentence, Words, in_english};
+use crate::words::{Sentence, Tell, Words, in_english};
 
 /// One sentence with what was seen and what to do. Any error of the library becomes one with `?`.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -21,8 +20,15 @@ impl CliError {
 
     /// An error with the file it is about named first.
     #[must_use]
-    pub fn about(path: &Path, error: &dyn Error) -> Self {
-        Self::new(Sentence::new("error-about").with("path", path).with("what", error.to_string()))
+    pub fn about(path: &Path, error: impl Into<Self>) -> Self {
+        Self::new(Sentence::new("error-about").with("path", path).with("what", error.into().sentence))
+    }
+
+    /// Several errors, each on a line of its own.
+    #[must_use]
+    pub fn all(errors: &[Self], words: &Words) -> Self {
+        let sentences: Vec<String> = errors.iter().map(|error| error.sentence.tell(words)).collect();
+        Self::new(sentences.join("\n             "))
     }
 
     /// The line that the program complains with.
@@ -38,9 +44,44 @@ impl fmt::Display for CliError {
     }
 }
 
-// `CliError` itself is no `Error`: that is what makes room for this.
-impl<E: Error> From<E> for CliError {
-    fn from(error: E) -> Self {
-        Self::new(error.to_string())
-    }
+macro_rules! told {
+    ($($error:ty),+ $(,)?) => {$(
+        impl From<$error> for CliError {
+            fn from(error: $error) -> Self {
+                Self::new(error.sentence())
+            }
+        }
+    )+};
 }
+
+told!(
+    crate::plan::folder::FolderError,
+    crate::plan::settings::SettingsError,
+    crate::plan::manifest::ManifestError,
+    crate::plan::code::CodeError,
+    crate::words::WordsError,
+    crate::photo::PhotoError,
+    crate::read::ReadError,
+    crate::rehearse::RehearseError,
+    crate::display::JpegError,
+    crate::print::TemplateError,
+    crate::print::PrintError,
+);
+
+macro_rules! in_english {
+    ($($error:ty),+ $(,)?) => {$(
+        impl From<$error> for CliError {
+            fn from(error: $error) -> Self {
+                Self::new(error.to_string())
+            }
+        }
+    )+};
+}
+
+in_english!(
+    crate::picture::PictureError,
+    crate::picture::grid::GridError,
+    crate::picture::ReduceError,
+    serde_json::Error,
+    std::io::Error,
+);

@@ -13,10 +13,12 @@
 mod check;
 mod console;
 mod error;
+mod event;
 mod help;
 mod language;
 mod mistyped;
 mod new;
+mod plan;
 mod print;
 mod progress;
 mod rehearse;
@@ -78,6 +80,7 @@ struct Typed {
 enum Command {
     Tour(tour::Args),
     New(new::Args),
+    Plan(plan::Args),
     Print(print::Args),
     Rehearse(rehearse::Args),
     Check(check::Args),
@@ -88,6 +91,7 @@ impl Command {
     fn folder(&self) -> Option<&Path> {
         match self {
             Self::Tour(_) | Self::New(_) => None,
+            Self::Plan(args) => Some(&args.folder),
             Self::Print(args) => Some(&args.folder),
             Self::Rehearse(args) => Some(&args.folder),
             Self::Check(args) => Some(&args.folder),
@@ -101,6 +105,7 @@ impl Command {
         match self {
             Self::Tour(args) => tour::run(args, console),
             Self::New(args) => new::run(args, console),
+            Self::Plan(args) => plan::run(args, console),
             Self::Print(args) => print::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
             Self::Check(args) => check::run(args, console),

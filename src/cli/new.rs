@@ -11,10 +11,11 @@ use crate::display::{PREVIEW, preview};
 use crate::picture::warnings::colour_warnings;
 use crate::picture::{Fit, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce};
 use crate::plan::settings::{
-    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM, Flip, Language,
-    NAME_LENGTH, Paper, Pencil, SQUARE_MM, TILE_MM, Units,
+    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM, Flip, NAME_LENGTH,
+    Paper, Pencil, SQUARE_MM, TILE_MM, Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
+use crate::words::Words;
 
 use explain::{Made, explain};
 
@@ -46,7 +47,7 @@ pub struct Args {
     #[arg(long, value_name = "N", value_parser = colours, default_value_t = DEFAULT_COLOURS)]
     colours: usize,
     /// A file with the organiser's own pencils.
-    #[arg(long, value_name = "FILE.toml", conflicts_with_all = ["colours", "black_and_white"])]
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["colours", "black_and_white"])]
     pencils: Option<PathBuf>,
     /// Greys only.
     #[arg(long)]
@@ -54,9 +55,6 @@ pub struct Args {
     /// What happens to a picture of another shape than the grid's.
     #[arg(long, value_name = "HOW", value_parser = choice::<Fit>, default_value = "crop")]
     fit: Fit,
-    /// The language of all that is printed.
-    #[arg(long, value_name = "LANGUAGE", value_parser = choice::<Language>, default_value = "en")]
-    language: Language,
     /// Side of a square.
     #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &SQUARE_MM), default_value_t = DEFAULT_SQUARE_MM)]
     square_mm: f64,
@@ -80,14 +78,14 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     refuse_taken(&folder)?;
     let pencils = pencils(args)?;
     let bytes = Folder::read_picture(&args.picture)?;
-    let about = |error: &dyn std::error::Error| CliError::about(&args.picture, error);
-    let picture = Picture::open(&bytes).map_err(|error| about(&error))?;
+    let picture = Picture::open(&bytes).map_err(|error| CliError::about(&args.picture, error))?;
     let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares };
     let proposal = propose(picture.size(), args.square_mm, wish)?;
-    let mut settings = settings(args, &folder, &proposal)?;
+    let mut settings = settings(args, &folder, &proposal, console.words())?;
     settings.language = console.language();
     let wanted = Wanted { grid: &settings.grid, fit: args.fit, pencils };
-    let reduced = reduce(picture, &wanted, console.words()).map_err(|error| about(&error))?;
+    let reduced =
+        reduce(picture, &wanted, console.words()).map_err(|error| CliError::about(&args.picture, error))?;
     settings.picture.pencils.clone_from(&reduced.few.pencils);
     settings.picture.colours = reduced.few.pencils.len();
     let written = settings.to_toml();
@@ -108,7 +106,7 @@ fn pencils(args: &Args) -> Result<Pencils, CliError> {
         });
     };
     let text = Folder::read_settings(path)?;
-    let own = Pencil::list_from_toml(&text).map_err(|error| CliError::about(path, &error))?;
+    let own = Pencil::list_from_toml(&text).map_err(|error| CliError::about(path, error))?;
     Ok(Pencils::Own(own))
 }
 
@@ -146,7 +144,7 @@ fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
     Ok(())
 }
 
-fn settings(args: &Args, folder: &Folder, proposal: &Proposal) -> Result<Settings, CliError> {
+fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) -> Result<Settings, CliError> {
     if args.tile_mm > args.square_mm {
         let (tile, square) = (args.tile_mm, args.square_mm);
         return Err(CliError::new(format!(
@@ -160,11 +158,10 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal) -> Result<Setting
         tile_mm: args.tile_mm,
         rows_from: RowsFrom::default(),
     };
-    let name = args.name.clone().unwrap_or_else(|| name_of(&args.folder));
+    let name = args.name.clone().unwrap_or_else(|| name_of(&args.folder, words));
     let mut settings =
         Settings::new(name, args.tag.unwrap_or_else(|| Tag::from_number(rand::random())), grid);
     settings.picture.file = free_name(folder.root());
-    settings.language = args.language;
     settings.code = CodeSettings::usual(&grid);
     settings.print.paper = args.paper;
     settings.print.flip = args.flip;
@@ -186,14 +183,14 @@ fn free_name(folder: &Path) -> String {
 }
 
 /// A name for the evening out of its folder's: `open-evening` becomes `Open evening`.
-fn name_of(folder: &Path) -> String {
+fn name_of(folder: &Path, words: &Words) -> String {
     let own = folder.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
     let spaced: String =
         own.chars().map(|c| if "-_".contains(c) || c.is_control() { ' ' } else { c }).collect();
     let mut letters = spaced.trim().chars().take(NAME_LENGTH);
     match letters.next() {
         Some(first) => first.to_uppercase().chain(letters).take(NAME_LENGTH).collect(),
-        None => "Open evening".to_owned(),
+        None => words.say("new-usual-name", &[]),
     }
 }
 
@@ -231,8 +228,8 @@ mod tests {
 
     #[test]
     fn a_folders_name_makes_a_name() {
-        assert_eq!(name_of(Path::new("/x/open-evening")), "Open evening");
-        assert_eq!(name_of(Path::new("élan_vital/")), "Élan vital");
-        assert_eq!(name_of(Path::new(".")), "Open evening");
+        assert_eq!(name_of(Path::new("/x/open-evening"), &Words::english()), "Open evening");
+        assert_eq!(name_of(Path::new("élan_vital/"), &Words::english()), "Élan vital");
+        assert_eq!(name_of(Path::new("."), &Words::english()), "Open evening");
     }
 }

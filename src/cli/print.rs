@@ -2,14 +2,14 @@
 
 use std::path::PathBuf;
 
+use super::event::Event;
+use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome};
-use crate::picture::{FewColours, Picture, PictureFacts};
-use crate::plan::crowd::{PlanFile, SheetCount};
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Kit, Overrides, PrintError, Sources, known, names, part_of_kit, template_names};
-use crate::words::Tell;
+use crate::print::{Kit, Sources, known, names, part_of_kit};
+use crate::words::Sentence;
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -24,40 +24,24 @@ pub struct Args {
 
 /// Makes the kit and writes it: documents first, the manifest last, so that it never lists what does not lie there.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
-    known(&args.documents).map_err(told)?;
+    known(&args.documents)?;
     let folder = Folder::at(&args.folder);
-    let settings = folder.settings()?;
-    let bytes = folder.picture_bytes(&settings)?;
-    let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
-    let few = FewColours::chosen(&picture, &settings.picture);
-    let few = if settings.picture.pencils.is_empty() { few.named(console.words()) } else { few };
-    let sources = Sources {
-        settings: &settings,
-        printed: &settings.printed()?,
-        picture: &few.to_picture(),
-        facts: &PictureFacts::of(&few, &settings.grid, &settings.levels),
-        words: console.words(),
-        templates: &Overrides::new(folder.templates()?, &template_names())?,
-    };
+    let event = Event::open(&folder, folder.settings()?, console.words())?;
+    let sources = event.sources(console.words());
     let kit = made(&sources, &args.documents, console)?;
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
     let before = folder.manifest().ok();
     let all = kit.documents.len() == names().count();
     if !all && before.as_ref().is_some_and(|before| *before != now) {
-        let root = folder.root().display();
-        return Err(CliError::new(format!(
-            "event.toml has changed since this kit was printed, and its parts would not fit each other: print all of it \
-             again with “everysquare print {root}”"
-        )));
+        return Err(CliError::new(Sentence::new("error-print-changed").with("folder", folder.root())));
     }
     write(&folder, &kit)?;
     if all {
-        Folder::write_whole(&folder.root().join("plan.json"), &plan(&sources, &kit)?)?;
+        Folder::write_whole(&folder.plan_json(), &plan_json(&sources, &kit.documents)?)?;
     }
     Folder::write_whole(&folder.manifest_json(), &manifest)?;
-    explain(&folder, &settings, &kit, console);
+    explain(&folder, &event.settings, &kit, console);
     if before.is_some_and(|before| !same_codes(&before, &now)) {
         console.say("print-codes-changed", &[]);
     }
@@ -68,15 +52,10 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
 /// Sets the pages, with a bar where somebody waits.
 fn made(sources: &Sources, documents: &[String], console: &Console) -> Result<Kit, CliError> {
     let steps = if documents.is_empty() { names().count() } else { documents.len() };
-    let bar = bar(console, steps.try_into()?, "print-working");
+    let bar = bar(console, u64::try_from(steps).unwrap_or(u64::MAX), "print-working");
     let kit = part_of_kit(sources, documents, &|| bar.inc(1));
     bar.finish_and_clear();
-    kit.map_err(told)
-}
-
-/// In the language of the event.
-fn told(error: PrintError) -> CliError {
-    CliError::new(error.sentence())
+    Ok(kit?)
 }
 
 /// Writes the documents and the lines to cut; sheets to cut of an earlier kit, which might be more, go.
@@ -103,18 +82,6 @@ fn write(folder: &Folder, kit: &Kit) -> Result<(), CliError> {
 /// The number of a sheet to cut of a document; `None` for any other file.
 fn numbered(file: &str, document: &str) -> Option<usize> {
     file.strip_prefix(document)?.strip_prefix('-')?.strip_suffix(".svg")?.parse().ok()
-}
-
-/// plan.json with the sheets that the kit takes.
-fn plan(sources: &Sources, kit: &Kit) -> Result<Vec<u8>, CliError> {
-    let sheets = kit.documents.iter().map(|document| SheetCount {
-        document: document.name.trim_end_matches(".pdf").to_owned(),
-        sheets: document.sheets,
-    });
-    let facts = sources.facts;
-    let tiles = facts.planned(&sources.settings.grid);
-    let plan = PlanFile::new(sources.settings, &facts.pencils, tiles, &sources.evening(), sheets.collect());
-    Ok(plan.to_json()?)
 }
 
 /// Whether squares of either print are recognised by the other's manifest.

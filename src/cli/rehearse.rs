@@ -104,7 +104,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let printed = folder.printed()?;
     let bytes = folder.picture_bytes(&settings)?;
     let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
+        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
     // Seeds that people read and type again stay short.
     let seed = args.seed.unwrap_or_else(|| rand::random::<u64>() % 100_000);
     let options = options(args, seed, printed.grid.count());

@@ -15,8 +15,12 @@ use crate::frame::{float, narrow};
 const SOLID_IN_A_DRAWING: f64 = 0.4;
 /// Part of a picture that a drawing's colour covers at least: on 80 tiles of an inch, 8 mm².
 const LEAST_OF_A_COLOUR: f64 = 1.5e-4;
-/// How many pixels of a colour count as one: 1 would be by area, 0 each colour alike. Common practice, no source.
-const POWER_OF_AREA: f64 = 0.55;
+/// How much an area of like colours counts for its size: 1 would be by area, 0 each colour alike. Common practice, no source.
+const POWER_OF_AREA: f64 = 0.5;
+/// Colours within this distance are like, in the unit of [`Seen`]: a step that shows on paper.
+const LIKE: f32 = 0.08;
+/// The part of an area that one colour has to have to be its pencil, so that flat areas keep their own colour.
+const FLAT: f64 = 0.3;
 /// Difference to a neighbour at which a pixel of a photo counts half, in the unit of [`Seen`]: an edge.
 const EDGE: f32 = 0.04;
 /// Rounds after which gathering ends.
@@ -40,17 +44,32 @@ pub fn choose(pixels: &RgbImage, count: usize) -> Vec<[u8; 3]> {
     if !own.is_empty() && own.len() <= count {
         return own.into_iter().map(|(srgb, _)| srgb).collect();
     }
-    let swatches: Vec<(Swatch, [u8; 3])> = if own.is_empty() {
-        cells(pixels).into_iter().map(|swatch| (swatch, swatch.seen.to_srgb())).collect()
-    } else {
-        let swatch =
-            |weight: usize, srgb| Swatch { seen: Seen::of(srgb), weight: float(weight).powf(POWER_OF_AREA) };
-        own.into_iter().map(|(srgb, weight)| (swatch(weight, srgb), srgb)).collect()
+    if own.is_empty() {
+        return gather(&evened(&cells(pixels)), count).into_iter().map(Seen::to_srgb).collect();
+    }
+    let swatch = |(srgb, count)| Swatch { seen: Seen::of(srgb), weight: float(count) };
+    let swatches: Vec<Swatch> = own.into_iter().map(swatch).collect();
+    let middles = gather(&evened(&swatches), count);
+    middles.iter().map(|middle| flattest(*middle, &middles, &swatches).to_srgb()).collect()
+}
+
+/// The one colour of a drawing that makes up enough of what was gathered; else the middle of it.
+fn flattest(middle: Seen, middles: &[Seen], swatches: &[Swatch]) -> Seen {
+    let own = |swatch: &&Swatch| middles[nearest(swatch.seen, middles)] == middle;
+    let all: f64 = swatches.iter().filter(own).map(|swatch| swatch.weight).sum();
+    let most = swatches.iter().filter(own).max_by(|a, b| a.weight.total_cmp(&b.weight));
+    most.filter(|most| most.weight >= FLAT * all).map_or(middle, |most| most.seen)
+}
+
+/// The same colours with weights by which large areas count less for their size. What is like counts as one area, whether it
+/// is even or grainy.
+fn evened(swatches: &[Swatch]) -> Vec<Swatch> {
+    let like = |own: &Swatch, other: &&Swatch| own.seen.apart_squared(other.seen) < LIKE * LIKE;
+    let area = |own: &Swatch| {
+        swatches.iter().filter(|other| like(own, other)).map(|other| other.weight).sum::<f64>()
     };
-    gather(&swatches.iter().map(|(swatch, _)| *swatch).collect::<Vec<_>>(), count)
-        .into_iter()
-        .map(Seen::to_srgb)
-        .collect()
+    let weight = |own: &Swatch| own.weight * area(own).max(own.weight).powf(POWER_OF_AREA - 1.0);
+    swatches.iter().map(|own| Swatch { seen: own.seen, weight: weight(own) }).collect()
 }
 
 /// The colours of a drawing's solid areas, the largest first, each with its pixels; none where the picture is no drawing.
@@ -108,10 +127,7 @@ fn cells(pixels: &RgbImage) -> Vec<Swatch> {
     }
     let filled = sums.into_iter().filter(|(_, count)| *count > 0.0);
     filled
-        .map(|(sum, count)| Swatch {
-            seen: Seen(sum.map(|sum| narrow(sum / count))),
-            weight: count.powf(POWER_OF_AREA),
-        })
+        .map(|(sum, count)| Swatch { seen: Seen(sum.map(|sum| narrow(sum / count))), weight: count })
         .collect()
 }
 

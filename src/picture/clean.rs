@@ -25,10 +25,28 @@ const MOST_ROUNDS: usize = 12;
 const BESIDE: u16 = 5;
 const ASLANT: u16 = 7;
 
-/// Cleans the numbers of pencils whose colours are given; `least_px` is [`LEAST_MM`] in pixels.
-pub fn clean(numbers: &mut Raster<u8>, pencils: &[Seen], least_px: f64) {
+/// What an area has to have to stay.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Least {
+    /// A place so wide, in pixels.
+    pub width_px: f64,
+    /// So many pixels.
+    pub area_px: f64,
+}
+
+impl Least {
+    /// [`LEAST_MM`], and an area in square millimetres, on tiles of `tile_mm` that have `tile_px` pixels along a side.
+    #[must_use]
+    pub fn on_tile(tile_mm: f64, tile_px: usize, area_mm2: f64) -> Self {
+        let px_per_mm = float(tile_px) / tile_mm;
+        Self { width_px: LEAST_MM * px_per_mm, area_px: area_mm2 * px_per_mm * px_per_mm }
+    }
+}
+
+/// Cleans the numbers of pencils whose colours are given.
+pub fn clean(numbers: &mut Raster<u8>, pencils: &[Seen], least: Least) {
     // A thing of an even number of pixels has no pixel in its middle: half a pixel less is asked for.
-    let radius = least_px / 2.0 - 0.5;
+    let radius = least.width_px / 2.0 - 0.5;
     if radius <= 0.5 {
         return;
     }
@@ -37,7 +55,8 @@ pub fn clean(numbers: &mut Raster<u8>, pencils: &[Seen], least_px: f64) {
         if kept.iter().all(|kept| !kept) {
             return; // all of it is too fine: nothing to hold on to
         }
-        grow(numbers, &mut kept, ceil_index(CORNER_RADII * least_px / 2.0));
+        grow(numbers, &mut kept, ceil_index(CORNER_RADII * least.width_px / 2.0));
+        drop_small(numbers, &mut kept, least.area_px);
         if !give_away(numbers, kept, pencils) {
             return;
         }
@@ -117,6 +136,33 @@ fn grow(numbers: &Raster<u8>, kept: &mut [bool], steps: usize) {
     }
 }
 
+/// Keeps no area of fewer pixels.
+fn drop_small(numbers: &Raster<u8>, kept: &mut [bool], least: f64) {
+    if least <= 1.0 {
+        return;
+    }
+    let mut seen = vec![false; kept.len()];
+    for start in 0..kept.len() {
+        if seen[start] || !kept[start] {
+            continue;
+        }
+        let own = numbers.values[start];
+        let (mut area, mut at) = (vec![start], 0);
+        seen[start] = true;
+        while let Some(place) = area.get(at).copied() {
+            at += 1;
+            for to in numbers.beside(place).filter(|to| kept[*to] && numbers.values[*to] == own) {
+                if !std::mem::replace(&mut seen[to], true) {
+                    area.push(to);
+                }
+            }
+        }
+        if float(area.len()) < least {
+            area.iter().for_each(|place| kept[*place] = false);
+        }
+    }
+}
+
 /// Gives all that is not kept to the areas around it; says whether there was any.
 fn give_away(numbers: &mut Raster<u8>, mut kept: Vec<bool>, pencils: &[Seen]) -> bool {
     let colour = |number: u8| pencils.get(usize::from(number)).copied().unwrap_or_default();
@@ -149,10 +195,4 @@ fn give_away(numbers: &mut Raster<u8>, mut kept: Vec<bool>, pencils: &[Seen]) ->
         rim = next;
     }
     any
-}
-
-/// How many pixels of a picture [`LEAST_MM`] is, where a tile of `tile_mm` has `tile_px`.
-#[must_use]
-pub fn least_px(tile_mm: f64, tile_px: usize) -> f64 {
-    LEAST_MM * float(tile_px) / tile_mm
 }

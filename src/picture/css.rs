@@ -67,7 +67,7 @@ pub const CSS_COLOURS: [CssColour; 141] = [
     css("deepskyblue", [0, 191, 255], Word::Blue, Shade::Light),
     css("dimgray", [105, 105, 105], Word::Grey, Shade::Dark),
     css("dodgerblue", [30, 144, 255], Word::Blue, Shade::Plain),
-    css("firebrick", [178, 34, 34], Word::Red, Shade::Dark),
+    css("firebrick", [178, 34, 34], Word::Red, Shade::Plain),
     css("floralwhite", [255, 250, 240], Word::White, Shade::Plain),
     css("forestgreen", [34, 139, 34], Word::Green, Shade::Plain),
     css("fuchsia", [255, 0, 255], Word::Pink, Shade::Plain),

@@ -7,7 +7,7 @@
 //!
 //! Every document takes its numbers from here.
 
-use super::complexity::{LEAST_SHARE, Shapes};
+use super::complexity::Shapes;
 use super::few::FewColours;
 use super::tiles::{Crop, covered};
 use crate::frame::{float, floor_index, round_index};
@@ -26,7 +26,9 @@ pub struct TileFacts {
     pub cell: Cell,
     /// For each pencil, in the pencils' order, the part of the tile's area that it covers, 0 … 1; the sum is 1.
     pub shares: Vec<f64>,
-    /// How many connected patches of one colour it has, without those that are too small to see.
+    /// The numbers of the pencils that it needs, the one for the largest area first: those of its regions.
+    pub pencils: Vec<usize>,
+    /// How many connected patches of one colour it has, without those that nobody redraws, see [`super::complexity`].
     pub regions: usize,
     /// How long the edges between its colours are, in sides of the tile.
     pub edge: f64,
@@ -41,14 +43,10 @@ pub struct TileFacts {
 }
 
 impl TileFacts {
-    /// The numbers of the pencils that the tile needs, the one for the largest area first: those that cover at least
-    /// [`LEAST_SHARE`] of it.
+    /// The numbers of the pencils that the tile needs, the one for the largest area first.
     #[must_use]
     pub fn colours(&self) -> Vec<usize> {
-        let mut needed: Vec<usize> =
-            (0..self.shares.len()).filter(|&pencil| self.shares[pencil] >= LEAST_SHARE).collect();
-        needed.sort_by(|&a, &b| self.shares[b].total_cmp(&self.shares[a]));
-        needed
+        self.pencils.clone()
     }
 }
 
@@ -89,7 +87,7 @@ impl PictureFacts {
     /// How many tiles need a pencil.
     #[must_use]
     pub fn tiles_with(&self, pencil: usize) -> usize {
-        self.tiles.iter().filter(|tile| tile.colours().contains(&pencil)).count()
+        self.tiles.iter().filter(|tile| tile.pencils.contains(&pencil)).count()
     }
 
     /// What there is to draw, as numbers: what crowd and time are worked out from.
@@ -116,7 +114,7 @@ impl PictureFacts {
             regions: tile.regions,
             edge: tile.edge,
             shares: tile.shares.clone(),
-            pencils: tile.colours(),
+            pencils: tile.pencils.clone(),
         };
         self.tiles.iter().map(tile).collect()
     }
@@ -129,14 +127,18 @@ fn tile(few: &FewColours, crop: &Crop, cell: Cell) -> TileFacts {
     let shares = window.shares();
     let count = round_index(side).clamp(1, MOST_SHAPE_PX);
     let shapes = Shapes::of(&window.sampled(count), count, count);
-    let colours = shares.iter().filter(|share| **share >= LEAST_SHARE).count();
+    let counted = shapes.counted();
+    let has = |pencil: &usize| counted.iter().any(|region| usize::from(region.colour) == *pencil);
+    let mut pencils: Vec<usize> = (0..shares.len()).filter(has).collect();
+    pencils.sort_by(|&a, &b| shares[b].total_cmp(&shares[a]));
     TileFacts {
         cell,
         shares,
-        regions: shapes.counted().count(),
+        pencils,
+        regions: counted.len(),
         edge: shapes.edge / float(count),
         complexity: shapes.complexity(),
-        score: shapes.score(colours),
+        score: shapes.score(),
         level: Level::Plain,
         decided: false,
     }

@@ -3,9 +3,9 @@
 use image::RgbImage;
 
 use super::choose::choose;
-use super::clean::clean;
+use super::clean::{Least, clean};
 use super::colour::Seen;
-use super::label::votes;
+use super::label::votes_of_drawing;
 use super::raster::Raster;
 use super::vote::{Place, settle};
 use super::{Picture, name};
@@ -121,10 +121,10 @@ impl FewColours {
 
 /// The pencils' numbers for a picture of any colours.
 fn drawn(picture: &Picture, colours: &[[u8; 3]]) -> Raster<u8> {
-    let votes = votes(&picture.pixels, colours);
+    let votes = votes_of_drawing(&picture.pixels, colours);
     let place = Place { start: (0.0, 0.0), step: 1.0, size: (votes.width, votes.height()) };
     let mut numbers = settle(&votes, colours.len(), &place, SMOOTH_PX);
     let seen: Vec<Seen> = colours.iter().map(|srgb| Seen::of(*srgb)).collect();
-    clean(&mut numbers, &seen, LEAST_PX);
+    clean(&mut numbers, &seen, Least { width_px: LEAST_PX, area_px: 0.0 });
     numbers
 }

@@ -7,6 +7,7 @@ use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits, RgbIma
 use thiserror::Error;
 
 use super::Picture;
+use super::svg::{Rendered, is_svg, render};
 
 /// Pixels along one side.
 const MOST_ACROSS: u32 = 20_000;
@@ -19,10 +20,10 @@ const MOST_BYTES: u64 = 8 * MOST_PIXELS;
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum PictureError {
     /// No bytes.
-    #[error("the file is empty: choose a PNG, JPEG, WebP or TIFF file")]
+    #[error("the file is empty: choose a PNG, JPEG, WebP, TIFF or SVG file")]
     Empty,
     /// A kind that is not read.
-    #[error("this is no picture in a format that is read here: save it as PNG, JPEG, WebP or TIFF")]
+    #[error("this is no picture in a format that is read here: save it as PNG, JPEG, WebP, TIFF or SVG")]
     Format,
     /// As iPhones store photos.
     #[error("this is a HEIC picture, which is not read here: export it as JPEG or PNG first")]
@@ -45,29 +46,67 @@ pub enum PictureError {
         "the picture's file is damaged ({0}): copy it again, or open it in another program and save it as PNG"
     )]
     Damaged(String),
+    /// An SVG drawing that cannot be read.
+    #[error("the SVG drawing cannot be used ({0}): save it again as plain SVG, or as PNG")]
+    Svg(String),
+    /// An SVG drawing that shows another file.
+    #[error(
+        "the SVG drawing shows something outside its own file, {0}, which is never loaded: embed it, or save the drawing as PNG"
+    )]
+    Outside(String),
+    /// An SVG drawing with a letter that no font here has.
+    #[error(
+        "the SVG drawing has text with the letter “{0}”, which no font here has: turn its text into paths, or save it as PNG"
+    )]
+    Letter(char),
     /// It could not be written as PNG.
     #[error("the picture cannot be saved as PNG: {0}")]
     Save(String),
 }
 
+/// A picture out of a file, and what was done to it that the organiser should know of.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Opened {
+    /// The picture.
+    pub picture: Picture,
+    /// Whether it is a drawing with text, which was set in the program's own font.
+    pub text_in_our_font: bool,
+}
+
 impl Picture {
-    /// Reads a PNG, JPEG, WebP or TIFF file: turned upright as its EXIF orientation says, transparency over white, 16 bits
-    /// reduced to 8.
+    /// Reads a PNG, JPEG, WebP, TIFF or SVG file: turned upright as its EXIF orientation says, transparency over white, 16
+    /// bits reduced to 8, the first picture of an animated one, an SVG drawing with some 12 million pixels.
     ///
     /// # Errors
     /// [`PictureError`] where the bytes are no picture, are damaged, or hold more than 20,000 pixels a side or 100 million
-    /// in all (which is found out before any is decoded).
+    /// in all (which is found out before any is decoded); where an SVG drawing needs anything from outside its file.
     pub fn open(bytes: &[u8]) -> Result<Self, PictureError> {
+        Opened::from(bytes).map(|opened| opened.picture)
+    }
+}
+
+impl Opened {
+    /// Reads a picture as [`Picture::open`] does, and tells what was done to it.
+    ///
+    /// # Errors
+    /// As there.
+    pub fn from(bytes: &[u8]) -> Result<Self, PictureError> {
         if bytes.is_empty() {
             return Err(PictureError::Empty);
+        }
+        if is_svg(bytes) {
+            let Rendered { pixels, text } = render(bytes)?;
+            return Ok(Self { picture: Picture { pixels }, text_in_our_font: text });
         }
         // Decoders' own release notes speak of panics on hostile files.
         let decoded = catch_unwind(AssertUnwindSafe(|| decode(bytes)));
         let image =
             decoded.unwrap_or_else(|_| Err(PictureError::Damaged("its decoder gave up".to_owned())))?;
-        Ok(Self { pixels: over_white(image) })
+        Ok(Self { picture: Picture { pixels: over_white(image) }, text_in_our_font: false })
     }
+}
 
+impl Picture {
     /// The picture as a PNG file: its pixels and nothing else.
     ///
     /// # Errors

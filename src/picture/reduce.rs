@@ -9,11 +9,11 @@ use image::{Rgb, RgbImage};
 use thiserror::Error;
 
 use super::choose::choose;
-use super::clean::{clean, least_px};
+use super::clean::{Least, clean};
 use super::colour::{Seen, grey_of};
 use super::few::FewColours;
 use super::fit::{Fit, Fitted};
-use super::label::votes;
+use super::label::{votes_of_drawing, votes_of_photo};
 use super::raster::Raster;
 use super::shrink::Shrink;
 use super::vote::{Place, Vote, doubled, doublings, settle};
@@ -23,12 +23,23 @@ use crate::plan::Grid;
 use crate::plan::settings::Pencil;
 use crate::words::Words;
 
-/// Blur of the votes before they are counted, as its standard deviation on the tile, in mm: a drawing's edges stay as they are.
-const SMOOTH_DRAWING_MM: f64 = 0.12;
-/// The same for a photo, whose edges fray.
-const SMOOTH_PHOTO_MM: f64 = 0.35;
-/// The blur in pixels of the picture itself, where these are larger: what smooths steps and keeps lines of one pixel.
-const SMOOTH_PX: f64 = 0.6;
+/// How a picture's votes are counted.
+#[derive(Copy, Clone, Debug)]
+struct Manner {
+    /// How pixels vote.
+    votes: fn(&RgbImage, &[[u8; 3]]) -> Raster<Vote>,
+    /// Blur of the votes, as its standard deviation on the tile in mm.
+    smooth_mm: f64,
+    /// The least blur in pixels of the picture itself: what smooths steps where these are large.
+    smooth_px: f64,
+    /// The least area that stays, in square millimetres.
+    least_mm2: f64,
+}
+
+/// A drawing's edges stay as they are, and so does an eye.
+const DRAWING: Manner = Manner { votes: votes_of_drawing, smooth_mm: 0.12, smooth_px: 0.6, least_mm2: 0.0 };
+/// A photo's edges fray, and grain makes specks of them.
+const PHOTO: Manner = Manner { votes: votes_of_photo, smooth_mm: 0.55, smooth_px: 1.0, least_mm2: 4.0 };
 /// Part of the pixels that have a neighbour of nearly the same colour in drawings, and not in photos.
 const EVEN_IN_A_DRAWING: f64 = 0.4;
 
@@ -96,9 +107,9 @@ pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduce
         return Err(ReduceError::OneColour);
     }
     let fitted = Fitted::to(picture, wanted.grid, wanted.fit);
-    let (pencils, mut numbers) = numbered(&fitted, wanted);
+    let (pencils, mut numbers, manner) = numbered(&fitted, wanted);
     let seen: Vec<Seen> = pencils.iter().map(|pencil| Seen::of(pencil.srgb)).collect();
-    clean(&mut numbers, &seen, least_px(wanted.grid.tile_mm, fitted.tile_px));
+    clean(&mut numbers, &seen, Least::on_tile(wanted.grid.tile_mm, fitted.tile_px, manner.least_mm2));
     let own = matches!(wanted.pencils, Pencils::Own(_));
     let few = FewColours::from_numbers(pencils, numbers);
     let few = if own { few } else { few.in_order_of_area().named(words) };
@@ -126,8 +137,8 @@ fn greyed(mut picture: Picture) -> Picture {
     picture
 }
 
-/// The pencils and every pixel's number, at the resolution wanted.
-fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>) {
+/// The pencils, every pixel's number at the resolution wanted, and how it was found.
+fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manner) {
     let size = (wanted.grid.columns * fitted.tile_px, wanted.grid.rows * fitted.tile_px);
     let shrinks = fitted.crop.tile.value() >= float(fitted.tile_px);
     let most = match &wanted.pencils {
@@ -140,16 +151,17 @@ fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>) {
     };
     if let Some((colours, numbers)) = exactly(&fitted.picture.pixels, most, own.as_deref()) {
         let count = colours.len();
-        return (colours, flat(numbers, count, fitted, size, shrinks));
+        return (colours, flat(numbers, count, fitted, size, shrinks), DRAWING);
     }
     let pixels = if shrinks { shrunk(fitted, size) } else { fitted.picture.pixels.clone() };
     let pencils = own.unwrap_or_else(|| choose(&pixels, most).into_iter().map(unnamed).collect());
     let colours: Vec<[u8; 3]> = pencils.iter().map(|pencil| pencil.srgb).collect();
-    let votes = votes(&pixels, &colours);
+    let manner = if is_drawing(&pixels) { DRAWING } else { PHOTO };
+    let votes = (manner.votes)(&pixels, &colours);
     let place = if shrinks { whole(size) } else { place(fitted, size, 1.0) };
-    let smooth_mm = if is_drawing(&pixels) { SMOOTH_DRAWING_MM } else { SMOOTH_PHOTO_MM };
-    let smooth_px = smooth_mm * float(fitted.tile_px) / wanted.grid.tile_mm * place.step;
-    (pencils, settle(&votes, colours.len(), &place, smooth_px.max(SMOOTH_PX)))
+    let smooth_px = manner.smooth_mm * float(fitted.tile_px) / wanted.grid.tile_mm * place.step;
+    let numbers = settle(&votes, colours.len(), &place, smooth_px.max(manner.smooth_px));
+    (pencils, numbers, manner)
 }
 
 /// A picture that has no more colours than are wanted, or only those of the organiser's pencils.
@@ -190,7 +202,7 @@ fn flat(
     let times = doublings(fitted.crop.tile.value() / float(fitted.tile_px));
     let larger = (0..times).fold(numbers, |numbers, _| doubled(&numbers));
     let factor = float(1 << times);
-    settle(&larger.map(Vote::whole), count, &place(fitted, size, factor), SMOOTH_PX * factor.sqrt())
+    settle(&larger.map(Vote::whole), count, &place(fitted, size, factor), DRAWING.smooth_px * factor.sqrt())
 }
 
 /// Where the grid's pixels lie among those of a picture that has `factor` times the fitted one's.

@@ -3,8 +3,8 @@
 //! ```
 //! use everysquare::plan::level::{Level, levels_of};
 //! use everysquare::plan::settings::LevelSettings;
-//! let usual = LevelSettings::default(); // easy from 0.5, medium from 3, hard from 6
-//! assert_eq!(levels_of(&[0.0, 1.0, 9.0], &usual), [Level::Plain, Level::Easy, Level::Hard]);
+//! let usual = LevelSettings::default(); // easy from 0.5, medium from 3.5, hard from 9
+//! assert_eq!(levels_of(&[0.0, 1.0, 9.5], &usual), [Level::Plain, Level::Easy, Level::Hard]);
 //! ```
 
 use serde::Serialize;

@@ -41,6 +41,7 @@ pub mod cell;
 pub mod code;
 pub mod crowd;
 pub mod folder;
+pub mod lengths;
 pub mod level;
 pub mod manifest;
 pub mod settings;

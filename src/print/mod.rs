@@ -42,8 +42,12 @@
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
+mod blocks;
+mod camera_place;
 mod cards;
 mod cuts;
+mod guide;
+mod helpers;
 mod hints;
 pub mod layout;
 mod ledger;
@@ -51,12 +55,17 @@ mod lengths;
 mod levels;
 mod manifest;
 pub mod marks;
+mod numbers;
 mod overrides;
 mod page;
 mod parts;
 mod pencils;
+mod questions;
+mod room;
+mod room_drawing;
 mod short;
 mod squares;
+pub mod steps;
 mod tile_back;
 mod tiles;
 mod typeset;
@@ -89,6 +98,11 @@ const DOCUMENTS: &[(&str, Make)] = &[
     ("pencils", pencils::document),
     ("ledger", ledger::document),
     ("wall-map", wall_map::document),
+    ("steps", steps::document),
+    ("questions", questions::document),
+    ("answers", questions::answers),
+    ("helpers", helpers::document),
+    ("guide", guide::document),
 ];
 
 /// The names of all documents: those of their files without `.pdf`.
@@ -96,10 +110,10 @@ pub fn names() -> impl Iterator<Item = &'static str> {
     DOCUMENTS.iter().map(|(name, _)| *name)
 }
 
-/// The names of all templates, for [`Overrides::new`]: those of the documents, and `common`, which all of them share.
+/// The names of all templates, for [`Overrides::new`]: those of the documents, and what they share.
 #[must_use]
 pub fn template_names() -> Vec<&'static str> {
-    names().chain(["common"]).collect()
+    names().chain(typeset::imported()).collect()
 }
 
 /// Everything that is printed for an evening.

@@ -208,7 +208,7 @@ impl<'a> Heading<'a> {
     }
 
     /// The strip in a place. Without a page, templates fill in its number.
-    fn words(&self, area: Area, upright: bool, page: Option<(usize, bool)>) -> StripWords {
+    pub fn words(&self, area: Area, upright: bool, page: Option<(usize, bool)>) -> StripWords {
         let Sources { settings, words, .. } = self.sources;
         let tag = settings.tag.to_string();
         let event = [("event", settings.name.as_str().into()), ("tag", tag.into())];

@@ -92,9 +92,7 @@ pub(super) fn hex([red, green, blue]: [u8; 3]) -> String {
 
 /// What people call a level: the organiser's word for it, or the language's.
 pub(super) fn level_word(sources: &Sources, level: Level) -> String {
-    use crate::plan::settings::Choice;
-    let own = sources.settings.levels.names.as_ref().map(|names| names[level.index()].clone());
-    own.unwrap_or_else(|| sources.words.say(&format!("level-{}", level.word()), &[]))
+    sources.settings.levels.word(level, sources.words)
 }
 
 impl<'a> Backs<'a> {

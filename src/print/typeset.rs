@@ -28,8 +28,17 @@ const FONT_FILES: [&[u8]; 2] = [
     include_bytes!("fonts/AtkinsonHyperlegible-Bold.ttf"),
 ];
 
-/// What every template imports.
-const COMMON: &str = include_str!("templates/common.typ");
+/// What templates import, by name: what all of them share; drawings; headings, lists and tables of pages to read.
+const IMPORTED: [(&str, &str); 3] = [
+    ("common", include_str!("templates/common.typ")),
+    ("drawings", include_str!("templates/drawings.typ")),
+    ("blocks", include_str!("templates/blocks.typ")),
+];
+
+/// The names of the templates that others import.
+pub(super) fn imported() -> impl Iterator<Item = &'static str> {
+    IMPORTED.iter().map(|(name, _)| *name)
+}
 
 static FONTS: LazyLock<Vec<Font>> =
     LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
@@ -134,13 +143,14 @@ struct Sheet {
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     main: Source,
-    common: Source,
+    imported: Vec<Source>,
 }
 
 impl Sheet {
     /// The first thing that a template stumbled over, and whose template that was.
     fn explain(&self, own: &Overrides, faults: &[SourceDiagnostic]) -> PrintError {
-        let files = [(self.name, self.main.id()), ("common", self.common.id())];
+        let imported = imported().zip(self.imported.iter().map(Source::id));
+        let files: Vec<_> = std::iter::once((self.name, self.main.id())).chain(imported).collect();
         if let Some(error) = own.blamed(faults, self, &files) {
             return PrintError::Template(error);
         }
@@ -168,7 +178,12 @@ impl Sheet {
             library: LazyHash::new(Library::builder().with_inputs(inputs).build()),
             book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
             main: Source::new(file(&format!("{name}.typ"))?, own.text(name, template).to_owned()),
-            common: Source::new(file("common.typ")?, own.text("common", COMMON).to_owned()),
+            imported: IMPORTED
+                .iter()
+                .map(|(name, text)| {
+                    Ok(Source::new(file(&format!("{name}.typ"))?, own.text(name, text).to_owned()))
+                })
+                .collect::<Result<_, PrintError>>()?,
         })
     }
 }
@@ -210,8 +225,8 @@ impl World for Sheet {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        [&self.main, &self.common]
-            .into_iter()
+        std::iter::once(&self.main)
+            .chain(&self.imported)
             .find(|source| source.id() == id)
             .cloned()
             .ok_or(FileError::AccessDenied)

@@ -27,15 +27,6 @@ error-words-reference = entre llaves solo puede ir un dato que pone el programa,
 error-words-control = esta línea contiene un carácter de control: bórrela y vuelva a escribirla
 error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 
-## states of a cell
-
-state-right = bien
-state-wrong = equivocado
-state-turned = girado
-state-empty = vacía
-state-unread = sin leer
-state-unseen = no se ve
-
 ## program
 
 help = Planea una velada en la que muchas personas dibujan juntas una sola imagen, imprime el material y lee una foto de la pared
@@ -44,20 +35,24 @@ help = Planea una velada en la que muchas personas dibujan juntas una sola image
 
 help-new = Crea la carpeta de un evento a partir de una imagen y propone una cuadrícula
 help-new-folder = La carpeta que se va a crear; su nombre será el de la velada, a menos que --name diga otro
-help-new-picture = La imagen que se va a dibujar: PNG, JPEG, WebP o TIFF. Se copia; el archivo original no se toca
+help-new-picture = La imagen que se va a dibujar: PNG, JPEG, WebP, TIFF o SVG. El archivo original no se toca
 help-new-columns = Cuadros de lado a lado
 help-new-rows = Cuadros de arriba abajo
 help-new-squares = Cuántos cuadros debe haber más o menos, en lugar de columnas y filas
 help-new-name = Cómo se llama la velada
 help-new-tag = Tres caracteres que lleva cada código de este evento, de entre 23456789ABCDEFGHJKLMNPQRSTUVWXYZ; si se omite, se sortean
 help-new-colours = Con cuántos lápices de color se dibuja la imagen
+help-new-pencils = Un archivo con sus propios lápices: [[pencils]] con name y srgb, como en un event.toml, cuyos lápices también se pueden tomar así
+help-new-black-and-white = Dibujar solo con grises, tantos como diga --colours
+help-new-fit = Qué pasa con una imagen de otra forma que la pared: crop la recorta, pad le agrega bordes
 help-new-square-mm = Lado de los cuadros de papel
 help-new-tile-mm = Lado de las piezas de la imagen que se reparten a los visitantes
 help-new-paper = El papel de la impresora: letter (carta), tabloid (tabloide), a4 o a3
 help-new-flip = Cómo da vuelta al papel la impresora: long-edge (por el borde largo), short-edge (por el borde corto) o none (no lo voltea)
 help-new-units = Las unidades que lee la gente, inch (pulgadas) o mm; si se omite, pulgadas con letter y tabloid, mm con a4 y a3
 
-new-made = Se creó { $folder } para “{ $name }”, clave { $tag }: event.toml y { $file }.
+new-usual-name = Velada abierta
+new-made = Se creó { $folder } para “{ $name }”, clave { $tag }: event.toml, { $file } y picture-preview.png para verla.
 new-squares = { $count ->
     [one] 1 cuadro
    *[other] { $count } cuadros
@@ -71,8 +66,40 @@ new-nothing-lost = Se dibuja la imagen completa.
 new-lost-sides = Se recorta el { $percent } % de la imagen, la mitad a la izquierda y la mitad a la derecha.
 new-lost-top-and-bottom = Se recorta el { $percent } % de la imagen, la mitad arriba y la mitad abajo.
 new-wall = Medirá { $width } de ancho y { $height } de alto, y 60 mm (2.4 in) más a cada lado para las tarjetas.
-new-coarse = Una pieza tiene solo { $pixels } píxeles de ancho, así que se verán escalones: una imagen más grande muestra más detalle.
-new-next = Ahora: revise { $folder }/event.toml, cambie lo que quiera y escriba “everysquare print { $folder }”.
+new-added-sides = Se dibuja la imagen completa; para que tenga la forma de la pared, se agregó el { $percent } % de la pared a la izquierda y a la derecha.
+new-added-top-and-bottom = Se dibuja la imagen completa; para que tenga la forma de la pared, se agregó el { $percent } % de la pared arriba y abajo.
+new-pencils = Se dibuja con { $count } lápices: { $names }. Si quiere, cambie sus nombres en event.toml.
+new-coarse = Una pieza tenía solo { $pixels } píxeles de ancho y se amplió: una imagen más grande muestra más detalle.
+new-warn-alike = Cuidado: { $one } y { $other } se parecen tanto que se van a confundir. Ayuda usar menos colores (--colours) o lápices propios (--pencils).
+new-warn-rare = Cuidado: { $tiles ->
+    [0] ninguna pieza necesita { $pencil }
+    [one] solo 1 pieza necesita { $pencil }
+   *[other] solo { $tiles } piezas necesitan { $pencil }
+}, así que puede prescindir de ese lápiz.
+new-warn-plain = Cuidado: { $plain } piezas son de un solo color y solo { $drawn } tienen algo que dibujar. Es más divertido con una imagen que tenga más detalle o con menos cuadros.
+new-next = Ahora: revise { $folder }/picture-preview.png y event.toml, cambie lo que quiera y escriba “everysquare print { $folder }”.
+
+## colours of pencils, in words that a child knows
+
+colour-red = rojo
+colour-orange = naranja
+colour-yellow = amarillo
+colour-olive = verde olivo
+colour-green = verde
+colour-turquoise = turquesa
+colour-blue = azul
+colour-purple = morado
+colour-pink = rosa
+colour-brown = café
+colour-cream = crema
+colour-white = blanco
+colour-grey = gris
+colour-black = negro
+colour-very-light = { $colour } muy claro
+colour-light = { $colour } claro
+colour-dark = { $colour } oscuro
+colour-very-dark = { $colour } muy oscuro
+colour-numbered = { $colour } { $number }
 
 ## report
 
@@ -130,7 +157,6 @@ report-missing-untold = { $count ->
 report-twice = Se vieron más de una vez: { $squares }
 report-stranger = No es de este evento: “{ $text }” en { $cell }
 report-rows = Fila
-report-columns = Columna
 report-scale = Factor de escala { $factor }: cada cuadro muestra su pieza { $factor } veces más ancha y más alta.
 report-size = La pared mide { $width } × { $height } mm.
 report-shift = El cuadro más alejado del centro de su casilla está corrido { $mm } mm.
@@ -316,11 +342,45 @@ rehearse-next = Ahora: mírela, decida qué cambiaría y escriba “everysquare 
 print-squares = Cuadros
 print-cards = Tarjetas
 print-tiles = Piezas
+print-working = componiendo las páginas
+print-about-squares = El frente de los cuadros { $labels }: papel en blanco con líneas de corte, marcas, la etiqueta y el código.
+print-about-tiles = Las piezas { $labels } de la imagen, con líneas de corte, marcas y sus etiquetas.
+print-about-backs = El reverso de { $labels }: cómo se llama cada uno y cuál lado va arriba.
+print-about-tile-backs = El reverso de las piezas { $labels }: cómo se llama cada una, cuál lado va arriba, su nivel y sus lápices.
+print-about-cards = Las tarjetas { $names }, cada una con su nombre y su código.
+print-levels = Niveles
+print-pencils = Lápices
+print-ledger = Control
+print-wall-map = Mapa de la pared
+print-about-levels = Etiquetas para las bolsas de los niveles { $levels }: el nombre y las marcas del nivel, cuántas piezas y cuáles.
+print-level-count = { $tiles ->
+    [one] 1 pieza
+   *[other] { $tiles } piezas
+}
+print-level-more = y { $count } más
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+unit-mm = mm
+unit-inch = in
+# which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
+print-main-word = first
+print-pencils-more = + { $count }
+level-plain = liso
+level-easy = fácil
+level-medium = medio
+level-hard = difícil
+print-row = Fila { $row }
 print-title = { $document } – { $event }
 print-actual-size = Imprima al 100 %, tamaño real; nunca “ajustar a la página”
 print-page-single = { $document } · página { $page } de { $pages } · una cara
 print-page-front-long = { $document } · página { $page } de { $pages } · dos caras, voltear por el borde largo
 print-page-front-short = { $document } · página { $page } de { $pages } · dos caras, voltear por el borde corto
+print-part = parte { $part } de { $parts }
+print-page-folded = { $document } · página { $page } de { $pages } · recortar, doblar en los puntos, pegar
+print-page-glued = { $document } · página { $page } de { $pages } · recortar, pegar detrás de la página { $front }
 print-page-back = { $document } · página { $page } de { $pages } · reverso de la página { $front }
 print-event = { $tag } · { $event }
 print-ruler-mm = { $length } mm
@@ -333,9 +393,9 @@ print-card-corner-2 = esquina 2 de 4 · afuera, arriba a la derecha
 print-card-corner-3 = esquina 3 de 4 · afuera, abajo a la derecha
 print-card-corner-4 = esquina 4 de 4 · afuera, abajo a la izquierda
 
-help-print = Escribe el material en PDF (cuadros, tarjetas y piezas) y el registro de lo que se imprimió
+help-print = Escribe el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
-help-print-documents = Solo estos documentos: squares (cuadros), cards (tarjetas), tiles (piezas); si se omite, todos
+help-print-documents = Solo estos documentos, como squares (cuadros) o tiles (piezas); si se omite, todos
 
 print-made = Se escribió en { $folder }:
 print-made-two-sided = { $name }: { $pages } páginas en { $sheets ->
@@ -346,18 +406,83 @@ print-made-one-sided = { $name }: { $pages ->
         [one] 1 página en 1 hoja
        *[other] { $pages } páginas en { $sheets } hojas
     }, una cara
+print-made-cuts = cuts: las líneas de { $sheets ->
+        [one] 1 hoja
+       *[other] { $sheets } hojas
+    } en mm como SVG, para una máquina de corte
 print-made-manifest = manifest.json: qué se imprimió y dónde; “check” lo necesita
 print-paper-letter = carta
 print-paper-tabloid = tabloide (11 × 17 in)
 print-paper-a4 = A4
 print-paper-a3 = A3
 print-choose-one-sided = Al imprimir elija papel { $paper }, “tamaño real” o 100 %, una cara.
-print-choose-long-edge = Al imprimir elija papel { $paper }, “tamaño real” o 100 %, y para cuadros y piezas dos caras, voltear por el borde largo.
-print-choose-short-edge = Al imprimir elija papel { $paper }, “tamaño real” o 100 %, y para cuadros y piezas dos caras, voltear por el borde corto.
+print-choose-long-edge = Al imprimir elija papel { $paper }, “tamaño real” o 100 %, y para { $documents } dos caras, voltear por el borde largo.
+print-choose-short-edge = Al imprimir elija papel { $paper }, “tamaño real” o 100 %, y para { $documents } dos caras, voltear por el borde corto.
 print-ruler-check = Imprima primero una sola hoja: su regla debe medir exactamente { $length }, y cada reverso debe quedar detrás de su frente.
 print-ruler-check-one-sided = Imprima primero una sola hoja: su regla debe medir exactamente { $length }.
 print-codes-changed = Los códigos o las medidas cambiaron desde la última vez que se imprimió este material: los cuadros de esa impresión no se reconocerán, así que no use ninguno.
 print-next = Ahora: corte por las líneas y ensaye la velada con “everysquare rehearse { $folder }”. Cuando haya cuadros colgados: “everysquare check { $folder } FOTO”.
+
+## ledger
+
+ledger-intro = Marque una casilla cuando se entrega una pieza, cuando regresa su cuadro y cuando ese cuadro cuelga en la pared: { $tiles ->
+    [one] 1 pieza.
+   *[other] { $tiles } piezas en total.
+}
+ledger-tile = Pieza
+ledger-out = salió
+ledger-back = volvió
+ledger-hung = colgado
+
+## pencils
+
+pencils-intro = Con { $seats ->
+    [one] 1 asiento ocupado
+   *[other] { $seats } asientos ocupados
+}, con estos lápices nadie espera un color en { $percent } de cada 100 momentos.
+pencils-number = N.º
+pencils-name = Lápiz
+pencils-tiles = Piezas que lo necesitan
+pencils-shared = Cuántos, si todos los comparten
+pencils-a-table = En cada mesa
+pencils-all-tables = Cuántos, si cada mesa tiene los suyos
+pencils-sets = Hay dos formas: todos comparten los lápices en el centro del salón, o cada mesa tiene los suyos: aquí { $tables ->
+    [one] una mesa
+   *[other] { $tables } mesas
+} con { $seats ->
+    [one] 1 asiento
+   *[other] { $seats } asientos
+}. Con los propios hacen falta más lápices y se camina menos.
+pencils-tiles-title = Qué lápices necesita cada pieza
+pencils-tiles-intro = Los números son los de la lista de arriba; en negrita, el lápiz que cubre la mayor parte de la pieza.
+
+## wall-map
+
+wall-map-squares = Todos los cuadros juntos miden { $width } de ancho y { $height } de alto.
+wall-map-with-cards = Con las tarjetas alrededor: { $width } de ancho y { $height } de alto.
+wall-map-hang = El borde inferior de los cuadros queda a { $height } del piso.
+wall-map-hang-proposed = El borde inferior de los cuadros queda a { $height } del piso. Es una propuesta; con hang_mm en event.toml se elige otra altura.
+wall-map-fits = El lugar de { $width } por { $height } alcanza para los cuadros y las tarjetas.
+wall-map-fits-without-cards = El lugar de { $width } por { $height } alcanza para los cuadros, pero no para las tarjetas.
+wall-map-does-not-fit = El lugar de { $width } por { $height } no alcanza para estos cuadros.
+wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas alrededor, el piso abajo. Las tablas que siguen contienen todas sus medidas.
+wall-map-floor = piso
+wall-map-in-inches = alturas desde el piso y distancias desde la izquierda en pulgadas
+wall-map-in-mm = alturas desde el piso y distancias desde la izquierda en mm
+wall-map-columns-title = Líneas verticales
+wall-map-columns-intro = Cuelgue un hilo con un peso, o trace una línea tenue a lápiz, a estas distancias del borde izquierdo de los cuadros.
+wall-map-column = Línea
+wall-map-from-left = Desde la izquierda, { $unit }
+wall-map-left-of = a la izquierda de { $column }
+wall-map-right-of = a la derecha de { $column }
+wall-map-rows-title = Líneas horizontales
+wall-map-rows-intro = Tense un hilo, o trace una línea tenue a lápiz, a estas alturas del piso. Use un nivel de burbuja: los pisos tienen desnivel.
+wall-map-row = Fila
+wall-map-lower = Borde inferior, { $unit }
+wall-map-upper = Borde superior, { $unit }
+wall-map-column-cards = Las tarjetas de columna, de { $side } de ancho, van debajo de sus columnas; su borde superior toca los cuadros.
+wall-map-row-cards = Las tarjetas de fila, de { $side } de alto, van a la izquierda de sus filas; su borde derecho toca los cuadros.
+wall-map-corner-cards = Las tarjetas de esquina, de { $ring } de ancho y de alto sin la tira de texto, van más allá de las cuatro esquinas de los cuadros y los tocan con una esquina; la tira apunta hacia afuera.
 
 ## check
 
@@ -525,3 +650,83 @@ help-value-which = CUÁLES
 help-value-px = PX
 help-value-part = PARTE
 help-value-degrees = GRADOS
+
+## errors: a photo
+
+error-photo-no-file = no existe ese archivo: revise su nombre y su carpeta
+error-photo-no-right = no se permite leer este archivo: revise sus permisos
+error-photo-is-folder = esto es una carpeta: escriba los nombres de las fotos que contiene
+error-photo-unreadable = el archivo no se puede leer ({ $why }): cópielo a esta computadora e intente otra vez
+error-photo-file-too-large = el archivo es más grande que cualquier foto: ¿es el correcto?
+error-photo-empty = el archivo está vacío: vuelva a copiar la foto
+error-photo-heic = esta es una foto HEIC, que solo algunos programas leen: en el teléfono elija Ajustes, Cámara, Formatos, “Más compatible”, o comparta la foto como JPEG, e intente otra vez
+error-photo-unknown = esta no es una foto que se pueda leer: se leen archivos JPEG, PNG, WebP y TIFF
+error-photo-truncated = la foto está cortada, le falta el final: cópiela o envíela otra vez, completa
+error-photo-damaged = la foto está dañada o es de un tipo poco común ({ $why }): cópiela otra vez o guárdela como JPEG con otro programa
+error-photo-gave-up = el decodificador se rindió
+error-photo-no-size = sin tamaño
+error-photo-wrong-pixels = número de píxeles equivocado
+error-photo-too-large = la foto tiene { $width } × { $height } píxeles, más de { $most } millones: hágala más chica e intente otra vez
+error-photo-too-small = la foto tiene solo { $width } × { $height } píxeles: envíe la original, no una miniatura
+
+## errors: reading the wall
+
+error-read-no-codes = no se ve ningún código de este evento: ¿es esta la pared? Acérquese, no mueva el teléfono e intente otra vez
+error-read-foreign = los códigos de esta foto son de otro evento (clave { $tags }): revise la carpeta o tome la foto de la pared de este evento
+error-read-too-dark = la foto está demasiado oscura para leerla: encienda más luces, o use el flash un poco de lado
+error-read-cannot-place = se ven cuadros, pero no en qué parte de la pared están: aléjese hasta que toda la pared salga en la foto, o cuelgue las tarjetas de las esquinas
+error-jpeg-size = una imagen de { $width } × { $height } píxeles no puede ser un archivo JPEG: cada lado puede tener de 1 a 65535
+
+## errors: a made photo
+
+error-rehearse-many-faults = los errores pedidos ocupan { $asked } casillas y la pared tiene { $cells }: pida menos (un intercambio ocupa 2 casillas, un ciclo 3, los demás 1)
+error-rehearse-nothing-twice = no queda ningún cuadro que pueda colgar dos veces: pida menos cuadros faltantes o ajenos
+error-rehearse-permuted-and-swapped = con todos los cuadros en una casilla equivocada no se pueden pedir además intercambios ni ciclos: déjelos en 0
+error-rehearse-too-few = solo { $squares ->
+    [one] queda 1 cuadro
+   *[other] quedan { $squares } cuadros
+} para poner en una casilla equivocada: se necesitan al menos 2
+error-rehearse-option = { $name }: { $value }; se permite { $allowed }
+error-rehearse-lens = una lente con k1 = { $k1 }, k2 = { $k2 } dobla la imagen dentro del encuadre: use valores menores
+error-rehearse-view = desde ahí la pared no puede ocupar el { $percent } % de la foto: gire menos la cámara o pida ocupar menos
+error-rehearse-many-pixels = { $px } px por módulo requieren una foto de { $width } x { $height } px y se puede llegar a 8000 x 6000: pida menos, o que la pared ocupe más de la foto
+error-rehearse-printed = el registro de impresión tiene { $squares } cuadros para una pared de { $cells } casillas: vuelva a imprimir el material
+error-rehearse-jpeg = la foto simulada no se puede escribir como JPEG: { $said }
+error-rehearse-range = de { $low } a { $high }
+error-rehearse-range-px = de { $low } a { $high } px
+error-rehearse-range-mm = de { $low } a { $high } mm
+error-rehearse-range-degrees = de { $low } a { $high } grados
+error-rehearse-option-width = el ancho de la foto
+error-rehearse-option-height = la altura de la foto
+error-rehearse-option-px-per-module = el mínimo de px por módulo
+error-rehearse-option-misplacement = el desplazamiento
+error-rehearse-option-askew = la inclinación de los cuadros
+error-rehearse-option-cut = la variación del lado cortado
+error-rehearse-option-bend = la curva del papel
+error-rehearse-option-drawn-into = la parte de códigos con dibujo encima
+error-rehearse-option-fill = la parte que ocupa la pared
+error-rehearse-option-yaw = el ángulo hacia la derecha
+error-rehearse-option-pitch = el ángulo hacia arriba
+error-rehearse-option-roll = la inclinación de la cámara
+error-rehearse-option-view = el campo de visión
+error-rehearse-option-shift-right = el corrimiento a la derecha
+error-rehearse-option-shift-down = el corrimiento hacia abajo
+error-rehearse-option-k1 = k1
+error-rehearse-option-k2 = k2
+error-rehearse-option-gradient = el cambio de luz
+error-rehearse-option-shadow = la sombra
+error-rehearse-option-vignetting = el oscurecimiento de las esquinas
+error-rehearse-option-red = el rojo de la luz
+error-rehearse-option-green = el verde de la luz
+error-rehearse-option-blue = el azul de la luz
+error-rehearse-option-exposure = la exposición
+error-rehearse-option-blur = el desenfoque
+error-rehearse-option-noise = el ruido
+error-rehearse-option-sharpening = el enfoque artificial
+error-rehearse-option-quality = la calidad del JPEG
+error-rehearse-option-orientation = la orientación
+error-rehearse-option-people = el número de personas
+
+## errors: printing
+
+error-print-changed = event.toml cambió desde que se imprimió este material, y sus partes no coincidirían: vuelva a imprimirlo todo con “everysquare print { $folder }”

@@ -2,7 +2,7 @@
 
 use super::reach::ROUNDING_MM;
 use super::time::Time;
-use crate::frame::float;
+use crate::frame::{ceil_index, float};
 use crate::plan::cards::RING_MM;
 use crate::plan::cell::Grid;
 use crate::plan::settings::{ACROSS, MOST_CELLS, Room};
@@ -23,7 +23,7 @@ const MOST_LOST: f64 = 0.25;
 /// Whether the grid suits the crowd.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Verdict {
-    /// Every visitor gets a tile and all are finished.
+    /// Nearly every visitor gets a tile and all are finished.
     Fits,
     /// More tiles than time and seats allow: so many stay unfinished.
     TooBigForTime(usize),
@@ -55,7 +55,11 @@ impl Verdict {
     }
 }
 
-/// How many tiles suit the crowd: from one a visitor, as far as the time allows, to what all of them can finish.
+/// Of those visitors who could draw, the part that gets a tile in a grid that suits the crowd: some come to look. Common practice,
+/// no source.
+const LEAST_PART_DRAWING: f64 = 0.8;
+
+/// How many tiles suit the crowd: from one for [`LEAST_PART_DRAWING`] of the visitors, as far as the time allows, to what all of them can finish.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub struct Range {
     /// At least.
@@ -68,7 +72,7 @@ pub struct Range {
 #[must_use]
 pub fn range(visitors: usize, can_finish: usize) -> Range {
     let most = can_finish.min(MOST_TILES_A_VISITOR * visitors).min(MOST_CELLS);
-    Range { least: visitors.min(most), most }
+    Range { least: ceil_index(LEAST_PART_DRAWING * float(visitors.min(most))), most }
 }
 
 /// Whether so many tiles suit the crowd.
@@ -80,7 +84,7 @@ pub fn verdict(tiles: usize, visitors: usize, time: &Time) -> Verdict {
     } else if tiles > most {
         Verdict::TooBigForCrowd(tiles - most)
     } else if tiles < least {
-        Verdict::TooSmall(least - tiles)
+        Verdict::TooSmall(visitors.min(most) - tiles)
     } else {
         Verdict::Fits
     }

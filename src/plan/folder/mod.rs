@@ -72,6 +72,12 @@ impl Folder {
         self.root.join("print")
     }
 
+    /// `plan.json`.
+    #[must_use]
+    pub fn plan_json(&self) -> PathBuf {
+        self.root.join("plan.json")
+    }
+
     /// `print/manifest.json`.
     #[must_use]
     pub fn manifest_json(&self) -> PathBuf {
@@ -119,13 +125,20 @@ impl Folder {
     /// # Errors
     /// [`FolderError`] where there is none, or where it is refused.
     pub fn settings(&self) -> Result<Settings, FolderError> {
+        Ok(Settings::from_toml(&self.event_text()?)?)
+    }
+
+    /// The text of event.toml.
+    ///
+    /// # Errors
+    /// [`FolderError`] where there is none, or where it is no text.
+    pub fn event_text(&self) -> Result<String, FolderError> {
         let path = self.event_toml();
         if !path.exists() {
             return Err(FolderError::NoEvent { folder: self.root.clone() });
         }
         let bytes = whole::read(&path, MOST_SETTINGS)?;
-        let text = String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })?;
-        Ok(Settings::from_toml(&text)?)
+        String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })
     }
 
     /// The text of an event.toml, or of a part of one, anywhere.

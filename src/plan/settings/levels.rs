@@ -7,13 +7,15 @@ use super::section::Section;
 use super::write::{number, text};
 use crate::plan::cell::{Cell, Grid, column_letters};
 use crate::plan::level::Level;
+use crate::words::Words;
 
-/// A score at which a level may begin. [`crate::picture::complexity`] says what the score is: 0 for one colour all over; a tile
-/// full of dots the size of a pencil's tip has some hundreds.
+/// A score at which a level may begin; `src/picture/complexity.rs` says what the score is: 0 for one colour all over, 1 for a
+/// straight edge, some 10 for eight shapes; a tile full of dots of 1 mm has some hundreds.
 pub const BOUND: std::ops::RangeInclusive<f64> = 0.0..=1_000.0;
-/// The scores at which easy, medium and hard begin where nothing is said; chosen by looking at the tiles of drawn pictures,
-/// sorted by score.
-pub const USUAL_BOUNDS: [f64; 3] = [0.5, 3.0, 6.0];
+/// The scores at which easy, medium and hard begin where nothing is said. Chosen by looking at all 80 tiles of each of four drawn
+/// pictures (the sample, a poster, a town at night, fish), sorted by score: up to 3.5 there are one to three shapes, from 9 on
+/// many, or thin ones.
+pub const USUAL_BOUNDS: [f64; 3] = [0.5, 3.5, 9.0];
 /// Characters of a level's name: more do not fit the back of a tile.
 pub const LEVEL_NAME_LENGTH: usize = 16;
 
@@ -43,6 +45,13 @@ impl LevelSettings {
         self.decided.iter().find(|(own, _)| *own == cell).map(|(_, level)| *level)
     }
 
+    /// What people call a level: the organiser's own name, else the language's.
+    #[must_use]
+    pub fn word(&self, level: Level, words: &Words) -> String {
+        let own = self.names.as_ref().map(|names| names[level.index()].clone());
+        own.unwrap_or_else(|| words.say(&format!("level-{}", level.word()), &[]))
+    }
+
     /// The level that a word means: one of the four that every event.toml understands, or the organiser's own name for it.
     fn named(names: Option<&[String; 4]>, word: &str) -> Option<Level> {
         let own = names.and_then(|names| names.iter().position(|name| name == word));
@@ -55,7 +64,8 @@ pub(super) fn read(top: &Section, grid: &Grid) -> Result<LevelSettings, Settings
     let names = section.texts(
         "names",
         &format!(
-            "four different names in quotes are allowed, the easiest first, each 1 to {LEVEL_NAME_LENGTH} characters long"
+            "four different names in quotes are allowed, the easiest first, each 1 to {LEVEL_NAME_LENGTH} characters long \
+             (plain, easy, medium and hard only for their own levels)"
         ),
         are_names,
     )?;
@@ -89,7 +99,13 @@ fn are_names(names: &[String; 4]) -> bool {
             && !name.chars().any(char::is_control)
     };
     let same = |a: &String, b: &String| a.to_lowercase() == b.to_lowercase();
-    names.iter().all(fits) && names.iter().enumerate().all(|(i, a)| names[..i].iter().all(|b| !same(a, b)))
+    // “hard” for the easiest would leave [[tiles]] in doubt
+    let in_place = |(at, name): (usize, &String)| {
+        Level::named(&name.to_lowercase()).is_none_or(|level| level.index() == at)
+    };
+    names.iter().all(fits)
+        && names.iter().enumerate().all(in_place)
+        && names.iter().enumerate().all(|(i, a)| names[..i].iter().all(|b| !same(a, b)))
 }
 
 /// One `[[tiles]]`.
