@@ -14,8 +14,8 @@ pub struct CliError {
 impl CliError {
     /// The sentence itself.
     #[must_use]
-    pub fn new(sentence: impl Into<Sentence>) -> Self {
-        Self { sentence: sentence.into() }
+    pub fn new(sentence: Sentence) -> Self {
+        Self { sentence }
     }
 
     /// An error with the file it is about named first.
@@ -28,7 +28,7 @@ impl CliError {
     #[must_use]
     pub fn all(errors: &[Self], words: &Words) -> Self {
         let sentences: Vec<String> = errors.iter().map(|error| error.sentence.tell(words)).collect();
-        Self::new(sentences.join("\n             "))
+        Self::new(Sentence::given(sentences.join("\n             ")))
     }
 
     /// The line that the program complains with.
@@ -44,44 +44,23 @@ impl fmt::Display for CliError {
     }
 }
 
-macro_rules! told {
-    ($($error:ty),+ $(,)?) => {$(
-        impl From<$error> for CliError {
-            fn from(error: $error) -> Self {
-                Self::new(error.sentence())
-            }
-        }
-    )+};
+// `CliError` itself cannot be told: that is what makes room for this.
+impl<E: Tell> From<E> for CliError {
+    fn from(error: E) -> Self {
+        Self::new(error.sentence())
+    }
 }
 
-told!(
-    crate::plan::folder::FolderError,
-    crate::plan::settings::SettingsError,
-    crate::plan::manifest::ManifestError,
-    crate::plan::code::CodeError,
-    crate::words::WordsError,
-    crate::photo::PhotoError,
-    crate::read::ReadError,
-    crate::rehearse::RehearseError,
-    crate::display::JpegError,
-    crate::print::TemplateError,
-    crate::print::PrintError,
-);
-
-macro_rules! in_english {
-    ($($error:ty),+ $(,)?) => {$(
-        impl From<$error> for CliError {
-            fn from(error: $error) -> Self {
-                Self::new(error.to_string())
-            }
-        }
-    )+};
+/// What a file that the program itself wrote holds is no JSON of that kind, or cannot be written as such.
+impl Tell for serde_json::Error {
+    fn sentence(&self) -> Sentence {
+        Sentence::new("error-json").with("said", self.to_string())
+    }
 }
 
-in_english!(
-    crate::picture::PictureError,
-    crate::picture::grid::GridError,
-    crate::picture::ReduceError,
-    serde_json::Error,
-    std::io::Error,
-);
+/// What the system says, in its own words.
+impl Tell for std::io::Error {
+    fn sentence(&self) -> Sentence {
+        Sentence::new("error-system").with("said", self.to_string())
+    }
+}

@@ -3,7 +3,10 @@
 //! clap finds the mistake and says which kind it is; the sentence is ours, so that it comes in every language of the words.
 
 use std::error::Error;
+use std::fmt::Display;
 use std::num::{ParseFloatError, ParseIntError};
+use std::ops::RangeInclusive;
+use std::str::FromStr;
 
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 
@@ -32,9 +35,18 @@ impl Refused {
 
     /// One word out of a few is allowed.
     pub fn choice<T: Choice>() -> Self {
-        let words: Vec<&str> = T::ALL.iter().map(|(_, word)| *word).collect();
-        Self(Sentence::new("typed-choice").with("choices", one_of(&words)))
+        Self(Sentence::new("typed-choice").with("choices", T::listed()))
     }
+}
+
+/// A number within `range`; `id` is the sentence that says what is allowed.
+pub(super) fn within<T>(id: &'static str, text: &str, range: &RangeInclusive<T>) -> Result<T, Refused>
+where
+    T: FromStr + PartialOrd + Display,
+{
+    let (least, most) = (range.start().to_string(), range.end().to_string());
+    let allowed = Sentence::new(id).with("least", least).with("most", most);
+    text.parse().ok().filter(|value| range.contains(value)).ok_or(Refused(allowed))
 }
 
 /// The whole line about a mistake, or the help where nothing was typed.
@@ -135,7 +147,6 @@ mod tests {
     use std::ffi::OsString;
 
     use super::super::{Console, Screen, run};
-    use super::*;
 
     /// What the program complains of.
     fn said(line: &str) -> String {

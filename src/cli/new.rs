@@ -6,16 +6,19 @@ mod explain;
 use std::ops::RangeInclusive;
 use std::path::{Path, PathBuf};
 
+use super::mistyped::{Refused, within};
 use super::{CliError, Console, Outcome};
 use crate::display::{PREVIEW, preview};
 use crate::picture::warnings::colour_warnings;
-use crate::picture::{Fit, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce};
+use crate::picture::{
+    Fit, Opened, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce,
+};
 use crate::plan::settings::{
     COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM, Flip, NAME_LENGTH,
     Paper, Pencil, SQUARE_MM, TILE_MM, Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
-use crate::words::Words;
+use crate::words::{Sentence, Words};
 
 use explain::{Made, explain};
 
@@ -78,7 +81,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     refuse_taken(&folder)?;
     let pencils = pencils(args)?;
     let bytes = Folder::read_picture(&args.picture)?;
-    let picture = Picture::open(&bytes).map_err(|error| CliError::about(&args.picture, error))?;
+    let Opened { picture, text_in_our_font } =
+        Opened::from(&bytes).map_err(|error| CliError::about(&args.picture, error))?;
     let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares };
     let proposal = propose(picture.size(), args.square_mm, wish)?;
     let mut settings = settings(args, &folder, &proposal, console.words())?;
@@ -93,7 +97,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     write(&folder, &settings, &reduced, &written)?;
     let facts = PictureFacts::of(&reduced.few, &settings.grid, &settings.levels);
     let warnings = colour_warnings(&facts);
-    explain(&Made { args, settings: &settings, proposal: &proposal, reduced: &reduced, warnings }, console);
+    let (settings, proposal, reduced) = (&settings, &proposal, &reduced);
+    explain(&Made { args, settings, proposal, reduced, warnings, text_in_our_font }, console);
     Ok(Outcome::Right)
 }
 
@@ -133,13 +138,10 @@ fn write(folder: &Folder, settings: &Settings, reduced: &Reduced, event: &str) -
 fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
     let root = folder.root();
     if root.exists() && !root.is_dir() {
-        return Err(CliError::new(format!("{} is a file: give the name of a folder", root.display())));
+        return Err(CliError::new(Sentence::new("error-new-file").with("path", root)));
     }
     if folder.event_toml().exists() {
-        return Err(CliError::new(format!(
-            "{} holds an event already and is left as it is: change its event.toml, or choose another folder",
-            root.display()
-        )));
+        return Err(CliError::new(Sentence::new("error-new-taken").with("path", root)));
     }
     Ok(())
 }
@@ -147,9 +149,7 @@ fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
 fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) -> Result<Settings, CliError> {
     if args.tile_mm > args.square_mm {
         let (tile, square) = (args.tile_mm, args.square_mm);
-        return Err(CliError::new(format!(
-            "a tile of {tile} mm is larger than its square of {square} mm: choose a smaller --tile-mm or a larger --square-mm"
-        )));
+        return Err(CliError::new(Sentence::new("error-new-tile").with("tile", tile).with("square", square)));
     }
     let grid = Grid {
         columns: proposal.columns,
@@ -194,32 +194,28 @@ fn name_of(folder: &Path, words: &Words) -> String {
     }
 }
 
-fn name(text: &str) -> Result<String, String> {
+fn name(text: &str) -> Result<String, Refused> {
     let fits =
         !text.trim().is_empty() && text.chars().count() <= NAME_LENGTH && !text.chars().any(char::is_control);
-    fits.then(|| text.to_owned())
-        .ok_or_else(|| format!("1 to {NAME_LENGTH} characters on one line are allowed"))
+    let allowed = || Sentence::new("typed-name").with("most", NAME_LENGTH.to_string());
+    fits.then(|| text.to_owned()).ok_or_else(|| Refused::new(allowed()))
 }
 
-fn tag(text: &str) -> Result<Tag, String> {
-    let alphabet = crate::plan::code::TAG_ALPHABET;
-    Tag::new(text).ok_or_else(|| format!("3 characters of {alphabet} are allowed"))
+fn tag(text: &str) -> Result<Tag, Refused> {
+    let allowed = || Sentence::new("typed-tag").with("letters", crate::plan::code::TAG_ALPHABET);
+    Tag::new(text).ok_or_else(|| Refused::new(allowed()))
 }
 
-fn colours(text: &str) -> Result<usize, String> {
-    let read = text.parse().ok().filter(|count| COLOURS.contains(count));
-    read.ok_or_else(|| format!("a whole number from {} to {} is allowed", COLOURS.start(), COLOURS.end()))
+fn colours(text: &str) -> Result<usize, Refused> {
+    within("typed-whole-from", text, &COLOURS)
 }
 
-fn millimetres(text: &str, range: &RangeInclusive<f64>) -> Result<f64, String> {
-    let read = text.parse().ok().filter(|mm| range.contains(mm));
-    read.ok_or_else(|| {
-        format!("a number of millimetres from {} to {} is allowed", range.start(), range.end())
-    })
+fn millimetres(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {
+    within("typed-millimetres-from", text, range)
 }
 
-fn choice<T: Choice>(text: &str) -> Result<T, String> {
-    T::named(text).ok_or_else(|| format!("{} is allowed", T::words()))
+fn choice<T: Choice>(text: &str) -> Result<T, Refused> {
+    T::named(text).ok_or_else(Refused::choice::<T>)
 }
 
 #[cfg(test)]

@@ -4,10 +4,9 @@ mod said;
 
 use std::ops::RangeInclusive;
 use std::path::PathBuf;
-use std::str::FromStr;
 
 use super::event::Event;
-use super::mistyped::Refused;
+use super::mistyped::{Refused, within};
 use super::progress::bar;
 use super::{CliError, Console, Outcome};
 use crate::plan::crowd::{PlanFile, SheetCount};
@@ -114,7 +113,7 @@ impl Args {
     /// event.toml with the typed numbers in it.
     fn saved(&self, folder: &Folder) -> Result<String, CliError> {
         if self.given().next().is_none() {
-            return Err(CliError::new(Sentence::new("error-plan-nothing-to-save")));
+            return Err(CliError::new(Sentence::new("error-plan-save")));
         }
         let text = folder.event_text()?;
         Ok(self.given().try_fold(text, |text, (name, value)| set(&text, name, value))?)
@@ -132,24 +131,14 @@ impl Args {
 }
 
 fn whole(text: &str, range: &RangeInclusive<usize>) -> Result<usize, Refused> {
-    let allowed = || {
-        let (least, most) = (range.start().to_string(), range.end().to_string());
-        Sentence::new("typed-whole-range").with("least", least).with("most", most)
-    };
-    within(text, range).ok_or_else(|| Refused::new(allowed()))
+    within("typed-whole-from", text, range)
 }
 
 fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {
-    let allowed =
-        || Sentence::new("typed-number-range").with("least", *range.start()).with("most", *range.end());
-    within(text, range).ok_or_else(|| Refused::new(allowed()))
-}
-
-fn within<T: FromStr + PartialOrd>(text: &str, range: &RangeInclusive<T>) -> Option<T> {
-    text.parse().ok().filter(|value| range.contains(value))
+    within("typed-number-from", text, range)
 }
 
 fn place(text: &str) -> Result<Place, Refused> {
-    let room = Room::read(text).ok_or_else(|| Refused::new(Sentence::new("typed-room")))?;
+    let room = Room::read(text).ok_or_else(|| Refused::new(Room::allowed()))?;
     Ok(Place { room, typed: text.trim().to_owned() })
 }

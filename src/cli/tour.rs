@@ -83,8 +83,8 @@ fn type_in(
     argv.splice(2..2, paths.iter().map(|path| path.as_os_str().to_owned()));
     let shown: Vec<String> = argv.iter().map(|word| quoted(&word.to_string_lossy())).collect();
     console.line(&format!("\n$ {}", shown.join(" ")));
-    let typed =
-        typed(argv, console).map_err(|error| CliError::new(mistyped::told(&error, console.words())))?;
+    let typed = typed(argv, console)
+        .map_err(|error| CliError::new(Sentence::given(mistyped::told(&error, console.words()))))?;
     typed.command.run(console)
 }
 

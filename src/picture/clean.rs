@@ -11,7 +11,7 @@
 
 use super::colour::Seen;
 use super::raster::Raster;
-use crate::frame::{ceil_index, float};
+use crate::frame::{ceil_index, float, floor_index};
 
 /// How wide a thing must be on the tile to be drawn, in mm: what a pencil's line is wide. Common practice, no source.
 pub const LEAST_MM: f64 = 1.0;
@@ -43,15 +43,18 @@ impl Least {
     }
 }
 
+impl Least {
+    /// The same in whole pixels across; none where all that has a pixel is wide enough.
+    fn pixels(self) -> Option<usize> {
+        (self.width_px >= 1.5).then(|| floor_index(self.width_px).max(2))
+    }
+}
+
 /// Cleans the numbers of pencils whose colours are given.
 pub fn clean(numbers: &mut Raster<u8>, pencils: &[Seen], least: Least) {
-    // A thing of an even number of pixels has no pixel in its middle: half a pixel less is asked for.
-    let radius = least.width_px / 2.0 - 0.5;
-    if radius <= 0.5 {
-        return;
-    }
+    let Some(across) = least.pixels() else { return };
     for _ in 0..MOST_ROUNDS {
-        let mut kept = middles(numbers, radius);
+        let mut kept = middles(numbers, across);
         if kept.iter().all(|kept| !kept) {
             return; // all of it is too fine: nothing to hold on to
         }
@@ -63,10 +66,33 @@ pub fn clean(numbers: &mut Raster<u8>, pencils: &[Seen], least: Least) {
     }
 }
 
-/// Which pixels are the middle of a disc that lies within one area.
-fn middles(numbers: &Raster<u8>, radius: f64) -> Vec<bool> {
+/// Which pixels are the middle of a disc of so many pixels across that lies within one area.
+fn middles(numbers: &Raster<u8>, across: usize) -> Vec<bool> {
+    let wide = numbers.width;
+    let radius = float(across.div_ceil(2)) - 0.5;
+    let middles: Vec<bool> =
+        distances(numbers, radius).into_iter().map(|far| far >= radius - ROUNDING).collect();
+    if across % 2 == 1 {
+        return middles;
+    }
+    // what is an even number of pixels wide has its middle between pixels: four of them are equally far from the edge
+    let mut in_fours = vec![false; middles.len()];
+    for place in 0..middles.len().saturating_sub(wide + 1) {
+        let four = [place, place + 1, place + wide, place + wide + 1];
+        if place % wide + 1 < wide && four.iter().all(|one| middles[*one]) {
+            four.iter().for_each(|one| in_fours[*one] = true);
+        }
+    }
+    in_fours
+}
+
+/// Part of a pixel by which the measure below may be wrong.
+const ROUNDING: f64 = 0.02;
+
+/// How far from the edge of its area the middle of each pixel lies, in pixels; beyond `most` about that.
+fn distances(numbers: &Raster<u8>, most: f64) -> Vec<f64> {
     let (wide, high) = (numbers.width, numbers.height());
-    let most = u16::try_from(ceil_index(radius * f64::from(BESIDE)) + 1).unwrap_or(u16::MAX / 2);
+    let most = u16::try_from(ceil_index(most * f64::from(BESIDE)) + 1).unwrap_or(u16::MAX / 2);
     let mut far = vec![most; numbers.values.len()];
     for (place, far) in far.iter_mut().enumerate() {
         let (x, own) = (place % wide, numbers.values[place]);
@@ -82,7 +108,7 @@ fn middles(numbers: &Raster<u8>, radius: f64) -> Vec<bool> {
         far[place] = nearer(&far, place, wide, false);
     }
     // from the middle of the outermost pixel it is half a pixel to the edge
-    far.into_iter().map(|far| f64::from(far) / f64::from(BESIDE) + 0.5 >= radius).collect()
+    far.into_iter().map(|far| f64::from(far) / f64::from(BESIDE) + 0.5).collect()
 }
 
 /// The distance of a place by way of those of its neighbours that come before it, or after it.
@@ -125,8 +151,11 @@ fn grow(numbers: &Raster<u8>, kept: &mut [bool], steps: usize) {
                 }
             };
             numbers.beside(place).for_each(&mut take);
+            // beside and aslant in turns is nearly round; aslant never leaps over a corner where two others touch
             if step % 2 == 1 {
-                numbers.aslant(place).for_each(&mut take); // beside and aslant in turns: nearly round
+                let joined =
+                    |to: &usize| numbers.corners(place, *to).into_iter().any(|at| numbers.values[at] == own);
+                numbers.aslant(place).filter(joined).for_each(&mut take);
             }
         }
         if next.is_empty() {
@@ -175,8 +204,10 @@ fn give_away(numbers: &mut Raster<u8>, mut kept: Vec<bool>, pencils: &[Seen]) ->
             .iter()
             .filter_map(|place| {
                 let own = numbers.values[*place];
-                let around = numbers.beside(*place).chain(numbers.aslant(*place));
-                let takers = around.filter(|beside| kept[*beside]).map(|beside| numbers.values[beside]);
+                let takers = numbers
+                    .beside(*place)
+                    .filter(|beside| kept[*beside])
+                    .map(|beside| numbers.values[beside]);
                 let apart = |number: &u8| colour(own).apart_squared(colour(*number));
                 // the end of a hair does not go back to what it grew from
                 let takers = takers.filter(|number| *number != own);

@@ -3,7 +3,7 @@
 //! Pixels are compared in Oklab (Björn Ottosson, 2020: "A perceptual color space for image processing"), which is quick and
 //! even in hue; names and warnings use CIEDE2000 (CIE 142-2001; Sharma, Wu & Dalal, 2005, Color Research & Application 30:21),
 //! the standard's measure. Both come from the crate `palette` and are compared with another library in
-//! `tools/outside/colour.py`.
+//! `tools/outside/colours.py`.
 //!
 //! ```
 //! use everysquare::picture::colour::ciede2000;

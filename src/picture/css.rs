@@ -1,6 +1,6 @@
 //! The named colours of the standard CSS Color Module Level 4 (W3C), section 6.1, each with the word that a child has for it.
 //!
-//! The names and values are the standard's and are compared with another list of them in `tools/outside/colour.py`; where it has a
+//! The names and values are the standard's and are compared with another list of them in `tools/outside/colours.py`; where it has a
 //! grey under two spellings, here is one. The words are our own choice.
 
 use super::name::{Shade, Word};

@@ -1,7 +1,7 @@
 //! What a pencil is called: in words that a child knows, no two alike.
 //!
 //! A colour is called as the nearest named colour of CSS is, by CIEDE2000, and several of these share a word. Where two pencils
-//! would be called alike, the lighter becomes the light one, the darker the dark one; five of them are very light, light,
+//! would be called alike, the lighter becomes the light one, the darker the dark one; up to five of them are very light, light,
 //! plain, dark and very dark, and more are numbered from light to dark.
 //!
 //! ```
@@ -69,15 +69,16 @@ pub enum Shade {
     VeryDark,
 }
 
-/// The shades of so many colours of one word, the lightest first; none where they are too many.
-fn shades(count: usize) -> Option<&'static [Shade]> {
+/// The shades of some colours of one word whose own do not tell them apart, the lightest first; none where they are too many.
+fn shades(own: &[Shade]) -> Option<&'static [Shade]> {
     use Shade::{Dark, Light, Plain, VeryDark, VeryLight};
-    match count {
-        1 => Some(&[Plain]),
-        2 => Some(&[Light, Dark]),
-        3 => Some(&[Light, Plain, Dark]),
-        4 => Some(&[VeryLight, Light, Dark, VeryDark]),
-        5 => Some(&[VeryLight, Light, Plain, Dark, VeryDark]),
+    match own {
+        [Light, Light] => Some(&[VeryLight, Light]),
+        [Dark, Dark] => Some(&[Dark, VeryDark]),
+        [_, _] => Some(&[Light, Dark]),
+        [_, _, _] => Some(&[Light, Plain, Dark]),
+        [_, _, _, _] => Some(&[VeryLight, Light, Dark, VeryDark]),
+        [_, _, _, _, _] => Some(&[VeryLight, Light, Plain, Dark, VeryDark]),
         _ => None,
     }
 }
@@ -119,7 +120,7 @@ pub fn names(pencils: &[[u8; 3]], words: &Words) -> Vec<String> {
         let word = words.say(own.word.id(), &[]);
         let their_own: Vec<Shade> = alike.iter().map(|number| css[*number].shade).collect();
         let differ = their_own.windows(2).all(|pair| pair[0] < pair[1]);
-        let shades = if differ { Some(their_own.as_slice()) } else { shades(alike.len()) };
+        let shades = if differ { Some(their_own.as_slice()) } else { shades(&their_own) };
         for (rank, number) in alike.into_iter().enumerate() {
             names[number] = match shades.map(|shades| shades[rank]) {
                 Some(shade) => shaded(&word, shade, words),

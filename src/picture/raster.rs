@@ -54,4 +54,10 @@ impl<T: Copy> Raster<T> {
         .into_iter()
         .flatten()
     }
+
+    /// The two places that two neighbours aslant of each other share.
+    pub fn corners(&self, one: usize, other: usize) -> [usize; 2] {
+        let (row_of_one, row_of_other) = (one - one % self.width, other - other % self.width);
+        [row_of_one + other % self.width, row_of_other + one % self.width]
+    }
 }

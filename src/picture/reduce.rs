@@ -21,7 +21,7 @@ use super::{Picture, name};
 use crate::frame::float;
 use crate::plan::Grid;
 use crate::plan::settings::Pencil;
-use crate::words::Words;
+use crate::words::{Sentence, Tell, Words, told_in_english};
 
 /// How a picture's votes are counted.
 #[derive(Copy, Clone, Debug)]
@@ -84,13 +84,22 @@ pub struct Reduced {
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum ReduceError {
     /// Nothing on it.
-    #[error("the picture is one colour all over, so there is nothing to draw: choose another one")]
     OneColour,
     /// Nothing left of it.
-    #[error(
-        "in these pencils the picture is one colour all over ({0}): choose more pencils, or others that are less alike"
-    )]
     OnePencil(String),
+}
+
+told_in_english!(ReduceError);
+
+impl Tell for ReduceError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::OneColour => Sentence::new("error-reduce-one-colour"),
+            Self::OnePencil(pencil) => {
+                Sentence::new("error-reduce-one-pencil").with("pencil", pencil.as_str())
+            }
+        }
+    }
 }
 
 /// Reduces a picture.

@@ -14,6 +14,7 @@ use resvg::usvg::{FontResolver, FontStyle, ImageHrefResolver, Options, Tree, dec
 
 use super::PictureError;
 use crate::frame::{narrow, round_index};
+use crate::words::Sentence;
 
 /// Pixels that a drawing is rendered in, about: more than a picture in pencil colours ever has.
 const PIXELS: f64 = 12e6;
@@ -66,23 +67,26 @@ pub(super) fn render(bytes: &[u8]) -> Result<Rendered, PictureError> {
     std::thread::scope(|scope| {
         let reader = std::thread::Builder::new().stack_size(STACK);
         let reader = reader.spawn_scoped(scope, || render_here(bytes));
-        let gave_up = || PictureError::Svg("its reader gave up".to_owned());
+        let gave_up = || PictureError::Svg(Sentence::new("error-svg-gave-up"));
         reader
-            .map_err(|error| PictureError::Svg(error.to_string()))?
+            .map_err(|error| PictureError::Svg(Sentence::given(error.to_string())))?
             .join()
             .unwrap_or_else(|_| Err(gave_up()))
     })
 }
 
 fn render_here(bytes: &[u8]) -> Result<Rendered, PictureError> {
-    let damaged = |why: &dyn std::fmt::Display| PictureError::Svg(why.to_string());
+    let damaged = |why: &dyn std::fmt::Display| PictureError::Svg(Sentence::given(why.to_string()));
     let unpacked =
         if is_packed(bytes) { decompress_svgz(bytes).map_err(|error| damaged(&error))? } else { Vec::new() };
     let bytes = if is_packed(bytes) { &unpacked } else { bytes };
     if bytes.len() > MOST_TEXT {
-        return Err(damaged(&format!("it has more than {} MB of text", MOST_TEXT >> 20)));
+        return Err(PictureError::Svg(
+            Sentence::new("error-svg-text").with("most", (MOST_TEXT >> 20).to_string()),
+        ));
     }
-    let text = std::str::from_utf8(bytes).map_err(|_| damaged(&"it is no text in UTF-8"))?;
+    let text =
+        std::str::from_utf8(bytes).map_err(|_| PictureError::Svg(Sentence::new("error-svg-no-text")))?;
     let options =
         ParsingOptions { allow_dtd: true, nodes_limit: 4 * MOST_ELEMENTS, ..ParsingOptions::default() };
     let document = Document::parse_with_options(text, options).map_err(|error| damaged(&error))?;
@@ -95,7 +99,7 @@ fn render_here(bytes: &[u8]) -> Result<Rendered, PictureError> {
         return Err(PictureError::Letter(letter));
     }
     Ok(Rendered {
-        pixels: paint(&tree).ok_or_else(|| damaged(&"it has no size that can be drawn"))?,
+        pixels: paint(&tree).ok_or_else(|| PictureError::Svg(Sentence::new("error-svg-no-size")))?,
         text: tree.has_text_nodes(),
     })
 }
@@ -195,11 +199,12 @@ fn shortened(name: &str) -> String {
 
 /// Refuses a drawing whose rendering would take minutes.
 fn refuse_costly(document: &Document) -> Result<(), PictureError> {
-    let costly = |what: &str| Err(PictureError::Svg(format!("{what}, which would take too long to draw")));
+    let costly =
+        |what: Sentence| Err(PictureError::Svg(Sentence::new("error-svg-costly").with("what", what)));
     let mut filters = 0;
     for node in document.descendants().filter(Node::is_element) {
         if node.ancestors().nth(MOST_DEEP).is_some() {
-            return costly(&format!("it has elements within elements more than {MOST_DEEP} deep"));
+            return costly(Sentence::new("error-svg-deep").with("most", MOST_DEEP.to_string()));
         }
         filters += usize::from(node.tag_name().name().starts_with("fe"));
         for attribute in
@@ -207,13 +212,17 @@ fn refuse_costly(document: &Document) -> Result<(), PictureError> {
         {
             let numbers = attribute.value().split([' ', ',']).filter_map(|number| number.parse::<f64>().ok());
             if numbers.fold(0.0, f64::max) > MOST_OF_A_FILTER {
-                return costly(&format!(
-                    "a filter in it has {} = {}",
-                    attribute.name(),
-                    shortened(attribute.value())
-                ));
+                return costly(
+                    Sentence::new("error-svg-filter")
+                        .with("name", attribute.name())
+                        .with("value", shortened(attribute.value())),
+                );
             }
         }
     }
-    if filters > MOST_FILTERS { costly(&format!("it has {filters} steps of filters")) } else { Ok(()) }
+    if filters > MOST_FILTERS {
+        costly(Sentence::new("error-svg-filters").with("count", filters.to_string()))
+    } else {
+        Ok(())
+    }
 }

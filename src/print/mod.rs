@@ -199,7 +199,7 @@ impl Tell for PrintError {
                 .with("largest", *largest_mm)
                 .with("inches", format!("{:.2}", largest_mm / MM_PER_INCH))
                 .with("paper", *paper)
-                .with("papers", Paper::words()),
+                .with("papers", Paper::listed()),
             Self::Unknown { read } => {
                 let near = nearest(read, names());
                 let sentence = match near {

@@ -26,6 +26,23 @@ error-words-reference = only what the program fills in may stand in braces, such
 error-words-control = this line holds a control character: delete it and type it again
 error-words-depth = too many braces stand in each other here
 
+## lengths
+
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+
+## states of a cell
+
+state-right = right
+state-wrong = wrong
+state-turned = turned
+state-empty = empty
+state-unread = unread
+state-unseen = unseen
+
 ## program
 
 help = Plans an evening where many visitors draw one picture together, prints its kit, and reads a photo of the wall
@@ -68,6 +85,7 @@ new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) m
 new-added-sides = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the left and right.
 new-added-top-and-bottom = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the top and bottom.
 new-pencils = It is drawn with { $count } pencils: { $names }. Change their names in event.toml as you like.
+new-text = The drawing's text is set in the program's own font: look at it in picture-preview.png, or turn text into paths in your drawing program.
 new-coarse = A tile was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
 new-warn-alike = Take care: { $one } and { $other } look so much alike that they will be mixed up. Fewer colours (--colours) or pencils of your own (--pencils) help.
 new-warn-rare = Take care: { $tiles ->
@@ -449,11 +467,6 @@ print-level-count = { $tiles ->
    *[other] { $tiles } tiles
 }
 print-level-more = and { $count } more
-length-both = { $first } ({ $second })
-length-mm = { $length } mm
-length-m = { $length } m
-length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
 unit-mm = mm
 unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
@@ -697,6 +710,8 @@ error-template = templates/{ $name }.typ: { $said }: mend it, or take the file a
 error-line = everysquare: { $what }
 error-about = { $path }: { $what }
 error-output = the output cannot be written: { $why }
+error-json = a file of the program’s own is not as it should be: { $said }
+error-system = the system says: { $said }
 error-fault = the program met a fault of its own and stopped; no file is half-written. Please report it with what you typed: { $said }
 error-tour-taken = { $folder } holds an event of its own and is left as it is: give the tour another folder, “everysquare tour FOLDER”
 error-tour-no-check = no check was written
@@ -719,9 +734,6 @@ typed-not-text = what was typed is no text in UTF-8
 typed-choice = { $choices } is allowed
 typed-whole = a whole number is expected
 typed-number = a number is expected
-typed-whole-range = a whole number from { $least } to { $most } is allowed
-typed-number-range = a number from { $least } to { $most } is allowed
-typed-room = a width, an x, a height and a unit are allowed, such as 2.4x1.8m or 8x6ft (m, cm, mm, ft or in), each from 0.2 to 50 m
 
 ## help
 
@@ -790,7 +802,6 @@ error-rehearse-too-few = only { $squares ->
     [one] 1 square is left
    *[other] { $squares } squares are left
 } to put in a wrong cell: at least 2 are needed
-error-plan-nothing-to-save = --save keeps the numbers that are typed with it: add --visitors, --minutes, --seats, --wall or --hang
 error-rehearse-option = { $name } is { $value }, allowed are { $allowed }
 error-rehearse-lens = a lens with k1 = { $k1 }, k2 = { $k2 } folds the picture back within the frame: use smaller values
 error-rehearse-view = from there the wall cannot fill { $percent } % of the photo: turn the camera less or fill less
@@ -1381,3 +1392,81 @@ guide-after-2 = Lay the question cards and the pencil sheet out below the wall; 
 guide-after-3 = Thank everybody, by a photo of the wall without people.
 guide-after-4 = Take it down row by row and keep the order: then it can hang again, in another room.
 guide-after-5 = Squares belong to those who drew them. Say when they can be fetched.
+
+## errors: the picture
+
+error-picture-empty = the file is empty: choose a PNG, JPEG, WebP, TIFF or SVG file
+error-picture-format = this is no picture in a format that is read here: save it as PNG, JPEG, WebP, TIFF or SVG
+error-picture-heic = this is a HEIC picture, which is not read here: export it as JPEG or PNG first
+error-picture-large = the picture has { $width } × { $height } pixels: make it smaller, at most { $most } a side and 100 million in all
+error-picture-short = the picture's file is cut short: copy or download it again
+error-picture-damaged = the picture's file is damaged ({ $why }): copy it again, or open it in another program and save it as PNG
+error-picture-no-pixels = it has no pixels
+error-picture-svg = the SVG drawing cannot be used ({ $why }): save it again as plain SVG, or as PNG
+error-picture-outside = the SVG drawing shows something outside its own file, { $named }, which is never loaded: embed it, or save the drawing as PNG
+error-picture-letter = the SVG drawing has text with the letter “{ $letter }”, which no font here has: turn its text into paths, or save it as PNG
+error-picture-save = the picture cannot be saved as PNG: { $said }
+error-svg-gave-up = its reader gave up
+error-svg-text = it has more than { $most } MB of text
+error-svg-no-text = it is no text in UTF-8
+error-svg-no-size = it has no size that can be drawn
+error-svg-costly = { $what }, which would take too long to draw
+error-svg-deep = it has elements within elements more than { $most } deep
+error-svg-filter = a filter in it has { $name } = { $value }
+error-svg-filters = it has { $count } steps of filters
+error-reduce-one-colour = the picture is one colour all over, so there is nothing to draw: choose another one
+error-reduce-one-pencil = in these pencils the picture is one colour all over ({ $pencil }): choose more pencils, or others that are less alike
+error-grid-columns = { $read } columns: { $least } to { $most } are possible
+error-grid-rows = { $read } rows: { $least } to { $most } are possible
+error-grid-squares = { $read } squares: { $least } to { $most } are possible
+error-grid-cells = { $columns } columns and { $rows } rows make { $squares } squares: at most { $most } are possible
+
+## errors: a new event
+
+error-new-file = { $path } is a file: give the name of a folder
+error-new-taken = { $path } holds an event already and is left as it is: change its event.toml, or choose another folder
+error-new-tile = a tile of { $tile } mm is larger than its square of { $square } mm: choose a smaller --tile-mm or a larger --square-mm
+new-less-than-one = less than 1
+typed-name = 1 to { $most } characters on one line are allowed
+typed-tag = 3 characters of { $letters } are allowed
+typed-whole-from = a whole number from { $least } to { $most } is allowed
+typed-number-from = a number from { $least } to { $most } is allowed
+typed-millimetres-from = a number of millimetres from { $least } to { $most } is allowed
+error-plan-save = --save keeps the numbers that are typed with it: add --visitors, --minutes, --seats, --wall or --hang
+
+error-settings-table = a table is expected here, [{ $name }] and its settings on lines of their own
+error-settings-list = a list is expected here, one [[{ $name }]] for each
+error-settings-whole = a whole number from { $least } to { $most } is allowed
+error-settings-millimetres = a number from { $least } to { $most } is allowed, in millimetres
+error-settings-minutes = a number from { $least } to { $most } is allowed, in minutes
+error-settings-yes-or-no = true or false is allowed, without quotes
+error-settings-choice = { $choices } is allowed, in quotes
+error-settings-belongs-top = it belongs to the top of the file, above the first [table]
+error-settings-belongs = it belongs to [{ $section }]
+error-settings-near = do you mean { $near }?
+error-settings-known = known are { $known }
+error-settings-name = a text in quotes is allowed, on one line, 1 to { $most } characters long
+error-settings-tag = 3 characters of { $letters } are allowed, in quotes
+error-settings-file = the name of a file within the event folder is allowed, such as "picture.png"
+error-settings-colours = { $count } [[pencils]] are listed: { $count } is allowed, or leave colours out
+error-settings-pencils = { $count } are listed, { $least } to { $most } are allowed
+error-settings-colour = a colour such as "#3a8f4d" is allowed, two hexadecimal digits each for red, green and blue
+error-settings-of-pencil = { $name } for number { $number } of the [[pencils]]
+error-settings-pencil-example = name = "leaf green" and srgb = "#3a8f4d" under every [[pencils]]
+error-settings-pencils-example = name = "leaf green" and srgb = "#3a8f4d" under one for each
+error-settings-top-example = a line such as { $line } at the top
+error-settings-wall-example = { $line } under [wall]
+error-settings-tile = at most square_mm is allowed, which is { $square }
+error-settings-module = the code and 4 modules of white around it are 29 modules wide, more than square_mm = { $square } holds: a smaller number is allowed
+error-settings-room = a width, an x, a height and a unit are allowed, such as "2.4x1.8m" or "8x6ft" (m, cm, mm, ft or in), each from 0.2 to 50 m
+error-settings-minutes-a-tile = four numbers from { $least } to { $most } are allowed, in minutes, for a plain, an easy, a medium and a hard tile, none smaller than the one before
+error-settings-level-names = four different names in quotes are allowed, the easiest first, each 1 to { $most } characters long (plain, easy, medium and hard only for their own level)
+error-settings-bounds = three ascending numbers from { $least } to { $most } are allowed: the scores at which easy, medium and hard begin
+error-settings-tile-twice = this tile is listed twice: keep one of them
+error-settings-of-tile = { $name } for number { $number } of the [[tiles]]
+error-settings-tile-example = label = "D7" and level = "hard" under every [[tiles]]
+error-settings-label = a tile of this wall is allowed, columns A to { $column } and rows 1 to { $row }, such as "A1"
+error-settings-rows = with { $columns ->
+    [one] 1 column
+   *[other] { $columns } columns
+} at most { $most } rows are allowed, { $squares } squares in all

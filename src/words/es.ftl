@@ -27,6 +27,23 @@ error-words-reference = entre llaves solo puede ir un dato que pone el programa,
 error-words-control = esta línea contiene un carácter de control: bórrela y vuelva a escribirla
 error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 
+## lengths
+
+length-both = { $first } ({ $second })
+length-mm = { $length } mm
+length-m = { $length } m
+length-in = { $length } in
+length-ft = { $feet } ft { $inches } in
+
+## states of a cell
+
+state-right = bien
+state-wrong = equivocado
+state-turned = girado
+state-empty = vacía
+state-unread = sin leer
+state-unseen = fuera de la foto
+
 ## program
 
 help = Planea una velada en la que muchas personas dibujan juntas una sola imagen, imprime el material y lee una foto de la pared
@@ -69,6 +86,7 @@ new-wall = Medirá { $width } de ancho y { $height } de alto, y 60 mm (2.4 in) m
 new-added-sides = Se dibuja la imagen completa; para que tenga la forma de la pared, se agregó el { $percent } % de la pared a la izquierda y a la derecha.
 new-added-top-and-bottom = Se dibuja la imagen completa; para que tenga la forma de la pared, se agregó el { $percent } % de la pared arriba y abajo.
 new-pencils = Se dibuja con { $count } lápices: { $names }. Si quiere, cambie sus nombres en event.toml.
+new-text = El texto del dibujo se compone con la letra del propio programa: véalo en picture-preview.png, o convierta el texto en trazos en su programa de dibujo.
 new-coarse = Una pieza tenía solo { $pixels } píxeles de ancho y se amplió: una imagen más grande muestra más detalle.
 new-warn-alike = Cuidado: { $one } y { $other } se parecen tanto que se van a confundir. Ayuda usar menos colores (--colours) o lápices propios (--pencils).
 new-warn-rare = Cuidado: { $tiles ->
@@ -100,6 +118,107 @@ colour-light = { $colour } claro
 colour-dark = { $colour } oscuro
 colour-very-dark = { $colour } muy oscuro
 colour-numbered = { $colour } { $number }
+
+## plan
+
+help-plan = Dice qué significan las personas, el tiempo y el lugar para la imagen, y qué hace falta tener
+help-plan-folder = La carpeta del evento
+help-plan-visitors = Cuántos visitantes se esperan
+help-plan-minutes = Cuántos minutos dibujan
+help-plan-seats = Cuántos pueden sentarse a dibujar a la vez
+help-plan-wall = El lugar que hay para la pared, como 2.4x1.8m u 8x6ft
+help-plan-hang = Altura del borde inferior de la pared sobre el piso, en mm; si se omite, se propone
+help-plan-save = Además escribe en event.toml los números que se dan aquí
+
+plan-title = Plan para “{ $name }”
+plan-levels = Piezas por nivel: cuántas hay y cuántas se terminan a tiempo.
+plan-head-level = nivel
+plan-head-mark = marca
+plan-head-tiles = piezas
+plan-head-minutes = minutos c/u
+plan-head-finished = listas
+plan-decided = { $count ->
+    [one] 1 pieza tiene el nivel que le da event.toml.
+   *[other] { $count } piezas tienen el nivel que les da event.toml.
+}
+plan-balanced = Los niveles están equilibrados, como pide event.toml: las piezas con dibujo se reparten en tres partes iguales.
+plan-crowd = La gente
+plan-finish = { $visitors ->
+    [one] 1 visitante
+   *[other] { $visitors } visitantes
+}, { $seats ->
+    [one] 1 asiento
+   *[other] { $seats } asientos
+}, { $minutes } minutos. En cada asiento se empieza una pieza nueva cada { $pace } minutos, contando la entrega, así que a tiempo se { $finish ->
+    [one] termina más o menos 1 pieza
+   *[other] terminan más o menos { $finish } piezas
+}.
+plan-assumed = Se supone, porque nadie lo dijo: { $numbers }. Escriba --visitors, --minutes y --seats con sus propios números.
+plan-seats-free = { $free ->
+    [one] Queda libre 1 asiento.
+   *[other] Quedan libres { $free } asientos.
+}
+plan-fits = Las { $tiles } piezas de la imagen convienen a esta gente: { $each } por visitante, todas listas en unos { $left } minutos.
+plan-too-big-for-time = Las { $tiles } piezas de la imagen son demasiadas: { $by ->
+    [one] 1 queda
+   *[other] { $by } quedan
+} sin terminar. Todas juntas tardan unos { $needed } minutos.
+plan-more-seats = Con { $seats } asientos se terminan todas a tiempo.
+plan-too-big-for-crowd = Las { $tiles } piezas de la imagen son demasiadas: con { $most } por visitante, { $by ->
+    [one] sobra 1
+   *[other] sobran { $by }
+}.
+plan-too-small = Las { $tiles } piezas de la imagen son muy pocas: { $by ->
+    [one] 1 visitante se queda
+   *[other] { $by } visitantes se quedan
+} sin pieza.
+plan-without = { $without ->
+    [one] 1 visitante no termina
+   *[other] { $without } visitantes no terminan
+} ninguna pieza, sea cual sea la cuadrícula: estos asientos y minutos alcanzan para { $finish }. Ayudan más asientos o más tiempo, y también piezas más fáciles.
+plan-others = Cuadrículas que convienen a esta gente, al lugar y a la forma de la imagen:
+plan-others-as-well = Otras cuadrículas que también convienen a esta gente, al lugar y a la forma de la imagen:
+plan-head-grid = cuadrícula
+plan-head-each = por visitante
+plan-head-size = pared
+plan-head-lost = imagen recortada
+plan-others-why = A esta gente le convienen de { $least } a { $most } piezas. Para tomar una de estas, cambie columns y rows en event.toml antes de imprimir.
+plan-no-others = Ninguna otra cuadrícula de cuadros así conviene a esta gente, al lugar y a la forma de la imagen.
+plan-wall = La pared
+plan-wall-size = Los cuadros miden { $width } de ancho y { $height } de alto; con las tarjetas alrededor, { $around_width } de ancho y { $around_height } de alto.
+plan-room-fits = Cabe en el lugar de { $width } × { $height }.
+plan-room-without-cards = En el lugar de { $width } × { $height } caben los cuadros, pero no todas las tarjetas alrededor. Las tarjetas ayudan, pero nada depende de ellas; con cuadros de { $square } cabría todo.
+plan-room-too-small = No cabe en el lugar de { $width } × { $height }. Cabrían cuadros de cuando mucho { $square }: cambie square_mm en event.toml o tome otra cuadrícula.
+plan-hang = El borde inferior queda a { $hang } del piso.
+plan-hang-proposed = Propuesta: cuelgue el borde inferior a { $hang } del piso, para que los adultos alcancen lo más posible. Con --hang se elige otra altura.
+plan-head-row = fila
+plan-head-upper = borde superior
+plan-head-from-5 = desde 5
+plan-head-from-9 = desde 9
+plan-head-seated = sentados
+plan-head-adults = adultos
+plan-means-floor = piso
+plan-means-stool = banquito
+plan-means-ladder = escalera
+plan-means-helper = ayudante
+plan-reach = Quién cuelga un cuadro y desde dónde. Casi todos los niños desde los 5 años alcanzan { $five }, desde los 9 años { $nine }, alguien sentado { $seated }, los adultos { $adults }. Un banquito tiene un escalón de { $stool }; los niños se suben solo con un adulto al lado, y a una escalera solo los adultos. “ayudante”: lo cuelga otra persona.
+plan-pencils = Lápices
+plan-head-pencil = lápiz
+plan-head-drawing = del tiempo
+plan-head-pencils = lápices
+plan-pencils-why = { $count } lápices en total: con { $seats ->
+    [one] 1 asiento ocupado
+   *[other] { $seats } asientos ocupados
+}, nadie espera ningún color en el { $sure } % de los momentos.
+plan-supplies = Qué más hace falta
+plan-sheets = { $count } hojas de papel { $paper }: { $documents }.
+plan-no-sheets = No se pueden contar las hojas de papel: { $why }.
+plan-things = { $tape } de cinta, para los cuadros y { $cards } tarjetas; sacapuntas: { $sharpeners }; gomas de borrar: { $erasers }.
+plan-fire = En la pared cuelgan { $area } m² ({ $feet } sq ft) de papel. Muchas normas contra incendios lo limitan, algunas a la quinta parte de una pared: pregunte a quien esté a cargo del edificio o a los bomberos.
+plan-fire-part = En la pared cuelgan { $area } m² ({ $feet } sq ft) de papel, { $percent } del lugar previsto. Muchas normas contra incendios lo limitan, algunas a la quinta parte de una pared: pregunte a quien esté a cargo del edificio o a los bomberos.
+plan-written = Todos los números, y el nivel y los colores de cada pieza, están en { $file }.
+plan-saved = Los números que se dieron aquí ya están en { $file }.
+plan-not-saved = Los números que se dieron aquí valen solo por esta vez; --save los guarda.
 
 ## report
 
@@ -358,11 +477,6 @@ print-level-count = { $tiles ->
    *[other] { $tiles } piezas
 }
 print-level-more = y { $count } más
-length-both = { $first } ({ $second })
-length-mm = { $length } mm
-length-m = { $length } m
-length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
 unit-mm = mm
 unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
@@ -423,6 +537,14 @@ print-ruler-check-one-sided = Imprima primero una sola hoja: su regla debe medir
 print-codes-changed = Los códigos o las medidas cambiaron desde la última vez que se imprimió este material: los cuadros de esa impresión no se reconocerán, así que no use ninguno.
 print-next = Ahora: corte por las líneas y ensaye la velada con “everysquare rehearse { $folder }”. Cuando haya cuadros colgados: “everysquare check { $folder } FOTO”.
 
+error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla: lo más grande que cabe son { $largest } mm ({ $inches } in); redúzcalo en event.toml o imprima en papel más grande ({ $papers })
+error-print-square = un cuadro
+error-print-tile = una pieza
+error-print-card = una tarjeta
+error-print-unknown = no existe el documento “{ $read }”: los documentos son { $known }
+error-print-unknown-near = no existe el documento “{ $read }”, ¿quiso decir { $near }? Los documentos son { $known }
+error-print-typeset = no se pudo componer una página ({ $said }): es una falla del programa, por favor repórtela
+
 ## ledger
 
 ledger-intro = Marque una casilla cuando se entrega una pieza, cuando regresa su cuadro y cuando ese cuadro cuelga en la pared: { $tiles ->
@@ -467,8 +589,8 @@ wall-map-fits-without-cards = El lugar de { $width } por { $height } alcanza par
 wall-map-does-not-fit = El lugar de { $width } por { $height } no alcanza para estos cuadros.
 wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas alrededor, el piso abajo. Las tablas que siguen contienen todas sus medidas.
 wall-map-floor = piso
-wall-map-in-inches = alturas desde el piso y distancias desde la izquierda en pulgadas
-wall-map-in-mm = alturas desde el piso y distancias desde la izquierda en mm
+wall-map-in-inches = Alturas desde el piso y distancias desde la izquierda en pulgadas.
+wall-map-in-mm = Alturas desde el piso y distancias desde la izquierda en mm.
 wall-map-columns-title = Líneas verticales
 wall-map-columns-intro = Cuelgue un hilo con un peso, o trace una línea tenue a lápiz, a estas distancias del borde izquierdo de los cuadros.
 wall-map-column = Línea
@@ -598,6 +720,8 @@ error-template = templates/{ $name }.typ: { $said }: corríjala, o quite el arch
 error-line = everysquare: { $what }
 error-about = { $path }: { $what }
 error-output = no se puede escribir la salida: { $why }
+error-json = un archivo del propio programa no está como debe: { $said }
+error-system = el sistema dice: { $said }
 error-fault = el programa tuvo una falla propia y se detuvo; ningún archivo quedó a medias. Por favor repórtela junto con lo que escribió: { $said }
 error-tour-taken = { $folder } contiene otro evento y se deja como está: dé otra carpeta para el recorrido, “everysquare tour CARPETA”
 error-tour-no-check = no se escribió ninguna revisión
@@ -643,6 +767,8 @@ help-value-n = N
 help-value-name = NOMBRE
 help-value-tag = CLAVE
 help-value-mm = MM
+help-value-minutes = MINUTOS
+help-value-size = TAMAÑO
 help-value-paper = PAPEL
 help-value-how = CÓMO
 help-value-unit = UNIDAD
@@ -730,3 +856,627 @@ error-rehearse-option-people = el número de personas
 ## errors: printing
 
 error-print-changed = event.toml cambió desde que se imprimió este material, y sus partes no coincidirían: vuelva a imprimirlo todo con “everysquare print { $folder }”
+
+## questions
+
+print-questions = Preguntas
+print-answers = Respuestas
+questions-about = Tarjetas para recortar, cada una con una pregunta: { $questions }
+questions-answers = Respuestas a las preguntas
+questions-learners-counting = Contar
+questions-learners-multiplying = Multiplicar y fracciones
+questions-learners-ratio = Razones y áreas
+questions-learners-challenge = Reto
+questions-ages-counting = de unos 5 a 7 años
+questions-ages-multiplying = de unos 8 a 10 años
+questions-ages-ratio = de unos 11 a 13 años
+questions-ages-challenge = para cualquiera
+questions-about-answers = Guarde esta parte lejos de las tarjetas. Todos los números salen de esta imagen y de esta pared. Las edades son aproximadas. “Necesita un color” es lo que dice el reverso de una pieza.
+questions-heading = { $learners }: { $ages }
+questions-number = N.º
+questions-question = Pregunta
+questions-answer = Respuesta
+questions-working = Cómo se encuentra
+questions-inch = { $count } in
+questions-mm = { $count } mm
+questions-and = { $first } y { $last }
+questions-sum = { $by ->
+    [rows] Fila por fila, desde arriba: { $sum }
+   *[columns] Columna por columna, desde la izquierda: { $sum }
+}
+questions-none = ninguno
+questions-sum-total = { $terms } = { $total }
+
+questions-ask-tiles-needing = ¿Cuántas piezas necesitan el color { $colour }?
+questions-working-tiles-needing = { $counted }
+questions-ask-colours-of-tile = ¿Cuántos colores necesita la pieza { $tile }?
+questions-working-colours-of-tile = { $colours }
+questions-ask-in-one-row = ¿Cuántos cuadros cuelgan en una fila completa?
+questions-working-in-one-row = Uno en cada columna: { $columns }
+questions-ask-in-one-column = ¿Cuántos cuadros cuelgan en una columna completa?
+questions-working-in-one-column = Uno en cada fila: { $rows }
+questions-ask-in-row-needing = Mira la fila { $row } de la imagen. ¿Cuántas de sus piezas necesitan el color { $colour }?
+questions-working-in-row-needing = { $cells }
+questions-ask-left-in-row = Una fila tiene { $columns } lugares. { $hanging ->
+        [one] 1 está ocupado
+       *[other] { $hanging } están ocupados
+    }. ¿Cuántos están vacíos?
+questions-working-left-in-row = { $columns } − { $hanging } = { $answer }
+questions-ask-colours = ¿Cuántos colores necesita toda la imagen?
+questions-working-colours = Cuenta los lápices en la hoja de lápices: { $pencils }
+questions-ask-one-colour = ¿Cuántas piezas necesitan un solo color?
+questions-working-one-colour = { $counted }
+questions-ask-corners = Un cuadro de papel tiene 4 esquinas. ¿Cuántas esquinas tienen { $squares } cuadros?
+questions-working-corners = 4 + 4 = { $answer }
+questions-ask-sides = Un cuadro de papel tiene 4 lados. ¿Cuántos lados tienen { $squares } cuadros?
+questions-working-sides = 4 + 4 + 4 = { $answer }
+questions-ask-one-more = La imagen tiene { $squares ->
+    [one] 1 pieza
+   *[other] { $squares } piezas
+}. Si tuviera una más, ¿cuántas tendría?
+questions-working-one-more = { $squares } + 1 = { $answer }
+questions-ask-hands = { $helpers } ayudantes cuelgan juntos un cuadro. ¿Cuántas manos tienen?
+questions-working-hands = { $hands } + { $hands } = { $answer }
+questions-ask-boxes-across = Une las marcas de un cuadro de arriba abajo. ¿Cuántas tiras salen?
+questions-working-boxes-across = 3 líneas forman { $answer } tiras
+
+questions-ask-all-squares = La pared tiene { $columns } columnas y { $rows } filas. ¿Cuántos cuadros son?
+questions-working-all-squares = { $columns } × { $rows } = { $answer }
+questions-ask-fraction-needing = Exactamente { $part }/{ $of } de las { $count } piezas necesitan el color { $colour }. ¿Cuántas piezas son?
+questions-working-fraction-needing = { $count } ÷ { $of } = { $one }, luego { $one } × { $part } = { $answer }
+questions-ask-left = En la pared van { $count } cuadros. Ya hay { $hanging } colgados. ¿Cuántos faltan?
+questions-working-left = { $count } − { $hanging } = { $answer }
+questions-ask-which-part = { $needing } de las { $count } piezas necesitan el color { $colour }. Eso es 1/? de ellas. ¿Qué número va en lugar del signo de pregunta?
+questions-working-which-part = { $count } ÷ { $needing } = { $answer }
+questions-ask-fraction-hanging = Ya cuelgan { $part }/{ $of } de los { $count } cuadros. ¿Cuántos cuadros son?
+questions-working-fraction-hanging = { $count } ÷ { $of } = { $one }, luego { $one } × { $part } = { $answer }
+questions-ask-not-needing = { $needing } de las { $count } piezas necesitan el color { $colour }. ¿Cuántas no lo necesitan?
+questions-working-not-needing = { $count } − { $needing } = { $answer }
+questions-ask-full-rows = Están completas { $rows } filas de { $columns } cuadros. ¿Cuántos cuadros cuelgan ahí?
+questions-working-full-rows = { $rows } × { $columns } = { $answer }
+questions-ask-visitors = Cada visitante dibuja { $each } de los { $count } cuadros. ¿Cuántos visitantes hacen falta?
+questions-working-visitors = { $count } ÷ { $each } = { $answer }
+questions-ask-quarter-boxes = Une con líneas rectas todas las marcas que quedan frente a frente en un cuadro. ¿Cuántas casillas pequeñas salen?
+questions-working-quarter-boxes = 4 a lo ancho y 4 a lo alto: 4 × 4 = { $answer }
+questions-ask-sides-of-squares = Un cuadro tiene 4 lados. ¿Cuántos lados tienen { $squares } cuadros?
+questions-working-sides-of-squares = { $squares } × 4 = { $answer }
+questions-ask-half-of-boxes = Las marcas dividen un cuadro en 16 casillas pequeñas. La mitad están coloreadas. ¿Cuántas casillas son?
+questions-working-half-of-boxes = 16 ÷ 2 = { $answer }
+questions-ask-folded = Dobla una hoja por la mitad { $times } veces y ábrela. ¿En cuántas partes la dividen los dobleces?
+questions-working-folded = Cada doblez las duplica: 2 × 2 × 2 = { $answer }
+questions-ask-tables = { $tables } mesas tienen { $pencils } lápices cada una. ¿Cuántos lápices son?
+questions-working-tables = { $tables } × { $pencils } = { $answer }
+questions-ask-boxes-of-squares = Las marcas dividen un cuadro en 16 casillas pequeñas. ¿Cuántas casillas tienen { $squares } cuadros?
+questions-working-boxes-of-squares = { $squares } × 16 = { $answer }
+questions-ask-minutes = Un cuadro tarda { $each } minutos. ¿Cuántos puedes dibujar en { $minutes } minutos?
+questions-working-minutes = { $minutes } ÷ { $each } = { $answer }
+questions-ask-sheets = En una hoja de papel caben { $each } cuadros. ¿Cuántas hojas se necesitan para { $squares } cuadros?
+questions-working-sheets = { $squares } ÷ { $each } = { $answer }
+
+questions-ask-scale = Una pieza mide { $tile } de ancho y un cuadro { $square }. ¿Cuántas veces el ancho de la pieza mide el cuadro?
+questions-working-scale = { $square } ÷ { $tile } = { $answer }
+questions-ask-tiles-on-square = Un cuadro mide { $scale } veces el ancho y { $scale } veces la altura de una pieza. ¿Cuántas piezas cubren un cuadro?
+questions-working-tiles-on-square = { $scale } × { $scale } = { $answer }
+questions-ask-larger = Una línea en la pieza mide { $length } mm de largo. ¿Cuántos milímetros mide en el cuadro, que es { $scale } veces el ancho de la pieza?
+questions-working-larger = { $length } mm × { $scale } = { $answer } mm
+questions-ask-smaller = Una línea en el cuadro mide { $length } mm de largo. ¿Cuántos milímetros medía en la pieza, si el cuadro es { $scale } veces el ancho de la pieza?
+questions-working-smaller = { $length } mm ÷ { $scale } = { $answer } mm
+questions-ask-larger-patch = Una mancha de color en la pieza cubre { $length } mm². ¿Cuántos mm² cubre en el cuadro, que es { $scale } veces el ancho de la pieza?
+questions-working-larger-patch = { $length } mm² × { $scale } × { $scale } = { $answer } mm²
+questions-ask-wall-width = { $squares } cuadros de { $square } cuelgan lado a lado. ¿Cuánto mide la pared de ancho, en { $unit ->
+    [inch] pulgadas
+   *[mm] milímetros
+}?
+questions-working-wall-width = { $squares } × { $square } = { $whole }
+questions-ask-wall-height = { $squares } cuadros de { $square } cuelgan uno encima de otro. ¿Cuánto mide la pared de alto, en { $unit ->
+    [inch] pulgadas
+   *[mm] milímetros
+}?
+questions-working-wall-height = { $squares } × { $square } = { $whole }
+questions-ask-percent-needing = { $needing } de las { $count } piezas necesitan el color { $colour }. ¿Qué porcentaje es?
+questions-working-percent-needing = { $needing } ÷ { $count } × 100 = { $answer }
+questions-ask-columns-to-rows = Columnas y filas: { $columns } : { $rows } = { $first } : ?. ¿Qué número va en lugar del signo de pregunta?
+questions-working-columns-to-rows = Divide los dos entre { $divisor }: { $rows } ÷ { $divisor } = { $answer }
+questions-ask-tile-to-square = Pieza y cuadro: { $tile } : { $square } = { $first } : ?. ¿Qué número va en lugar del signo de pregunta?
+questions-working-tile-to-square = Divide los dos entre { $divisor }: { $square } ÷ { $divisor } da { $answer }
+questions-ask-around = Una cinta de papel da una vuelta a la pared, que mide { $columns } cuadros de ancho y { $rows } de alto. Un cuadro mide { $square } de ancho. ¿Cuánto mide la cinta, en { $unit ->
+    [inch] pulgadas
+   *[mm] milímetros
+}?
+questions-working-around = 2 × ({ $columns } + { $rows }) × { $square } = { $whole }
+questions-ask-percent-hanging = Ya cuelga el { $percent } % de los { $count } cuadros. ¿Cuántos cuadros son?
+questions-working-percent-hanging = { $count } × { $percent } ÷ 100 = { $answer }
+questions-ask-inches-to-mm = Una pulgada son 25.4 mm. ¿Cuántos milímetros son { $inches } pulgadas?
+questions-working-inches-to-mm = { $inches } × 25.4 = { $answer }
+questions-ask-longer-sides = Los lados de un cuadro se hacen { $times } veces más largos. ¿Cuántas veces más papel se necesita?
+questions-working-longer-sides = { $times } × { $times } = { $answer }
+questions-ask-percent-of-boxes = Las marcas dividen un cuadro en 16 casillas pequeñas. El { $percent } % están coloreadas. ¿Cuántas casillas son?
+questions-working-percent-of-boxes = 16 × { $percent } ÷ 100 = { $answer }
+questions-ask-boxes-ratio = En un cuadro de 16 casillas pequeñas, 4 están coloreadas y 12 son blancas. Coloreadas y blancas están en razón 1 : ?. ¿Qué número va en lugar del signo de pregunta?
+questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
+questions-ask-millimetres = Un hilo mide { $metres } m de largo. ¿Cuántos milímetros son?
+questions-working-millimetres = { $metres } × 1000 = { $answer }
+
+questions-ask-next-square = Las paredes de 2 × 2, 3 × 3, 4 × 4 y 5 × 5 cuadros tienen 4, 9, 16 y 25 cuadros. ¿Qué número sigue?
+questions-working-next-square = { $side } × { $side } = { $answer }
+questions-ask-square-step = 4, 9, 16, 25 … ¿Cuántos cuadros más tiene una pared de { $to } × { $to } que una de { $from } × { $from }?
+questions-working-square-step = { $to } × { $to } − { $from } × { $from } = { $answer }
+questions-ask-edge = La pared tiene { $columns } columnas y { $rows } filas. ¿Cuántos cuadros tocan su borde exterior?
+questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4, porque las esquinas se contaron dos veces: { $answer }
+questions-ask-blocks = La pared tiene { $columns } columnas y { $rows } filas. ¿En cuántos lugares hay un bloque de 2 × 2 cuadros? Los bloques pueden encimarse.
+questions-working-blocks = ({ $columns } − 1) × ({ $rows } − 1) = { $answer }
+questions-ask-all-blocks = La pared tiene { $columns } columnas y { $rows } filas. ¿Cuántos bloques cuadrados de todos los tamaños hay: 1 × 1, 2 × 2 y así sucesivamente?
+questions-working-all-blocks = Tamaño por tamaño: { $sum }
+questions-ask-seams = La pared tiene { $columns } columnas y { $rows } filas. Una tira de cinta une cada par de vecinos, lado a lado o uno encima de otro. ¿Cuántas tiras son?
+questions-working-seams = { $rows } × ({ $columns } − 1) + { $columns } × ({ $rows } − 1) = { $answer }
+questions-ask-chessboard = Los { $count } cuadros se pintan de negro y blanco como un tablero de ajedrez, el primero de negro. ¿Cuántos son negros?
+questions-working-chessboard = { $odd ->
+    [yes] La mitad de { $count }, y el que sobra: { $answer }
+   *[no] La mitad de { $count }: { $answer }
+}
+questions-ask-both = ¿Cuántas piezas necesitan el color { $first } y también el color { $second }?
+questions-working-both = { $counted }
+questions-ask-most-colours = Ninguna pieza necesita más de { $colours } colores. ¿Cuántas piezas necesitan esa cantidad?
+questions-working-most-colours = { $counted }
+questions-ask-odd-numbers = 1 + 3 = 4 y 1 + 3 + 5 = 9. ¿Cuánto suman los números impares del 1 al { $last }?
+questions-working-odd-numbers = { $terms } números: { $terms } × { $terms } = { $answer }
+questions-ask-box-edge = Las marcas dividen un cuadro en 4 × 4 casillas pequeñas. ¿Cuántas de ellas tocan el borde del cuadro?
+questions-working-box-edge = 16 − 2 × 2 en el centro = { $answer }
+questions-ask-box-blocks = Las marcas dividen un cuadro en 4 × 4 casillas pequeñas. ¿Cuántos cuadrados de todos los tamaños hay en él?
+questions-working-box-blocks = 16 + 9 + 4 + 1 = { $answer }
+questions-ask-handshakes = { $people } visitantes se dan la mano, cada uno una vez con cada uno de los demás. ¿Cuántos saludos son?
+questions-working-handshakes = 5 + 4 + 3 + 2 + 1 = { $answer }
+questions-ask-area-step = Los lados de una pieza crecen de { $from } cm a { $to } cm. ¿Cuántos cm² crece?
+questions-working-area-step = { $to } × { $to } − { $from } × { $from } = { $answer }
+questions-ask-folded-lines = Dobla una tira de papel por la mitad { $times } veces, siempre en el mismo sentido, y ábrela. ¿Cuántos dobleces tiene?
+questions-working-folded-lines = { $times } veces por la mitad da 16 partes: 16 − 1 = { $answer }
+
+## steps
+
+print-steps = Pasos
+steps-title = Dibuja un cuadro de nuestra gran imagen
+steps-about = Una tarjeta para doblar y parar en la mesa, con los mismos seis pasos dibujados en los dos lados. { $steps }
+steps-1 = Toma una pieza y su cuadro.
+steps-2 = Ponlos de modo que se lea el nombre.
+steps-3 = Busca qué cruza por las marcas.
+steps-4 = Dibújalo ahí, pero grande.
+steps-5 = Coloréalo. Deja en blanco el recuadro del código.
+steps-6 = Llévalo a la pared.
+steps-fold = doblar hacia atrás
+steps-ridge = doblar hacia atrás: este es el lomo
+steps-overlap = la otra base llega hasta esta línea: péguela aquí
+
+## who reaches what
+
+about-feet = { $feet } ft ({ $metres } m)
+about-metres = { $metres } m ({ $feet } ft)
+reach-inches = { $inches } in ({ $metres } m)
+reach-metres = { $metres } m ({ $inches } in)
+people-children-from-5 = Niños desde los 5 años: { $reach }
+people-children-from-9 = Niños desde los 9 años: { $reach }
+people-seated = Alguien sentado: { $reach }
+people-adults = Adultos: { $reach }
+span = filas { $first } a { $last }
+span-one = fila { $row }
+span-none = –
+
+## helpers
+
+print-helpers = Ayudantes
+helpers-level = Nivel
+helpers-tiles = Piezas
+helpers-minutes = Minutos por pieza
+helpers-last = Entregar hasta el minuto
+
+helpers-hand-out = Estación 1: la entrega
+helpers-hand-out-intro = Usted entrega a cada visitante una pieza (una parte pequeña de la imagen) y el cuadro de papel que lleva el mismo nombre. Tenga a la mano: las bolsas, los cuadros en el orden de sus nombres, la hoja de control, una pluma.
+helpers-sort = Ordene
+helpers-sort-1 = Ponga las piezas en una bolsa por nivel; el nivel está en el reverso de la pieza. Acomode los cuadros fila por fila, para encontrar un nombre enseguida.
+helpers-sort-2 = Desde el minuto de la última columna, contado desde el comienzo, ninguna pieza de ese nivel se terminaría a tiempo.
+helpers-say = Diga
+helpers-say-words = “Esta es una parte pequeña de una imagen grande. Dibújala en este cuadro, { $scale } veces más ancha. Nadie sabe qué es la imagen hasta que esté colgada.”
+helpers-each = Con cada visitante
+helpers-each-1 = Pregunte: “¿Algo rápido o algo para pensar?” Luego deje que saque una pieza de esa bolsa. El nivel es de la pieza, nunca del niño o la niña.
+helpers-each-2 = Busque el cuadro con el mismo nombre. Lean juntos los dos nombres en voz alta.
+helpers-each-3 = Marque “salió” en la hoja de control, con el nombre de la pieza. No se anota el nombre de nadie.
+helpers-each-4 = Muestre la tarjeta de la mesa: los seis dibujos dicen qué hacer.
+helpers-each-5 = Cuando un cuadro regresa: marque “volvió”, vea que el recuadro del código esté en blanco y mándelo a la pared.
+helpers-secret = Guarde el secreto
+helpers-secret-1 = La imagen, el mapa de la pared y las tarjetas de preguntas quedan boca abajo hasta que la pared hable por sí sola.
+helpers-secret-2 = Si preguntan “¿Qué es?”, diga: “Tu cuadro sabe una parte.”
+helpers-if = Si …
+helpers-if-1 = alguien tiene que irse: la pieza y el cuadro van a la caja “por terminar”. Quien quiera puede seguirlos.
+helpers-if-2 = alguien termina pronto: ofrezca otra pieza, o una tarjeta de preguntas cuando ya se sepa la imagen.
+helpers-if-3 = un cuadro se echa a perder: dé uno en blanco de repuesto y escriba el nombre de la pieza en grande, en la misma esquina.
+
+helpers-tables = Estación 2: las mesas de dibujo
+helpers-tables-intro = Usted cuida que en { $seats } asientos haya lo necesario y que nadie le tema a un cuadro en blanco.
+helpers-set = Prepare las mesas
+helpers-set-1 = { $step-cards ->
+    [one] 1 tarjeta con los pasos: dóblela, pegue sus bases con cinta y párela.
+   *[other] { $step-cards } tarjetas con los pasos, una por cada cuatro asientos más o menos: doble cada una, pegue sus bases con cinta y párela.
+}
+helpers-set-2 = Lápices de color en el centro de cada mesa: { $pencils-in-all } en total, con cada color repartido por igual.
+helpers-set-3 = { $sharpeners ->
+    [one] 1 sacapuntas
+   *[other] { $sharpeners } sacapuntas
+} y { $erasers ->
+    [one] 1 goma de borrar
+   *[other] { $erasers } gomas de borrar
+}, repartidos; un bote para la viruta.
+helpers-set-4 = Solo lápices. Los marcadores traspasan y la pintura ondula el papel; los dos tapan el código.
+helpers-help = Ayude
+helpers-help-rule = Señale y pregunte; nunca dibuje en lugar de alguien. El cuadro correcto es el que cada quien hizo.
+helpers-help-1 = “¿Qué líneas llegan al borde? ¿En cuál marca?”
+helpers-help-2 = “Primero señala ese lugar en el cuadro. Luego une los puntos.”
+helpers-help-3 = “¿Cuál es la forma más grande? Dibuja primero esa, suave.”
+helpers-help-4 = “El cuadro es { $scale } veces más ancho. ¿Cuánto mide ahí esta línea?”
+helpers-help-5 = “Colorea hasta los bordes: ahí siguen los cuadros de tus vecinos.”
+helpers-look = Fíjese
+helpers-look-1 = El nombre se debe poder leer en la pieza y en el cuadro: así los dos están derechos.
+helpers-look-2 = El recuadro del código se queda en blanco. Si ya tiene dibujo encima, déjelo: no borre ni recorte. Quien ayuda en la pared sabe qué hacer.
+helpers-look-3 = Los lápices vuelven al centro después de cada color.
+helpers-look-4 = Una pieza, un cuadro: nadie espera “su” color más de un minuto. Mándelos primero por otro color.
+helpers-wait = Quien espera
+helpers-wait-1 = puede sacar punta a los lápices o dibujar en papel reciclado.
+helpers-wait-2 = puede tomar una tarjeta de preguntas, cuando ya se sepa la imagen. Un signo es contar, dos son multiplicar, tres son razones, y una estrella es para cualquiera.
+
+helpers-wall = Estación 3: la pared y el teléfono
+helpers-wall-intro = Usted cuelga { $squares ->
+    [one] 1 cuadro
+   *[other] { $squares } cuadros
+} en { $columns ->
+    [one] 1 columna
+   *[other] { $columns } columnas
+} y { $rows ->
+    [one] 1 fila
+   *[other] { $rows } filas
+}: { $width } de ancho, { $height } de alto, con el borde inferior a { $hang } del piso.
+helpers-hang = Cuelgue
+helpers-hang-1 = Antes de empezar: tense un hilo nivelado o trace una línea tenue para el borde inferior y para una de cada dos filas; las medidas están en el mapa de la pared.
+helpers-hang-2 = Ponga las { $cards } tarjetas: primero las esquinas, luego las columnas, luego las filas.
+helpers-hang-3 = Cuelgue cada cuadro donde se cruzan su columna y su fila, con el nombre derecho. Borde con borde, sin huecos, sin encimar.
+helpers-hang-4 = Un pedazo pequeño de cinta en cada esquina, lejos del código.
+helpers-hang-5 = Marque “colgado” en la hoja de control.
+helpers-who = Quién, y hasta dónde alcanza
+helpers-floor = Desde el piso
+helpers-stool = En un banquito
+helpers-help-needed = Con ayuda
+helpers-photo = Tome la foto
+helpers-photo-1 = Párese a unos { $distance } de la pared, frente { $photos ->
+    [one] a su centro
+   *[other] a la parte que fotografía
+}, con el teléfono a unos { $phone-height } del piso. Sin gente ni banquitos enfrente, con las luces encendidas y sin flash.
+helpers-photo-2 = Sostenga el teléfono { $held ->
+    [sideways] acostado
+   *[upright] parado
+}, nivelado, con la cámara principal y sin zoom. Limpie la lente. Toque la pared en la pantalla y espere a que se vea nítida.
+helpers-photo-3 = { $photos ->
+    [one] Toda la pared con un poco de espacio alrededor, en una sola foto.
+   *[other] Esta pared es grande: tome { $photos } fotos a lo largo, cada una con dos columnas o filas de la anterior.
+} Tome todo dos veces.
+helpers-photo-4 = ¿Hay brillos en el papel? Dé un paso al lado y tómela otra vez.
+helpers-photo-5 = Solo la pared: ninguna cara, ningún nombre.
+helpers-photo-6 = Lleve la foto a la computadora portátil: “everysquare check” con la carpeta del evento y la foto.
+helpers-check = Qué dice la revisión y qué hacer
+helpers-check-intro = Siga su lista desde arriba, una línea a la vez; después tome otra foto.
+helpers-check-says = Dice
+helpers-check-do = Haga esto
+helpers-check-right = Nada. Déjelo como está.
+helpers-check-wrong = Aquí cuelga otro cuadro. Siga la lista: da la menor cantidad de cambios.
+helpers-check-turned = Gírelo como dice la lista: el nombre debe quedar derecho.
+helpers-check-empty = Busque el cuadro: en las mesas, en el piso, en la caja “por terminar”. La hoja de control dice si salió.
+helpers-check-unread = Véalo usted: ¿tiene su propio nombre? Entonces está bien. Si no, levante la cinta, evite el brillo, tome una foto más de cerca.
+helpers-check-unseen = Está fuera de la foto o tapado. Aléjese o tome una más.
+
+helpers-cautions = Para todos los ayudantes: cuidado
+helpers-cautions-intro = Primero están las reglas de la casa, de la escuela y de la ciudad. Donde esta página dice menos, siga esas.
+helpers-stools = Banquitos y escaleras
+helpers-stools-1 = Un banquito de escalón ancho, sobre piso firme, junto a la pared. Nunca una silla, una mesa ni cosas apiladas.
+helpers-stools-2 = Solo se suben los adultos; otro adulto se queda al lado. Los niños cuelgan lo que alcanzan desde el piso.
+helpers-stools-3 = Bájese para moverlo. Nadie se estira hacia un lado.
+helpers-stools-4 = Una fila que necesita más que un banquito se cuelga con una escalera de tijera, antes o después de la velada.
+helpers-cutters = Cortar
+helpers-cutters-1 = Los cuadros y las piezas los cortan los adultos antes de la velada, con una guillotina, o con una regla de acero y un cúter que se cierra al dejarlo.
+helpers-cutters-2 = En las mesas solo hay tijeras de punta redonda. Cuéntelas al final.
+helpers-cutters-3 = Los sacapuntas se quedan en la mesa, con la navaja bien atornillada.
+helpers-tape = La cinta y las paredes
+helpers-tape-1 = Pruebe la cinta un día antes en un lugar escondido. La cinta de pintor se despega de casi todas las paredes; la pintura vieja y el papel tapiz se pueden levantar con cualquiera.
+helpers-tape-2 = Quite la cinta despacio, pegada a la pared.
+helpers-fire = Papel en las paredes, salidas
+helpers-fire-1 = Colgarán unos { $area } m² ({ $area-feet } sq ft) de papel. Muchas normas limitan cuánto de una pared se puede cubrir, sobre todo en pasillos y cerca de las salidas: pregunte a quien esté a cargo del edificio o a los bomberos.
+helpers-fire-2 = Nada sobre puertas, alarmas de incendio, extintores, letreros, calentadores y lámparas, ni junto a ellos.
+helpers-fire-3 = Las salidas quedan libres en todo su ancho: sin bolsas, sin mesas, sin fila de espera. Sepa por dónde llevaría a todos.
+helpers-pictures = Niños en las fotos
+helpers-pictures-1 = Fotografíe solo la pared. Primero pida a todos que se hagan a un lado.
+helpers-pictures-2 = Valen las reglas de la escuela o la biblioteca sobre fotos y teléfonos, también para ayudantes y familias. Use el teléfono de la casa donde no se permitan los particulares.
+helpers-pictures-3 = La revisión guarda solo la pared y sus tarjetas, y nada sobre dónde ni con qué se tomó la foto. Después borre la foto del teléfono.
+helpers-pictures-4 = Ningún nombre en los cuadros, en la hoja de control ni en la pared, a menos que la familia lo quiera.
+helpers-room = En el salón
+helpers-room-1 = Cables fijados con cinta, bolsas debajo de las mesas, lo que se derrame se seca enseguida.
+helpers-room-2 = Un paso entre las mesas es bastante ancho para una silla de ruedas; un lugar en la punta de una mesa no tiene silla.
+helpers-room-3 = Sepa quién da primeros auxilios y dónde está el botiquín.
+
+## guide
+
+print-guide = Guía
+guide-title = Su velada
+guide-intro = { $event }: cada quien dibuja en grande una parte pequeña de una imagen; juntas, las partes forman la imagen en la pared. Estas páginas son para usted, que lleva los hilos. Todos los números salen de su imagen y de sus ajustes.
+guide-numbers = En números
+guide-what = Qué
+guide-how-much = Cuánto
+guide-assumed = { $value } (se supone)
+guide-crowd = Visitantes
+guide-crowd-value = { $visitors }
+guide-time = Tiempo de dibujo
+guide-time-value = { $minutes } minutos
+guide-seats = Asientos
+guide-seats-value = { $seats ->
+    [one] 1 asiento en 1 mesa
+   *[other] { $seats } asientos en { $tables ->
+        [one] 1 mesa
+       *[other] { $tables } mesas
+    } de seis
+}
+guide-picture = Imagen
+guide-picture-value = { $columns ->
+    [one] 1 columna
+   *[other] { $columns } columnas
+}, { $rows ->
+    [one] 1 fila
+   *[other] { $rows } filas
+}: { $squares ->
+    [one] 1 cuadro
+   *[other] { $squares } cuadros
+} en { $colours ->
+    [one] 1 color
+   *[other] { $colours } colores
+}
+guide-square = Pieza y cuadro
+guide-square-value = { $tile } se vuelven { $square }: { $scale } veces más ancho
+guide-wall = En la pared
+guide-wall-value = { $width } de ancho, { $height } de alto; con sus tarjetas, { $width-with-cards } por { $height-with-cards }
+guide-hang = Altura
+guide-hang-value = de { $hang } a { $top } sobre el piso
+guide-finish = Alcanza para
+guide-finish-value = unos { $finish ->
+    [one] 1 cuadro
+   *[other] { $finish } cuadros
+}; los { $squares } tardan { $minutes-for-all } minutos
+guide-verdict-fits = La cuadrícula le conviene a su gente: a cada quien le toca una pieza y todas se terminan.
+guide-verdict-too-big-for-time = La cuadrícula es grande para el tiempo: al final { $difference ->
+    [one] quedará en blanco más o menos 1 cuadro
+   *[other] quedarán en blanco unos { $difference } cuadros
+}. Agregue minutos o asientos, use una cuadrícula más chica, o deje que los ayudantes dibujen antes y después.
+guide-verdict-too-big-for-crowd = La cuadrícula es grande para la gente: cuando cada quien haya dibujado dos, { $difference ->
+    [one] sobra más o menos 1 pieza
+   *[other] sobran unas { $difference } piezas
+}. Invite a más visitantes, use una cuadrícula más chica, o deje que los ayudantes dibujen antes y después.
+guide-verdict-too-small = La cuadrícula es chica para la gente: { $difference ->
+    [one] más o menos 1 visitante se queda
+   *[other] unos { $difference } visitantes se quedan
+} sin pieza. Deje que dos compartan una, imprima algunas piezas dos veces o use una cuadrícula más grande.
+guide-assumed-note = Lo que “se supone” todavía no lo dijo nadie. Dígalo con “everysquare plan CARPETA --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” y sus propios números, y vuelva a imprimir.
+guide-heights = A qué altura cuelga
+guide-row = Fila
+guide-lower = Borde inferior
+guide-upper = Borde superior
+guide-reach-source = Alcance: sentado, 48 pulgadas (“2010 ADA Standards for Accessible Design”, 308.2.1); niños, según los más bajos de esa edad (“CDC Growth Charts 2000”) con un brazo levantado; adultos, el agarre de un adulto bajo; un banquito suma 230 mm. La parte del brazo, los adultos y el banquito son aproximados.
+
+guide-timeline = Qué hacer y cuándo
+guide-week = Una semana antes
+guide-week-1 = Pregunte por la pared: papel, cinta, altura, salidas. Vale lo que digan quien esté a cargo del edificio o los bomberos.
+guide-week-2 = Imprima una hoja de cuadros. Su regla debe medir exactamente, y cada reverso debe quedar detrás de su frente.
+guide-week-3 = Imprima todo y vea la hoja de lápices: ¿tienen esos colores sus lápices de verdad?
+guide-week-4 = Corte los cuadros y las piezas, ordene las piezas por nivel en bolsas. Dos personas tardan una tarde.
+guide-week-5 = Dibuje usted una pieza de cada nivel, con reloj: así conoce sus propios minutos.
+guide-week-6 = Busque ayudantes: uno para la entrega, uno por cada tres mesas más o menos, dos para la pared.
+guide-week-7 = Ensaye la revisión: “everysquare rehearse CARPETA” crea una foto con errores por encontrar.
+guide-day = Un día antes
+guide-day-1 = Dé a cada ayudante su página y diez minutos de explicación.
+guide-day-2 = Pruebe la cinta en la pared, en un lugar escondido.
+guide-day-3 = Marque el borde inferior y las filas con hilo o líneas tenues.
+guide-day-4 = Saque punta a todos los lápices y arme los juegos.
+guide-day-5 = Doble las tarjetas de mesa.
+guide-day-6 = Tome una foto de la pared como está, para ver si la luz y la distancia sirven.
+guide-hours = Dos horas antes
+guide-hours-1 = Ponga las mesas como en el plano del salón; deje libres los pasos y las salidas.
+guide-hours-2 = Ponga las tarjetas alrededor de la pared.
+guide-hours-3 = Saque las bolsas, los cuadros en orden y la hoja de control.
+guide-hours-4 = Cargue el teléfono; abra la computadora portátil; haga una revisión de prueba.
+guide-hours-5 = Esconda todas las copias de la imagen.
+guide-running = Durante la velada
+guide-running-1 = Empiece por las esquinas y los bordes de la imagen, para que la pared encuentre su marco.
+guide-running-2 = Revise la pared cada media hora, mientras haya poco que corregir.
+guide-running-3 = Vea la hoja de control: ¿algo salió y no ha vuelto en mucho rato? Pregunte con amabilidad.
+guide-running-4 = A la mitad: ¿ya salieron las piezas difíciles? Son las que más tardan.
+guide-running-5 = Tome agua.
+guide-end = Los últimos veinte minutos
+guide-end-1 = Entregue solo piezas fáciles; los ayudantes toman lo que queda.
+guide-end-2 = Cuelgue todo, revise, corrija, revise otra vez.
+guide-end-3 = Llene un lugar vacío con su pieza o con un cuadro en blanco: se puede dibujar mañana.
+guide-end-4 = Aléjense juntos y miren. Todo fue para este momento.
+guide-clearing = Al recoger
+guide-clearing-1 = Cuente las tijeras y los cúteres; guarde los banquitos.
+guide-clearing-2 = Quite el hilo, deje la pared puesta.
+guide-clearing-3 = Borre las fotos de los teléfonos.
+guide-clearing-4 = Escriba en event.toml sus propios minutos de cada nivel: la próxima vez el plan los conoce.
+
+guide-materials = Qué necesita
+guide-thing = Cosa
+guide-amount = Cantidad
+guide-paper = Papel
+guide-paper-amount = { $paper }: { $sheets ->
+    [one] 1 hoja
+   *[other] { $sheets } hojas
+} solo para los cuadros, de preferencia de 120 a 160 g/m² (32 a 42 lb), y una décima parte de repuesto; “everysquare print” dice cuántas ocupan los demás documentos
+guide-printer = Impresora
+guide-printer-amount = cualquiera; a color para las piezas y la hoja de lápices, y para lo demás basta en blanco y negro
+guide-pencils = Lápices de color
+guide-pencils-amount = { $pencils-in-all } en total, según la lista de abajo
+guide-sharpeners = Cosas pequeñas
+guide-sharpeners-amount = { $sharpeners ->
+    [one] 1 sacapuntas
+   *[other] { $sharpeners } sacapuntas
+}, { $erasers ->
+    [one] 1 goma de borrar
+   *[other] { $erasers } gomas de borrar
+}, papel reciclado, plumas para la hoja de control
+guide-tape = Cinta de pintor
+guide-tape-amount = { $tape }: { $rolls ->
+    [one] 1 rollo
+   *[other] { $rolls } rollos
+} de 25 m (82 ft)
+guide-string = Para las líneas
+guide-string-amount = hilo, nivel de burbuja, cinta métrica, lápiz blando
+guide-bags = Bolsas y cajas
+guide-bags-amount = una bolsa por nivel, una caja “por terminar”
+guide-stool = Banquito
+guide-stool-amount = 1 de escalón ancho, de 230 mm (9 in) de alto, para las filas que nadie alcanza desde el piso
+guide-cutting = Para cortar
+guide-cutting-amount = guillotina, o cúter, regla de acero y tabla de corte, antes de la velada; tijeras de punta redonda para las tarjetas
+guide-phone = Teléfono y computadora portátil
+guide-phone-amount = 1 teléfono con cámara principal de 12 megapíxeles o más, cargado; 1 computadora portátil con este programa y la carpeta del evento; no hace falta red
+guide-signs = Tarjetas de mesa
+guide-signs-amount = { $step-cards }: una por cada cuatro asientos más o menos
+guide-bin = Para recoger
+guide-bin-amount = bote para la viruta y los recortes, trapo, caja para los cuadros terminados
+guide-pencil-list = Lápices por color
+guide-pencil-list-intro = Los necesarios para que nadie espere en 95 de cada 100 momentos con todos los asientos ocupados (binomial: cada visitante usa un lápiz a la vez, cada uno el tiempo que su color requiere).
+guide-colour = Color
+guide-pieces = Lápices
+
+guide-room = El salón
+guide-room-intro = Un salón a escala donde cabe su velada: { $seats } asientos, la pared, el teléfono. El suyo es otro: conserve las distancias.
+guide-room-about = Plano de un salón: la pared de un lado, el teléfono frente a su centro, luego mesas con asientos en los dos lados, luego la mesa de la entrega; una salida y una entrada a la derecha, con pasos que quedan libres.
+guide-plan-wall = pared y sus tarjetas, { $length }
+guide-plan-phone = teléfono, a unos { $length }
+guide-plan-hand-out = entrega
+guide-plan-exit = salida: dejar libre el paso
+guide-plan-entrance = entrada: dejar libre
+guide-plan-bar = { $length }
+guide-plan-size = el salón mide unos { $length } de ancho
+guide-room-1 = La entrega está en la entrada y la pared en el otro extremo: quien entra ve a la gente dibujar antes de ver la imagen.
+guide-room-2 = Entre las mesas { $seats ->
+    [one] y las paredes
+   *[other] siempre
+} hay 1.2 m (4 ft): pasan dos personas, gira una silla de ruedas.
+guide-room-3 = Entre la pared y las mesas no se sienta nadie: ahí va el teléfono y, al final, todos.
+guide-room-4 = Luz del techo o de lado. Una ventana frente a la pared brilla en la foto; cierre su cortina.
+guide-cautions = Cuidados
+guide-fire = En la pared colgarán { $area } m² ({ $area-feet } sq ft) de papel. Muchas normas contra incendios limitan la parte de una pared que el papel puede cubrir, sobre todo en pasillos y cerca de las salidas, y cambian según la edición. Pregunte a quien esté a cargo del edificio o a los bomberos antes de imprimir.
+guide-cautions-1 = Banquitos: solo adultos, con otro al lado; nunca sillas ni mesas.
+guide-cautions-2 = Cúteres: antes de la velada, solo adultos, y se cuentan al final.
+guide-cautions-3 = Cinta: se prueba primero en un lugar escondido.
+guide-cautions-4 = Fotos: de la pared, no de los niños; valen las reglas de la escuela.
+guide-cautions-5 = Todo lo demás está en la última página de los ayudantes. Donde las reglas de la casa dicen más, valen ellas.
+
+guide-wrong = Cuando algo sale mal
+guide-wrong-what = Qué pasa
+guide-wrong-do = Qué hacer
+guide-wrong-short = Hay muy pocas piezas
+guide-wrong-short-do = Dos dibujan juntos un cuadro. O imprima otra vez la hoja y entregue una pieza dos veces: el cuadro más bonito cuelga en el centro y el otro junto a la pared, sin su código.
+guide-wrong-many = Llegan demasiados visitantes a la vez
+guide-wrong-many-do = Entregue piezas con una tabla para dibujar de pie, mande a algunos a las tarjetas de preguntas, invite a otros a la segunda mitad.
+guide-wrong-few = Llegan muy pocos visitantes
+guide-wrong-few-do = Ofrezca una segunda y una tercera pieza, las difíciles a quien le gusten. Dibujan también los ayudantes y usted. Los lugares vacíos se pueden llenar durante la semana.
+guide-wrong-scale = La regla de la hoja sale más corta o más larga
+guide-wrong-scale-do = La impresora cambió el tamaño. Elija “tamaño real” o 100 %, nunca “ajustar”, y vuelva a imprimir esa hoja. No mezcle tamaños: los cuadros no coincidirían.
+guide-wrong-backs = Los reversos no quedan detrás de sus frentes
+guide-wrong-backs-do = Hasta 2 mm no importa. Si es más: el papel se volteó por el otro borde; cambie flip en event.toml, o imprima por una cara con flip = "none".
+guide-wrong-painted = Un código tiene dibujo encima
+guide-wrong-painted-do = Cuelgue el cuadro de todos modos, por su nombre. La revisión dice que no se puede leer; véalo usted. No borre ni recorte.
+guide-wrong-lost = Se perdió un cuadro
+guide-wrong-lost-do = Imprima otra vez su hoja: el mismo nombre, el mismo código. Mientras tanto, cuelgue la pieza en su lugar.
+guide-wrong-turned = Muchos cuadros cuelgan girados
+guide-wrong-turned-do = Muestre a quienes ayudan en la pared el nombre junto al código: debe quedar derecho. La revisión da la lista de giros.
+guide-wrong-unread = La revisión lee poco
+guide-wrong-unread-do = Más cerca, con más luz, más nítida; sin flash, sin sol en la pared; dos fotos, cada una de media pared. Como último recurso: guíese por los nombres, están en cada cuadro.
+guide-wrong-pencils = Se acaba un color
+guide-wrong-pencils-do = Cambien lápices entre las mesas. Es mejor un color parecido que esperar; entonces úselo en toda la mancha.
+guide-wrong-late = Se acabó el tiempo y faltan cuadros
+guide-wrong-late-do = Cuelgue las piezas en los huecos, así de pequeñas. Deje puesta la mesa: los visitantes de mañana terminan la imagen.
+guide-after = Después
+guide-after-1 = Deje la pared puesta y cuelgue al lado una impresión de la imagen. Diga que la dibujaron todos los que vinieron.
+guide-after-2 = Ponga debajo de la pared las tarjetas de preguntas y la hoja de lápices; guarde usted las respuestas.
+guide-after-3 = Dé las gracias a todos, con una foto de la pared sin gente.
+guide-after-4 = Descuelgue fila por fila y conserve el orden: así puede colgar otra vez, en otro salón.
+guide-after-5 = Los cuadros son de quienes los dibujaron. Diga cuándo se pueden recoger.
+
+## errors: the picture
+
+error-picture-empty = el archivo está vacío: elija un archivo PNG, JPEG, WebP, TIFF o SVG
+error-picture-format = esto no es una imagen en un formato que se lea aquí: guárdela como PNG, JPEG, WebP, TIFF o SVG
+error-picture-heic = esta es una imagen HEIC, que aquí no se lee: primero expórtela como JPEG o PNG
+error-picture-large = la imagen tiene { $width } × { $height } píxeles: hágala más chica, cuando mucho { $most } por lado y 100 millones en total
+error-picture-short = el archivo de la imagen está cortado: vuelva a copiarlo o descargarlo
+error-picture-damaged = el archivo de la imagen está dañado ({ $why }): cópielo otra vez, o ábralo en otro programa y guárdelo como PNG
+error-picture-no-pixels = no tiene píxeles
+error-picture-svg = el dibujo SVG no se puede usar ({ $why }): guárdelo otra vez como SVG simple o como PNG
+error-picture-outside = el dibujo SVG muestra algo que está fuera de su propio archivo, { $named }, y eso nunca se carga: insértelo en el dibujo o guárdelo como PNG
+error-picture-letter = el dibujo SVG tiene texto con la letra “{ $letter }”, que ninguna fuente tiene aquí: convierta su texto en trazos o guárdelo como PNG
+error-picture-save = la imagen no se puede guardar como PNG: { $said }
+error-svg-gave-up = su lector se rindió
+error-svg-text = tiene más de { $most } MB de texto
+error-svg-no-text = no es texto en UTF-8
+error-svg-no-size = no tiene un tamaño que se pueda dibujar
+error-svg-costly = { $what }, y dibujarlo tardaría demasiado
+error-svg-deep = tiene elementos dentro de elementos, a más de { $most } niveles
+error-svg-filter = uno de sus filtros tiene { $name } = { $value }
+error-svg-filters = tiene { $count } pasos de filtros
+error-reduce-one-colour = la imagen es toda de un solo color, así que no hay nada que dibujar: elija otra
+error-reduce-one-pencil = con estos lápices la imagen queda toda de un solo color ({ $pencil }): elija más lápices, u otros que se parezcan menos
+error-grid-columns = { $read } columnas: puede haber de { $least } a { $most }
+error-grid-rows = { $read } filas: puede haber de { $least } a { $most }
+error-grid-squares = { $read } cuadros: puede haber de { $least } a { $most }
+error-grid-cells = { $columns } columnas y { $rows } filas dan { $squares } cuadros: puede haber cuando mucho { $most }
+
+## errors: a new event
+
+error-new-file = { $path } es un archivo: dé el nombre de una carpeta
+error-new-taken = { $path } ya contiene un evento y se deja como está: cambie su event.toml o elija otra carpeta
+error-new-tile = una pieza de { $tile } mm es más grande que su cuadro de { $square } mm: elija un --tile-mm menor o un --square-mm mayor
+new-less-than-one = menos de 1
+typed-name = se permiten de 1 a { $most } caracteres en una línea
+typed-tag = se permiten 3 caracteres de { $letters }
+typed-whole-from = se permite un número entero de { $least } a { $most }
+typed-number-from = se permite un número de { $least } a { $most }
+typed-millimetres-from = se permite un número de milímetros de { $least } a { $most }
+error-plan-save = --save guarda los números que se escriben con él: agregue --visitors, --minutes, --seats, --wall o --hang
+
+error-settings-table = aquí se espera una tabla, [{ $name }], y sus ajustes en líneas aparte
+error-settings-list = aquí se espera una lista, un [[{ $name }]] para cada uno
+error-settings-whole = se permite un número entero de { $least } a { $most }
+error-settings-millimetres = se permite un número de { $least } a { $most }, en milímetros
+error-settings-minutes = se permite un número de { $least } a { $most }, en minutos
+error-settings-yes-or-no = se permite true (sí) o false (no), sin comillas
+error-settings-choice = se permite { $choices }, entre comillas
+error-settings-belongs-top = va al principio del archivo, antes de la primera [tabla]
+error-settings-belongs = va en [{ $section }]
+error-settings-near = ¿quiso decir { $near }?
+error-settings-known = los que hay son { $known }
+error-settings-name = se permite un texto entre comillas, en una línea, de 1 a { $most } caracteres
+error-settings-tag = se permiten 3 caracteres de { $letters }, entre comillas
+error-settings-file = se permite el nombre de un archivo dentro de la carpeta del evento, como "picture.png"
+error-settings-colours = hay { $count } [[pencils]] en la lista: se permite { $count }, o quite colours
+error-settings-pencils = en la lista hay { $count } y se permiten de { $least } a { $most }
+error-settings-colour = se permite un color como "#3a8f4d", con dos dígitos hexadecimales para el rojo, dos para el verde y dos para el azul
+error-settings-of-pencil = { $name } en el número { $number } de los [[pencils]]
+error-settings-pencil-example = name = "verde hoja" y srgb = "#3a8f4d" debajo de cada [[pencils]]
+error-settings-pencils-example = uno por lápiz, y debajo name = "verde hoja" y srgb = "#3a8f4d"
+error-settings-top-example = una línea como { $line } al principio
+error-settings-wall-example = { $line } debajo de [wall]
+error-settings-tile = se permite cuando mucho square_mm, que es { $square }
+error-settings-module = el código y los 4 módulos blancos que lo rodean miden 29 módulos de ancho, más de lo que cabe en square_mm = { $square }: se permite un número menor
+error-settings-room = se permite un ancho, una x, una altura y una unidad, como "2.4x1.8m" o "8x6ft" (m, cm, mm, ft o in), cada lado de 0.2 a 50 m
+error-settings-minutes-a-tile = se permiten cuatro números de { $least } a { $most }, en minutos, para una pieza lisa, una fácil, una media y una difícil, ninguno menor que el anterior
+error-settings-level-names = se permiten cuatro nombres distintos entre comillas, primero el más fácil, cada uno de 1 a { $most } caracteres (plain, easy, medium y hard solo para su propio nivel)
+error-settings-bounds = se permiten tres números de menor a mayor, de { $least } a { $most }: los puntajes en que empiezan fácil, medio y difícil
+error-settings-tile-twice = esta pieza está dos veces en la lista: deje solo una
+error-settings-of-tile = { $name } en el número { $number } de las [[tiles]]
+error-settings-tile-example = label = "D7" y level = "hard" debajo de cada [[tiles]]
+error-settings-label = se permite una pieza de esta pared, columnas A a { $column } y filas 1 a { $row }, como "A1"
+error-settings-rows = con { $columns ->
+    [one] 1 columna
+   *[other] { $columns } columnas
+} se permiten cuando mucho { $most } filas, { $squares } cuadros en total

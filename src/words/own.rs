@@ -271,7 +271,6 @@ fn line_of_variable(text: &str, from: usize, name: &str) -> usize {
 #[cfg(test)]
 mod tests {
     use super::super::Words;
-    use super::*;
     use proptest::prelude::*;
 
     fn said(text: &str) -> String {

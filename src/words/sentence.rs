@@ -67,18 +67,6 @@ impl Sentence {
     }
 }
 
-impl From<String> for Sentence {
-    fn from(text: String) -> Self {
-        Self::given(text)
-    }
-}
-
-impl From<&str> for Sentence {
-    fn from(text: &str) -> Self {
-        Self::given(text)
-    }
-}
-
 impl Argument {
     fn told(&self, words: &Words) -> FluentValue<'static> {
         match self {

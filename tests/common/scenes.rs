@@ -1,5 +1,7 @@
 //! Pictures drawn here: a lighthouse by the sea, as a photo might show it, as a clean drawing and as SVG. None is a photo.
 
+#![allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "levels from 0 to 255")]
+
 use image::{Rgb, RgbImage};
 
 const SKY: [f64; 3] = [178.0, 214.0, 240.0];
@@ -79,7 +81,7 @@ pub fn photo(width: u32, height: u32) -> RgbImage {
             SEA => 0.65 + 0.5 * (y - 0.6) + 0.22 * ((y - 0.55).powf(0.4) * 160.0 + (x * 14.0).sin()).sin(),
             ROCK => 0.8 + 0.3 * (x * 40.0 + (y * 60.0).sin() * 2.0).sin() - (y - 0.8),
             SUN => 1.05,
-            _ => 1.12 - 4.5 * ((x - 0.65).max(0.0)).min(0.1),
+            _ => 1.12 - 4.5 * (x - 0.65).clamp(0.0, 0.1),
         };
         let glow = (0.35 - (x - 0.2).hypot(y - 0.2)).max(0.0) * 1.6;
         let warm = [250.0, 170.0, 90.0];

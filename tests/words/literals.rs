@@ -5,8 +5,10 @@
 pub struct Literal {
     pub line: usize,
     pub text: String,
-    /// What stands before it on its line, or at the end of the line above.
+    /// What stands before it, down to 40 characters.
     pub before: String,
+    /// What stands behind it, up to 40 characters.
+    pub after: String,
 }
 
 /// Every text in quotes before the file's own tests; escapes are kept as they stand there.
@@ -32,6 +34,7 @@ pub fn literals(source: &str) -> Vec<Literal> {
                         .into_iter()
                         .rev()
                         .collect(),
+                    after: source[at + length..].trim_start().chars().take(40).collect(),
                 });
                 length
             }

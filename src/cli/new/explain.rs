@@ -8,9 +8,10 @@ use crate::picture::warnings::ColourWarning;
 use crate::picture::{Fit, Proposal, Reduced};
 use crate::plan::Settings;
 use crate::plan::settings::Units;
+use crate::words::Words;
 
-/// Pixels along a tile's side below which small things of a picture are lost: 20 an inch. Common practice, no source.
-const CLEAR_TILE_PX: f64 = 20.0;
+/// Pixels along a tile's side below which small things of a picture are lost: 40 an inch. Common practice, no source.
+const CLEAR_TILE_PX: f64 = 40.0;
 
 /// All that was made.
 pub(super) struct Made<'a> {
@@ -19,6 +20,7 @@ pub(super) struct Made<'a> {
     pub proposal: &'a Proposal,
     pub reduced: &'a Reduced,
     pub warnings: Vec<ColourWarning>,
+    pub text_in_our_font: bool,
 }
 
 /// Says what was chosen, why, and what comes next.
@@ -67,9 +69,9 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
 }
 
 /// A part as a percentage, never rounded down to nothing.
-fn percent(part: f64) -> String {
+fn percent(part: f64, words: &Words) -> String {
     match part * 100.0 {
-        small if small < 1.0 => "less than 1".to_owned(),
+        small if small < 1.0 => words.say("new-less-than-one", &[]),
         more => format!("{more:.0}"),
     }
 }
@@ -96,7 +98,8 @@ fn explain_fit(made: &Made, console: &mut Console) {
         (Cut::Sides, Fit::Pad) => ("new-added-top-and-bottom", made.reduced.added),
         (Cut::TopAndBottom, Fit::Pad) => ("new-added-sides", made.reduced.added),
     };
-    console.say(id, &[("percent", percent(part).into())]);
+    let percent = percent(part, console.words());
+    console.say(id, &[("percent", percent.into())]);
 }
 
 /// The pencils, and what was done to the picture for them.
@@ -105,6 +108,9 @@ fn explain_colours(made: &Made, console: &mut Console) {
     let names: Vec<&str> = pencils.iter().map(|pencil| pencil.name.as_str()).collect();
     let names = names.join(", ");
     console.say("new-pencils", &[("count", pencils.len().into()), ("names", names.into())]);
+    if made.text_in_our_font {
+        console.say("new-text", &[]);
+    }
     if made.reduced.own_tile_px < CLEAR_TILE_PX {
         console.say("new-coarse", &[("pixels", format!("{:.0}", made.reduced.own_tile_px).into())]);
     }

@@ -18,7 +18,7 @@ const WEIGHT_OF_LOSS: f64 = 4.0;
 /// How much worse a grid is that has *e* times as many tiles as are aimed at, or as few.
 const WEIGHT_OF_COUNT: f64 = 0.5;
 /// The part of the picture that a proposed grid may lose.
-const MOST_LOST: f64 = 0.25;
+const MOST_LOST: f64 = 0.15;
 
 /// Whether the grid suits the crowd.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
@@ -71,7 +71,7 @@ pub struct Range {
 /// How many tiles suit so many visitors of whom all together finish `can_finish`.
 #[must_use]
 pub fn range(visitors: usize, can_finish: usize) -> Range {
-    let most = can_finish.min(MOST_TILES_A_VISITOR * visitors).min(MOST_CELLS);
+    let most = can_finish.min(MOST_TILES_A_VISITOR * visitors);
     Range { least: ceil_index(LEAST_PART_DRAWING * float(visitors.min(most))), most }
 }
 

@@ -42,9 +42,9 @@ pub enum SettingsError {
     /// A setting that has no usual value is left out.
     Missing {
         /// What is missing.
-        name: String,
+        name: Sentence,
         /// What to write, for instance.
-        example: String,
+        example: Sentence,
     },
     /// A change asked for a setting that does not exist.
     NoSuchSetting(String),
@@ -80,8 +80,8 @@ impl Tell for SettingsError {
                     .with("hint", hint.clone())
             }
             Self::Missing { name, example } => Sentence::new("error-settings-missing")
-                .with("name", name.as_str())
-                .with("example", example.as_str()),
+                .with("name", name.clone())
+                .with("example", example.clone()),
             Self::NoSuchSetting(name) => Sentence::new("error-settings-no-such").with("name", name.as_str()),
         }
     }

@@ -6,6 +6,7 @@ use super::error::SettingsError;
 use super::section::Section;
 use super::write::{number, text};
 use crate::frame::MM_PER_INCH;
+use crate::words::Sentence;
 
 /// Visitors that an evening may have.
 pub const VISITORS: RangeInclusive<usize> = 1..=10_000;
@@ -71,8 +72,10 @@ pub struct Room {
 
 impl Room {
     /// What is allowed, for whoever is refused.
-    pub const ALLOWED: &'static str = "a width, an x, a height and a unit are allowed, such as \"2.4x1.8m\" or \"8x6ft\" (m, cm, mm, ft or in), \
-         each from 0.2 to 50 m";
+    #[must_use]
+    pub fn allowed() -> Sentence {
+        Sentence::new("error-settings-room")
+    }
 
     /// Reads width, `x`, height and a unit: m, cm, mm, ft or in. `None` where it is something else or outside [`ROOM_MM`].
     #[must_use]
@@ -108,19 +111,16 @@ impl Room {
 
 pub(super) fn read(section: &Section) -> Result<EveningSettings, SettingsError> {
     let (least, most) = (MINUTES_A_TILE.start(), MINUTES_A_TILE.end());
-    let allowed = format!(
-        "four numbers from {least} to {most} are allowed, in minutes, for a plain, an easy, a medium and a hard tile, none \
-         smaller than the one before"
-    );
-    let minutes_a_tile = section.numbers("minutes_a_tile", &allowed, |minutes: &[f64; 4]| {
+    let allowed = Sentence::new("error-settings-minutes-a-tile").with("least", *least).with("most", *most);
+    let minutes_a_tile = section.numbers("minutes_a_tile", allowed, |minutes: &[f64; 4]| {
         minutes.iter().all(|one| MINUTES_A_TILE.contains(one)) && minutes.is_sorted()
     })?;
     Ok(EveningSettings {
         visitors: section.whole("visitors", &VISITORS)?,
-        minutes: section.number("minutes", &MINUTES, "minutes")?,
+        minutes: section.number("minutes", &MINUTES, "error-settings-minutes")?,
         seats: section.whole("seats", &SEATS)?,
         hang_mm: section.millimetres("hang_mm", &HANG_MM)?,
-        wall: section.text("wall", Room::ALLOWED, Room::read)?,
+        wall: section.text("wall", Room::allowed(), Room::read)?,
         minutes_a_tile: minutes_a_tile.unwrap_or(USUAL_MINUTES_A_TILE),
     })
 }

@@ -7,7 +7,7 @@ use super::section::Section;
 use super::write::{number, text};
 use crate::plan::cell::{Cell, Grid, column_letters};
 use crate::plan::level::Level;
-use crate::words::Words;
+use crate::words::{Sentence, Words, one_of};
 
 /// A score at which a level may begin; `src/picture/complexity.rs` says what the score is: 0 for one colour all over, 1 for a
 /// straight edge, some 10 for eight shapes; a tile full of dots of 1 mm has some hundreds.
@@ -63,23 +63,22 @@ pub(super) fn read(top: &Section, grid: &Grid) -> Result<LevelSettings, Settings
     let section = top.section("levels")?;
     let names = section.texts(
         "names",
-        &format!(
-            "four different names in quotes are allowed, the easiest first, each 1 to {LEVEL_NAME_LENGTH} characters long \
-             (plain, easy, medium and hard only for their own levels)"
-        ),
+        Sentence::new("error-settings-level-names").with("most", LEVEL_NAME_LENGTH.to_string()),
         are_names,
     )?;
     let (least, most) = (BOUND.start(), BOUND.end());
     let bounds = section.numbers(
         "bounds",
-        &format!("three ascending numbers from {least} to {most} are allowed: the scores at which easy, medium and hard begin"),
-        |bounds: &[f64; 3]| bounds.iter().all(|bound| BOUND.contains(bound)) && bounds[0] < bounds[1] && bounds[1] < bounds[2],
+        Sentence::new("error-settings-bounds").with("least", *least).with("most", *most),
+        |bounds: &[f64; 3]| {
+            bounds.iter().all(|bound| BOUND.contains(bound)) && bounds[0] < bounds[1] && bounds[1] < bounds[2]
+        },
     )?;
     let mut decided: Vec<(Cell, Level)> = Vec::new();
     for (tile, number) in top.list("tiles")?.iter().zip(1..) {
         let (cell, level) = one(tile, number, names.as_ref(), grid)?;
         if decided.iter().any(|(own, _)| *own == cell) {
-            return Err(tile.refuse("label", "this tile is listed twice: keep one of them".to_owned()));
+            return Err(tile.refuse("label", Sentence::new("error-settings-tile-twice")));
         }
         decided.push((cell, level));
     }
@@ -115,19 +114,23 @@ fn one(
     names: Option<&[String; 4]>,
     grid: &Grid,
 ) -> Result<(Cell, Level), SettingsError> {
-    let both = "label = \"D7\" and level = \"hard\" under every [[tiles]]";
-    let which = |name: &str| missing(&format!("{name} for number {number} of the [[tiles]]"), both);
+    let which = |name: &str| {
+        let which =
+            Sentence::new("error-settings-of-tile").with("name", name).with("number", number.to_string());
+        missing(which, Sentence::new("error-settings-tile-example"))
+    };
     let last = column_letters(grid.columns - 1);
-    let rows = grid.rows;
     let allowed =
-        format!("a tile of this wall is allowed, columns A to {last} and rows 1 to {rows}, such as \"A1\"");
-    let cell = tile.text("label", &allowed, |label| grid.cell(label))?.ok_or_else(|| which("label"))?;
+        Sentence::new("error-settings-label").with("column", last).with("row", grid.rows.to_string());
+    let cell = tile.text("label", allowed, |label| grid.cell(label))?.ok_or_else(|| which("label"))?;
     let words = match names {
-        Some([a, b, c, d]) => format!("{a}, {b}, {c} or {d}"),
-        None => Level::words(),
+        Some(names) => one_of(&names.each_ref().map(String::as_str)),
+        None => Level::listed(),
     };
     let level = tile
-        .text("level", &format!("{words} is allowed, in quotes"), |word| LevelSettings::named(names, word))?
+        .text("level", Sentence::new("error-settings-choice").with("choices", words), |word| {
+            LevelSettings::named(names, word)
+        })?
         .ok_or_else(|| which("level"))?;
     Ok((cell, level))
 }
