@@ -21,8 +21,22 @@ use crate::frame::{narrow, round_byte};
 /// and b are small against its lightness for large differences; 2 is common practice, no source.
 const WEIGHT_OF_HUE: f32 = 2.0;
 
-/// A colour in Oklab with hue and chroma stretched by [`WEIGHT_OF_HUE`], so that plain distance is what people see:
-/// lightness 0 … 1, then green to red, then blue to yellow.
+/// Constants of the curve that brings Oklab's lightness to that of CIELAB (Ottosson, 2021: "Okhsv and Okhsl"): without it the
+/// darkest colours lie as far apart as light ones do.
+const TOE: (f32, f32) = (0.206, 0.03);
+const SCALE_OF_TOE: f32 = (1.0 + TOE.0) / (1.0 + TOE.1);
+
+fn lightness_of(l: f32) -> f32 {
+    let x = SCALE_OF_TOE * l - TOE.0;
+    0.5 * (x + (x * x + 4.0 * TOE.1 * SCALE_OF_TOE * l).sqrt())
+}
+
+fn l_of(lightness: f32) -> f32 {
+    lightness * (lightness + TOE.0) / (SCALE_OF_TOE * (lightness + TOE.1))
+}
+
+/// A colour in Oklab with its dark end brought to CIELAB's, hue and chroma stretched by [`WEIGHT_OF_HUE`], so that plain distance
+/// is what people see: lightness 0 … 1, then green to red, then blue to yellow.
 #[derive(Copy, Clone, Debug, PartialEq, Default)]
 pub struct Seen(pub [f32; 3]);
 
@@ -31,7 +45,7 @@ impl Seen {
     #[must_use]
     pub fn of_light([red, green, blue]: [f32; 3]) -> Self {
         let Oklab { l, a, b } = Oklab::from_color(LinSrgb::new(red, green, blue));
-        Self([l, a * WEIGHT_OF_HUE, b * WEIGHT_OF_HUE])
+        Self([lightness_of(l), a * WEIGHT_OF_HUE, b * WEIGHT_OF_HUE])
     }
 
     /// From a pixel.
@@ -45,7 +59,7 @@ impl Seen {
     #[must_use]
     pub fn to_srgb(self) -> [u8; 3] {
         let Self([l, a, b]) = self;
-        let light: LinSrgb<f32> = Oklab::new(l, a / WEIGHT_OF_HUE, b / WEIGHT_OF_HUE).into_color();
+        let light: LinSrgb<f32> = Oklab::new(l_of(l), a / WEIGHT_OF_HUE, b / WEIGHT_OF_HUE).into_color();
         let shown: Srgb<f32> = Srgb::from_linear(light);
         [shown.red, shown.green, shown.blue].map(|part| round_byte(f64::from(part.clamp(0.0, 1.0)) * 255.0))
     }

@@ -108,17 +108,17 @@ fn called_after(srgb: [u8; 3]) -> &'static CssColour {
 #[must_use]
 pub fn names(pencils: &[[u8; 3]], words: &Words) -> Vec<String> {
     let css: Vec<&CssColour> = pencils.iter().map(|srgb| called_after(*srgb)).collect();
+    let called = one_black_one_white(pencils, &css);
     let mut names = vec![String::new(); pencils.len()];
-    for (first, own) in css.iter().enumerate() {
-        let mut alike: Vec<usize> = (0..css.len()).filter(|other| css[*other].word == own.word).collect();
+    for (first, (own, _)) in called.iter().enumerate() {
+        let mut alike: Vec<usize> = (0..called.len()).filter(|other| called[*other].0 == *own).collect();
         if alike[0] != first {
             continue; // named together with the first of them
         }
         // the lightest first; of equals the first
-        let light = |number: &usize| Seen::of(pencils[*number]).0[0];
-        alike.sort_by(|a, b| light(b).total_cmp(&light(a)));
-        let word = words.say(own.word.id(), &[]);
-        let their_own: Vec<Shade> = alike.iter().map(|number| css[*number].shade).collect();
+        alike.sort_by(|a, b| lightness(pencils[*b]).total_cmp(&lightness(pencils[*a])));
+        let word = words.say(own.id(), &[]);
+        let their_own: Vec<Shade> = alike.iter().map(|number| called[*number].1).collect();
         let differ = their_own.windows(2).all(|pair| pair[0] < pair[1]);
         let shades = if differ { Some(their_own.as_slice()) } else { shades(&their_own) };
         for (rank, number) in alike.into_iter().enumerate() {
@@ -132,6 +132,25 @@ pub fn names(pencils: &[[u8; 3]], words: &Words) -> Vec<String> {
         }
     }
     names
+}
+
+fn lightness(srgb: [u8; 3]) -> f32 {
+    Seen::of(srgb).0[0]
+}
+
+/// Words and shades of which only the darkest black is black and only the lightest white white: the others are dark and light
+/// greys, since nobody says light black.
+fn one_black_one_white(pencils: &[[u8; 3]], css: &[&CssColour]) -> Vec<(Word, Shade)> {
+    let places = |word: Word| (0..css.len()).filter(move |place| css[*place].word == word);
+    let light = |place: &usize| lightness(pencils[*place]);
+    let black = places(Word::Black).min_by(|a, b| light(a).total_cmp(&light(b)));
+    let white = places(Word::White).min_by(|a, b| light(b).total_cmp(&light(a)));
+    let called = css.iter().enumerate().map(|(place, css)| match css.word {
+        Word::Black if black != Some(place) => (Word::Grey, Shade::Dark),
+        Word::White if white != Some(place) => (Word::Grey, Shade::Light),
+        word => (word, css.shade),
+    });
+    called.collect()
 }
 
 fn shaded(word: &str, shade: Shade, words: &Words) -> String {
@@ -178,6 +197,8 @@ mod tests {
         assert_eq!(names(&greens, &Words::english()), ["dark green", "green", "light green", "red"]);
         let two = [[60, 150, 80], [50, 140, 70]];
         assert_eq!(names(&two, &Words::english()), ["light green", "dark green"]);
+        let ends = [[2; 3], [20; 3], [250; 3], [255; 3], [128; 3]];
+        assert_eq!(names(&ends, &Words::english()), ["black", "dark grey", "light grey", "white", "grey"]);
         let many: Vec<[u8; 3]> = (0..8).map(|i| [0, 0, 255 - i]).collect();
         assert_eq!(names(&many, &Words::english())[7], "blue 8");
     }

@@ -98,7 +98,8 @@ fn blocks() -> impl Strategy<Value = RgbImage> {
 type Mark = (f64, f64, f64, f64, f64, usize);
 
 fn marks() -> impl Strategy<Value = Vec<Mark>> {
-    let mark = (0.0..510.0_f64, 0.0..408.0_f64, 0.2..9.0_f64, 0.0..60.0_f64, 0.0..3.14_f64, 0_usize..4);
+    let mark =
+        (0.0..510.0_f64, 0.0..408.0_f64, 0.2..9.0_f64, 0.0..60.0_f64, 0.0..std::f64::consts::PI, 0_usize..4);
     proptest::collection::vec(mark, 1..60)
 }
 

@@ -122,14 +122,14 @@ def check_pages(tally, kit):
 
 
 def letters_apart(page):
-    """Whether all letters lie on the page and no two share a quarter of the smaller one's ink: taken as the middle half of the
-    rectangle's height, or, of letters that stand upright on the left, of its width. A letter with an outline is there twice."""
+    """Whether all letters lie on the page and no two share a quarter of the smaller one's ink: taken as the middle two fifths
+    of the rectangle's height, or, of letters that are read from the bottom up, of its width. A letter with an outline is there twice."""
     width, height = page.size
     inked = set()
     for text, r, size in page.letters:
         if text.strip():
             lies = abs(size - r.height / MM_PER_POINT) < abs(size - r.width / MM_PER_POINT)
-            dx, dy = (0, r.height / 4) if lies else (r.width / 4, 0)
+            dx, dy = (0, 0.3 * r.height) if lies else (0.3 * r.width, 0)
             inked.add(tuple(round(v, 3) for v in (r.x + dx, r.y + dy, r.x + r.width - dx, r.y + r.height - dy)))
     boxes = numpy.array(sorted(inked))
     if not len(boxes):
@@ -220,8 +220,33 @@ def tick_lines(page, x, y, side, start):
     return found
 
 
+def in_parts(kit):
+    """Whether squares are larger than the page and come in parts."""
+    per_page = Counter(s["page"] for s in kit.manifest["squares"])
+    sides = 1 if kit.flip == "none" else 2
+    return len(per_page) * sides < len(kit.squares.pages)
+
+
+def check_parts(tally, kit):
+    """Squares in parts: those of one square, less their strips for glue, are as wide and as high as the square."""
+    glue, side = 10.0, kit.manifest["grid"]["square_mm"]
+    fronts = kit.squares.pages[:: 1 if kit.flip == "none" else 2]
+    cut = [r for page in fronts for r in page.outlines if r.width > 60 and r.height > 60]
+    sizes = {(round(r.width, 2), round(r.height, 2)) for r in cut}
+    count = len(cut) / len(kit.manifest["squares"])
+    whole = lambda part: (side - glue) / (part - glue)  # how many parts that overlap make the side
+    tally.check("squares: all parts alike, and together the square", [
+        (sizes, len(sizes) == 1 and all(
+            abs(whole(w) - round(whole(w))) < 1e-3 and abs(whole(h) - round(whole(h))) < 1e-3
+            and round(whole(w)) * round(whole(h)) == count for w, h in sizes
+        ))
+    ], "design: strips of 10 mm for glue")
+
+
 def check_squares(tally, kit):
-    code, found = kit.manifest["code"], []
+    code, found, parts = kit.manifest["code"], [], in_parts(kit)
+    if parts:
+        check_parts(tally, kit)
     for s in kit.manifest["squares"]:
         page = kit.squares.pages[s["page"] - 1]
         x, y, side, module = s["x_mm"], s["y_mm"], s["side_mm"], code["module_mm"]
@@ -232,9 +257,9 @@ def check_squares(tally, kit):
         intruders = [r for r in page.filled + page.lines + [r for _, r, _ in page.letters]
                      if quiet.holds(*r.centre, -0.05) and not Rect(cx, cy, 21 * module, 21 * module).holds(*r.centre)]
         found.append((s["label"], {
-            "outline": outlined(page, Rect(x, y, side, side)),
+            "outline": parts or outlined(page, Rect(x, y, side, side)),
             "side": side == kit.manifest["grid"]["square_mm"],
-            "ticks": sum(ticks) == 12 or sum(ticks) >= 8 and module > 0.6,
+            "ticks": parts or sum(ticks) == 12 or sum(ticks) >= 8 and module > 0.6,
             "modules": exact and (drawn == modules_of_hex(s["modules"])).all(),
             "quiet": outlined(page, quiet) and not intruders,
             "label": page.words_in(Rect(x, y, side, side)) == s["label"],
@@ -253,7 +278,7 @@ def check_squares(tally, kit):
 
 def check_backs(tally, kit, name, pieces, border):
     """Each back's label lies in the middle of where its front comes out, and its arrow points to the front's top."""
-    if kit.flip == "none":
+    if kit.flip == "none" or in_parts(kit):
         return
     middles, ways, offsets = [], [], []
     for s in pieces:
@@ -374,7 +399,7 @@ def check_cuts(tally, kit):
         per_sheet = 2 if pages > len(fronts) and kit.flip != "none" else 1
         if name == "tiles" and kit.flip == "none" and not beside(kit):
             per_sheet = 2
-        in_parts = name == "squares" and len(fronts) * per_sheet < pages
+        parts = name == "squares" and in_parts(kit)
         sheets = sorted((kit.folder / "print" / "cuts").glob(f"{name}-*.svg"))
         tally.check(f"cuts: {name}: a file a sheet", [(len(sheets), len(sheets) == -(-pages // per_sheet))], "manifest.json")
         right, edges, once = [], [], []
@@ -384,7 +409,7 @@ def check_cuts(tally, kit):
             right.append((path.name, near(page_mm[0], width) and near(page_mm[1], height)))
             cut = [line for group, line in lines if group == "cut"]
             once.append((path.name, bool(cut) and all_once([line for _, line in lines])))
-            if in_parts:
+            if parts:
                 continue
             wide = 2 if name == "tiles" and beside(kit) else 1
             areas = [Rect(p["x_mm"] - border, p["y_mm"] - border, wide * (p["side_mm"] + 2 * border), p["side_mm"] + 2 * border)
@@ -395,7 +420,7 @@ def check_cuts(tally, kit):
             edges.append((path.name, bool(areas) and whole and near(total, length_of_union(wanted))))
         tally.check(f"cuts: {name}: page in mm", right, f"svgelements; {source}")
         tally.check(f"cuts: {name}: no stretch twice", once, "svgelements")
-        if not in_parts:
+        if not parts:
             tally.check(f"cuts: {name}: all edges of all pieces, and nothing else", edges, "svgelements and manifest.json")
 
 
