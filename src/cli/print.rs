@@ -27,6 +27,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let picture =
         Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
     let few = FewColours::chosen(&picture, &settings.picture);
+    let few = if settings.picture.pencils.is_empty() { few.named(console.words()) } else { few };
     let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
     let printed = settings.printed()?;
     let sources = Sources {

@@ -59,6 +59,11 @@ pub enum PictureError {
         "the SVG drawing has text with the letter “{0}”, which no font here has: turn its text into paths, or save it as PNG"
     )]
     Letter(char),
+    /// A kind of a format that the decoder does not know.
+    #[error(
+        "the picture is of a kind that is not read here ({0}): open it in another program and save it as PNG"
+    )]
+    Kind(String),
     /// It could not be written as PNG.
     #[error("the picture cannot be saved as PNG: {0}")]
     Save(String),
@@ -121,7 +126,10 @@ impl Picture {
 }
 
 fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
-    let damaged = |error: image::ImageError| PictureError::Damaged(error.to_string());
+    let damaged = |error: image::ImageError| match error {
+        image::ImageError::Unsupported(kind) => PictureError::Kind(kind.to_string()),
+        other => PictureError::Damaged(other.to_string()),
+    };
     if is_heic(bytes) {
         return Err(PictureError::Heic);
     }
