@@ -1,4 +1,8 @@
-//! The picture that is redrawn: loaded, cut into tiles; a grid proposed from its shape.
+//! The picture that is redrawn: loaded, brought to a few pencil colours, cut into tiles; a grid proposed from its shape.
+//!
+//! [`Opened::from`] reads any picture, [`propose`] finds a grid for it, [`reduce()`] makes [`FewColours`] of it in the grid's
+//! shape (its stages are drawn in the head of `reduce.rs`), [`PictureFacts`] tells what each tile holds, and
+//! [`warnings::colour_warnings`] what the organiser should know of the pencils.
 //!
 //! ```text
 //!   0 ┌───────┬─────┬─────┬─────┬───────┐      a grid that does not have the picture's shape takes its middle:

@@ -43,6 +43,8 @@ pub enum PictureError {
     Outside(String),
     /// An SVG drawing with a letter that no font here has.
     Letter(char),
+    /// A kind of a format that the decoder does not know.
+    Kind(String),
     /// It could not be written as PNG.
     Save(String),
 }
@@ -64,6 +66,7 @@ impl Tell for PictureError {
             Self::Svg(why) => Sentence::new("error-picture-svg").with("why", why.clone()),
             Self::Outside(named) => Sentence::new("error-picture-outside").with("named", named.as_str()),
             Self::Letter(letter) => Sentence::new("error-picture-letter").with("letter", letter.to_string()),
+            Self::Kind(said) => Sentence::new("error-picture-kind").with("said", said.as_str()),
             Self::Save(said) => Sentence::new("error-picture-save").with("said", said.as_str()),
         }
     }
@@ -126,7 +129,10 @@ impl Picture {
 }
 
 fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
-    let damaged = |error: image::ImageError| PictureError::Damaged(Sentence::given(error.to_string()));
+    let damaged = |error: image::ImageError| match error {
+        image::ImageError::Unsupported(kind) => PictureError::Kind(kind.to_string()),
+        other => PictureError::Damaged(Sentence::given(other.to_string())),
+    };
     if is_heic(bytes) {
         return Err(PictureError::Heic);
     }

@@ -117,7 +117,7 @@ fn litter(marks: &[Mark]) -> RgbImage {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(24))]
+    #![proptest_config(ProptestConfig::with_cases(12))]
 
     #[test]
     fn a_picture_in_few_colours_stays_as_it_is(pixels in blocks()) {
