@@ -2,9 +2,10 @@
 //!
 //! The picture is drawn by `tools/draw_sample.rs`.
 
-use crate::plan::Folder;
+use crate::picture::name::names;
 use crate::plan::folder::FolderError;
-use crate::plan::settings::{Choice, Language, SettingsError, set};
+use crate::plan::settings::{Choice, Language, SettingsError};
+use crate::plan::{Folder, Settings};
 use crate::words::Words;
 
 /// Its settings.
@@ -12,16 +13,22 @@ pub const EVENT_TOML: &str = include_str!("../../samples/harbour-evening/event.t
 /// Its picture: hot-air balloons over a river with a bridge, in six flat colours, 960 × 768 pixels for 10 × 8 tiles.
 pub const PICTURE_PNG: &[u8] = include_bytes!("../../samples/harbour-evening/picture.png");
 
-/// Its settings in a language, with the name that the words of that language give it; the file itself is English.
+/// Its settings in a language: its name, its pencils and what its comments say. The file itself is English.
 ///
 /// # Errors
-/// [`SettingsError`] where the words hold no name for it.
+/// [`SettingsError`] where the file is none; a test reads it.
 pub fn event_toml(language: Language) -> Result<String, SettingsError> {
     if language == Language::English {
         return Ok(EVENT_TOML.to_owned());
     }
-    let name = Words::of(language.word()).say("tour-event-name", &[]);
-    set(&set(EVENT_TOML, "name", name.as_str())?, "language", language.word())
+    let words = Words::of(language.word());
+    let mut settings = Settings::from_toml(EVENT_TOML)?;
+    settings.language = language;
+    settings.name = words.say("tour-event-name", &[]);
+    let pencils = &mut settings.picture.pencils;
+    let colours: Vec<[u8; 3]> = pencils.iter().map(|pencil| pencil.srgb).collect();
+    pencils.iter_mut().zip(names(&colours, &words)).for_each(|(pencil, name)| pencil.name = name);
+    Ok(settings.to_toml())
 }
 
 /// Writes the sample into a folder, in English.
@@ -46,7 +53,6 @@ pub fn write_in(folder: &Folder, language: Language) -> Result<(), FolderError> 
 mod tests {
     use super::*;
     use crate::picture::Picture;
-    use crate::plan::Settings;
 
     #[test]
     fn the_sample_speaks_the_language_that_is_asked_for() {
@@ -56,6 +62,9 @@ mod tests {
         let spanish = Settings::from_toml(&event_toml(Language::Spanish).unwrap()).unwrap();
         assert_eq!(spanish.language, Language::Spanish);
         assert_eq!(spanish.name, "Velada en la biblioteca del puerto");
+        assert!(spanish.picture.pencils.iter().any(|pencil| pencil.name == "azul claro"));
+        let file = event_toml(Language::Spanish).unwrap();
+        assert!(file.contains("# cuántos espera") && !file.contains("how many"), "{file}");
     }
 
     #[test]

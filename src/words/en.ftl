@@ -1406,6 +1406,7 @@ error-picture-svg = the SVG drawing cannot be used ({ $why }): save it again as 
 error-picture-outside = the SVG drawing shows something outside its own file, { $named }, which is never loaded: embed it, or save the drawing as PNG
 error-picture-kind = the picture is of a kind that is not read here ({ $said }): open it in another program and save it as PNG
 error-picture-letter = the SVG drawing has text with the letter “{ $letter }”, which no font here has: turn its text into paths, or save it as PNG
+error-picture-kind = the picture is of a kind that is not read here ({ $said }): open it in another program and save it as PNG
 error-picture-save = the picture cannot be saved as PNG: { $said }
 error-svg-gave-up = its reader gave up
 error-svg-text = it has more than { $most } MB of text
@@ -1471,3 +1472,35 @@ error-settings-rows = with { $columns ->
     [one] 1 column
    *[other] { $columns } columns
 } at most { $most } rows are allowed, { $squares } squares in all
+
+## event.toml: what its comments say
+
+event-head = What the evening is. Change what you like, then run the command again; whatever follows a # is for people.
+event-tag = in every code of this event; once the squares are printed, leave it
+event-language = of all that is printed and shown: { $choices }
+event-file = in this folder
+event-colours = how many pencils each table needs
+event-pencils = Your own pencils instead: leave colours out and list each one at the end of this file, like this:
+event-pencils-name = leaf green
+event-columns = side by side, lettered from the left
+event-rows = one above the other
+event-tile-mm = side of the piece of the picture that a visitor is given
+event-square-mm = side of the paper it is redrawn on
+event-rows-from = where row 1 is: { $choices }
+event-module-mm-usual = left out: as small as a phone can read on a wall of this size
+event-module-mm = leave it out for as small as a phone can read on a wall of this size
+event-inset-mm = from the cut edges to the code; neighbours and tape cover the edges first
+event-flip = how the printer turns the paper over: { $choices } (single-sided)
+event-units = what people read: { $choices }; this file is always in mm
+event-visitors = how many you expect
+event-minutes = how long they draw
+event-seats = how many can draw at once
+event-room = the place there is for squares and cards; or "8x6ft"
+event-hang-mm = the wall's lower edge over the floor; left out: proposed from what people reach
+event-minutes-a-tile = for a plain, an easy, a medium and a hard tile
+event-level-names = the easiest first
+event-own-level-names = your own words for the levels, the easiest first
+event-bounds = the scores at which easy, medium and hard begin; “everysquare plan” shows each tile's level
+event-balanced = true: as many easy as medium as hard tiles, whatever their scores
+event-tiles = Where you know better, list the tile at the end of this file, like this:
+event-tiles-level = plain, easy, medium or hard, or your own word for it

@@ -1416,6 +1416,7 @@ error-picture-svg = el dibujo SVG no se puede usar ({ $why }): guárdelo otra ve
 error-picture-outside = el dibujo SVG muestra algo que está fuera de su propio archivo, { $named }, y eso nunca se carga: insértelo en el dibujo o guárdelo como PNG
 error-picture-kind = la imagen es de un tipo que aquí no se lee ({ $said }): ábrala en otro programa y guárdela como PNG
 error-picture-letter = el dibujo SVG tiene texto con la letra “{ $letter }”, que ninguna fuente tiene aquí: convierta su texto en trazos o guárdelo como PNG
+error-picture-kind = la imagen es de un tipo que aquí no se lee ({ $said }): ábrala en otro programa y guárdela como PNG
 error-picture-save = la imagen no se puede guardar como PNG: { $said }
 error-svg-gave-up = su lector se rindió
 error-svg-text = tiene más de { $most } MB de texto
@@ -1481,3 +1482,35 @@ error-settings-rows = con { $columns ->
     [one] 1 columna
    *[other] { $columns } columnas
 } se permiten cuando mucho { $most } filas, { $squares } cuadros en total
+
+## event.toml: what its comments say
+
+event-head = Cómo es la velada. Cambie lo que quiera y repita el comando; lo que va después de un # es para las personas.
+event-tag = va en cada código de este evento; cuando los cuadros estén impresos, no la cambie
+event-language = de todo lo que se imprime y se muestra: { $choices }
+event-file = en esta carpeta
+event-colours = cuántos lápices necesita cada mesa
+event-pencils = Si prefiere sus propios lápices: quite colours y póngalos todos al final de este archivo, así:
+event-pencils-name = verde hoja
+event-columns = de lado a lado, con letras desde la izquierda
+event-rows = de arriba abajo
+event-tile-mm = lado de la pieza de la imagen que recibe cada visitante
+event-square-mm = lado del papel en que se dibuja
+event-rows-from = dónde está la fila 1: { $choices } (abajo, arriba)
+event-module-mm-usual = si se omite: tan pequeño como un teléfono lo pueda leer en una pared de este tamaño
+event-module-mm = si se quita: tan pequeño como un teléfono lo pueda leer en una pared de este tamaño
+event-inset-mm = de los bordes cortados al código; los vecinos y la cinta tapan primero los bordes
+event-flip = cómo da vuelta al papel la impresora: { $choices } (por el borde largo, por el corto, una sola cara)
+event-units = lo que lee la gente: { $choices }; este archivo siempre va en mm
+event-visitors = cuántos espera
+event-minutes = cuánto tiempo dibujan
+event-seats = cuántos pueden dibujar a la vez
+event-room = el lugar que hay para los cuadros y las tarjetas; o "8x6ft"
+event-hang-mm = el borde inferior de la pared sobre el piso; si se omite: se propone según lo que alcanza la gente
+event-minutes-a-tile = para una pieza lisa, una fácil, una media y una difícil
+event-level-names = primero el más fácil
+event-own-level-names = sus propias palabras para los niveles, primero el más fácil
+event-bounds = los puntajes en que empiezan fácil, medio y difícil; “everysquare plan” muestra el nivel de cada pieza
+event-balanced = true: tantas piezas fáciles como medias y como difíciles, sin importar sus puntajes
+event-tiles = Donde usted sepa más, ponga la pieza al final de este archivo, así:
+event-tiles-level = plain (liso), easy (fácil), medium (medio) o hard (difícil), o su propia palabra

@@ -4,9 +4,9 @@ use std::ops::RangeInclusive;
 
 use super::error::SettingsError;
 use super::section::Section;
-use super::write::{number, text};
+use super::write::{example, line, number, text};
 use crate::frame::MM_PER_INCH;
-use crate::words::Sentence;
+use crate::words::{Sentence, Words};
 
 /// Visitors that an evening may have.
 pub const VISITORS: RangeInclusive<usize> = 1..=10_000;
@@ -125,30 +125,21 @@ pub(super) fn read(section: &Section) -> Result<EveningSettings, SettingsError> 
     })
 }
 
-pub(super) fn written(evening: &EveningSettings) -> String {
-    let line = |name: &str, value: Option<String>, example: &str, says: &str| match value {
-        Some(value) => format!("{name} = {value}   # {says}\n"),
-        None => format!("# {name} = {example}   # {says}\n"),
+pub(super) fn written(evening: &EveningSettings, words: &Words) -> String {
+    let own = |name: &str, value: Option<String>, usual: &str, means: &str| match value {
+        Some(value) => line(name, &value, &words.say(means, &[])),
+        None => example(name, usual, &words.say(means, &[])),
     };
-    let minutes = evening.minutes_a_tile.map(number).join(", ");
+    let minutes = format!("[{}]", evening.minutes_a_tile.map(number).join(", "));
+    let wall = evening.wall.map(|room| text(&room.written()));
     [
         "[evening]\n".to_owned(),
-        line("visitors", evening.visitors.map(|count| count.to_string()), "120", "how many you expect"),
-        line("minutes", evening.minutes.map(number), "90", "how long they draw"),
-        line("seats", evening.seats.map(|count| count.to_string()), "30", "how many can draw at once"),
-        line(
-            "wall",
-            evening.wall.map(|room| text(&room.written())),
-            "\"2.4x1.8m\"",
-            "the place there is for squares and cards; or \"8x6ft\"",
-        ),
-        line(
-            "hang_mm",
-            evening.hang_mm.map(number),
-            "600",
-            "the wall's lower edge over the floor; left out: proposed from what people reach",
-        ),
-        format!("minutes_a_tile = [{minutes}]   # for a plain, an easy, a medium and a hard tile\n"),
+        own("visitors", evening.visitors.map(|count| count.to_string()), "120", "event-visitors"),
+        own("minutes", evening.minutes.map(number), "90", "event-minutes"),
+        own("seats", evening.seats.map(|count| count.to_string()), "30", "event-seats"),
+        own("wall", wall, "\"2.4x1.8m\"", "event-room"),
+        own("hang_mm", evening.hang_mm.map(number), "600", "event-hang-mm"),
+        line("minutes_a_tile", &minutes, &words.say("event-minutes-a-tile", &[])),
     ]
     .concat()
 }

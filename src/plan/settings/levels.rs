@@ -4,7 +4,7 @@ use super::choice::Choice;
 use super::error::SettingsError;
 use super::read::missing;
 use super::section::Section;
-use super::write::{number, text};
+use super::write::{example, line, number, text};
 use crate::plan::cell::{Cell, Grid, column_letters};
 use crate::plan::level::Level;
 use crate::words::{Sentence, Words, one_of};
@@ -135,30 +135,30 @@ fn one(
     Ok((cell, level))
 }
 
-pub(super) fn written(levels: &LevelSettings, grid: &Grid) -> String {
-    let listed = |values: &[String]| values.join(", ");
-    let bounds = listed(&levels.bounds.map(number));
+pub(super) fn written(levels: &LevelSettings, grid: &Grid, words: &Words) -> String {
+    let listed = |values: &[String]| format!("[{}]", values.join(", "));
+    let say = |id: &str| words.say(id, &[]);
+    let usual = Level::ALL.map(|level| text(&words.say(&format!("level-{}", level.word()), &[])));
     let names = match &levels.names {
-        Some(names) => format!("names = [{}]   # the easiest first\n", listed(&names.clone().map(|name| text(&name)))),
-        None => "# names = [\"plain\", \"easy\", \"medium\", \"hard\"]   # your own words for the levels, the easiest first\n"
-            .to_owned(),
+        Some(names) => {
+            line("names", &listed(&names.clone().map(|name| text(&name))), &say("event-level-names"))
+        }
+        None => example("names", &listed(&usual), &say("event-own-level-names")),
     };
-    let mut table = format!(
-        "[levels]\n\
-         {names}\
-         bounds = [{bounds}]   # the scores at which easy, medium and hard begin; “everysquare plan” shows each tile's level\n\
-         balanced = {}   # true: as many easy as medium as hard tiles, whatever their scores\n",
-        levels.balanced,
-    );
+    let mut table = [
+        "[levels]\n".to_owned(),
+        names,
+        line("bounds", &listed(&levels.bounds.map(number)), &say("event-bounds")),
+        line("balanced", &levels.balanced.to_string(), &say("event-balanced")),
+    ]
+    .concat();
     for (cell, level) in &levels.decided {
         let (label, level) = (text(&grid.label(*cell)), text(level.word()));
         table += &format!("\n[[tiles]]\nlabel = {label}\nlevel = {level}\n");
     }
     if levels.decided.is_empty() {
-        table += "# Where you know better, list the tile at the end of this file, like this:\n\
-                  # [[tiles]]\n\
-                  # label = \"A1\"\n\
-                  # level = \"hard\"   # plain, easy, medium or hard, or your own word for it\n";
+        let example = example("level", "\"hard\"", &say("event-tiles-level"));
+        table += &format!("# {}\n# [[tiles]]\n# label = \"A1\"\n{example}", say("event-tiles"));
     }
     table
 }
