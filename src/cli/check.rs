@@ -3,13 +3,13 @@
 use std::path::{Path, PathBuf};
 
 use super::{CliError, Console, Outcome, progress};
-use crate::display::{Marking, Shot, jpeg, marked, straighten};
+use crate::display::{Frontal, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked};
 use crate::judge::{self, Judgement, advise, fixes, judge};
 use crate::photo::{self, Photo};
 use crate::plan::folder::CheckFolder;
 use crate::plan::{Folder, Printed};
 use crate::read::book::Book;
-use crate::read::{self, PhotoReading, WallReading};
+use crate::read::{self, Camera, PhotoReading, WallReading};
 use crate::report::{Occasion, Pictures, Report, html, terminal};
 use crate::words::Words;
 
@@ -17,8 +17,8 @@ use crate::words::Words;
 const MARGIN_MM: f64 = 20.0;
 /// Steps of the progress bar for each photo: opened, read, marked.
 const STEPS_A_PHOTO: u64 = 3;
-/// Steps for the wall and the report.
-const STEPS_AT_THE_END: u64 = 2;
+/// Steps for the wall.
+const STEPS_AT_THE_END: u64 = 1;
 
 /// What is typed after `everysquare check`.
 #[derive(Debug, clap::Args)]
@@ -46,8 +46,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
             return Err(error);
         }
     };
-    let check = Check::new(seen, &printed, console);
-    let pictures = check.pictures(console, &|| bar.inc(1));
+    let mut check = Check::new(seen, &printed, console.words());
+    let pictures = check.pictures(console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
     check.tell(console);
     let written = check.write(&folder, &pictures?, console)?;
@@ -63,44 +63,77 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
 
 /// Photos that were read, and what kept others from it.
 struct Seen {
-    names: Vec<String>,
-    photos: Vec<Photo>,
+    paths: Vec<PathBuf>,
+    /// The photo itself, if there is only one; of several, each is opened again when its picture is drawn, so that 40 of them
+    /// need no more memory than two.
+    only: Option<Photo>,
+    taken: Option<String>,
+    made: bool,
     readings: Vec<PhotoReading>,
     refused: Vec<CliError>,
 }
 
 /// Opens and reads every photo. One that cannot be read is no reason to stop, unless it is the last hope.
-fn look(paths: &[PathBuf], printed: &Printed, words: &Words, step: &dyn Fn()) -> Result<Seen, CliError> {
+fn look(
+    paths: &[PathBuf],
+    printed: &Printed,
+    words: &Words,
+    step: &(dyn Fn() + Sync),
+) -> Result<Seen, CliError> {
     let book = Book::new(printed);
-    let mut seen = Seen { names: Vec::new(), photos: Vec::new(), readings: Vec::new(), refused: Vec::new() };
-    for path in paths {
-        match look_at(path, printed, &book, step) {
-            Ok((photo, reading)) => {
-                seen.names.push(name(path));
-                seen.photos.push(photo);
+    let mut seen = Seen {
+        paths: Vec::new(),
+        only: None,
+        taken: None,
+        made: false,
+        readings: Vec::new(),
+        refused: Vec::new(),
+    };
+    each(paths, None, |path, photo| {
+        step();
+        let read = photo.and_then(|photo| {
+            let reading = read::photo(&photo, printed, &book);
+            Ok((reading.map_err(|error| CliError::about(path, error))?, photo))
+        });
+        step();
+        match read {
+            Ok((reading, photo)) => {
+                seen.paths.push(path.clone());
+                seen.taken = seen.taken.take().or_else(|| photo.taken.clone());
+                seen.made |= photo.made;
                 seen.readings.push(reading);
+                seen.only = (paths.len() == 1).then_some(photo);
             }
             Err(error) => seen.refused.push(error),
         }
-    }
+        Ok(())
+    })?;
     if !seen.readings.is_empty() {
         return Ok(seen);
     }
     Err(CliError::all(&seen.refused, words))
 }
 
-fn look_at(
-    path: &Path,
-    printed: &Printed,
-    book: &Book,
-    step: &dyn Fn(),
-) -> Result<(Photo, PhotoReading), CliError> {
+/// Does something with every photo in turn, while the next one is being opened on another core. `first` is the first one
+/// where it is open already.
+fn each(
+    paths: &[PathBuf],
+    first: Option<Photo>,
+    mut work: impl FnMut(&PathBuf, Result<Photo, CliError>) -> Result<(), CliError> + Send,
+) -> Result<(), CliError> {
+    let mut opened = first.map(Ok).or_else(|| paths.first().map(|path| open(path)));
+    for (path, next) in paths.iter().zip(1..) {
+        let Some(photo) = opened.take() else { break };
+        let (done, then) = rayon::join(|| work(path, photo), || paths.get(next).map(|path| open(path)));
+        done?;
+        opened = then;
+    }
+    Ok(())
+}
+
+fn open(path: &Path) -> Result<Photo, CliError> {
     let bytes = photo::read(path).map_err(|error| CliError::about(path, error))?;
-    let photo = Photo::open(&bytes).map_err(|error| CliError::about(path, error))?;
-    step();
-    let reading = read::photo(&photo, printed, book).map_err(|error| CliError::about(path, error))?;
-    step();
-    Ok((photo, reading))
+    Photo::open(&bytes).map_err(|error| CliError::about(path, error))
 }
 
 /// A file's name without the folders it lies in.
@@ -110,7 +143,8 @@ fn name(path: &Path) -> String {
 
 /// One check.
 struct Check {
-    photos: Vec<Photo>,
+    paths: Vec<PathBuf>,
+    only: Option<Photo>,
     refused: Vec<CliError>,
     reading: WallReading,
     judgement: Judgement,
@@ -124,39 +158,37 @@ struct Drawn {
 }
 
 impl Check {
-    fn new(seen: Seen, printed: &Printed, console: &Console) -> Self {
-        let Seen { names, photos, readings, refused } = seen;
+    fn new(seen: Seen, printed: &Printed, words: &Words) -> Self {
+        let Seen { paths, only, taken, made, readings, refused } = seen;
         let reading = read::several(readings);
         let judgement = judge(&reading, &printed.grid);
         let (fixes, advice) = (fixes(&judgement), advise(&reading, &judgement));
-        let occasion = Occasion {
-            taken: photos.iter().find_map(|photo| photo.taken.clone()),
-            made: photos.iter().any(|photo| photo.made),
-            files: names,
-        };
-        let report =
-            Report::new((&reading, &judgement), (&fixes, &advice), printed, &occasion, console.words());
-        Self { photos, refused, reading, judgement, report }
+        let occasion = Occasion { taken, made, files: paths.iter().map(|path| name(path)).collect() };
+        let report = Report::new((&reading, &judgement), (&fixes, &advice), printed, &occasion, words);
+        Self { paths, only, refused, reading, judgement, report }
     }
 
-    fn pictures(&self, console: &Console, step: &dyn Fn()) -> Result<Drawn, CliError> {
-        let mut drawn = Vec::new();
-        for (index, (photo, reading)) in self.photos.iter().zip(&self.reading.photos).enumerate() {
-            let judgement = &self.judgement;
-            drawn.push(jpeg(&marked(&Marking { photo, reading, index, judgement, words: console.words() }))?);
+    /// Draws every photo marked, and the wall.
+    fn pictures(&mut self, words: &Words, step: &(dyn Fn() + Sync)) -> Result<Drawn, CliError> {
+        let only = self.only.take();
+        let (reading, judgement) = (&self.reading, &self.judgement);
+        let cameras: Vec<&Camera> = reading.photos.iter().map(|photo| &photo.camera).collect();
+        let frontal = Frontal { margin_mm: MARGIN_MM, px_per_mm: None, longest_px: LONGEST_PX };
+        let mut wall = Straightening::new(&reading.cells, &cameras, &judgement.grid, frontal);
+        let mut marks = Vec::new();
+        each(&self.paths, only, |_, photo| {
+            let (photo, index) = (&photo?, marks.len());
+            let Some(own) = reading.photos.get(index) else { return Ok(()) };
+            let marking = Marking { photo, reading: own, index, judgement, words };
+            let shot = Shot { photo, camera: &own.camera };
+            let (marked, ()) = rayon::join(|| jpeg(&marked(&marking)), || wall.add(index, shot));
+            marks.push(marked?);
             step();
-        }
-        let shots: Vec<Shot<'_>> = self
-            .photos
-            .iter()
-            .zip(&self.reading.photos)
-            .map(|(photo, reading)| Shot { photo, camera: &reading.camera })
-            .collect();
-        let straight = straighten(&shots, &self.reading.cells, &self.judgement.grid, MARGIN_MM, None);
+            Ok(())
+        })?;
+        let straight = jpeg(&wall.finish())?;
         step();
-        let straight = jpeg(&straight)?;
-        step();
-        Ok(Drawn { marked: drawn, straight })
+        Ok(Drawn { marked: marks, straight })
     }
 
     fn tell(&self, console: &mut Console) {

@@ -8,6 +8,7 @@
 //!
 //! All come out as plain pixels; [`jpeg`] makes files of them that hold nothing but the picture.
 
+mod blocks;
 pub mod drawing;
 mod jpeg;
 pub mod marked;
@@ -18,4 +19,4 @@ pub mod straighten;
 pub use jpeg::{JpegError, jpeg};
 pub use marked::{MARGIN_MM, Marking, marked};
 pub use preview::{PREVIEW, preview};
-pub use straighten::{LONGEST_PX, Shot, straighten};
+pub use straighten::{Frontal, LONGEST_PX, Shot, Straightening, straighten};
