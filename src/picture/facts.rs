@@ -7,6 +7,8 @@
 //!
 //! Every document takes its numbers from here.
 
+use rayon::prelude::*;
+
 use super::complexity::Shapes;
 use super::few::FewColours;
 use super::tiles::{Crop, covered};
@@ -66,7 +68,8 @@ impl PictureFacts {
     #[must_use]
     pub fn of(few: &FewColours, grid: &Grid, levels: &LevelSettings) -> Self {
         let crop = Crop::of(few.size(), grid);
-        let mut tiles: Vec<TileFacts> = grid.cells().map(|cell| tile(few, &crop, cell)).collect();
+        let cells: Vec<Cell> = grid.cells().collect();
+        let mut tiles: Vec<TileFacts> = cells.par_iter().map(|cell| tile(few, &crop, *cell)).collect();
         let scores: Vec<f64> = tiles.iter().map(|tile| tile.score).collect();
         for (tile, level) in tiles.iter_mut().zip(levels_of(&scores, levels)) {
             let decided = levels.decided(tile.cell);
