@@ -6,6 +6,7 @@
     clippy::panic,
     clippy::cast_precision_loss,
     clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
     reason = "a test that cannot go on fails"
 )]
 
@@ -247,7 +248,7 @@ fn from_nothing(q: &Question) -> Option<usize> {
         "sheets" => (1..).find(|sheets| sheets * number(q, "each") >= number(q, "squares")).unwrap(),
         "longer-sides" => area(number(q, "times")),
         "millimetres" => number(q, "metres") * 100 * 10,
-        "next-square" => (2..=6).map(area).last().unwrap(),
+        "next-square" => (2..=6).map(area).next_back().unwrap(),
         "square-step" | "area-step" => area(number(q, "to")) - area(number(q, "from")),
         "odd-numbers" => (1..=number(q, "last")).step_by(2).sum(),
         "handshakes" => {
