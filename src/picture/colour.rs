@@ -35,7 +35,7 @@ fn l_of(lightness: f32) -> f32 {
     lightness * (lightness + TOE.0) / (SCALE_OF_TOE * (lightness + TOE.1))
 }
 
-/// A colour in Oklab with its dark end brought to CIELAB's, hue and chroma stretched by [`WEIGHT_OF_HUE`], so that plain distance
+/// A colour in Oklab with its dark end brought to CIELAB's, hue and chroma stretched twofold, so that plain distance
 /// is what people see: lightness 0 … 1, then green to red, then blue to yellow.
 #[derive(Copy, Clone, Debug, PartialEq, Default)]
 pub struct Seen(pub [f32; 3]);
