@@ -554,7 +554,7 @@ ledger-intro = Marque una casilla cuando se entrega una pieza, cuando regresa su
 ledger-tile = Pieza
 ledger-out = salió
 ledger-back = volvió
-ledger-hung = colgado
+ledger-hung = colgó
 
 ## pencils
 
@@ -564,10 +564,10 @@ pencils-intro = Con { $seats ->
 }, con estos lápices nadie espera un color en { $percent } de cada 100 momentos.
 pencils-number = N.º
 pencils-name = Lápiz
-pencils-tiles = Piezas que lo necesitan
-pencils-shared = Cuántos, si todos los comparten
-pencils-a-table = En cada mesa
-pencils-all-tables = Cuántos, si cada mesa tiene los suyos
+pencils-tiles = Piezas con él
+pencils-shared = Total, compartidos
+pencils-a-table = Por mesa
+pencils-all-tables = Total, si cada mesa tiene los suyos
 pencils-sets = Hay dos formas: todos comparten los lápices en el centro del salón, o cada mesa tiene los suyos: aquí { $tables ->
     [one] una mesa
    *[other] { $tables } mesas
@@ -1137,7 +1137,7 @@ helpers-hang-1 = Antes de empezar: tense un hilo nivelado o trace una línea ten
 helpers-hang-2 = Ponga las { $cards } tarjetas: primero las esquinas, luego las columnas, luego las filas.
 helpers-hang-3 = Cuelgue cada cuadro donde se cruzan su columna y su fila, con el nombre derecho. Borde con borde, sin huecos, sin encimar.
 helpers-hang-4 = Un pedazo pequeño de cinta en cada esquina, lejos del código.
-helpers-hang-5 = Marque “colgado” en la hoja de control.
+helpers-hang-5 = Marque “colgó” en la hoja de control.
 helpers-who = Quién, y hasta dónde alcanza
 helpers-floor = Desde el piso
 helpers-stool = En un banquito
