@@ -6,10 +6,10 @@ use super::event::Event;
 use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome};
-use crate::plan::settings::{Choice, Flip, Units};
+use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Kit, Sources, known, names, part_of_kit};
-use crate::words::Sentence;
+use crate::print::{Kit, Sources, known, names, part_of_kit, templates};
+use crate::words::{LANGUAGES, Sentence};
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -20,6 +20,9 @@ pub struct Args {
     /// Only these documents.
     #[arg(value_name = "DOCUMENT")]
     documents: Vec<String>,
+    /// The program's own templates and words as well.
+    #[arg(long)]
+    templates: bool,
 }
 
 /// Makes the kit and writes it: documents first, the manifest last, so that it never lists what does not lie there.
@@ -37,11 +40,19 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         return Err(CliError::new(Sentence::new("error-print-changed").with("folder", folder.root())));
     }
     write(&folder, &kit)?;
+    if args.templates {
+        write_templates(&folder, event.settings.language)?;
+    }
     if all {
         Folder::write_whole(&folder.plan_json(), &plan_json(&sources, &kit.documents)?)?;
     }
     Folder::write_whole(&folder.manifest_json(), &manifest)?;
     explain(&folder, &event.settings, &kit, console);
+    if args.templates {
+        let folders = [("made", print_templates(&folder)), ("own", folder.templates_folder())]
+            .map(|(name, path)| (name, path.display().to_string().into()));
+        console.say("print-made-templates", &folders);
+    }
     if before.is_some_and(|before| !same_codes(&before, &now)) {
         console.say("print-codes-changed", &[]);
     }
@@ -77,6 +88,22 @@ fn write(folder: &Folder, kit: &Kit) -> Result<(), CliError> {
         }
     }
     Ok(())
+}
+
+/// Writes the program's templates and words, to start own ones from. They lie where they change nothing.
+fn write_templates(folder: &Folder, language: Language) -> Result<(), CliError> {
+    let into = print_templates(folder);
+    for (name, text) in templates() {
+        Folder::write_whole(&into.join(format!("{name}.typ")), text.as_bytes())?;
+    }
+    if let Some((_, words)) = LANGUAGES.iter().find(|(code, _)| *code == language.word()) {
+        Folder::write_whole(&into.join("words.ftl"), words.as_bytes())?;
+    }
+    Ok(())
+}
+
+fn print_templates(folder: &Folder) -> PathBuf {
+    folder.print().join("templates")
 }
 
 /// The number of a sheet to cut of a document; `None` for any other file.

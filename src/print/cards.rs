@@ -13,6 +13,7 @@
 
 use serde::Serialize;
 
+use super::built_in::built_in;
 use super::layout::Layout;
 use super::marks::{Box, Code, code_side};
 use super::page::{Heading, Page, Sheets, Sides, listed};
@@ -94,7 +95,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pages.push(Page { strip, about, back: false, pieces });
         }
     }
-    let template = include_str!("templates/cards.typ");
+    let template = built_in("cards");
     let (name, pictures) = ("cards", Vec::new());
     Sheets { name, template, shared: Shared {}, pages, pictures, two_sided: false }.document(sources)
 }

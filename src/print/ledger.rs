@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::built_in::built_in;
 use super::page::Reading;
 use super::{Document, PrintError, Sources};
 use crate::frame::floor_index;
@@ -51,6 +52,6 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         across,
         rows: rows.collect(),
     };
-    let (template, pictures) = (include_str!("templates/ledger.typ"), Vec::new());
+    let (template, pictures) = (built_in("ledger"), Vec::new());
     Reading { name: "ledger", template, content, pictures }.document(sources)
 }

@@ -43,6 +43,7 @@
 //! ```
 
 mod blocks;
+mod built_in;
 mod camera_place;
 mod cards;
 mod cuts;
@@ -114,6 +115,11 @@ pub fn names() -> impl Iterator<Item = &'static str> {
 #[must_use]
 pub fn template_names() -> Vec<&'static str> {
     names().chain(typeset::imported()).collect()
+}
+
+/// Every template that comes with the program, by name, to start an own one from.
+pub fn templates() -> impl Iterator<Item = (&'static str, &'static str)> {
+    template_names().into_iter().map(|name| (name, built_in::built_in(name)))
 }
 
 /// Everything that is printed for an evening.

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::built_in::built_in;
 use super::page::Reading;
 use super::tile_back::hex;
 use super::{Document, PrintError, Sources};
@@ -86,7 +87,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         pencil_mm: PENCIL_MM,
         tiles: tiles(sources),
     };
-    let template = include_str!("templates/pencils.typ");
+    let template = built_in("pencils");
     Reading { name: "pencils", template, content, pictures: Vec::new() }.document(sources)
 }
 

@@ -5,6 +5,7 @@
 
 use serde::Serialize;
 
+use super::built_in::built_in;
 use super::layout::Layout;
 use super::marks::Box;
 use super::page::{Heading, Page, Reading, Sheets, Sides};
@@ -84,7 +85,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pieces,
         }
     });
-    let (name, template) = ("questions", include_str!("templates/questions.typ"));
+    let (name, template) = ("questions", built_in("questions"));
     let (pages, pictures) = (pages.collect(), Vec::new());
     Sheets { name, template, shared: Shared {}, pages, pictures, two_sided: false }.document(sources)
 }
@@ -118,7 +119,7 @@ pub(super) fn answers(sources: &Sources) -> Result<Document, PrintError> {
         heads: heads.map(|head| words.say(&format!("questions-{head}"), &[])),
         parts: Learners::ALL.map(part).into(),
     };
-    let (template, pictures) = (include_str!("templates/answers.typ"), Vec::new());
+    let (template, pictures) = (built_in("answers"), Vec::new());
     Reading { name: "answers", template, content, pictures }.document(sources)
 }
 

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::built_in::built_in;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
@@ -136,7 +137,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pages.push(Page { strip, about, back, pieces: pieces.collect() });
         }
     }
-    let template = include_str!("templates/squares.typ");
+    let template = built_in("squares");
     Sheets { name: "squares", template, shared, pages, pictures: Vec::new(), two_sided }.document(sources)
 }
 

@@ -21,6 +21,7 @@
 use image::imageops;
 use serde::Serialize;
 
+use super::built_in::built_in;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
@@ -160,7 +161,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pages.push(Page { strip, about, back, pieces });
         }
     }
-    let (template, shared) = (include_str!("templates/tiles.typ"), shared(printed));
+    let (template, shared) = (built_in("tiles"), shared(printed));
     let pictures = maker.pictures;
     Sheets { name: "tiles", template, shared, pages, pictures, two_sided: way == Sides::Two }
         .document(sources)

@@ -19,6 +19,7 @@ use typst::{Library, LibraryExt, World};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
+use super::built_in::built_in;
 use super::{Overrides, PrintError};
 use crate::frame::MM_PER_INCH;
 
@@ -29,15 +30,11 @@ const FONT_FILES: [&[u8]; 2] = [
 ];
 
 /// What templates import, by name: what all of them share; drawings; headings, lists and tables of pages to read.
-const IMPORTED: [(&str, &str); 3] = [
-    ("common", include_str!("templates/common.typ")),
-    ("drawings", include_str!("templates/drawings.typ")),
-    ("blocks", include_str!("templates/blocks.typ")),
-];
+const IMPORTED: [&str; 3] = ["common", "drawings", "blocks"];
 
 /// The names of the templates that others import.
 pub(super) fn imported() -> impl Iterator<Item = &'static str> {
-    IMPORTED.iter().map(|(name, _)| *name)
+    IMPORTED.into_iter()
 }
 
 static FONTS: LazyLock<Vec<Font>> =
@@ -179,9 +176,10 @@ impl Sheet {
             book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
             main: Source::new(file(&format!("{name}.typ"))?, own.text(name, template).to_owned()),
             imported: IMPORTED
-                .iter()
-                .map(|(name, text)| {
-                    Ok(Source::new(file(&format!("{name}.typ"))?, own.text(name, text).to_owned()))
+                .into_iter()
+                .map(|name| {
+                    let text = own.text(name, built_in(name));
+                    Ok(Source::new(file(&format!("{name}.typ"))?, text.to_owned()))
                 })
                 .collect::<Result<_, PrintError>>()?,
         })

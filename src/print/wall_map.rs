@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::built_in::built_in;
 use super::lengths::{both, inches, millimetres, one};
 use super::page::Reading;
 use super::wall_drawing::Drawing;
@@ -63,7 +64,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         cards_title: say("print-cards"),
         cards: cards(sources),
     };
-    let template = include_str!("templates/wall-map.typ");
+    let template = built_in("wall-map");
     Reading { name: "wall-map", template, content, pictures: Vec::new() }.document(sources)
 }
 

@@ -500,6 +500,7 @@ print-card-corner-4 = corner 4 of 4 · beyond the bottom left
 help-print = Writes the kit as PDF, and the manifest of what was printed
 help-print-folder = The event folder
 help-print-documents = Only these documents, such as squares or tiles; left out, all of them
+help-print-templates = Write the program's own templates and words as well, to start your own from
 
 print-made = Wrote { $folder }:
 print-made-two-sided = { $name }: { $pages } pages on { $sheets ->
@@ -515,6 +516,7 @@ print-made-cuts = cuts: { $sheets ->
        *[other] { $sheets } sheets’
     } lines in mm as SVG, for a cutting machine
 print-made-manifest = manifest.json: what was printed where; “check” needs it
+print-made-templates = The program’s templates and words lie in { $made }. Copy the one you want to change into { $own } and change it there; of words.ftl keep only the lines you change.
 print-paper-letter = letter
 print-paper-tabloid = tabloid (11 × 17 in)
 print-paper-a4 = A4

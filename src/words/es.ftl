@@ -510,6 +510,7 @@ print-card-corner-4 = esquina 4 de 4 · afuera, abajo a la izquierda
 help-print = Escribe el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
 help-print-documents = Solo estos documentos, como squares (cuadros) o tiles (piezas); si se omite, todos
+help-print-templates = Escribir también las plantillas y las palabras del programa, para partir de ellas
 
 print-made = Se escribió en { $folder }:
 print-made-two-sided = { $name }: { $pages } páginas en { $sheets ->
@@ -525,6 +526,7 @@ print-made-cuts = cuts: las líneas de { $sheets ->
        *[other] { $sheets } hojas
     } en mm como SVG, para una máquina de corte
 print-made-manifest = manifest.json: qué se imprimió y dónde; “check” lo necesita
+print-made-templates = Las plantillas y las palabras del programa están en { $made }. Copie la que quiera cambiar en { $own } y cámbiela allí; de words.ftl conserve solo las líneas que cambie.
 print-paper-letter = carta
 print-paper-tabloid = tabloide (11 × 17 in)
 print-paper-a4 = A4
