@@ -25,7 +25,7 @@ const STEPS_AT_THE_END: u64 = 1;
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// Photos of the wall.
     #[arg(value_name = "PHOTO", required = true)]
     photos: Vec<PathBuf>,
@@ -38,7 +38,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let printed = folder.printed()?;
     let photos = u64::try_from(args.photos.len()).unwrap_or(u64::MAX / 8);
     let bar = progress::bar(console, photos * STEPS_A_PHOTO + STEPS_AT_THE_END, "check-working");
-    let seen = look(&args.photos, &printed, &|| bar.inc(1));
+    let seen = look(&args.photos, &printed, console.words(), &|| bar.inc(1));
     let seen = match seen {
         Ok(seen) => seen,
         Err(error) => {
@@ -77,7 +77,12 @@ struct Seen {
 }
 
 /// Opens and reads every photo. One that cannot be read is no reason to stop, unless it is the last hope.
-fn look(paths: &[PathBuf], printed: &Printed, step: &(dyn Fn() + Sync)) -> Result<Seen, CliError> {
+fn look(
+    paths: &[PathBuf],
+    printed: &Printed,
+    words: &Words,
+    step: &(dyn Fn() + Sync),
+) -> Result<Seen, CliError> {
     let book = Book::new(printed);
     let mut seen = Seen {
         paths: Vec::new(),
@@ -91,7 +96,7 @@ fn look(paths: &[PathBuf], printed: &Printed, step: &(dyn Fn() + Sync)) -> Resul
         step();
         let read = photo.and_then(|photo| {
             let reading = read::photo(&photo, printed, &book);
-            Ok((reading.map_err(|error| CliError::about(path, &error))?, photo))
+            Ok((reading.map_err(|error| CliError::about(path, error))?, photo))
         });
         step();
         match read {
@@ -109,8 +114,7 @@ fn look(paths: &[PathBuf], printed: &Printed, step: &(dyn Fn() + Sync)) -> Resul
     if !seen.readings.is_empty() {
         return Ok(seen);
     }
-    let sentences: Vec<String> = seen.refused.iter().map(ToString::to_string).collect();
-    Err(CliError::new(sentences.join("\n             ")))
+    Err(CliError::all(&seen.refused, words))
 }
 
 /// Does something with every photo in turn, while the next one is being opened on another core. `first` is the first one
@@ -131,8 +135,8 @@ fn each(
 }
 
 fn open(path: &Path) -> Result<Photo, CliError> {
-    let bytes = photo::read(path).map_err(|error| CliError::about(path, &error))?;
-    Photo::open(&bytes).map_err(|error| CliError::about(path, &error))
+    let bytes = photo::read(path).map_err(|error| CliError::about(path, error))?;
+    Photo::open(&bytes).map_err(|error| CliError::about(path, error))
 }
 
 /// A file's name without the folders it lies in.
@@ -165,6 +169,7 @@ fn tell(check: &Check, refused: &[CliError], console: &mut Console) {
     let drawn = terminal(&check.report, console.words(), console.screen().colour);
     console.line(drawn.trim_end());
     for refused in refused {
-        console.complain(&format!("everysquare: {refused}"));
+        let told = refused.line(console.words());
+        console.complain(&told);
     }
 }

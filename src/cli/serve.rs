@@ -11,13 +11,14 @@ use std::time::{Duration, SystemTime, UNIX_EPOCH};
 use tokio::time::timeout;
 
 use super::check::CHECK_NAME;
+use super::language::words_for;
 use super::{CliError, Console, Outcome};
 use crate::plan::Folder;
 use crate::plan::code::{LinkCode, QUIET_ZONE};
 use crate::serve::address::{AddressError, Lan, chosen, lans};
-use crate::serve::language::words_of;
 use crate::serve::secret::Secrets;
 use crate::serve::{Clock, Evening, Server};
+use crate::words::Words;
 
 /// Where it is served unless another port is asked for: free for anybody's use (IANA lists nobody), and the same each time, so that
 /// a phone's page finds the program again after it was started anew.
@@ -61,7 +62,7 @@ pub struct Args {
 /// Serves until it is told to end.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
-    let evening = open(args, &folder)?;
+    let evening = open(args, &folder, words_for(&folder, console.words())?)?;
     let lan = room_address(args, console)?;
     let secrets = secrets(args, &folder)?;
     let runtime = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build()?;
@@ -82,11 +83,11 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     Ok(Outcome::Right)
 }
 
-fn open(args: &Args, folder: &Folder) -> Result<Arc<Evening>, CliError> {
+fn open(args: &Args, folder: &Folder, words: Words) -> Result<Arc<Evening>, CliError> {
     let clock = Clock { now, name };
     let since = jiff::ZonedDateTime::now().saturating_sub(SAME_EVENING).strftime(CHECK_NAME).to_string();
     let since = if args.fresh { None } else { Some(since.as_str()) };
-    Ok(Arc::new(Evening::open(folder.clone(), words_of(folder), clock, since, args.keep_photos)?))
+    Ok(Arc::new(Evening::open(folder.clone(), words, clock, since, args.keep_photos)?))
 }
 
 fn now() -> u64 {

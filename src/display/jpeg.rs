@@ -4,6 +4,8 @@ use image::RgbImage;
 use jpeg_encoder::{ColorType, Encoder, SamplingFactor};
 use thiserror::Error;
 
+use crate::words::{Sentence, Tell, told_in_english};
+
 /// At 85 of 100 the rings around letters stay out of sight and a wall takes about half a megabyte.
 const QUALITY: u8 = 85;
 
@@ -11,8 +13,16 @@ const QUALITY: u8 = 85;
 #[derive(Debug, Error, PartialEq, Eq)]
 pub enum JpegError {
     /// JPEG (ISO/IEC 10918-1) counts at most 65,535 pixels a side, and no picture has none.
-    #[error("a picture of {0} × {1} pixels cannot be a JPEG file: 1 to 65535 a side are possible")]
     Size(u32, u32),
+}
+
+told_in_english!(JpegError);
+
+impl Tell for JpegError {
+    fn sentence(&self) -> Sentence {
+        let Self::Size(width, height) = self;
+        Sentence::new("error-jpeg-size").with("width", *width).with("height", *height)
+    }
 }
 
 /// The picture as a file: no EXIF, no time, no place, nothing of the photo it came from but what is seen.

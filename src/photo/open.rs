@@ -6,6 +6,8 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use image::{ImageFormat, ImageReader, Limits, RgbImage};
 use rayon::prelude::*;
 use thiserror::Error;
+
+use crate::words::{Sentence, Tell, told_in_english};
 use zune_jpeg::JpegDecoder;
 use zune_jpeg::zune_core::colorspace::ColorSpace;
 use zune_jpeg::zune_core::options::DecoderOptions;
@@ -24,32 +26,18 @@ const MIN_SIDE: usize = 64;
 #[derive(Debug, Error, PartialEq, Eq)]
 pub enum PhotoError {
     /// The file cannot be read; why, and what to do.
-    #[error("{0}")]
-    File(String),
+    File(Sentence),
     /// No bytes.
-    #[error("the file is empty: copy the photo again")]
     Empty,
     /// Apple's format.
-    #[error(
-        "this is a HEIC photo, which only some programs read: on the phone choose Settings, Camera, Formats, “Most Compatible”, or share the photo as JPEG, then try again"
-    )]
     Heic,
     /// Bytes of no picture format that is read.
-    #[error("this is not a photo that can be read: JPEG, PNG, WebP and TIFF files are")]
     Unknown,
     /// The file ends early.
-    #[error("the photo is cut off, its end is missing: copy or send it again, whole")]
     Truncated,
     /// The file is damaged or of a rare kind.
-    #[error(
-        "the photo is damaged or of a rare kind ({0}): copy it again, or save it as JPEG with another program"
-    )]
-    Damaged(String),
+    Damaged(Sentence),
     /// More pixels than any phone makes.
-    #[error(
-        "the photo has {width} × {height} pixels, more than {limit} million: make it smaller and try again",
-        limit = MAX_PIXELS / 1_000_000
-    )]
     TooLarge {
         /// Pixels side by side.
         width: usize,
@@ -57,13 +45,33 @@ pub enum PhotoError {
         height: usize,
     },
     /// A thumbnail, or less.
-    #[error("the photo has only {width} × {height} pixels: send the original, not a thumbnail")]
     TooSmall {
         /// Pixels side by side.
         width: usize,
         /// Pixels one above the other.
         height: usize,
     },
+}
+
+told_in_english!(PhotoError);
+
+impl Tell for PhotoError {
+    fn sentence(&self) -> Sentence {
+        let size = |id: &'static str, width: &usize, height: &usize| {
+            Sentence::new(id).with("width", width.to_string()).with("height", height.to_string())
+        };
+        match self {
+            Self::File(what) => what.clone(),
+            Self::Empty => Sentence::new("error-photo-empty"),
+            Self::Heic => Sentence::new("error-photo-heic"),
+            Self::Unknown => Sentence::new("error-photo-unknown"),
+            Self::Truncated => Sentence::new("error-photo-truncated"),
+            Self::Damaged(why) => Sentence::new("error-photo-damaged").with("why", why.clone()),
+            Self::TooLarge { width, height } => size("error-photo-too-large", width, height)
+                .with("most", (MAX_PIXELS / 1_000_000).to_string()),
+            Self::TooSmall { width, height } => size("error-photo-too-small", width, height),
+        }
+    }
 }
 
 impl Photo {
@@ -117,7 +125,7 @@ fn sniff(bytes: &[u8]) -> Result<ImageFormat, PhotoError> {
 /// Runs a decoder; a panic inside it is one more kind of damage, by the decoders' own release notes.
 fn guarded(decode: impl FnOnce() -> Result<RgbImage, PhotoError>) -> Result<RgbImage, PhotoError> {
     catch_unwind(AssertUnwindSafe(decode))
-        .unwrap_or_else(|_| Err(PhotoError::Damaged("the decoder gave up".to_owned())))
+        .unwrap_or_else(|_| Err(PhotoError::Damaged(Sentence::new("error-photo-gave-up"))))
 }
 
 fn check_size(width: usize, height: usize, most: u64) -> Result<(u32, u32), PhotoError> {
@@ -144,14 +152,18 @@ fn jpeg(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
         .jpeg_set_out_colorspace(ColorSpace::RGB);
     let mut decoder = JpegDecoder::new_with_options(Cursor::new(bytes), options);
     let damaged = |error: zune_jpeg::errors::DecodeErrors| {
-        if ends_early(bytes) { PhotoError::Truncated } else { PhotoError::Damaged(error.to_string()) }
+        if ends_early(bytes) {
+            PhotoError::Truncated
+        } else {
+            PhotoError::Damaged(Sentence::given(error.to_string()))
+        }
     };
     decoder.decode_headers().map_err(damaged)?;
-    let info = decoder.info().ok_or_else(|| PhotoError::Damaged("no size".to_owned()))?;
+    let info = decoder.info().ok_or_else(|| PhotoError::Damaged(Sentence::new("error-photo-no-size")))?;
     let (width, height) = check_size(usize::from(info.width), usize::from(info.height), most)?;
     let pixels = decoder.decode().map_err(damaged)?;
     RgbImage::from_raw(width, height, pixels)
-        .ok_or_else(|| PhotoError::Damaged("wrong number of pixels".to_owned()))
+        .ok_or_else(|| PhotoError::Damaged(Sentence::new("error-photo-wrong-pixels")))
 }
 
 /// Whether a JPEG lacks the marker that ends it. A second picture (a gain map) may follow the first, so the marker is
@@ -166,7 +178,7 @@ fn other(bytes: &[u8], format: ImageFormat, most: u64) -> Result<RgbImage, Photo
         image::ImageError::IoError(e) if e.kind() == std::io::ErrorKind::UnexpectedEof => {
             PhotoError::Truncated
         }
-        error => PhotoError::Damaged(error.to_string()),
+        error => PhotoError::Damaged(Sentence::given(error.to_string())),
     };
     let (width, height) =
         ImageReader::with_format(Cursor::new(bytes), format).into_dimensions().map_err(damaged)?;

@@ -5,6 +5,8 @@ use std::net::{IpAddr, Ipv4Addr};
 use if_addrs::IfAddr;
 use thiserror::Error;
 
+use crate::words::{Sentence, Tell, told_in_english};
+
 /// Beginnings of names that systems give to networks inside the computer or through a tunnel: no phone gets in there.
 const INNER: [&str; 9] = ["docker", "br-", "veth", "virbr", "vbox", "vmnet", "tun", "tap", "utun"];
 
@@ -21,29 +23,36 @@ pub struct Lan {
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum AddressError {
     /// The system does not say.
-    #[error("the system does not tell its addresses ({0}): give the laptop’s own with --address")]
     Unknown(String),
     /// No network.
-    #[error(
-        "this laptop is in no network that a phone could reach: join the room’s Wi-Fi, or switch on a phone’s hotspot and join that, and try again"
-    )]
     NoNetwork,
     /// Several networks, and nobody to ask.
-    #[error("this laptop has several addresses: say which with --address: {}", listed(.0))]
     Several(Vec<Lan>),
     /// All addresses at once, or one that the whole internet reaches.
-    #[error(
-        "{0} is no address of a room’s own network (10.…, 172.16.… to 172.31.…, 192.168.…): photos of the wall are served to no one else"
-    )]
     Open(IpAddr),
     /// Not the laptop's.
-    #[error("{asked} is not this laptop’s address: it has {}", listed(own))]
     Foreign {
         /// What was asked for.
         asked: IpAddr,
         /// What there is.
         own: Vec<Lan>,
     },
+}
+
+told_in_english!(AddressError);
+
+impl Tell for AddressError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::Unknown(said) => Sentence::new("serve-error-unknown").with("said", said.as_str()),
+            Self::NoNetwork => Sentence::new("serve-error-no-network"),
+            Self::Several(own) => Sentence::new("serve-error-several").with("own", listed(own)),
+            Self::Open(asked) => Sentence::new("serve-error-open").with("asked", asked.to_string()),
+            Self::Foreign { asked, own } => {
+                Sentence::new("serve-error-foreign").with("asked", asked.to_string()).with("own", listed(own))
+            }
+        }
+    }
 }
 
 /// Addresses with the networks they belong to.

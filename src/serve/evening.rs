@@ -108,7 +108,7 @@ impl Evening {
             None => Standing::nothing(&printed, &words, now),
         };
         Ok(Self {
-            levels: levels_of(&printed.grid),
+            levels: levels_of(&picture, &settings, &words),
             book: Book::new(&printed),
             standing: Mutex::new(Arc::new(standing)),
             live: watch::Sender::new(0),

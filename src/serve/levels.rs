@@ -1,6 +1,8 @@
 //! How hard each tile is to draw, for handing out.
 
-use crate::plan::Grid;
+use crate::picture::{FewColours, Picture, PictureFacts};
+use crate::plan::{Level, Settings};
+use crate::words::Words;
 
 /// The levels of an event's tiles.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -29,10 +31,15 @@ impl Levels {
     }
 }
 
-/// The levels of the tiles of a wall.
+/// The levels of an event's tiles, by the settings' names or the language's.
 #[must_use]
-pub fn levels_of(_grid: &Grid) -> Levels {
-    Levels::default()
+pub fn levels_of(picture: &Picture, settings: &Settings, words: &Words) -> Levels {
+    let few = FewColours::chosen(picture, &settings.picture);
+    let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
+    Levels {
+        names: Level::ALL.iter().map(|level| settings.levels.word(*level, words)).collect(),
+        of: facts.tiles.iter().map(|tile| tile.level.index()).collect(),
+    }
 }
 
 #[cfg(test)]

@@ -26,7 +26,6 @@ pub mod evening;
 pub mod guard;
 mod keep;
 pub mod known;
-pub mod language;
 pub mod levels;
 mod pages;
 pub mod pictures;
@@ -46,6 +45,7 @@ use tokio::net::TcpListener;
 use crate::display::JpegError;
 use crate::picture::PictureError;
 use crate::plan::folder::FolderError;
+use crate::words::{Sentence, Tell, told_in_english};
 
 pub use evening::Evening;
 use guard::Doors;
@@ -69,22 +69,31 @@ pub struct Clock {
 #[derive(Debug, Error)]
 pub enum ServeError {
     /// The folder.
-    #[error(transparent)]
     Folder(#[from] FolderError),
     /// The picture.
-    #[error(transparent)]
     Picture(#[from] PictureError),
     /// A tile that cannot be drawn.
-    #[error(transparent)]
     Tile(#[from] JpegError),
     /// Somebody listens there already.
-    #[error(
-        "port {0} is taken: is the page being served already? Look for its window, or choose another port with --port"
-    )]
     PortTaken(u16),
     /// The system refuses.
-    #[error("nothing can be served at {0}: {1}")]
     Refused(SocketAddr, String),
+}
+
+told_in_english!(ServeError);
+
+impl Tell for ServeError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::Folder(error) => error.sentence(),
+            Self::Picture(error) => error.sentence(),
+            Self::Tile(error) => error.sentence(),
+            Self::PortTaken(port) => Sentence::new("serve-error-port-taken").with("port", port.to_string()),
+            Self::Refused(at, said) => {
+                Sentence::new("serve-error-refused").with("at", at.to_string()).with("said", said.as_str())
+            }
+        }
+    }
 }
 
 /// A server that has its ports and answers once it runs.

@@ -9,6 +9,7 @@
 //!   display/               the comparison prints
 //!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
 //!   rehearsals/            made photos to practise with, and the truth about them
+//!   templates/             the organiser's own, in place of the program's: words.ftl, and typst templates by name
 //! ```
 //!
 //! A file appears whole or not at all: [`Folder::write_whole`] writes beside it and renames, [`CheckFolder`] does the same
@@ -19,12 +20,14 @@ use std::path::{Path, PathBuf};
 use super::cell::Grid;
 use super::manifest::{Manifest, Printed};
 use super::settings::Settings;
+use crate::words::Sentence;
 
 mod checks;
 mod error;
+mod own;
 mod whole;
 
-pub use error::FolderError;
+pub use error::{FolderError, Why};
 pub use whole::CheckFolder;
 
 /// Bytes of an event.toml; a long one has 5 kB.
@@ -73,6 +76,12 @@ impl Folder {
     #[must_use]
     pub fn print(&self) -> PathBuf {
         self.root.join("print")
+    }
+
+    /// `plan.json`.
+    #[must_use]
+    pub fn plan_json(&self) -> PathBuf {
+        self.root.join("plan.json")
     }
 
     /// `print/manifest.json`.
@@ -128,13 +137,29 @@ impl Folder {
     /// # Errors
     /// [`FolderError`] where there is none, or where it is refused.
     pub fn settings(&self) -> Result<Settings, FolderError> {
+        Ok(Settings::from_toml(&self.event_text()?)?)
+    }
+
+    /// The text of event.toml.
+    ///
+    /// # Errors
+    /// [`FolderError`] where there is none, or where it is no text.
+    pub fn event_text(&self) -> Result<String, FolderError> {
         let path = self.event_toml();
         if !path.exists() {
             return Err(FolderError::NoEvent { folder: self.root.clone() });
         }
         let bytes = whole::read(&path, MOST_SETTINGS)?;
-        let text = String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })?;
-        Ok(Settings::from_toml(&text)?)
+        String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })
+    }
+
+    /// The text of an event.toml, or of a part of one, anywhere.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be read or is no text.
+    pub fn read_settings(path: &Path) -> Result<String, FolderError> {
+        let bytes = whole::read(path, MOST_SETTINGS)?;
+        String::from_utf8(bytes).map_err(|_| FolderError::NotText { path: path.to_owned() })
     }
 
     /// Reads print/manifest.json.
@@ -239,6 +264,10 @@ impl Folder {
 }
 
 /// What of an event is on its paper, for comparison.
-fn described(tag: &str, grid: &Grid) -> String {
-    format!("{tag}, {} × {} squares of {} mm", grid.columns, grid.rows, grid.square_mm)
+fn described(tag: &str, grid: &Grid) -> Sentence {
+    Sentence::new("error-folder-described")
+        .with("tag", tag)
+        .with("columns", grid.columns.to_string())
+        .with("rows", grid.rows.to_string())
+        .with("side", grid.square_mm)
 }

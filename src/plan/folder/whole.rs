@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use tempfile::{Builder, NamedTempFile, TempDir};
 
-use super::FolderError;
+use super::{FolderError, Why};
 
 /// How often a check's folder is given another number when its name is taken.
 const MOST_NUMBERS: usize = 1_000;
@@ -92,7 +92,7 @@ impl CheckFolder {
         let target = checks.join(name);
         let refuse = |error: std::io::Error| FolderError::writing(&target, &error);
         if target.parent() != Some(checks) || target.file_name().is_none_or(|own| own != name) {
-            return Err(FolderError::Write { path: target, why: "this is no name for a folder".to_owned() });
+            return Err(FolderError::Write { path: target, why: Why::NoName });
         }
         fs::create_dir_all(checks).map_err(refuse)?;
         Ok(Self {
