@@ -1545,7 +1545,6 @@ error-picture-damaged = the picture's file is damaged ({ $why }): copy it again,
 error-picture-no-pixels = it has no pixels
 error-picture-svg = the SVG drawing cannot be used ({ $why }): save it again as plain SVG, or as PNG
 error-picture-outside = the SVG drawing shows something outside its own file, { $named }, which is never loaded: embed it, or save the drawing as PNG
-error-picture-kind = the picture is of a kind that is not read here ({ $said }): open it in another program and save it as PNG
 error-picture-letter = the SVG drawing has text with the letter “{ $letter }”, which no font here has: turn its text into paths, or save it as PNG
 error-picture-kind = the picture is of a kind that is not read here ({ $said }): open it in another program and save it as PNG
 error-picture-save = the picture cannot be saved as PNG: { $said }

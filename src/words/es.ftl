@@ -1555,7 +1555,6 @@ error-picture-damaged = el archivo de la imagen está dañado ({ $why }): cópie
 error-picture-no-pixels = no tiene píxeles
 error-picture-svg = el dibujo SVG no se puede usar ({ $why }): guárdelo otra vez como SVG simple o como PNG
 error-picture-outside = el dibujo SVG muestra algo que está fuera de su propio archivo, { $named }, y eso nunca se carga: insértelo en el dibujo o guárdelo como PNG
-error-picture-kind = la imagen es de un tipo que aquí no se lee ({ $said }): ábrala en otro programa y guárdela como PNG
 error-picture-letter = el dibujo SVG tiene texto con la letra “{ $letter }”, que ninguna fuente tiene aquí: convierta su texto en trazos o guárdelo como PNG
 error-picture-kind = la imagen es de un tipo que aquí no se lee ({ $said }): ábrala en otro programa y guárdela como PNG
 error-picture-save = la imagen no se puede guardar como PNG: { $said }
