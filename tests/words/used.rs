@@ -134,6 +134,32 @@ fn ids_that_are_put_together_are_listed_with_all_that_comes_of_them() {
     assert!(complaints.is_empty(), "\n{}", complaints.join("\n"));
 }
 
+/// The ids that the pages for phone and projector ask for: in their HTML between double braces, in their scripts in quotes.
+fn asked_by_pages() -> BTreeSet<String> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/serve/assets");
+    let files = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
+    let pages =
+        files.filter(|path| path.extension().is_some_and(|ending| ending == "html" || ending == "js"));
+    let texts: Vec<String> = pages.map(|path| std::fs::read_to_string(path).unwrap()).collect();
+    assert!(texts.len() >= 4, "the pages lie elsewhere");
+    let id = |rest: &str| -> String {
+        rest.chars().take_while(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || *c == '-').collect()
+    };
+    let starts = ["{{", "\"", "'", "`"];
+    let found = texts.iter().flat_map(|text| {
+        starts.iter().flat_map(move |start| text.split(start).skip(1).map(id).collect::<Vec<_>>())
+    });
+    found.filter(|id| id.starts_with("serve-")).collect()
+}
+
+#[test]
+fn every_sentence_that_the_pages_ask_for_is_there() {
+    let ids = ids();
+    let lacking: Vec<String> =
+        asked_by_pages().into_iter().filter(|id| !id.ends_with('-') && !ids.contains(id)).collect();
+    assert!(lacking.is_empty(), "there is no sentence {lacking:?}");
+}
+
 #[test]
 fn every_sentence_is_used() {
     let asked: BTreeSet<String> = sources()
@@ -142,11 +168,12 @@ fn every_sentence_is_used() {
         .flat_map(|literal| counted(&literal).into_iter().chain([literal.text.clone()]).collect::<Vec<_>>())
         .collect();
     let composed: BTreeSet<String> = composed().into_iter().flat_map(|(_, made)| made).collect();
+    let on_pages = asked_by_pages();
     // the help is asked for by the names of commands and arguments; src/cli/mod.rs compares the two
     let of_help = |id: &String| id == "help" || id.starts_with("help-");
     let unused: Vec<String> = ids()
         .into_iter()
-        .filter(|id| !of_help(id) && ![&asked, &composed].iter().any(|some| some.contains(id)))
+        .filter(|id| !of_help(id) && ![&asked, &composed, &on_pages].iter().any(|some| some.contains(id)))
         .collect();
     assert!(unused.is_empty(), "nobody says these:\n{}", unused.join("\n"));
 }
