@@ -18,7 +18,7 @@
 //! assert_eq!(english.say("legend-right", &[]), "right");
 //! assert_eq!(spanish.say("legend-right", &[]), "bien");
 //!
-//! let squares = Sentence::new("new-squares").with("count", 1);
+//! let squares = Sentence::new("new-squares").with("count", 1_usize);
 //! assert_eq!((squares.tell(&english), squares.tell(&spanish)), ("1 square".to_owned(), "1 cuadro".to_owned()));
 //! ```
 //!

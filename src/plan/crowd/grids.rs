@@ -59,7 +59,7 @@ impl Verdict {
 /// no source.
 const LEAST_PART_DRAWING: f64 = 0.8;
 
-/// How many tiles suit the crowd: from one for [`LEAST_PART_DRAWING`] of the visitors, as far as the time allows, to what all of them can finish.
+/// How many tiles suit the crowd: from a tile for four in five of the visitors, as far as the time allows, to what all of them can finish.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub struct Range {
     /// At least.
