@@ -13,7 +13,6 @@
 
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::layout::Layout;
 use super::marks::{Box, Code, code_side};
 use super::page::{Heading, Page, Sheets, Sides, listed};
@@ -95,9 +94,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pages.push(Page { strip, about, back: false, pieces });
         }
     }
-    let template = built_in("cards");
-    let (name, pictures) = ("cards", Vec::new());
-    Sheets { name, template, shared: Shared {}, pages, pictures, two_sided: false }.document(sources)
+    Sheets { name: "cards", shared: Shared {}, pages, pictures: Vec::new(), two_sided: false }
+        .document(sources)
 }
 
 fn more_spots(layout: &Layout) -> usize {

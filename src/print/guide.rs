@@ -6,7 +6,6 @@
 use serde::Serialize;
 
 use super::blocks::{Block, Writer};
-use super::built_in::built_in;
 use super::camera_place::CameraPlace;
 use super::lengths::one;
 use super::numbers::{MM_PER_FOOT, about, height_rows, level_rows, numbers, parts, reach_rows, side_by_side};
@@ -49,8 +48,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         afterwards(&writer),
     ];
     let content = Content { blocks: pages.concat(), room: room(sources, &evening) };
-    let (template, pictures) = (built_in("guide"), Vec::new());
-    Reading { name: "guide", template, content, pictures }.document(sources)
+    Reading { name: "guide", content, pictures: Vec::new() }.document(sources)
 }
 
 /// What this evening is.

@@ -4,7 +4,6 @@
 use serde::Serialize;
 
 use super::blocks::{Block, Writer};
-use super::built_in::built_in;
 use super::numbers::{level_rows, numbers, reach_rows};
 use super::page::Reading;
 use super::{Document, PrintError, Sources};
@@ -25,8 +24,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let writer = Writer { sources, values: numbers(sources, &evening) };
     let pages = [hand_out(&writer, &evening), tables(&writer), wall(&writer, &evening), cautions(&writer)];
     let content = Content { blocks: pages.into_iter().flatten().collect() };
-    let (template, pictures) = (built_in("helpers"), Vec::new());
-    Reading { name: "helpers", template, content, pictures }.document(sources)
+    Reading { name: "helpers", content, pictures: Vec::new() }.document(sources)
 }
 
 /// Sort, say, tick, keep the secret.

@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::page::Reading;
 use super::{Document, PrintError, Sources};
 use crate::frame::floor_index;
@@ -52,6 +51,5 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         across,
         rows: rows.collect(),
     };
-    let (template, pictures) = (built_in("ledger"), Vec::new());
-    Reading { name: "ledger", template, content, pictures }.document(sources)
+    Reading { name: "ledger", content, pictures: Vec::new() }.document(sources)
 }

@@ -10,7 +10,6 @@
 
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::layout::Layout;
 use super::marks::Box;
 use super::page::{Heading, Page, Sheets, Sides, listed};
@@ -74,9 +73,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         pages.push(Page { strip, about, back: false, pieces });
     }
     let shared = Shared { edge: EDGE_MM, list_from: LIST_FROM_MM };
-    let template = built_in("levels");
-    Sheets { name: "levels", template, shared, pages, pictures: Vec::new(), two_sided: false }
-        .document(sources)
+    Sheets { name: "levels", shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
 }
 
 fn piece(sources: &Sources, level: Level, area: Box) -> Piece {

@@ -15,8 +15,8 @@
 //! those who hear it instead of seeing it (PDF/UA-1, ISO 14289-1).
 //!
 //! Two-sided kits (`flip = "long-edge"` or `"short-edge"`): a front, its back, the next front …; each back is mirrored so
-//! that it lies behind its front. With `flip = "none"` there are no backs: the labels beside the codes and on the tiles'
-//! borders say all that is needed.
+//! that it lies behind its front. With `flip = "none"` squares have no backs, since the labels beside their codes say all that
+//! is needed; backs of tiles stand beside their fronts to be folded behind them, or on the next sheet to be glued there.
 //!
 //! The same input gives the same bytes, on any day.
 //!

@@ -21,10 +21,8 @@ const PAGES_MARK: &str = "\u{E001}";
 
 /// A document whose pieces all have their places.
 pub(super) struct Sheets<S: Serialize, P: Serialize> {
-    /// The document's name in [`super::names`].
+    /// The document's name in [`super::names`], which is that of its template.
     pub name: &'static str,
-    /// Its template.
-    pub template: &'static str,
     /// What all pieces share.
     pub shared: S,
     /// The pages.
@@ -50,10 +48,8 @@ pub(super) struct Page<P: Serialize> {
 
 /// A document of flowing text. Its template begins with `#show: reading-page` and finds `content` in `data.content`.
 pub(super) struct Reading<C: Serialize> {
-    /// The document's name in [`super::names`].
+    /// The document's name in [`super::names`], which is that of its template.
     pub name: &'static str,
-    /// Its template.
-    pub template: &'static str,
     /// All words and numbers that the template sets.
     pub content: C,
     /// The pictures that the template refers to, `sys.inputs.pictures`.
@@ -119,9 +115,9 @@ impl<S: Serialize, P: Serialize> Sheets<S, P> {
     /// # Errors
     /// [`PrintError::Typeset`] where template and data do not fit each other.
     pub fn document(self, sources: &Sources) -> Result<Document, PrintError> {
-        let Self { name, template, shared, pages, pictures, two_sided } = self;
+        let Self { name, shared, pages, pictures, two_sided } = self;
         let data = SheetsData { common: Common::of(sources, name), shared: &shared, pages: &pages };
-        let (bytes, count) = typeset::pdf(sources.templates, name, template, &data, pictures)?;
+        let (bytes, count) = typeset::pdf(sources.templates, name, &data, pictures)?;
         let sheets = if two_sided { count.div_ceil(2) } else { count };
         let bytes = with_hints(bytes, sources.settings.print.flip, two_sided);
         Ok(Document { name: format!("{name}.pdf"), bytes, pages: count, sheets, two_sided })
@@ -134,7 +130,7 @@ impl<C: Serialize> Reading<C> {
     /// # Errors
     /// [`PrintError::Typeset`] where template and data do not fit each other.
     pub fn document(self, sources: &Sources) -> Result<Document, PrintError> {
-        let Self { name, template, content, pictures } = self;
+        let Self { name, content, pictures } = self;
         let strip = Strip::along_the_bottom(sources.settings.print.paper);
         let data = ReadingData {
             common: Common::of(sources, name),
@@ -142,7 +138,7 @@ impl<C: Serialize> Reading<C> {
             marks: [PAGE_MARK, PAGES_MARK],
             content: &content,
         };
-        let (bytes, pages) = typeset::pdf(sources.templates, name, template, &data, pictures)?;
+        let (bytes, pages) = typeset::pdf(sources.templates, name, &data, pictures)?;
         let bytes = with_hints(bytes, sources.settings.print.flip, false);
         Ok(Document { name: format!("{name}.pdf"), bytes, pages, sheets: pages, two_sided: false })
     }

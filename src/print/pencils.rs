@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::page::Reading;
 use super::tile_back::hex;
 use super::{Document, PrintError, Sources};
@@ -87,8 +86,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         pencil_mm: PENCIL_MM,
         tiles: tiles(sources),
     };
-    let template = built_in("pencils");
-    Reading { name: "pencils", template, content, pictures: Vec::new() }.document(sources)
+    Reading { name: "pencils", content, pictures: Vec::new() }.document(sources)
 }
 
 /// Every pencil: how many if all are shared, and how many if each table has its own.

@@ -5,7 +5,6 @@
 
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::layout::Layout;
 use super::marks::Box;
 use super::page::{Heading, Page, Reading, Sheets, Sides};
@@ -85,9 +84,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pieces,
         }
     });
-    let (name, template) = ("questions", built_in("questions"));
     let (pages, pictures) = (pages.collect(), Vec::new());
-    Sheets { name, template, shared: Shared {}, pages, pictures, two_sided: false }.document(sources)
+    Sheets { name: "questions", shared: Shared {}, pages, pictures, two_sided: false }.document(sources)
 }
 
 /// Typesets the answers.
@@ -119,8 +117,7 @@ pub(super) fn answers(sources: &Sources) -> Result<Document, PrintError> {
         heads: heads.map(|head| words.say(&format!("questions-{head}"), &[])),
         parts: Learners::ALL.map(part).into(),
     };
-    let (template, pictures) = (built_in("answers"), Vec::new());
-    Reading { name: "answers", template, content, pictures }.document(sources)
+    Reading { name: "answers", content, pictures: Vec::new() }.document(sources)
 }
 
 /// The questions with their numbers from 1.

@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
@@ -137,8 +136,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pages.push(Page { strip, about, back, pieces: pieces.collect() });
         }
     }
-    let template = built_in("squares");
-    Sheets { name: "squares", template, shared, pages, pictures: Vec::new(), two_sided }.document(sources)
+    Sheets { name: "squares", shared, pages, pictures: Vec::new(), two_sided }.document(sources)
 }
 
 /// A square's or a part's name in a list.

@@ -18,7 +18,6 @@
 
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::layout::{Area, MARGINS_MM, STRIP_GAP_MM, STRIP_MM, Strip};
 use super::marks::{Box, Line};
 use super::page::{Heading, Page, Sheets, Sides};
@@ -118,9 +117,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         pieces: vec![piece(sources)],
     };
     let pages = (1..=count).map(page).collect();
-    let template = built_in("steps");
-    Sheets { name: "steps", template, shared, pages, pictures: Vec::new(), two_sided: false }
-        .document(sources)
+    Sheets { name: "steps", shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
 }
 
 fn shared(sources: &Sources) -> Shared {

@@ -21,7 +21,6 @@
 use image::imageops;
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
@@ -161,10 +160,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pages.push(Page { strip, about, back, pieces });
         }
     }
-    let (template, shared) = (built_in("tiles"), shared(printed));
-    let pictures = maker.pictures;
-    Sheets { name: "tiles", template, shared, pages, pictures, two_sided: way == Sides::Two }
-        .document(sources)
+    let (shared, pictures) = (shared(printed), maker.pictures);
+    Sheets { name: "tiles", shared, pages, pictures, two_sided: way == Sides::Two }.document(sources)
 }
 
 /// Makes the sides of tiles, and keeps the pictures on their fronts.

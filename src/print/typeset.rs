@@ -100,19 +100,18 @@ fn is_flat(pixels: &RgbImage) -> bool {
     })
 }
 
-/// Typesets the template of a document with its data; gives the PDF and the number of its pages.
+/// Typesets the document of a name with its data; gives the PDF and the number of its pages.
 ///
 /// # Errors
 /// [`PrintError::Typeset`] where the template and its data do not fit each other: a fault of the program.
 pub(super) fn pdf(
     own: &Overrides,
     name: &'static str,
-    template: &'static str,
     data: &impl serde::Serialize,
     pictures: Vec<Image>,
 ) -> Result<(Vec<u8>, usize), PrintError> {
     let data = serde_json::to_vec(data).map_err(|error| PrintError::Typeset(error.to_string()))?;
-    let sheet = Sheet::new(own, name, template, data, pictures)?;
+    let sheet = Sheet::new(own, name, data, pictures)?;
     let document =
         typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| sheet.explain(own, &faults))?;
     let options = PdfOptions {
@@ -161,7 +160,6 @@ impl Sheet {
     fn new(
         own: &Overrides,
         name: &'static str,
-        template: &'static str,
         data: Vec<u8>,
         pictures: Vec<Image>,
     ) -> Result<Self, PrintError> {
@@ -170,18 +168,16 @@ impl Sheet {
             .into_iter()
             .map(|(name, value)| (Str::from(name), value))
             .collect::<Dict>();
+        let source = |name: &str| {
+            let text = own.text(name, built_in(name));
+            Ok(Source::new(file(&format!("{name}.typ"))?, text.to_owned()))
+        };
         Ok(Self {
             name,
             library: LazyHash::new(Library::builder().with_inputs(inputs).build()),
             book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
-            main: Source::new(file(&format!("{name}.typ"))?, own.text(name, template).to_owned()),
-            imported: IMPORTED
-                .into_iter()
-                .map(|name| {
-                    let text = own.text(name, built_in(name));
-                    Ok(Source::new(file(&format!("{name}.typ"))?, text.to_owned()))
-                })
-                .collect::<Result<_, PrintError>>()?,
+            main: source(name)?,
+            imported: imported().map(source).collect::<Result<_, PrintError>>()?,
         })
     }
 }

@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::built_in::built_in;
 use super::lengths::{both, inches, millimetres, one};
 use super::page::Reading;
 use super::wall_drawing::Drawing;
@@ -64,8 +63,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         cards_title: say("print-cards"),
         cards: cards(sources),
     };
-    let template = built_in("wall-map");
-    Reading { name: "wall-map", template, content, pictures: Vec::new() }.document(sources)
+    Reading { name: "wall-map", content, pictures: Vec::new() }.document(sources)
 }
 
 /// Sizes and heights, a sentence each.
