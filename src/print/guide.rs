@@ -8,7 +8,9 @@ use serde::Serialize;
 use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
 use super::lengths::one;
-use super::numbers::{MM_PER_FOOT, about, height_rows, level_rows, numbers, parts, reach_rows, side_by_side};
+use super::numbers::{
+    MM_PER_FOOT, about, height_rows, level_table, numbers, parts, reach_table, side_by_side,
+};
 use super::page::Reading;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
@@ -79,12 +81,7 @@ fn in_numbers(w: &Writer, evening: &Evening) -> Vec<Block> {
     if !evening.given.assumed.is_empty() {
         blocks.push(w.note("guide-assumed-note"));
     }
-    let heads = ["helpers-level", "helpers-tiles", "helpers-minutes", "helpers-last"];
-    blocks.push(Block::Table {
-        heads: w.heads(&heads),
-        widths: vec![1.0, 1.0, 1.0, 1.6],
-        rows: level_rows(w.sources, evening).into_iter().map(Vec::from).collect(),
-    });
+    blocks.push(level_table(w, evening));
     blocks.extend(heights(w, evening));
     blocks
 }
@@ -97,17 +94,11 @@ fn heights(w: &Writer, evening: &Evening) -> Vec<Block> {
         (0..across).flat_map(|_| w.heads(&["guide-row", "guide-lower", "guide-upper"])).collect();
     let table =
         Block::Table { heads, widths: [0.0, 1.0, 1.0].repeat(across), rows: side_by_side(&rows, across) };
-    let reach = ["helpers-who", "helpers-floor", "helpers-stool", "helpers-help-needed"];
-    let who = Block::Table {
-        heads: w.heads(&reach),
-        widths: vec![2.6, 1.0, 1.0, 1.0],
-        rows: reach_rows(w.sources, evening),
-    };
     let mut blocks = vec![w.heading("guide-heights")];
     if rows.len() <= across * MOST_HEIGHT_LINES {
         blocks.push(table);
     }
-    blocks.extend([who, w.text("guide-reach-source")]);
+    blocks.extend([reach_table(w, evening), w.text("guide-reach-source")]);
     blocks
 }
 

@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use super::blocks::{Block, Writer};
-use super::numbers::{level_rows, numbers, reach_rows};
+use super::numbers::{level_table, numbers, reach_table};
 use super::page::Reading;
 use super::{Document, PrintError, Sources};
 use crate::plan::crowd::Evening;
@@ -29,17 +29,12 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 
 /// Sort, say, tick, keep the secret.
 fn hand_out(w: &Writer, evening: &Evening) -> Vec<Block> {
-    let heads = ["helpers-level", "helpers-tiles", "helpers-minutes", "helpers-last"];
     vec![
         w.title("helpers-hand-out"),
         w.text("helpers-hand-out-intro"),
         w.heading("helpers-sort"),
         w.list("helpers-sort", 2),
-        Block::Table {
-            heads: w.heads(&heads),
-            widths: vec![1.0, 1.0, 1.0, 1.6],
-            rows: level_rows(w.sources, evening).into_iter().map(Vec::from).collect(),
-        },
+        level_table(w, evening),
         w.heading("helpers-say"),
         w.note("helpers-say-words"),
         w.heading("helpers-each"),
@@ -70,7 +65,6 @@ fn tables(w: &Writer) -> Vec<Block> {
 
 /// Cards, order, tape; photo, check.
 fn wall(w: &Writer, evening: &Evening) -> Vec<Block> {
-    let reach = ["helpers-who", "helpers-floor", "helpers-stool", "helpers-help-needed"];
     let check = ["right", "wrong", "turned", "empty", "unread", "unseen"];
     let said =
         |state: &&str| vec![w.say(&format!("state-{state}")), w.say(&format!("helpers-check-{state}"))];
@@ -79,11 +73,7 @@ fn wall(w: &Writer, evening: &Evening) -> Vec<Block> {
         w.text("helpers-wall-intro"),
         w.heading("helpers-hang"),
         w.steps("helpers-hang", 5),
-        Block::Table {
-            heads: w.heads(&reach),
-            widths: vec![2.6, 1.0, 1.0, 1.0],
-            rows: reach_rows(w.sources, evening),
-        },
+        reach_table(w, evening),
         w.heading("helpers-photo"),
         w.steps("helpers-photo", 6),
         w.heading("helpers-check"),

@@ -1,6 +1,7 @@
 //! The evening's numbers as sentences name them: what helpers' pages and the organiser's guide have in common.
 
 use super::Sources;
+use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
 use super::lengths::both;
 use super::room::SEATS_A_TABLE;
@@ -97,34 +98,38 @@ fn decimals(count: usize, of: usize) -> String {
     (float(count) / float(of)).to_string()
 }
 
-/// A level with what is known of it: name, how many tiles, minutes a tile, and the minute from the start up to which one is handed
+/// The levels that tiles have: name, how many tiles, minutes a tile, and the minute from the start up to which one is handed
 /// out.
-pub(super) fn level_rows(sources: &Sources, evening: &Evening) -> Vec<[String; 4]> {
+pub(super) fn level_table(w: &Writer, evening: &Evening) -> Block {
     let row = |level: Level| {
         let index = level.index();
         let minutes = evening.given.minutes_a_tile[index];
         let last = (evening.given.minutes - minutes).max(0.0);
-        [
-            level_word(sources, level),
+        vec![
+            level_word(w.sources, level),
             evening.tiles[index].to_string(),
             decimals(round_index(minutes * 10.0), 10),
             round_index(last).to_string(),
         ]
     };
-    Level::ALL.into_iter().filter(|level| evening.tiles[level.index()] > 0).map(row).collect()
+    Block::Table {
+        heads: w.heads(&["helpers-level", "helpers-tiles", "helpers-minutes", "helpers-last"]),
+        widths: vec![1.0, 1.0, 1.0, 1.6],
+        rows: Level::ALL.into_iter().filter(|level| evening.tiles[level.index()] > 0).map(row).collect(),
+    }
 }
 
 /// Who reaches which rows how: who, from the floor, on a stool, not without help.
-pub(super) fn reach_rows(sources: &Sources, evening: &Evening) -> Vec<Vec<String>> {
-    let words = sources.words;
+pub(super) fn reach_table(w: &Writer, evening: &Evening) -> Block {
+    let words = w.sources.words;
     let row = |(at, who): (usize, &People)| {
         let reached = |means: &[Means]| {
             let rows: Vec<&RowHeight> =
                 evening.wall.rows.iter().filter(|row| means.contains(&row.means()[at])).collect();
             span(&rows, words)
         };
-        let said =
-            words.say(&format!("people-{}", who.word()), &[("reach", reach(sources, who.reach_mm()).into())]);
+        let said = words
+            .say(&format!("people-{}", who.word()), &[("reach", reach(w.sources, who.reach_mm()).into())]);
         vec![
             said,
             reached(&[Means::Floor]),
@@ -132,7 +137,11 @@ pub(super) fn reach_rows(sources: &Sources, evening: &Evening) -> Vec<Vec<String
             reached(&[Means::Helper, Means::Ladder]),
         ]
     };
-    People::ALL.iter().enumerate().map(row).collect()
+    Block::Table {
+        heads: w.heads(&["helpers-who", "helpers-floor", "helpers-stool", "helpers-help-needed"]),
+        widths: vec![2.6, 1.0, 1.0, 1.0],
+        rows: People::ALL.iter().enumerate().map(row).collect(),
+    }
 }
 
 /// “1 to 5”: rows that are neighbours.
