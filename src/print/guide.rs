@@ -11,7 +11,7 @@ use super::lengths::one;
 use super::numbers::{
     MM_PER_FOOT, about, height_rows, level_table, numbers, parts, reach_table, side_by_side,
 };
-use super::page::Reading;
+use super::page::{READING_MARGINS_MM, Reading};
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
 use super::{Document, PrintError, Sources, squares};
@@ -25,8 +25,6 @@ struct Content {
     room: RoomDrawing,
 }
 
-/// Width of a page's margins, in mm.
-const MARGINS_MM: f64 = 34.0;
 /// Rows of a table of heights that stand one below the other before it is divided.
 const MOST_HEIGHTS: usize = 12;
 /// Pencils that stand one below the other before their table is divided.
@@ -194,7 +192,7 @@ fn afterwards(w: &Writer) -> Vec<Block> {
 fn room(sources: &Sources, evening: &Evening) -> RoomDrawing {
     let Sources { settings, words, .. } = *sources;
     let place = CameraPlace::of(settings, evening.wall.hang_mm);
-    let width = settings.print.paper.size_mm().0 - MARGINS_MM;
+    let width = settings.print.paper.size_mm().0 - READING_MARGINS_MM;
     let (wall_m, phone_m) = (evening.wall.width_with_cards_mm / 1e3, place.distance_mm / 1e3);
     let plan = Room::of(wall_m, phone_m, evening.given.seats, RoomDrawing::shape(width));
     let say = |part: &str, mm: f64| {

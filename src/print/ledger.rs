@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::page::Reading;
+use super::page::{READING_MARGINS_MM, Reading};
 use super::{Document, PrintError, Sources};
 use crate::frame::floor_index;
 
@@ -24,8 +24,7 @@ struct Row {
     labels: Vec<String>,
 }
 
-/// Width of a page's margins, and of a tile with its three boxes, in mm.
-const MARGINS_MM: f64 = 34.0;
+/// Width of a tile with its three boxes, in mm.
 const TILE_MM: f64 = 34.0;
 
 /// Typesets the document.
@@ -35,7 +34,7 @@ const TILE_MM: f64 = 34.0;
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let Sources { settings, printed, words, .. } = *sources;
     let (width, _) = settings.print.paper.size_mm();
-    let fits = floor_index((width - MARGINS_MM) / TILE_MM).max(1);
+    let fits = floor_index((width - READING_MARGINS_MM) / TILE_MM).max(1);
     let columns = printed.grid.columns;
     // As many as make the last line of each row as full as the others.
     let across = columns.div_ceil(columns.div_ceil(fits));

@@ -14,6 +14,8 @@ use crate::frame::float;
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::words::Words;
 
+/// What both margins take of the width of a [`Reading`]'s pages, in mm; `reading-page` in `templates/common.typ` sets them.
+pub(super) const READING_MARGINS_MM: f64 = 34.0;
 /// Stands in a strip's words for the number of the page; templates fill it in where text flows.
 const PAGE_MARK: &str = "\u{E000}";
 /// Stands in a strip's words for the number of pages.

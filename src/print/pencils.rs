@@ -2,16 +2,14 @@
 
 use serde::Serialize;
 
-use super::page::Reading;
+use super::page::{READING_MARGINS_MM, Reading};
+use super::room::SEATS_A_TABLE;
 use super::tile_back::hex;
 use super::{Document, PrintError, Sources};
 use crate::frame::{float, floor_index};
 use crate::plan::crowd::{NOBODY_WAITS, chances, pencils};
 
-/// Seats at a table that keeps a set of pencils of its own. Common practice, no source.
-const SEATS_A_TABLE: usize = 6;
-/// Width of a page's margins, of a label and of a pencil's column, in mm.
-const MARGINS_MM: f64 = 34.0;
+/// Width of a label and of a pencil's column, in mm.
 const LABEL_MM: f64 = 14.0;
 const PENCIL_MM: f64 = 5.6;
 
@@ -82,7 +80,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         tiles_title: say("pencils-tiles-title"),
         tiles_intro: say("pencils-tiles-intro"),
         tile_head: say("ledger-tile"),
-        across: floor_index((width - MARGINS_MM) / block).clamp(1, settings.grid.columns),
+        across: floor_index((width - READING_MARGINS_MM) / block).clamp(1, settings.grid.columns),
         pencil_mm: PENCIL_MM,
         tiles: tiles(sources),
     };

@@ -19,7 +19,7 @@ use crate::frame::float;
 
 /// A table, long and short side.
 const TABLE_M: [f64; 2] = [1.8, 0.75];
-/// Seats at a table, half of them on either side.
+/// Seats at a table, half of them on either side. A table keeps a set of pencils of its own.
 pub(super) const SEATS_A_TABLE: usize = 6;
 /// Room for a chair and whoever sits on it.
 const CHAIR_M: f64 = 0.55;
