@@ -7,7 +7,7 @@ use super::room::SEATS_A_TABLE;
 use super::tile_back::hex;
 use super::{Document, PrintError, Sources};
 use crate::frame::{float, floor_index};
-use crate::plan::crowd::{NOBODY_WAITS, chances, pencils};
+use crate::plan::crowd::{Evening, NOBODY_WAITS, chances, pencils};
 
 /// Width of a label and of a pencil's column, in mm.
 const LABEL_MM: f64 = 14.0;
@@ -74,7 +74,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             "pencils-all-tables",
         ]
         .map(say),
-        pencils: rows(sources, tables),
+        pencils: rows(sources, &evening, tables),
         sets: words
             .say("pencils-sets", &[("tables", tables.into()), ("seats", SEATS_A_TABLE.min(seats).into())]),
         tiles_title: say("pencils-tiles-title"),
@@ -88,9 +88,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 }
 
 /// Every pencil: how many if all are shared, and how many if each table has its own.
-fn rows(sources: &Sources, tables: usize) -> Vec<Row> {
+fn rows(sources: &Sources, evening: &Evening, tables: usize) -> Vec<Row> {
     let facts = sources.facts;
-    let evening = sources.evening();
     let chances = chances(&facts.work(), evening.given.minutes_a_tile);
     let at_a_table = pencils(&chances, SEATS_A_TABLE.min(evening.time.seats_in_use));
     let counted = facts.pencils.iter().zip(evening.supplies.pencils.iter().zip(at_a_table));

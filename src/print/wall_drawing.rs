@@ -19,6 +19,7 @@ use super::marks::{Box, Line};
 use super::typeset::width_mm;
 use crate::frame::{Point, WallMm, ceil_index, float};
 use crate::plan::cards::RING_MM;
+use crate::plan::crowd::WallPlan;
 use crate::plan::settings::Units;
 use crate::plan::{CardKind, Cell};
 
@@ -87,9 +88,8 @@ impl Scale {
 
 impl Drawing {
     /// As large as the page has room.
-    pub fn of(sources: &Sources) -> Self {
+    pub fn of(sources: &Sources, wall: &WallPlan) -> Self {
         let grid = &sources.settings.grid;
-        let wall = sources.evening().wall;
         let size = grid.size();
         // the floor below a small wall is far: drawn nearer, with a break in the plumb line
         let shown_hang = wall.hang_mm.min(size.y.max(size.x / 4.0).max(2.0 * RING_MM));
@@ -109,7 +109,7 @@ impl Drawing {
         let is_broken = shown_hang < wall.hang_mm;
         let plumb =
             plumb(scale.left, scale.top + (size.y + RING_MM) * times + DISTANCES_MM, floor, is_broken);
-        let (row_ticks, heights) = heights(sources, &scale, right);
+        let (row_ticks, heights) = heights(sources, wall.hang_mm, &scale, right);
         let (column_ticks, distances) = distances(sources, &scale);
         Self {
             width: right + HEIGHTS_MM,
@@ -195,16 +195,15 @@ fn cards(sources: &Sources, scale: &Scale) -> Vec<Named> {
 }
 
 /// The heights of the rows' edges over the floor, as many of them as have room.
-fn heights(sources: &Sources, scale: &Scale, right: f64) -> (Vec<Line>, Vec<Text>) {
+fn heights(sources: &Sources, hang_mm: f64, scale: &Scale, right: f64) -> (Vec<Line>, Vec<Text>) {
     let grid = &sources.settings.grid;
-    let hang = sources.evening().wall.hang_mm;
     let every = ceil_index(APART_MM / (grid.square_mm * scale.times)).max(1);
     let edges = (0..=grid.rows).rev().step_by(every);
     edges
         .map(|edge| {
             let down = float(edge) * grid.square_mm;
             let (_, y) = scale.place(Point::new(0.0, down));
-            let over_floor = hang + grid.size().y - down;
+            let over_floor = hang_mm + grid.size().y - down;
             let tick = Line { x1: right + 0.5, y1: y, x2: right + 2.5, y2: y };
             (tick, Text { x: right + 3.2, y, words: said(sources, over_floor) })
         })

@@ -9,6 +9,7 @@ use super::{Document, PrintError, Sources};
 use crate::frame::float;
 use crate::plan::cards::{EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::cell::column_letters;
+use crate::plan::crowd::{RowHeight, WallPlan};
 use crate::plan::settings::Units;
 
 /// Lines that stand side by side in the table of columns.
@@ -45,12 +46,13 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let say = |id: &str| words.say(id, &[]);
     let grid = &sources.settings.grid;
     let lines = columns(sources);
+    let wall = sources.evening().wall;
     let size = [("columns", grid.columns.to_string().into()), ("rows", grid.rows.to_string().into())];
     let content = Content {
         title: say("print-wall-map"),
-        facts: facts(sources),
+        facts: facts(sources, &wall),
         alt: words.say("wall-map-alt", &size),
-        drawing: Drawing::of(sources),
+        drawing: Drawing::of(sources, &wall),
         columns_title: say("wall-map-columns-title"),
         columns_intro: say("wall-map-columns-intro"),
         columns_heads: heads(sources, "wall-map-column", "wall-map-from-left"),
@@ -59,7 +61,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         rows_title: say("wall-map-rows-title"),
         rows_intro: say("wall-map-rows-intro"),
         rows_heads: row_heads(sources),
-        rows: rows(sources),
+        rows: rows(sources, &wall),
         cards_title: say("print-cards"),
         cards: cards(sources),
     };
@@ -67,10 +69,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 }
 
 /// Sizes and heights, a sentence each.
-fn facts(sources: &Sources) -> Vec<String> {
+fn facts(sources: &Sources, wall: &WallPlan) -> Vec<String> {
     let words = sources.words;
-    let evening = sources.evening();
-    let wall = &evening.wall;
     let length = |mm: f64| both(sources, mm).into();
     let mut facts = vec![
         words
@@ -152,9 +152,8 @@ fn row_heads(sources: &Sources) -> Vec<String> {
 }
 
 /// For every row, the highest first, its lower and its upper edge over the floor.
-fn rows(sources: &Sources) -> Vec<Vec<String>> {
-    let wall = sources.evening().wall;
-    let row = |row: &crate::plan::crowd::RowHeight| {
+fn rows(sources: &Sources, wall: &WallPlan) -> Vec<Vec<String>> {
+    let row = |row: &RowHeight| {
         let mut cells = vec![row.number.to_string()];
         cells.extend(distances(sources, row.lower_mm));
         cells.extend(distances(sources, row.upper_mm));
