@@ -3,8 +3,7 @@
 use super::Sources;
 use crate::frame::round_index;
 use crate::plan::lengths;
-
-pub(super) use lengths::inches;
+use crate::plan::settings::Units;
 
 /// A length in both units, such as `1.27 m (4 ft 2 in)`.
 pub(super) fn both(sources: &Sources, mm: f64) -> String {
@@ -16,7 +15,11 @@ pub(super) fn one(sources: &Sources, mm: f64) -> String {
     lengths::one(mm, sources.settings.print.units, sources.words)
 }
 
-/// Whole millimetres, without unit.
-pub(super) fn millimetres(mm: f64) -> String {
-    round_index(mm).to_string()
+/// A length as whole millimetres and as inches to an eighth, without units; that of the settings first.
+pub(super) fn distances(sources: &Sources, mm: f64) -> [String; 2] {
+    let (metric, inches) = (round_index(mm).to_string(), lengths::inches(mm));
+    match sources.settings.print.units {
+        Units::Inch => [inches, metric],
+        Units::Mm => [metric, inches],
+    }
 }

@@ -14,7 +14,7 @@
 use serde::Serialize;
 
 use super::Sources;
-use super::lengths::{inches, millimetres, one};
+use super::lengths::{self, one};
 use super::marks::{Box, Line};
 use super::typeset::width_mm;
 use crate::frame::{Point, WallMm, ceil_index, float};
@@ -204,8 +204,9 @@ fn heights(sources: &Sources, hang_mm: f64, scale: &Scale, right: f64) -> (Vec<L
             let down = float(edge) * grid.square_mm;
             let (_, y) = scale.place(Point::new(0.0, down));
             let over_floor = hang_mm + grid.size().y - down;
+            let [words, _] = lengths::distances(sources, over_floor);
             let tick = Line { x1: right + 0.5, y1: y, x2: right + 2.5, y2: y };
-            (tick, Text { x: right + 3.2, y, words: said(sources, over_floor) })
+            (tick, Text { x: right + 3.2, y, words })
         })
         .unzip()
 }
@@ -220,17 +221,11 @@ fn distances(sources: &Sources, scale: &Scale) -> (Vec<Line>, Vec<Text>) {
         .map(|edge| {
             let across = float(edge) * grid.square_mm;
             let (x, y) = scale.place(Point::new(across, below));
+            let [words, _] = lengths::distances(sources, across);
             let tick = Line { x1: x, y1: y + 0.5, x2: x, y2: y + 2.5 };
-            (tick, Text { x, y: y + 3.0, words: said(sources, across) })
+            (tick, Text { x, y: y + 3.0, words })
         })
         .unzip()
-}
-
-fn said(sources: &Sources, mm: f64) -> String {
-    match sources.settings.print.units {
-        Units::Inch => inches(mm),
-        Units::Mm => millimetres(mm),
-    }
 }
 
 #[cfg(test)]

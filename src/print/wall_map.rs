@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::lengths::{both, inches, millimetres, one};
+use super::lengths::{both, distances, one};
 use super::page::Reading;
 use super::wall_drawing::Drawing;
 use super::{Document, PrintError, Sources};
@@ -118,14 +118,6 @@ fn units(sources: &Sources) -> [&'static str; 2] {
     match sources.settings.print.units {
         Units::Inch => ["unit-inch", "unit-mm"],
         Units::Mm => ["unit-mm", "unit-inch"],
-    }
-}
-
-/// A distance in both units, that of the settings first.
-fn distances(sources: &Sources, mm: f64) -> [String; 2] {
-    match sources.settings.print.units {
-        Units::Inch => [inches(mm), millimetres(mm)],
-        Units::Mm => [millimetres(mm), inches(mm)],
     }
 }
 
