@@ -4,7 +4,6 @@ use serde::Serialize;
 
 use super::page::{READING_MARGINS_MM, Reading};
 use super::room::SEATS_A_TABLE;
-use super::tile_back::hex;
 use super::{Document, PrintError, Sources};
 use crate::frame::{float, floor_index};
 use crate::plan::crowd::{Evening, NOBODY_WAITS, chances, pencils};
@@ -97,7 +96,7 @@ fn rows(sources: &Sources, evening: &Evening, tables: usize) -> Vec<Row> {
         .enumerate()
         .map(|(number, (pencil, (shared, own)))| Row {
             number: number + 1,
-            colour: hex(pencil.srgb),
+            colour: pencil.hex(),
             name: pencil.name.clone(),
             tiles: facts.tiles_with(number),
             shared: shared.count,

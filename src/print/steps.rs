@@ -21,10 +21,9 @@ use serde::Serialize;
 use super::layout::{Area, MARGINS_MM, STRIP_GAP_MM, STRIP_MM, Strip};
 use super::marks::{Box, Line};
 use super::page::{Heading, Page, Sheets, Sides};
-use super::tile_back::hex;
 use super::{Document, PrintError, Sources};
 use crate::plan::crowd::Given;
-use crate::plan::settings::{Choice, Paper};
+use crate::plan::settings::{Choice, Paper, Pencil};
 use crate::words::Words;
 
 /// Visitors who share one card: a table's side has two of them, and a card has two faces. Common practice, no source.
@@ -130,7 +129,7 @@ fn shared(sources: &Sources) -> Shared {
         steps: steps.collect(),
         label: some.map(|square| square.label.clone()).unwrap_or_default(),
         corner: settings.code.corner.word(),
-        pencils: facts.pencils.iter().take(3).map(|pencil| hex(pencil.srgb)).collect(),
+        pencils: facts.pencils.iter().take(3).map(Pencil::hex).collect(),
         title_size: (WORDS_PT + 3.0) * larger,
         title_high: 8.0 * larger,
         words_size: WORDS_PT * larger,

@@ -85,11 +85,6 @@ pub(super) struct Backs<'a> {
     names: [Vec<String>; 2],
 }
 
-/// A colour as templates read it.
-pub(super) fn hex([red, green, blue]: [u8; 3]) -> String {
-    format!("#{red:02x}{green:02x}{blue:02x}")
-}
-
 /// What people call a level: the organiser's word for it, or the language's.
 pub(super) fn level_word(sources: &Sources, level: Level) -> String {
     sources.settings.levels.word(level, sources.words)
@@ -194,7 +189,7 @@ impl<'a> Backs<'a> {
             let (x, y) = place(at);
             let side = SWATCH_MM * times;
             let area = Box { x: EDGE_MM + x, y: EDGE_MM + y, width: side, height: side };
-            back.swatches.push(Swatch { area, colour: hex(self.sources.facts.pencils[pencil].srgb) });
+            back.swatches.push(Swatch { area, colour: self.sources.facts.pencils[pencil].hex() });
             let down = (SWATCH_MM - CAPITALS_MM) * times / 2.0;
             back.texts.push(self.text(
                 x + TO_NAME_MM * times,

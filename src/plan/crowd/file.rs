@@ -220,10 +220,9 @@ fn pencil_parts(pencils: &[Pencil], tiles: &[PlannedTile], evening: &Evening) ->
     let part = |(number, pencil): (usize, &Pencil)| {
         let need = evening.supplies.pencils.get(number);
         let shares: f64 = tiles.iter().filter_map(|tile| tile.shares.get(number)).sum();
-        let [red, green, blue] = pencil.srgb;
         PencilPart {
             name: pencil.name.clone(),
-            srgb: format!("#{red:02x}{green:02x}{blue:02x}"),
+            srgb: pencil.hex(),
             tiles: tiles.iter().filter(|tile| tile.pencils.contains(&number)).count(),
             share: tidy(shares / float(tiles.len().max(1))),
             chance: tidy(need.map_or(0.0, |need| need.chance)),

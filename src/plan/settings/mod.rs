@@ -121,6 +121,15 @@ pub struct Pencil {
     pub srgb: [u8; 3],
 }
 
+impl Pencil {
+    /// Its colour as CSS writes it, such as `#2f6b3a`.
+    #[must_use]
+    pub fn hex(&self) -> String {
+        let [red, green, blue] = self.srgb;
+        format!("#{red:02x}{green:02x}{blue:02x}")
+    }
+}
+
 /// `[code]`.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct CodeSettings {

@@ -167,9 +167,8 @@ impl Settings {
         ]
         .concat();
         for pencil in &picture.pencils {
-            let [red, green, blue] = pencil.srgb;
-            let name = text(&pencil.name);
-            table += &format!("\n[[pencils]]\nname = {name}\nsrgb = \"#{red:02x}{green:02x}{blue:02x}\"\n");
+            let (name, srgb) = (text(&pencil.name), pencil.hex());
+            table += &format!("\n[[pencils]]\nname = {name}\nsrgb = \"{srgb}\"\n");
         }
         if picture.pencils.is_empty() {
             let (why, name) = (words.say("event-pencils", &[]), words.say("event-pencils-name", &[]));
