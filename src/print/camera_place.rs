@@ -1,8 +1,8 @@
 //! Where to stand with a phone so that its photo shows the whole wall, and how many photos a large wall takes.
 //!
 //! ```text
-//!   ◀────── wall ──────▶          the wall fills FILL of the frame's width or height,
-//!   ╲                  ╱           whichever is reached first
+//!   ◀────── wall ──────▶          the wall fills FRAME_FILLED of the frame's width
+//!   ╲                  ╱           or height, whichever is reached first
 //!     ╲              ╱
 //!       ╲  distance╱
 //!         ╲      ╱
@@ -10,18 +10,13 @@
 //! ```
 
 use crate::frame::{ceil_index, float};
+use crate::plan::settings::{FRAME_FILLED, PHOTO_PX, PX_A_MODULE};
 use crate::plan::{Grid, Settings};
 
 /// The lens of a phone's main camera as a focal length on 36 × 24 mm film, in mm. From memory: 24 to 28 on most phones.
 const FOCAL_MM: f64 = 26.0;
 /// Long and short side of a frame of 4 : 3 with the diagonal of 36 × 24 mm film, in mm.
 const FRAME_MM: [f64; 2] = [34.6, 26.0];
-/// Long and short side of a photo of 12 megapixels.
-const PHOTO_PX: [f64; 2] = [4032.0, 3024.0];
-/// The part of the frame that the wall fills.
-const FILL: f64 = 0.85;
-/// Pixels a module that reading aims at.
-const PX_A_MODULE: f64 = 1.5;
 /// A part of the way that is forgiven: a wall for which the modules were chosen so exactly takes one photo.
 const SLACK: f64 = 0.97;
 /// Squares that two neighbouring photos both show.
@@ -54,14 +49,14 @@ impl CameraPlace {
             |photos: usize| (long + SHARED_SQUARES * square_mm * (float(photos) - 1.0)) / float(photos);
         let px_a_module = |photos: usize| {
             let (a, b) = (part(photos).max(short), part(photos).min(short));
-            settings.code.module_mm * (PHOTO_PX[0] / a).min(PHOTO_PX[1] / b) * FILL
+            settings.code.module_mm * (PHOTO_PX[0] / a).min(PHOTO_PX[1] / b) * FRAME_FILLED
         };
         let enough = |photos: &usize| px_a_module(*photos) >= PX_A_MODULE * SLACK;
         // more photos than squares along the wall would share all they show
         let most = (ceil_index(long / square_mm / SHARED_SQUARES)).clamp(1, MOST_PHOTOS);
         let photos = (1..=most).find(enough).unwrap_or(most);
         let (a, b) = (part(photos).max(short), part(photos).min(short));
-        let away = ((a / FRAME_MM[0]).max(b / FRAME_MM[1]) * FOCAL_MM / FILL).max(NEAREST_MM);
+        let away = ((a / FRAME_MM[0]).max(b / FRAME_MM[1]) * FOCAL_MM / FRAME_FILLED).max(NEAREST_MM);
         Self {
             distance_mm: float(ceil_index(away / 100.0)) * 100.0,
             photos,

@@ -64,6 +64,12 @@ pub const DEFAULT_SQUARE_MM: f64 = 127.0;
 pub const DEFAULT_COLOURS: usize = 6;
 /// The picture's file where nothing is said.
 pub const DEFAULT_PICTURE: &str = "picture.png";
+/// Long and short side of a phone's photo of 12 megapixels.
+pub const PHOTO_PX: [f64; 2] = [4032.0, 3024.0];
+/// The part of a photo's frame that the wall is to fill.
+pub const FRAME_FILLED: f64 = 0.85;
+/// Pixels a module that reading aims at.
+pub const PX_A_MODULE: f64 = 1.5;
 /// From the cut edges to a code where nothing is said, in mm; at least 4 modules. Neighbours taped 3 mm askew leave
 /// 87 % of codes in sight at 7 mm and 94 % at 9 mm (made wall of 78 squares).
 pub const DEFAULT_INSET_MM: f64 = 8.0;
@@ -305,8 +311,8 @@ impl CodeSettings {
         }
     }
 
-    /// The smallest module that a phone at the wall still resolves, in mm: 1.5 px a module in a 4032 × 3024 photo whose
-    /// frame the wall fills to 85 %, rounded to 0.05 mm and kept in 0.5 … 1.2 mm.
+    /// The smallest module that a phone at the wall still resolves, in mm: [`PX_A_MODULE`] in a photo of [`PHOTO_PX`] whose
+    /// frame the wall fills to [`FRAME_FILLED`], rounded to 0.05 mm and kept in 0.5 … 1.2 mm.
     ///
     /// ```
     /// use everysquare::plan::settings::CodeSettings;
@@ -318,8 +324,9 @@ impl CodeSettings {
     pub fn module_mm_for(grid: &Grid) -> f64 {
         let size = grid.size();
         let (long, short) = (size.x.max(size.y), size.x.min(size.y));
-        let px_per_mm = (4032.0 * 0.85 / long).min(3024.0 * 0.85 / short);
-        ((1.5 / px_per_mm / 0.05).round() * 0.05 * 100.0).round().clamp(50.0, 120.0) / 100.0
+        let [px_long, px_short] = PHOTO_PX.map(|px| px * FRAME_FILLED);
+        let px_per_mm = (px_long / long).min(px_short / short);
+        ((PX_A_MODULE / px_per_mm / 0.05).round() * 0.05 * 100.0).round().clamp(50.0, 120.0) / 100.0
     }
 }
 
