@@ -44,14 +44,6 @@ pub struct TileFacts {
     pub decided: bool,
 }
 
-impl TileFacts {
-    /// The numbers of the pencils that the tile needs, the one for the largest area first.
-    #[must_use]
-    pub fn colours(&self) -> Vec<usize> {
-        self.pencils.clone()
-    }
-}
-
 /// What is known of every tile.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PictureFacts {

@@ -54,9 +54,8 @@ pub fn colour_warnings(facts: &PictureFacts) -> Vec<ColourWarning> {
             apart,
         })
     });
-    let mut tiles = vec![0; pencils.len()];
-    facts.tiles.iter().flat_map(super::TileFacts::colours).for_each(|number| tiles[number] += 1);
-    let rare = pencils.iter().zip(tiles).filter(|(_, tiles)| *tiles < RARE_TILES);
+    let counted = pencils.iter().enumerate().map(|(number, pencil)| (pencil, facts.tiles_with(number)));
+    let rare = counted.filter(|(_, tiles)| *tiles < RARE_TILES);
     let rare = rare.map(|(pencil, tiles)| ColourWarning::Rare { pencil: pencil.name.clone(), tiles });
     let plain = facts.count(Level::Plain);
     let drawn = facts.tiles.len() - plain;

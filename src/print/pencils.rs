@@ -111,8 +111,8 @@ fn tiles(sources: &Sources) -> Vec<Tile> {
     tiles
         .map(|(square, tile)| {
             let mut needs = vec![0; sources.facts.pencils.len()];
-            for (rank, pencil) in tile.colours().into_iter().enumerate() {
-                needs[pencil] = if rank == 0 { 2 } else { 1 };
+            for (rank, pencil) in tile.pencils.iter().enumerate() {
+                needs[*pencil] = if rank == 0 { 2 } else { 1 };
             }
             Tile { label: square.label.clone(), needs }
         })

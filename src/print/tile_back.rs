@@ -172,7 +172,7 @@ impl<'a> Backs<'a> {
         let times = self.times;
         let top = (ARROW_MM + LABEL_MM) * times;
         let lines = floor_index((self.inside - top + 0.01) / (LINE_MM * times));
-        let needed = tile.colours();
+        let needed = &tile.pencils;
         let columns = if needed.len() <= lines { 1 } else { 2 };
         let room = lines * columns;
         if room == 0 {

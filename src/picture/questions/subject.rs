@@ -20,7 +20,7 @@ pub(super) struct Subject<'a> {
 
 impl<'a> Subject<'a> {
     pub fn of(facts: &PictureFacts, grid: &'a Grid) -> Self {
-        let needs: Vec<Vec<usize>> = facts.tiles.iter().map(|tile| tile.colours()).collect();
+        let needs: Vec<Vec<usize>> = facts.tiles.iter().map(|tile| tile.pencils.clone()).collect();
         let is_used = |pencil: &usize| needs.iter().any(|needed| needed.contains(pencil));
         let doubtful = |pencil: &usize| {
             let shares = facts.tiles.iter().filter_map(|tile| tile.shares.get(*pencil));
