@@ -36,6 +36,7 @@
 use std::collections::BTreeSet;
 use std::f64::consts::PI;
 
+use super::raster::Raster;
 use crate::frame::float;
 
 /// The least area that counts of a region with an outline of 1, in sides of the tile: a dot has a quarter of its width, a stroke
@@ -130,38 +131,33 @@ impl Shapes {
 /// All regions without their edges, and the number of each pixel's region.
 fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usize>) {
     const NONE: usize = usize::MAX;
+    const SIDES: usize = 4;
     let colour = |at: usize| colours.get(at).copied().unwrap_or(0);
-    let mut ids = vec![NONE; width * height];
+    let mut ids = Raster { width, values: vec![NONE; width * height] };
     let mut regions = Vec::new();
     let mut open = Vec::new();
-    for first in 0..ids.len() {
-        if ids[first] != NONE {
+    for first in 0..ids.values.len() {
+        if ids.values[first] != NONE {
             continue;
         }
         let (id, own) = (regions.len(), colour(first));
         let (mut pixels, mut border) = (0, 0);
-        ids[first] = id;
+        ids.values[first] = id;
         open.push(first);
         while let Some(at) = open.pop() {
             pixels += 1;
-            let (x, y) = (at % width, at / width);
-            let sides = [
-                (x > 0).then(|| at - 1),
-                (x + 1 < width).then_some(at + 1),
-                (y > 0).then(|| at - width),
-                (y + 1 < height).then_some(at + width),
-            ];
-            border += sides.iter().filter(|beside| beside.is_none()).count();
-            for beside in sides.into_iter().flatten() {
-                if ids[beside] == NONE && colour(beside) == own {
-                    ids[beside] = id;
+            border += SIDES;
+            for beside in ids.beside(at) {
+                border -= 1;
+                if ids.values[beside] == NONE && colour(beside) == own {
+                    ids.values[beside] = id;
                     open.push(beside);
                 }
             }
         }
         regions.push(Region { colour: own, pixels, perimeter: 0.0, border });
     }
-    (regions, ids)
+    (regions, ids.values)
 }
 
 /// The numbers of pixels' regions with [`REACH`] more pixels on every side, each as the nearest one inside.
