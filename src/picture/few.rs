@@ -36,9 +36,8 @@ impl FewColours {
         if !settings.pencils.is_empty() {
             return Self::of(picture, &settings.pencils);
         }
-        let pencil = |srgb| Pencil { name: name::css_colour(srgb).name.to_owned(), srgb };
         let pencils: Vec<Pencil> =
-            choose(&picture.pixels, settings.colours).into_iter().map(pencil).collect();
+            choose(&picture.pixels, settings.colours).into_iter().map(name::unnamed).collect();
         Self::of(picture, &pencils)
     }
 

@@ -13,6 +13,7 @@
 
 use super::colour::{Seen, ciede2000, cielab};
 use super::css::{CSS_COLOURS, CssColour};
+use crate::plan::settings::Pencil;
 use crate::words::Words;
 
 /// What a child calls a colour.
@@ -86,8 +87,19 @@ fn shades(own: &[Shade]) -> Option<&'static [Shade]> {
 /// The named colour of CSS that is nearest by CIEDE2000.
 #[must_use]
 pub fn css_colour(srgb: [u8; 3]) -> &'static CssColour {
+    nearest(srgb, |_| true)
+}
+
+/// The nearest of those named colours of CSS that fit; the first of all where none does.
+fn nearest(srgb: [u8; 3], fits: impl Fn(&CssColour) -> bool) -> &'static CssColour {
     let apart = |css: &CssColour| ciede2000(srgb, css.srgb);
-    CSS_COLOURS.iter().min_by(|a, b| apart(a).total_cmp(&apart(b))).unwrap_or(&CSS_COLOURS[0])
+    let fitting = CSS_COLOURS.iter().filter(|css| fits(css));
+    fitting.min_by(|a, b| apart(a).total_cmp(&apart(b))).unwrap_or(&CSS_COLOURS[0])
+}
+
+/// A pencil of a colour that nobody has named yet: it bears the name of CSS's nearest, see [`names`] for the words of a language.
+pub(super) fn unnamed(srgb: [u8; 3]) -> Pencil {
+    Pencil { name: css_colour(srgb).name.to_owned(), srgb }
 }
 
 /// Chroma in CIELAB from which nobody calls a colour grey, black or white, though one of these may be the nearest of CSS: there are
@@ -98,10 +110,7 @@ const COLOURFUL: f64 = 12.0;
 fn called_after(srgb: [u8; 3]) -> &'static CssColour {
     let [_, a, b] = cielab(srgb);
     let colourful = a.hypot(b) > COLOURFUL;
-    let fits = |css: &&CssColour| !colourful || !matches!(css.word, Word::Grey | Word::Black | Word::White);
-    let apart = |css: &CssColour| ciede2000(srgb, css.srgb);
-    let nearest = CSS_COLOURS.iter().filter(fits).min_by(|a, b| apart(a).total_cmp(&apart(b)));
-    nearest.unwrap_or_else(|| css_colour(srgb))
+    nearest(srgb, |css| !colourful || !matches!(css.word, Word::Grey | Word::Black | Word::White))
 }
 
 /// The names of an event's pencils, no two alike.

@@ -163,7 +163,7 @@ fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manne
         return (colours, flat(numbers, count, fitted, size, shrinks), DRAWING);
     }
     let pixels = if shrinks { shrunk(fitted, size) } else { fitted.picture.pixels.clone() };
-    let pencils = own.unwrap_or_else(|| choose(&pixels, most).into_iter().map(unnamed).collect());
+    let pencils = own.unwrap_or_else(|| choose(&pixels, most).into_iter().map(name::unnamed).collect());
     let colours: Vec<[u8; 3]> = pencils.iter().map(|pencil| pencil.srgb).collect();
     let manner = if is_drawing(&pixels) { DRAWING } else { PHOTO };
     let votes = (manner.votes)(&pixels, &colours);
@@ -193,7 +193,7 @@ fn exactly(pixels: &RgbImage, most: usize, own: Option<&[Pencil]>) -> Option<(Ve
         }
         values.push(last.1?);
     }
-    let pencils = own.map_or_else(|| colours.into_iter().map(unnamed).collect(), <[Pencil]>::to_vec);
+    let pencils = own.map_or_else(|| colours.into_iter().map(name::unnamed).collect(), <[Pencil]>::to_vec);
     Some((pencils, Raster { width: usize::try_from(pixels.width()).ok()?, values }))
 }
 
@@ -252,8 +252,4 @@ fn is_drawing(pixels: &RgbImage) -> bool {
     });
     let (alike, all) = pairs.fold((0, 0), |(alike, all), even| (alike + usize::from(even), all + 1));
     float(alike) >= EVEN_IN_A_DRAWING * float(all)
-}
-
-fn unnamed(srgb: [u8; 3]) -> Pencil {
-    Pencil { name: name::css_colour(srgb).name.to_owned(), srgb }
 }
