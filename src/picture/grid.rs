@@ -15,6 +15,7 @@ use crate::words::{Sentence, Tell, told_in_english};
 
 use super::tiles::Crop;
 use crate::frame::float;
+use crate::plan::crowd::{self, WEIGHT_OF_COUNT, grids_of};
 use crate::plan::settings::{ACROSS, MOST_CELLS};
 use crate::plan::{Grid, RowsFrom};
 
@@ -24,11 +25,7 @@ const USUAL_CELLS: RangeInclusive<usize> = 60..=120;
 const AIM: f64 = 80.0;
 /// How high a wall may be that is hung from a step stool, in mm. Common practice, no source.
 const COMFORTABLE_HEIGHT_MM: f64 = 2_100.0;
-/// How much worse a grid is that loses all of the picture.
-const WEIGHT_OF_LOSS: f64 = 4.0;
-/// How much worse a grid is that has *e* times as many squares as are usual, or as few.
-const WEIGHT_OF_COUNT: f64 = 0.5;
-/// The same where somebody asked for a number of squares.
+/// How much worse a grid is that has *e* times as many squares as somebody asked for, or as few; see [`WEIGHT_OF_COUNT`].
 const WEIGHT_OF_WISHED_COUNT: f64 = 2.0;
 /// How much worse a grid is for every metre above [`COMFORTABLE_HEIGHT_MM`].
 const WEIGHT_OF_HEIGHT: f64 = 1.0;
@@ -193,19 +190,10 @@ impl Proposal {
 /// A part of the picture that is too small to speak of.
 const NOTICED: f64 = 1e-6;
 
-/// All grids whose number of cells lies in a range, both numbers within [`ACROSS`].
-fn grids_of(cells: RangeInclusive<usize>) -> impl Iterator<Item = (usize, usize)> {
-    let (least, most) = cells.into_inner();
-    (1..=most.min(*ACROSS.end())).flat_map(move |columns| {
-        (least.div_ceil(columns)..=(most / columns).min(*ACROSS.end())).map(move |rows| (columns, rows))
-    })
-}
-
 /// How far a grid is from what is wished for; 0 is perfect.
 fn badness(proposal: &Proposal, aim: f64, weight_of_count: f64) -> f64 {
-    let count = (float(proposal.cells()) / aim).ln().abs();
     let above = (proposal.height_mm - COMFORTABLE_HEIGHT_MM).max(0.0) / 1_000.0;
-    WEIGHT_OF_LOSS * proposal.lost + weight_of_count * count + WEIGHT_OF_HEIGHT * above
+    crowd::badness(proposal.lost, proposal.cells(), aim, weight_of_count) + WEIGHT_OF_HEIGHT * above
 }
 
 /// The first of the least bad; one by one where there is none.

@@ -1,5 +1,7 @@
 //! Other grids that fit crowd, time, place and picture.
 
+use std::ops::RangeInclusive;
+
 use super::reach::ROUNDING_MM;
 use super::time::Time;
 use crate::frame::{ceil_index, float};
@@ -16,7 +18,7 @@ const LEAST_APART: f64 = 0.08;
 /// How much worse a grid is that loses all of the picture.
 const WEIGHT_OF_LOSS: f64 = 4.0;
 /// How much worse a grid is that has *e* times as many tiles as are aimed at, or as few.
-const WEIGHT_OF_COUNT: f64 = 0.5;
+pub const WEIGHT_OF_COUNT: f64 = 0.5;
 /// The part of the picture that a proposed grid may lose.
 const MOST_LOST: f64 = 0.15;
 
@@ -117,11 +119,8 @@ impl OtherGrid {
 #[must_use]
 pub fn others(grid: &Grid, shape: f64, range: Range, room: Option<Room>) -> Vec<OtherGrid> {
     let aim = (float(range.least.max(1)) * float(range.most.max(1))).sqrt();
-    let badness = |other: &OtherGrid| {
-        WEIGHT_OF_LOSS * other.lost + WEIGHT_OF_COUNT * (float(other.count()) / aim).ln().abs()
-    };
-    let mut possible: Vec<OtherGrid> = (1..=*ACROSS.end())
-        .flat_map(|columns| rows_for(columns, range).map(move |rows| (columns, rows)))
+    let badness = |other: &OtherGrid| badness(other.lost, other.count(), aim, WEIGHT_OF_COUNT);
+    let mut possible: Vec<OtherGrid> = grids_of(range.least.max(1)..=range.most.min(MOST_CELLS))
         .filter(|both| *both != (grid.columns, grid.rows))
         .map(|(columns, rows)| other(columns, rows, grid.square_mm, shape))
         .filter(|other| other.lost <= MOST_LOST && room.is_none_or(|room| fits(other, room)))
@@ -137,10 +136,18 @@ pub fn others(grid: &Grid, shape: f64, range: Range, room: Option<Room>) -> Vec<
     chosen
 }
 
-/// How many rows make a number of tiles within `range` with so many columns.
-fn rows_for(columns: usize, range: Range) -> std::ops::RangeInclusive<usize> {
-    let most = (range.most.min(MOST_CELLS) / columns).min(*ACROSS.end());
-    range.least.max(1).div_ceil(columns)..=most
+/// All columns and rows whose number of cells lies in a range, both numbers within [`ACROSS`].
+pub fn grids_of(cells: RangeInclusive<usize>) -> impl Iterator<Item = (usize, usize)> {
+    let (least, most) = cells.into_inner();
+    (1..=most.min(*ACROSS.end())).flat_map(move |columns| {
+        (least.div_ceil(columns)..=(most / columns).min(*ACROSS.end())).map(move |rows| (columns, rows))
+    })
+}
+
+/// How bad a grid is that loses a part of the picture, 0 … 1, and has `count` tiles where `aim` are aimed at; 0 is perfect.
+#[must_use]
+pub fn badness(lost: f64, count: usize, aim: f64, weight_of_count: f64) -> f64 {
+    WEIGHT_OF_LOSS * lost + weight_of_count * (float(count) / aim).ln().abs()
 }
 
 fn other(columns: usize, rows: usize, square_mm: f64, shape: f64) -> OtherGrid {

@@ -38,7 +38,10 @@ use super::level::Level;
 use super::settings::{Room, Settings};
 
 pub use file::{PLAN_FORMAT, PlanFile, PlannedTile, SheetCount};
-pub use grids::{MOST_TILES_A_VISITOR, OtherGrid, Range, Verdict, others, range, verdict};
+pub use grids::{
+    MOST_TILES_A_VISITOR, OtherGrid, Range, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, range,
+    verdict,
+};
 pub use reach::{Fit, LOWEST_MM, Means, People, RowHeight, STOOL_MM, WallPlan, proposed_hang_mm, wall};
 pub use supplies::{
     NOBODY_WAITS, PencilNeed, SEATS_A_SHARPENER, SEATS_AN_ERASER, Supplies, TAPE_A_CARD_MM, TAPE_A_SQUARE_MM,
