@@ -12,6 +12,7 @@ mod blocks;
 pub mod drawing;
 mod jpeg;
 pub mod marked;
+pub mod measure;
 mod preview;
 mod sample;
 pub mod straighten;

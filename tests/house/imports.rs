@@ -5,8 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::paths::paths;
 use super::{Text, file, none, sources};
 
-/// Each module with those it may import. `{frame, words} ← plan ← {picture, photo ← read} ← judge ← {report, display, print,
-/// rehearse} ← check ← {serve, cli}`.
+/// Each module with those it may import. `{frame, words} ← plan ← {picture, photo ← read} ← judge ← {report, display,
+/// rehearse} ← print ← check ← {serve, cli}`.
 const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("frame", &[]),
     ("words", &[]),
@@ -17,10 +17,10 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("judge", &["frame", "words", "plan", "picture", "photo", "read"]),
     ("report", &["frame", "words", "plan", "picture", "photo", "read", "judge"]),
     ("display", &["frame", "words", "plan", "picture", "photo", "read", "judge"]),
-    ("print", &["frame", "words", "plan", "picture", "photo", "read", "judge"]),
+    ("print", &["frame", "words", "plan", "picture", "photo", "read", "judge", "display"]),
     // whoever makes the truth shares nothing with whoever reads it
     ("rehearse", &["frame", "words", "plan", "picture", "photo", "judge"]),
-    ("check", &["frame", "words", "plan", "picture", "photo", "read", "judge", "report", "display"]),
+    ("check", &["frame", "words", "plan", "picture", "photo", "read", "judge", "report", "display", "print"]),
     ("serve", ALL),
     ("cli", ALL),
 ];
