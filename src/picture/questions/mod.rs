@@ -11,7 +11,7 @@
 //! ones of every kind need nothing of the picture, so that even one tile of one colour has its cards. A question is data:
 //! the sentence and the working are put into words elsewhere, from the same values.
 //!
-//! *Needs* is what a tile's back says ([`super::TileFacts::colours`]), so that everybody counts the same.
+//! *Needs* is what a tile's back says ([`super::TileFacts::pencils`]), so that everybody counts the same.
 //!
 //! ```
 //! use everysquare::picture::questions::{Learners, questions};
