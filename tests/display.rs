@@ -109,7 +109,7 @@ fn straightening_undoes_tilt_and_lens() {
     let (photo, grid) = (photograph(&camera), grid());
     let (reading, _) = troubled(&camera);
     for px_per_mm in [0.5, 1.0, 2.0] {
-        let shot = Shot { photo: &photo, camera: &camera };
+        let shot = Shot { photo: &photo, camera: &camera, light: None };
         let wall = straighten(&[shot], &reading.cells, &grid, frontal(0.0, Some(px_per_mm)));
         assert_eq!(f64::from(wall.width()), (635.0 * px_per_mm + 0.5_f64).floor());
         let mut worst: f64 = 0.0;
@@ -133,7 +133,10 @@ fn what_no_photo_shows_is_striped_and_a_second_photo_fills_it() {
     let (left, right) = (camera(-500.0, -0.09), camera(500.0, -0.05));
     let (photo_left, photo_right) = (photograph(&left), photograph(&right));
     let (reading, _) = troubled(&left);
-    let shots = [Shot { photo: &photo_left, camera: &left }, Shot { photo: &photo_right, camera: &right }];
+    let shots = [
+        Shot { photo: &photo_left, camera: &left, light: None },
+        Shot { photo: &photo_right, camera: &right, light: None },
+    ];
     let grey = |picture: &RgbImage| picture.pixels().filter(|Rgb([r, g, b])| r == g && g == b).count();
     let one = straighten(&shots[..1], &reading.cells, &grid(), frontal(0.0, Some(1.0)));
     let share = float(grey(&one)) / float(one.pixels().len());
@@ -147,7 +150,7 @@ fn what_no_photo_shows_is_striped_and_a_second_photo_fills_it() {
 fn no_picture_of_a_wall_is_longer_than_its_bound() {
     let camera = camera(0.0, 0.0);
     let photo = photograph(&camera);
-    let shot = Shot { photo: &photo, camera: &camera };
+    let shot = Shot { photo: &photo, camera: &camera, light: None };
     let wall = straighten(&[shot], &[], &grid(), frontal(70.0, Some(50.0)));
     assert_eq!(wall.width().max(wall.height()) as usize, LONGEST_PX);
     let none = straighten(&[], &[], &grid(), frontal(0.0, None));
@@ -306,7 +309,7 @@ fn a_page_with_pictures_is_left_to_look_at() {
     };
     let marked = [jpeg(&marked(&marking)).unwrap()];
     let straight = jpeg(&straighten(
-        &[Shot { photo: &photo, camera: &camera }],
+        &[Shot { photo: &photo, camera: &camera, light: None }],
         &reading.cells,
         &grid,
         frontal(70.0, None),

@@ -70,7 +70,7 @@ impl Check {
     ) -> Result<Option<Vec<u8>>, JpegError> {
         let Some(own) = self.reading.photos.get(index) else { return Ok(None) };
         let marking = Marking { photo, reading: own, index, judgement: &self.judgement, words };
-        let shot = Shot { photo, camera: &own.camera };
+        let shot = Shot { photo, camera: &own.camera, light: None };
         let (marked, ()) = rayon::join(|| jpeg(&marked(&marking)), || wall.add(index, shot));
         marked.map(Some)
     }

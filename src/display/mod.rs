@@ -8,13 +8,19 @@
 //!
 //! All come out as plain pixels; [`jpeg`] makes files of them that hold nothing but the picture.
 
+pub mod assemble;
 mod blocks;
 pub mod drawing;
+pub mod fill;
+mod ghost;
+pub mod hung;
 mod jpeg;
+pub mod light;
 pub mod marked;
 pub mod measure;
 mod preview;
 mod sample;
+pub mod squares;
 pub mod straighten;
 
 pub use jpeg::{JpegError, jpeg};

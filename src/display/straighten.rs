@@ -9,6 +9,7 @@ use crate::plan::{Cell, Grid};
 use crate::read::{Camera, CellReading};
 
 use super::blocks::{BLOCK, Blocks};
+use super::light::Light;
 use super::sample::Source;
 
 /// Longest side of a picture that is looked at on a screen. 2560 pixels fill a large one.
@@ -23,6 +24,8 @@ pub struct Shot<'a> {
     pub photo: &'a Photo,
     /// From the wall into it.
     pub camera: &'a Camera,
+    /// The light in it, to be evened out; `None` leaves the photo's colours as they are.
+    pub light: Option<&'a Light>,
 }
 
 /// How the wall is drawn.
@@ -75,7 +78,8 @@ impl<'a> Straightening<'a> {
     /// Draws what the photo number `index` shows: the cells that it shows best, and what no photo has shown yet.
     pub fn add(&mut self, index: usize, shot: Shot<'_>) {
         let source = Source::new(shot.photo, self.thinning(index, shot.camera));
-        let display_to_straight = self.display_to_wall.then(&shot.camera.wall_to_straight);
+        let display_to_wall = self.display_to_wall;
+        let display_to_straight = display_to_wall.then(&shot.camera.wall_to_straight);
         let lens = shot.camera.lens;
         let (width, grid) = (self.size.0, self.grid);
         let column = |x: usize| self.at_wall(x, 0).column;
@@ -90,15 +94,26 @@ impl<'a> Straightening<'a> {
             let lines = pixels.chunks_exact_mut(width * 3).zip(drawn.chunks_exact_mut(width));
             for (down, (pixels, drawn)) in lines.enumerate() {
                 let first = grid.index(Cell { row: rows[band * BLOCK + down], column: 0 });
+                let mut taken = vec![0; width * 3];
+                let mut fresh = vec![false; width];
                 blocks.row(down, |x, place| {
                     if drawn[x] && best[first + columns[x]] != index {
                         return;
                     }
                     if let Some(colour) = source.at(place) {
-                        pixels[x * 3..x * 3 + 3].copy_from_slice(&colour);
-                        drawn[x] = true;
+                        taken[x * 3..x * 3 + 3].copy_from_slice(&colour);
+                        fresh[x] = true;
                     }
                 });
+                if let Some(light) = shot.light {
+                    let y = float(band * BLOCK + down) + 0.5;
+                    let ends = [0.0, float(width)].map(|x| display_to_wall.apply(Point::new(x, y)));
+                    light.even_row(&mut taken, ends[0], ends[1]);
+                }
+                for x in (0..width).filter(|x| fresh[*x]) {
+                    pixels[x * 3..x * 3 + 3].copy_from_slice(&taken[x * 3..x * 3 + 3]);
+                    drawn[x] = true;
+                }
             }
         });
     }

@@ -1,0 +1,41 @@
+//! What hangs nowhere yet: the original's tile, as if drawn softly with a grey pencil.
+
+use image::imageops::{FilterType, resize};
+use image::{Rgb, RgbImage};
+
+use crate::frame::{float, round_byte};
+use crate::picture::Picture;
+use crate::plan::{Cell, Grid};
+
+/// Level of the paper under the pencil.
+const PAPER: f64 = 240.0;
+/// How dark the darkest area becomes: a quarter of the way to black shows shapes and is told from any square at a glance.
+const TONE: f64 = 0.22;
+/// How dark a line between two colours becomes.
+const LINE: f64 = 0.45;
+/// Width of a line as a part of the square's side.
+const LINE_WIDTH: f64 = 0.008;
+/// Sum of the differences of two colours from which there is a line between them.
+const EDGE: u32 = 48;
+
+/// The tile of a cell as a ghost of `side_px` pixels a side.
+#[must_use]
+pub fn ghost(picture: &Picture, grid: &Grid, cell: Cell, side_px: usize) -> RgbImage {
+    let side = u32::try_from(side_px.max(1)).unwrap_or(u32::MAX);
+    let tile = resize(&picture.tile(grid, cell).pixels, side, side, FilterType::Triangle);
+    let width = crate::frame::round_index(LINE_WIDTH * float(side_px)).max(1);
+    let step = u32::try_from(width).unwrap_or(1);
+    RgbImage::from_fn(side, side, |x, y| {
+        let own = tile.get_pixel(x, y);
+        let [r, g, b] = own.0.map(f64::from);
+        let dark = 1.0 - (0.299 * r + 0.587 * g + 0.114 * b) / 255.0; // ITU-R BT.601
+        let near = |x: u32, y: u32| tile.get_pixel(x.min(side - 1), y.min(side - 1));
+        let edge = apart(own, near(x + step, y)).max(apart(own, near(x, y + step))) > EDGE;
+        let level = PAPER * (1.0 - TONE * dark) * if edge { 1.0 - LINE } else { 1.0 };
+        Rgb([round_byte(level); 3])
+    })
+}
+
+fn apart(a: &Rgb<u8>, b: &Rgb<u8>) -> u32 {
+    a.0.iter().zip(b.0).map(|(a, b)| u32::from(a.abs_diff(b))).sum()
+}

@@ -1,0 +1,207 @@
+//! White and black over the whole wall, smooth, from what single codes say.
+//!
+//! At the corners and middles of all cells a plane is laid through the references near by, the nearer the heavier (Cleveland
+//! 1979, "Robust locally weighted regression"); references far off from their neighbours' plane, such as glare, lose their weight.
+//! Between those places the numbers go over into each other in straight lines.
+
+use rayon::prelude::*;
+
+use super::reference::{Reference, weight};
+use super::{Evening, INK, PAPER};
+use crate::display::hung::median;
+use crate::frame::{Point, WallMm, float, floor_index, narrow};
+use crate::plan::Grid;
+
+/// Places a cell, along one side, at which a plane is laid: light changes little over half a square of 127 mm.
+const PLACES_A_CELL: usize = 2;
+/// References that a plane is laid through. Twelve leave a shadow's edge one and a half squares wide; fewer follow noise.
+const NEIGHBOURS: usize = 12;
+/// How much further than the last of them a reference may lie until it has no weight.
+const REACH: f64 = 1.15;
+/// Rounds in which references that do not fit lose their weight.
+const ROUNDS: usize = 2;
+/// Numbers of a reference: the logarithm of white for three channels, and black as a part of white.
+const NUMBERS: usize = 6;
+type Numbers = [f64; NUMBERS];
+
+/// White and black everywhere.
+#[derive(Clone, Debug)]
+pub(super) struct Field {
+    /// What to do at each place, row by row.
+    places: Vec<Evening>,
+    columns: usize,
+    rows: usize,
+    step_mm: f64,
+}
+
+/// A reference in the numbers that are smoothed.
+struct Known {
+    at: Point<WallMm>,
+    numbers: Numbers,
+    weight: f64,
+}
+
+impl Field {
+    /// The field over a grid; `None` without a reference.
+    pub fn of(references: &[Reference], grid: &Grid) -> Option<Self> {
+        let mut known: Vec<Known> = references.iter().map(Known::of).collect();
+        if known.is_empty() {
+            return None;
+        }
+        for _ in 0..ROUNDS {
+            let smooth: Vec<Numbers> = known.par_iter().map(|own| smooth(&known, own.at)).collect();
+            let off: Vec<f64> = known.iter().zip(&smooth).map(|(own, smooth)| own.off(smooth)).collect();
+            let spread = 6.0 * median(off.clone())?.max(1e-3); // six medians: Cleveland's own choice
+            known.iter_mut().zip(off).for_each(|(own, off)| own.weight = weight(off / spread).max(1e-3));
+        }
+        let (columns, rows) = (grid.columns * PLACES_A_CELL + 1, grid.rows * PLACES_A_CELL + 1);
+        let step_mm = grid.square_mm / float(PLACES_A_CELL);
+        let places = (0..columns * rows).into_par_iter().map(|i| {
+            let at = Point::new(float(i % columns) * step_mm, float(i / columns) * step_mm);
+            evening(&smooth(&known, at))
+        });
+        Some(Self { places: places.collect(), columns, rows, step_mm })
+    }
+
+    /// What to do at a place; beyond the wall what is done at its edge.
+    #[inline]
+    pub fn at(&self, place: Point<WallMm>) -> Evening {
+        let along = |mm: f64, count: usize| {
+            let at = (mm / self.step_mm).clamp(0.0, float(count - 1));
+            let first = floor_index(at).min(count - 2);
+            (first, narrow(at - float(first)))
+        };
+        let ((i, x), (j, y)) = (along(place.x, self.columns), along(place.y, self.rows));
+        let start = j * self.columns + i;
+        let [a, b] = [self.places[start], self.places[start + 1]];
+        let [c, d] = [self.places[start + self.columns], self.places[start + self.columns + 1]];
+        let mut mixed = [[0.0; 2]; 3];
+        for (channel, mixed) in mixed.iter_mut().enumerate() {
+            for (part, mixed) in mixed.iter_mut().enumerate() {
+                let of = |evening: Evening| evening.0[channel][part];
+                let (upper, lower) = (of(a) + (of(b) - of(a)) * x, of(c) + (of(d) - of(c)) * x);
+                *mixed = upper + (lower - upper) * y;
+            }
+        }
+        Evening(mixed)
+    }
+}
+
+impl Known {
+    fn of(reference: &Reference) -> Self {
+        let mut numbers = [0.0; NUMBERS];
+        for i in 0..3 {
+            numbers[i] = reference.white[i].ln();
+            numbers[3 + i] = reference.black[i] / reference.white[i];
+        }
+        Self { at: reference.at, numbers, weight: 1.0 }
+    }
+
+    /// How far off it is: the largest difference.
+    fn off(&self, smooth: &Numbers) -> f64 {
+        self.numbers.iter().zip(smooth).map(|(own, smooth)| (own - smooth).abs()).fold(0.0, f64::max)
+    }
+}
+
+/// The plane through the references around a place, at that place.
+fn smooth(known: &[Known], place: Point<WallMm>) -> Numbers {
+    let mut apart: Vec<f64> = known.iter().map(|own| own.at.distance(place).value()).collect();
+    let count = NEIGHBOURS.min(apart.len());
+    let reach = *apart.clone().select_nth_unstable_by(count - 1, f64::total_cmp).1 * REACH + 1.0;
+    let mut plane = Plane::default();
+    for (own, apart) in known.iter().zip(&mut apart) {
+        if *apart < reach {
+            let near = (1.0 - (*apart / reach).powi(3)).powi(3); // Cleveland's tricube
+            let off = (own.at - place) / reach;
+            plane.add([off.x, off.y], &own.numbers, near * own.weight);
+        }
+    }
+    plane.at_middle()
+}
+
+/// Weighted least squares for a plane about the origin.
+#[derive(Default)]
+struct Plane {
+    sums: [f64; 6],              // of 1, x, y, xx, xy, yy
+    values: [[f64; NUMBERS]; 3], // of the numbers, times 1, x, y
+}
+
+/// Pulls slopes towards none, so that three references in a row make a plane too: the weight of a twentieth reference.
+const LEVEL: f64 = 0.05;
+
+impl Plane {
+    fn add(&mut self, [x, y]: [f64; 2], numbers: &Numbers, weight: f64) {
+        let terms = [1.0, x, y, x * x, x * y, y * y];
+        self.sums.iter_mut().zip(terms).for_each(|(sum, term)| *sum += weight * term);
+        for (values, by) in self.values.iter_mut().zip([1.0, x, y]) {
+            values.iter_mut().zip(numbers).for_each(|(sum, number)| *sum += weight * by * number);
+        }
+    }
+
+    /// The first row of the inverse of the normal equations, times the values.
+    fn at_middle(&self) -> Numbers {
+        let [w, x, y, xx, xy, yy] = self.sums;
+        let (xx, yy) = (xx + LEVEL, yy + LEVEL);
+        let minors = [xx * yy - xy * xy, xy * y - x * yy, x * xy - xx * y];
+        let det = w * minors[0] + x * minors[1] + y * minors[2];
+        let mut numbers = [0.0; NUMBERS];
+        for (i, number) in numbers.iter_mut().enumerate() {
+            *number =
+                minors.iter().zip(&self.values).map(|(minor, values)| minor * values[i]).sum::<f64>() / det;
+        }
+        numbers
+    }
+}
+
+/// What takes black to [`INK`] and white to [`PAPER`].
+fn evening(numbers: &Numbers) -> Evening {
+    let channel = |i: usize| {
+        let white = numbers[i].exp();
+        let black = white * numbers[3 + i].clamp(0.0, 0.8);
+        let factor = (PAPER - INK) / (white - black);
+        [narrow(black - INK / factor), narrow(factor)]
+    };
+    Evening([channel(0), channel(1), channel(2)])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::RowsFrom;
+
+    fn grid() -> Grid {
+        Grid { columns: 6, rows: 5, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom }
+    }
+
+    fn reference(x: f64, y: f64, white: f64) -> Reference {
+        Reference { at: Point::new(x, y), white: [white; 3], black: [0.05 * white; 3] }
+    }
+
+    /// White that `at` makes of full light there.
+    fn white(field: &Field, x: f64, y: f64) -> f64 {
+        let Evening(how) = field.at(Point::new(x, y));
+        (PAPER - INK) / 0.95 / f64::from(how[0][1])
+    }
+
+    #[test]
+    fn a_slope_of_light_is_followed_and_glare_is_not() {
+        let slope = |x: f64, y: f64| 0.3 * (x / 900.0 + y / 2000.0).exp();
+        let mut references: Vec<Reference> = (0..30)
+            .map(|i| (float(i % 6) * 127.0 + 110.0, float(i / 6) * 127.0 + 110.0))
+            .map(|(x, y)| reference(x, y, slope(x, y)))
+            .collect();
+        references[14].white = [0.99; 3];
+        let field = Field::of(&references, &grid()).unwrap();
+        for (x, y) in [(0.0, 0.0), (300.0, 400.0), (364.0, 364.0), (762.0, 635.0), (20.0, 600.0)] {
+            let (seen, want) = (white(&field, x, y), slope(x, y));
+            assert!((seen / want - 1.0).abs() < 0.03, "{seen} for {want} at {x}, {y}");
+        }
+    }
+
+    #[test]
+    fn one_code_is_enough() {
+        assert!(Field::of(&[], &grid()).is_none());
+        let field = Field::of(&[reference(100.0, 100.0, 0.4)], &grid()).unwrap();
+        assert!((white(&field, 700.0, 10.0) - 0.4).abs() < 1e-3);
+    }
+}

@@ -1,0 +1,98 @@
+//! The light on the wall, evened out: every printed code says what white and black look like just there.
+//!
+//! ```text
+//!   Photo, CellReading ─▶ reference ─▶ white and black beside each code ─▶ field ─▶ smooth over the wall ─▶ even
+//!                         ink known module by module,                      robust: glare and drawn-over     each pixel
+//!                         blur found from the photo                        codes lose their weight
+//! ```
+//!
+//! Worked out in light as it adds up (sRGB undone), for red, green and blue apart: that takes out lamps that are yellow, the end of
+//! the wall that is darker, and haze in the lens. Two references a channel are all that a code gives, so a camera's own taste in
+//! between (its tone curve) stays. White paper comes out as [`PAPER`], printer's black as [`INK`].
+
+mod field;
+mod reference;
+
+use crate::frame::{Point, WallMm, float, floor_index, round_byte};
+use crate::photo::Photo;
+use crate::picture::colour::light_of_levels;
+use crate::plan::Printed;
+use crate::read::{Camera, CellReading};
+
+use field::Field;
+use reference::references;
+
+/// Light that white office paper throws back, 0 … 1; from memory, no source. sRGB 245: a drawing's own white is a little
+/// darker than the screen's.
+pub const PAPER: f64 = 0.913;
+/// Light that printer's black throws back, 0 … 1; from memory, no source. sRGB 33.
+pub const INK: f64 = 0.015;
+/// Steps of the table that takes light back to levels; at its dark end 0.8 of a level each.
+const STEPS: usize = 4096;
+/// Pixels of a row between two places where the field is asked; between them straight lines do.
+const RUN: usize = 16;
+const RUN_AS_PART: f32 = 16.0;
+
+/// What light falls on the wall in one photo, as the photo shows it.
+#[derive(Clone, Debug)]
+pub struct Light {
+    field: Field,
+    light_of_level: [f32; 256],
+    level_of_light: Vec<u8>,
+}
+
+/// How levels become others at one place on the wall: for each channel what is taken away first, then the factor.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub(super) struct Evening([[f32; 2]; 3]);
+
+impl Light {
+    /// Measures the light in a photo from the codes that were read in it; `cells` are that photo's own. `None` where
+    /// no code says anything of it.
+    #[must_use]
+    pub fn of(photo: &Photo, cells: &[CellReading], camera: &Camera, printed: &Printed) -> Option<Self> {
+        let references = references(photo, cells, camera, printed);
+        let field = Field::of(&references, &printed.grid)?;
+        let shown = |step: usize| {
+            let light = float(step) / float(STEPS - 1);
+            let level =
+                if light <= 0.003_130_8 { 12.92 * light } else { 1.055 * light.powf(1.0 / 2.4) - 0.055 };
+            round_byte(255.0 * level)
+        };
+        let level_of_light = (0..STEPS).map(shown).collect();
+        Some(Self { field, light_of_level: light_of_levels(), level_of_light })
+    }
+
+    /// Evens out a row of pixels, three bytes each, that runs straight over the wall from one place to another.
+    pub(super) fn even_row(&self, row: &mut [u8], from: Point<WallMm>, to: Point<WallMm>) {
+        let count = row.len() / 3;
+        let place = |pixel: usize| from.towards(to, float(pixel) / float(count.max(1)));
+        for (run, pixels) in row.chunks_mut(3 * RUN).enumerate() {
+            let (start, end) = (self.field.at(place(run * RUN)), self.field.at(place((run + 1) * RUN)));
+            for (i, pixel) in (0_u8..).zip(pixels.chunks_exact_mut(3)) {
+                self.even(pixel, start.towards(&end, (f32::from(i) + 0.5) / RUN_AS_PART));
+            }
+        }
+    }
+
+    /// A colour as even light would show it.
+    #[inline]
+    fn even(&self, pixel: &mut [u8], Evening(how): Evening) {
+        for (level, [away, factor]) in pixel.iter_mut().zip(how) {
+            let light = (self.light_of_level[usize::from(*level)] - away) * factor;
+            let step = floor_index(f64::from(light) * float(STEPS - 1) + 0.5).min(STEPS - 1);
+            *level = self.level_of_light[step];
+        }
+    }
+}
+
+impl Evening {
+    /// What lies a part `t` of the way to another place.
+    #[inline]
+    fn towards(&self, other: &Self, t: f32) -> Self {
+        let mut mixed = self.0;
+        for (own, others) in mixed.iter_mut().zip(&other.0) {
+            own.iter_mut().zip(others).for_each(|(own, other)| *own += (other - *own) * t);
+        }
+        Self(mixed)
+    }
+}
