@@ -5,6 +5,7 @@ pub mod check;
 pub mod cli;
 pub mod display;
 pub mod frame;
+pub mod gallery;
 pub mod judge;
 pub mod photo;
 pub mod picture;

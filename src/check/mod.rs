@@ -14,7 +14,7 @@ use std::path::PathBuf;
 use crate::display::{Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked};
 use crate::judge::{Judgement, advise, fixes, judge};
 use crate::photo::Photo;
-use crate::plan::folder::{CheckFolder, FolderError};
+use crate::plan::folder::{FolderError, NewFolder};
 use crate::plan::{Folder, Printed};
 use crate::read::WallReading;
 use crate::report::{Occasion, Pictures, Report, html};
@@ -99,7 +99,7 @@ impl Check {
 }
 
 /// `marked.jpg`; of several photos `marked-1.jpg` and so on.
-fn write_marked(into: &CheckFolder, marked: &[Vec<u8>]) -> Result<(), FolderError> {
+fn write_marked(into: &NewFolder, marked: &[Vec<u8>]) -> Result<(), FolderError> {
     for (number, picture) in (1..).zip(marked) {
         let name = if marked.len() == 1 { "marked.jpg".to_owned() } else { format!("marked-{number}.jpg") };
         into.write(&name, picture)?;

@@ -1,15 +1,15 @@
 //! `everysquare check FOLDER PHOTO…`: reads photos of the wall and says what to fix.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
+use super::photos::{Seen, each, look};
 use super::{CliError, Console, Outcome, progress};
 use crate::check::{Check, Drawn, FRONTAL};
 use crate::display::{Straightening, jpeg};
 use crate::judge;
-use crate::photo::{self, Photo};
-use crate::plan::{Folder, Printed};
-use crate::read::book::Book;
-use crate::read::{self, Camera, PhotoReading};
+use crate::photo::Photo;
+use crate::plan::Folder;
+use crate::read::{self, Camera};
 use crate::report::{Occasion, terminal};
 use crate::words::Words;
 
@@ -46,8 +46,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
             return Err(error);
         }
     };
+    let files = seen.names();
     let Seen { paths, only, taken, made, readings, refused } = seen;
-    let occasion = Occasion { taken, made, files: paths.iter().map(|path| name(path)).collect() };
+    let occasion = Occasion { taken, made, files };
     let check = Check::new(read::several(readings), &printed, &occasion, console.words());
     let drawn = pictures(&check, &paths, only, console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
@@ -62,86 +63,6 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         judge::Outcome::Fix => Outcome::ToFix,
         judge::Outcome::CannotTell => Outcome::Unclear,
     })
-}
-
-/// Photos that were read, and what kept others from it.
-struct Seen {
-    paths: Vec<PathBuf>,
-    /// The photo itself, if there is only one; of several, each is opened again when its picture is drawn, so that 40 of them
-    /// need no more memory than two.
-    only: Option<Photo>,
-    taken: Option<String>,
-    made: bool,
-    readings: Vec<PhotoReading>,
-    refused: Vec<CliError>,
-}
-
-/// Opens and reads every photo. One that cannot be read is no reason to stop, unless it is the last hope.
-fn look(
-    paths: &[PathBuf],
-    printed: &Printed,
-    words: &Words,
-    step: &(dyn Fn() + Sync),
-) -> Result<Seen, CliError> {
-    let book = Book::new(printed);
-    let mut seen = Seen {
-        paths: Vec::new(),
-        only: None,
-        taken: None,
-        made: false,
-        readings: Vec::new(),
-        refused: Vec::new(),
-    };
-    each(paths, None, |path, photo| {
-        step();
-        let read = photo.and_then(|photo| {
-            let reading = read::photo(&photo, printed, &book);
-            Ok((reading.map_err(|error| CliError::about(path, error))?, photo))
-        });
-        step();
-        match read {
-            Ok((reading, photo)) => {
-                seen.paths.push(path.clone());
-                seen.taken = seen.taken.take().or_else(|| photo.taken.clone());
-                seen.made |= photo.made;
-                seen.readings.push(reading);
-                seen.only = (paths.len() == 1).then_some(photo);
-            }
-            Err(error) => seen.refused.push(error),
-        }
-        Ok(())
-    })?;
-    if !seen.readings.is_empty() {
-        return Ok(seen);
-    }
-    Err(CliError::all(&seen.refused, words))
-}
-
-/// Does something with every photo in turn, while the next one is being opened on another core. `first` is the first one
-/// where it is open already.
-fn each(
-    paths: &[PathBuf],
-    first: Option<Photo>,
-    mut work: impl FnMut(&PathBuf, Result<Photo, CliError>) -> Result<(), CliError> + Send,
-) -> Result<(), CliError> {
-    let mut opened = first.map(Ok).or_else(|| paths.first().map(|path| open(path)));
-    for (path, next) in paths.iter().zip(1..) {
-        let Some(photo) = opened.take() else { break };
-        let (done, then) = rayon::join(|| work(path, photo), || paths.get(next).map(|path| open(path)));
-        done?;
-        opened = then;
-    }
-    Ok(())
-}
-
-fn open(path: &Path) -> Result<Photo, CliError> {
-    let bytes = photo::read(path).map_err(|error| CliError::about(path, error))?;
-    Photo::open(&bytes).map_err(|error| CliError::about(path, error))
-}
-
-/// A file's name without the folders it lies in.
-fn name(path: &Path) -> String {
-    path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default()
 }
 
 /// Draws every photo marked, and the wall.

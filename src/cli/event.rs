@@ -32,6 +32,11 @@ impl Event {
         })
     }
 
+    /// The picture in its few colours.
+    pub fn picture(&self) -> &Picture {
+        &self.picture
+    }
+
     /// The same for the kit.
     pub fn sources<'a>(&'a self, words: &'a Words) -> Sources<'a> {
         Sources {

@@ -12,12 +12,14 @@
 
 mod check;
 mod console;
+mod display;
 mod error;
 mod event;
 mod help;
 mod language;
 mod mistyped;
 mod new;
+mod photos;
 mod plan;
 mod print;
 mod progress;
@@ -85,6 +87,7 @@ enum Command {
     Print(print::Args),
     Rehearse(rehearse::Args),
     Check(check::Args),
+    Display(display::Args),
     Serve(serve::Args),
 }
 
@@ -97,6 +100,7 @@ impl Command {
             Self::Print(args) => Some(&args.folder),
             Self::Rehearse(args) => Some(&args.folder),
             Self::Check(args) => Some(&args.folder),
+            Self::Display(args) => Some(&args.folder),
             Self::Serve(args) => Some(&args.folder),
         }
     }
@@ -112,6 +116,7 @@ impl Command {
             Self::Print(args) => print::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
             Self::Check(args) => check::run(args, console),
+            Self::Display(args) => display::run(args, console),
             Self::Serve(args) => serve::run(args, console),
         }
     }

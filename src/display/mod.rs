@@ -19,6 +19,7 @@ pub mod light;
 pub mod marked;
 pub mod measure;
 mod preview;
+pub mod retape;
 mod sample;
 pub mod squares;
 pub mod straighten;

@@ -607,6 +607,41 @@ check-working = Reading the wall
 check-written = Written to { $folder }: report.html to look at, marked.jpg to take to the wall, wall.jpg straightened, report.json for other programs.
 check-open = Open { $page } in a browser.
 
+## display
+
+help-display = Makes what stays: the wall's straight picture beside the original, its measures, prints to keep
+help-display-folder = The event folder
+help-display-photos = Photos of the wall: one, or several that show it in parts
+help-display-view = How the wall is shown: as-hung, straight (nothing askew, gaps kept), closed (gaps closed too) or in-order (every square in its own cell)
+help-display-codes = Whether codes stay: keep, or fill them from their surroundings
+help-display-missing = What stands where no square hangs: ghost (the original in soft pencil) or open
+help-display-only = Only this print, such as side-by-side; can be given several times
+help-display-pair = The label of a square to show beside its tile; can be given several times
+help-display-poster-width = Width of the poster in mm; left out, three pages side by side
+help-display-poster-original = The original as a poster too
+display-working = Looking at the wall
+display-squares = { $squares ->
+    [one] 1 square was read of { $cells }.
+   *[other] { $squares } squares were read of { $cells }.
+}
+display-scale = Scale factor, measured: { $factor } ± { $within } (planned: { $planned }).
+display-size = The squares cover { $width } × { $height }.
+display-straight = Rows and columns hang straight: nothing is off by { $length } or more.
+display-likeness = Likeness of the whole wall to the original: { $likeness } of 1. It belongs to all together.
+display-written = Written to { $folder }: display.json has the figures, wall.jpg the wall.
+display-mixed = { $squares ->
+    [one] 1 square hangs in another cell or turned
+   *[other] { $squares } squares hang in another cell or turned
+}: “--view in-order” shows every square where it belongs.
+retape-row-sinks-right = Row { $line } sinks { $length } to the right.
+retape-row-sinks-left = Row { $line } sinks { $length } to the left.
+retape-column-leans-right = Column { $line } leans { $length } to the right on its way down.
+retape-column-leans-left = Column { $line } leans { $length } to the left on its way down.
+retape-gap = Between { $one } and { $other } there is a gap of { $length }.
+retape-overlap = { $one } and { $other } overlap by { $length }.
+error-display-no-squares = no square of this event was read in the photos, only cards: step nearer, fill the frame with the wall, and take the photo again
+error-display-pair = { $read } is no square of this wall that was read
+
 ## serve
 
 help-serve = Serves the helper's page: a phone photographs the wall and reads what to swap, turn and find

@@ -617,6 +617,41 @@ check-working = Leyendo la pared
 check-written = Se escribió en { $folder }: report.html para verlo, marked.jpg para llevarlo a la pared, wall.jpg enderezada, report.json para otros programas.
 check-open = Abra { $page } en un navegador.
 
+## display
+
+help-display = Hace lo que queda: la foto enderezada de la pared junto al original, sus medidas, láminas para guardar
+help-display-folder = La carpeta del evento
+help-display-photos = Fotos de la pared: una, o varias que la muestran por partes
+help-display-view = Cómo se muestra la pared: as-hung (tal como cuelga), straight (nada torcido, con huecos), closed (también sin huecos) o in-order (cada cuadrado en su celda)
+help-display-codes = Si los códigos se quedan: keep, o fill para rellenarlos con lo que los rodea
+help-display-missing = Qué hay donde no cuelga ningún cuadrado: ghost (el original a lápiz suave) u open (nada)
+help-display-only = Solo esta lámina, por ejemplo side-by-side; se puede dar varias veces
+help-display-pair = La etiqueta de un cuadrado para mostrarlo junto a su pieza; se puede dar varias veces
+help-display-poster-width = Ancho del cartel en mm; si falta, tres páginas de ancho
+help-display-poster-original = También el original como cartel
+display-working = Mirando la pared
+display-squares = { $squares ->
+    [one] Se leyó 1 cuadrado de { $cells }.
+   *[other] Se leyeron { $squares } cuadrados de { $cells }.
+}
+display-scale = Factor de escala, medido: { $factor } ± { $within } (previsto: { $planned }).
+display-size = Los cuadrados cubren { $width } × { $height }.
+display-straight = Las filas y las columnas cuelgan rectas: nada se desvía { $length } o más.
+display-likeness = Parecido de toda la pared con el original: { $likeness } de 1. Es de todos juntos.
+display-written = Escrito en { $folder }: display.json tiene las cifras, wall.jpg la pared.
+display-mixed = { $squares ->
+    [one] 1 cuadrado cuelga en otra celda o girado
+   *[other] { $squares } cuadrados cuelgan en otra celda o girados
+}: «--view in-order» muestra cada cuadrado en su sitio.
+retape-row-sinks-right = La fila { $line } baja { $length } hacia la derecha.
+retape-row-sinks-left = La fila { $line } baja { $length } hacia la izquierda.
+retape-column-leans-right = La columna { $line } se inclina { $length } hacia la derecha al bajar.
+retape-column-leans-left = La columna { $line } se inclina { $length } hacia la izquierda al bajar.
+retape-gap = Entre { $one } y { $other } hay un hueco de { $length }.
+retape-overlap = { $one } y { $other } se solapan { $length }.
+error-display-no-squares = en las fotos no se leyó ningún cuadrado de este evento, solo tarjetas: acércate, llena el encuadre con la pared y repite la foto
+error-display-pair = { $read } no es un cuadrado de esta pared que se haya leído
+
 ## serve
 
 help-serve = Muestra la página del ayudante: un teléfono fotografía la pared y lee qué intercambiar, girar y buscar

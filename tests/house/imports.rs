@@ -6,7 +6,7 @@ use super::paths::paths;
 use super::{Text, file, none, sources};
 
 /// Each module with those it may import. `{frame, words} ← plan ← {picture, photo ← read} ← judge ← {report, display,
-/// rehearse} ← print ← check ← {serve, cli}`.
+/// rehearse} ← print ← check ← gallery ← {serve, cli}`.
 const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("frame", &[]),
     ("words", &[]),
@@ -21,13 +21,20 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     // whoever makes the truth shares nothing with whoever reads it
     ("rehearse", &["frame", "words", "plan", "picture", "photo", "judge"]),
     ("check", &["frame", "words", "plan", "picture", "photo", "read", "judge", "report", "display", "print"]),
+    (
+        "gallery",
+        &[
+            "frame", "words", "plan", "picture", "photo", "read", "judge", "report", "display", "print",
+            "check",
+        ],
+    ),
     ("serve", ALL),
     ("cli", ALL),
 ];
 
 const ALL: &[&str] = &[
     "frame", "words", "plan", "picture", "photo", "read", "judge", "report", "display", "print", "rehearse",
-    "check", "serve", "cli",
+    "check", "gallery", "serve", "cli",
 ];
 
 /// Each dependency, under the name that the code uses, with the modules that may use it; none means any.
@@ -55,7 +62,10 @@ const HOMES: &[(&str, &[&str])] = &[
     ("qrcode", &["plan"]),
     ("rand", &["rehearse", "serve", "cli"]),
     ("rand_chacha", &["rehearse"]),
-    ("rayon", &["picture", "photo", "read", "display", "print", "rehearse", "check", "serve", "cli"]),
+    (
+        "rayon",
+        &["picture", "photo", "read", "display", "print", "rehearse", "check", "gallery", "serve", "cli"],
+    ),
     ("resvg", &["picture"]),
     ("rqrr", &["read"]),
     ("serde", &[]),

@@ -6,13 +6,13 @@
 //!   picture.png            the picture, or another name that event.toml gives
 //!   print/                 the kit: squares.pdf, cards.pdf, tiles.pdf, and manifest.json: what was printed
 //!   checks/<time>/         one folder a check
-//!   display/               the comparison prints
+//!   display/<time>/        the comparison prints, one folder each time they are made
 //!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
 //!   rehearsals/            made photos to practise with, and the truth about them
 //!   templates/             the organiser's own, in place of the program's: words.ftl, and typst templates by name
 //! ```
 //!
-//! A file appears whole or not at all: [`Folder::write_whole`] writes beside it and renames, [`CheckFolder`] does the same
+//! A file appears whole or not at all: [`Folder::write_whole`] writes beside it and renames, [`NewFolder`] does the same
 //! for a folder of files.
 
 use std::path::{Path, PathBuf};
@@ -28,7 +28,7 @@ mod own;
 mod whole;
 
 pub use error::{FolderError, Why};
-pub use whole::CheckFolder;
+pub use whole::NewFolder;
 
 /// Bytes of an event.toml; a long one has 5 kB.
 const MOST_SETTINGS: u64 = 1 << 20;
@@ -254,12 +254,20 @@ impl Folder {
         whole::write_private(&self.link_json(), bytes)
     }
 
-    /// Begins a folder `checks/<name>`; it appears with [`CheckFolder::finish`], whole.
+    /// Begins a folder `checks/<name>`; it appears with [`NewFolder::finish`], whole.
     ///
     /// # Errors
     /// [`FolderError`] where nothing can be written here.
-    pub fn new_check_folder(&self, name: &str) -> Result<CheckFolder, FolderError> {
-        CheckFolder::begin(&self.checks(), name)
+    pub fn new_check_folder(&self, name: &str) -> Result<NewFolder, FolderError> {
+        NewFolder::begin(&self.checks(), name)
+    }
+
+    /// Begins a folder `display/<name>`; it appears with [`NewFolder::finish`], whole.
+    ///
+    /// # Errors
+    /// [`FolderError`] where nothing can be written here.
+    pub fn new_display_folder(&self, name: &str) -> Result<NewFolder, FolderError> {
+        NewFolder::begin(&self.display(), name)
     }
 }
 

@@ -8,7 +8,7 @@ use tempfile::{Builder, NamedTempFile, TempDir};
 
 use super::{FolderError, Why};
 
-/// How often a check's folder is given another number when its name is taken.
+/// How often a folder is given another number when its name is taken.
 const MOST_NUMBERS: usize = 1_000;
 
 /// The bytes of a file of at most `most` bytes.
@@ -79,25 +79,25 @@ fn folder_in(folder: &Path) -> std::io::Result<TempDir> {
     builder.tempdir_in(folder)
 }
 
-/// A check's folder in the making. It gets its name with [`CheckFolder::finish`]; dropped before, nothing of it stays.
+/// A folder in the making, of a check or of comparison prints. It gets its name with [`NewFolder::finish`]; dropped before, nothing of it stays.
 #[derive(Debug)]
-pub struct CheckFolder {
+pub struct NewFolder {
     making: TempDir,
-    checks: PathBuf,
+    within: PathBuf,
     name: String,
 }
 
-impl CheckFolder {
-    pub(super) fn begin(checks: &Path, name: &str) -> Result<Self, FolderError> {
-        let target = checks.join(name);
+impl NewFolder {
+    pub(super) fn begin(within: &Path, name: &str) -> Result<Self, FolderError> {
+        let target = within.join(name);
         let refuse = |error: std::io::Error| FolderError::writing(&target, &error);
-        if target.parent() != Some(checks) || target.file_name().is_none_or(|own| own != name) {
+        if target.parent() != Some(within) || target.file_name().is_none_or(|own| own != name) {
             return Err(FolderError::Write { path: target, why: Why::NoName });
         }
-        fs::create_dir_all(checks).map_err(refuse)?;
+        fs::create_dir_all(within).map_err(refuse)?;
         Ok(Self {
-            making: folder_in(checks).map_err(refuse)?,
-            checks: checks.to_owned(),
+            making: folder_in(within).map_err(refuse)?,
+            within: within.to_owned(),
             name: name.to_owned(),
         })
     }
@@ -108,7 +108,7 @@ impl CheckFolder {
     /// [`FolderError`] where it cannot be written, named by where it would have appeared.
     pub fn write(&self, name: &str, bytes: &[u8]) -> Result<(), FolderError> {
         let refuse =
-            |error: std::io::Error| FolderError::writing(&self.checks.join(&self.name).join(name), &error);
+            |error: std::io::Error| FolderError::writing(&self.within.join(&self.name).join(name), &error);
         let mut file = File::create_new(self.making.path().join(name)).map_err(refuse)?;
         file.write_all(bytes).and_then(|()| file.sync_all()).map_err(refuse)
     }
@@ -118,16 +118,16 @@ impl CheckFolder {
     /// # Errors
     /// [`FolderError`] where it cannot be renamed; nothing of it stays then.
     pub fn finish(self) -> Result<PathBuf, FolderError> {
-        let mut target = self.checks.join(&self.name);
+        let mut target = self.within.join(&self.name);
         for number in 2..MOST_NUMBERS {
             if !target.exists() {
                 break;
             }
-            target = self.checks.join(format!("{}-{number}", self.name));
+            target = self.within.join(format!("{}-{number}", self.name));
         }
         fs::rename(self.making.path(), &target).map_err(|error| FolderError::writing(&target, &error))?;
         let _ = self.making.keep(); // the folder of that name is no more: nothing to remove
-        settle(&self.checks);
+        settle(&self.within);
         Ok(target)
     }
 }

@@ -1,0 +1,93 @@
+//! Photos of the wall: opened one after the other, the next while this one is worked on, and read.
+
+use std::path::{Path, PathBuf};
+
+use super::CliError;
+use crate::photo::{self, Photo};
+use crate::plan::Printed;
+use crate::read::book::Book;
+use crate::read::{self, PhotoReading};
+use crate::words::Words;
+
+/// Photos that were read, and what kept others from it.
+pub(super) struct Seen {
+    pub paths: Vec<PathBuf>,
+    /// The photo itself, if there is only one; of several, each is opened again when its picture is drawn, so that 40 of them
+    /// need no more memory than two.
+    pub only: Option<Photo>,
+    pub taken: Option<String>,
+    pub made: bool,
+    pub readings: Vec<PhotoReading>,
+    pub refused: Vec<CliError>,
+}
+
+impl Seen {
+    /// The names of the files, without the folders they lie in.
+    pub fn names(&self) -> Vec<String> {
+        let name = |path: &PathBuf| path.file_name().map(|name| name.to_string_lossy().into_owned());
+        self.paths.iter().map(|path| name(path).unwrap_or_default()).collect()
+    }
+}
+
+/// Opens and reads every photo. One that cannot be read is no reason to stop, unless it is the last hope.
+pub(super) fn look(
+    paths: &[PathBuf],
+    printed: &Printed,
+    words: &Words,
+    step: &(dyn Fn() + Sync),
+) -> Result<Seen, CliError> {
+    let book = Book::new(printed);
+    let mut seen = Seen {
+        paths: Vec::new(),
+        only: None,
+        taken: None,
+        made: false,
+        readings: Vec::new(),
+        refused: Vec::new(),
+    };
+    each(paths, None, |path, photo| {
+        step();
+        let read = photo.and_then(|photo| {
+            let reading = read::photo(&photo, printed, &book);
+            Ok((reading.map_err(|error| CliError::about(path, error))?, photo))
+        });
+        step();
+        match read {
+            Ok((reading, photo)) => {
+                seen.paths.push(path.clone());
+                seen.taken = seen.taken.take().or_else(|| photo.taken.clone());
+                seen.made |= photo.made;
+                seen.readings.push(reading);
+                seen.only = (paths.len() == 1).then_some(photo);
+            }
+            Err(error) => seen.refused.push(error),
+        }
+        Ok(())
+    })?;
+    if !seen.readings.is_empty() {
+        return Ok(seen);
+    }
+    Err(CliError::all(&seen.refused, words))
+}
+
+/// Does something with every photo in turn, while the next one is being opened on another core. `first` is the first one
+/// where it is open already.
+pub(super) fn each(
+    paths: &[PathBuf],
+    first: Option<Photo>,
+    mut work: impl FnMut(&PathBuf, Result<Photo, CliError>) -> Result<(), CliError> + Send,
+) -> Result<(), CliError> {
+    let mut opened = first.map(Ok).or_else(|| paths.first().map(|path| open(path)));
+    for (path, next) in paths.iter().zip(1..) {
+        let Some(photo) = opened.take() else { break };
+        let (done, then) = rayon::join(|| work(path, photo), || paths.get(next).map(|path| open(path)));
+        done?;
+        opened = then;
+    }
+    Ok(())
+}
+
+fn open(path: &Path) -> Result<Photo, CliError> {
+    let bytes = photo::read(path).map_err(|error| CliError::about(path, error))?;
+    Photo::open(&bytes).map_err(|error| CliError::about(path, error))
+}

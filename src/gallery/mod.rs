@@ -1,0 +1,209 @@
+//! What stays when the evening is over: from photos of the wall to its picture, its measures and the comparison prints.
+//!
+//! ```text
+//!   WallReading ─▶ Showing::new ─┐
+//!   each Photo  ─▶ add           ├─▶ finish ─▶ Shown   the wall put together, measured, compared with the original
+//!                                │               │
+//!   Sources, earlier checks ─────┴───────────────┴─▶ print::comparison ─▶ display/<time>/
+//! ```
+//!
+//! Photos come one by one, so that many need no more memory than two. The clock belongs to the caller.
+
+mod figures;
+
+use image::RgbImage;
+use thiserror::Error;
+
+use crate::display::assemble::{Arrangement, Missing, Parts};
+use crate::display::hung::Hanging;
+use crate::display::light::Light;
+use crate::display::measure::Measured;
+use crate::display::squares::{Gathering, Straightened, side_px};
+use crate::display::{Frontal, Shot, Straightening, fill};
+use crate::photo::Photo;
+use crate::picture::Picture;
+use crate::plan::settings::Choice;
+use crate::plan::{Cell, Printed};
+use crate::read::{Camera, WallReading};
+use crate::words::{Sentence, Tell, told_in_english};
+
+pub use figures::{FIGURES_FORMAT, Figures, MeasuredFigures, SuggestionFigures};
+
+/// Longest side of the wall's picture: a poster of three letter pages is 3,800 pixels wide at 150 dots an inch, and photos show no more.
+const LONGEST_PX: usize = 4_096;
+
+/// How the wall is shown.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub enum View {
+    /// As it hangs, gaps and all.
+    AsHung,
+    /// Put together from its squares.
+    Put(Arrangement),
+}
+
+impl Choice for View {
+    const ALL: &'static [(Self, &'static str)] = &[
+        (Self::AsHung, "as-hung"),
+        (Self::Put(Arrangement::Straight), "straight"),
+        (Self::Put(Arrangement::Closed), "closed"),
+        (Self::Put(Arrangement::InOrder), "in-order"),
+    ];
+}
+
+/// What becomes of the codes.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub enum Codes {
+    /// They stay.
+    Keep,
+    /// They are painted over from their surroundings.
+    Fill,
+}
+
+impl Choice for Codes {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::Keep, "keep"), (Self::Fill, "fill")];
+}
+
+impl Choice for Missing {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::Ghost, "ghost"), (Self::Open, "open")];
+}
+
+/// How everything is shown.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub struct Manner {
+    /// The wall.
+    pub view: View,
+    /// The codes.
+    pub codes: Codes,
+    /// What stands where no square hangs.
+    pub missing: Missing,
+}
+
+impl Default for Manner {
+    fn default() -> Self {
+        Self { view: View::Put(Arrangement::Closed), codes: Codes::Keep, missing: Missing::Ghost }
+    }
+}
+
+/// Why there is nothing to show.
+#[derive(Copy, Clone, Debug, Error, PartialEq, Eq)]
+pub enum GalleryError {
+    /// No square of this event was read.
+    NoSquares,
+}
+
+told_in_english!(GalleryError);
+
+impl Tell for GalleryError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::NoSquares => Sentence::new("error-display-no-squares"),
+        }
+    }
+}
+
+/// The wall while its photos are looked at.
+pub struct Showing<'a> {
+    reading: &'a WallReading,
+    printed: &'a Printed,
+    manner: Manner,
+    hanging: Hanging,
+    side_px: usize,
+    gathering: Gathering,
+    as_hung: Option<Straightening<'a>>,
+}
+
+/// The wall, shown.
+#[derive(Clone, Debug)]
+pub struct Shown {
+    /// How its squares hang.
+    pub hanging: Hanging,
+    /// The wall as it was asked for: the grid and nothing around it.
+    pub wall: RgbImage,
+    /// The same with every square that was read in its own cell, codes and all: what is compared with the original.
+    pub in_order: RgbImage,
+    /// What hangs in each cell, upright, in the order of the cells.
+    pub squares: Vec<Option<Straightened>>,
+    /// What was measured, where there are squares enough.
+    pub measured: Option<Measured>,
+}
+
+impl<'a> Showing<'a> {
+    /// Begins with what was read in all photos.
+    ///
+    /// # Errors
+    /// [`GalleryError::NoSquares`] where no square was read.
+    pub fn new(reading: &'a WallReading, printed: &'a Printed, manner: Manner) -> Result<Self, GalleryError> {
+        let cameras: Vec<&Camera> = reading.photos.iter().map(|photo| &photo.camera).collect();
+        let hanging = Hanging::of(&reading.cells, &cameras, printed);
+        if hanging.squares.is_empty() {
+            return Err(GalleryError::NoSquares);
+        }
+        let grid = &printed.grid;
+        let side_px = side_px(&cameras, grid, LONGEST_PX);
+        let gathering = Gathering::new(&reading.cells, &hanging, grid, side_px);
+        let frontal = Frontal { margin_mm: 0.0, px_per_mm: None, longest_px: LONGEST_PX };
+        let as_hung = (manner.view == View::AsHung)
+            .then(|| Straightening::new(&reading.cells, &cameras, grid, frontal));
+        Ok(Self { reading, printed, manner, hanging, side_px, gathering, as_hung })
+    }
+
+    /// Takes from the photo number `index` what it shows best.
+    pub fn add(&mut self, index: usize, photo: &Photo) {
+        let Some(own) = self.reading.photos.get(index) else { return };
+        let light = Light::of(photo, &own.cells, &own.camera, self.printed);
+        let shot = Shot { photo, camera: &own.camera, light: light.as_ref() };
+        self.gathering.add(index, shot);
+        if let Some(wall) = &mut self.as_hung {
+            wall.add(index, shot);
+        }
+    }
+
+    /// Puts the wall together beside the picture that it was drawn from.
+    #[must_use]
+    pub fn finish(self, picture: &Picture) -> Shown {
+        let Self { printed, manner, hanging, side_px, gathering, as_hung, .. } = self;
+        let mut squares = gathering.finish();
+        let parts = |squares: &[Option<Straightened>], arrangement, missing| {
+            Parts { grid: &printed.grid, picture, hanging: &hanging, squares, side_px }
+                .assemble(arrangement, missing)
+        };
+        let in_order = parts(&squares, Arrangement::InOrder, Missing::Open);
+        if manner.codes == Codes::Fill {
+            use rayon::prelude::*;
+            squares.par_iter_mut().flatten().filter(|square| square.named).for_each(|square| {
+                fill::fill(&mut square.picture, printed);
+            });
+        }
+        let wall = match (manner.view, as_hung) {
+            (View::Put(arrangement), _) => parts(&squares, arrangement, manner.missing),
+            (View::AsHung, Some(wall)) => wall.finish(),
+            (View::AsHung, None) => parts(&squares, Arrangement::Straight, manner.missing),
+        };
+        let measured = Measured::of(&hanging, printed);
+        Shown { hanging, wall, in_order, squares, measured }
+    }
+}
+
+/// Squares shown beside their tiles where nobody chose: so many.
+const PAIRS: usize = 12;
+
+impl Shown {
+    /// The square that belongs into a cell, upright, wherever it hangs.
+    #[must_use]
+    pub fn square_of(&self, home: Cell, printed: &Printed) -> Option<&RgbImage> {
+        let hung = self.hanging.squares.iter().filter(|hung| hung.home == home);
+        hung.filter_map(|hung| self.squares.get(printed.grid.index(hung.at))?.as_ref())
+            .map(|s| &s.picture)
+            .next()
+    }
+
+    /// Cells whose squares were read, spread evenly over the wall.
+    #[must_use]
+    pub fn spread(&self) -> Vec<Cell> {
+        let mut homes: Vec<Cell> = self.hanging.squares.iter().map(|hung| hung.home).collect();
+        homes.sort_unstable();
+        homes.dedup();
+        let count = PAIRS.min(homes.len());
+        (0..count).filter_map(|i| homes.get((2 * i + 1) * homes.len() / (2 * count)).copied()).collect()
+    }
+}
