@@ -18,7 +18,7 @@ use crate::plan::code::{LinkCode, QUIET_ZONE};
 use crate::serve::address::{AddressError, Lan, chosen, lans};
 use crate::serve::secret::Secrets;
 use crate::serve::{Clock, Evening, Server};
-use crate::words::Words;
+use crate::words::{Tell, Words};
 
 /// Where it is served unless another port is asked for: free for anybody's use (IANA lists nobody), and the same each time, so that
 /// a phone's page finds the program again after it was started anew.
@@ -247,6 +247,7 @@ fn tell(evening: &Evening, console: &mut Console) {
     ];
     console.say("serve-cli-photo", &numbers);
     if let Some(error) = &standing.unkept {
-        console.complain(&format!("everysquare: {error}"));
+        let told = CliError::new(error.sentence()).line(console.words());
+        console.complain(&told);
     }
 }
