@@ -6,36 +6,13 @@ mod common;
 
 use std::path::{Path, PathBuf};
 
+use common::evening::{event, photo};
 use common::everysquare;
 use everysquare::cli::sample;
 use everysquare::plan::{Folder, Settings};
 use everysquare::rehearse::{Hanging, Options, make};
 use everysquare::report::Report;
 use image::{ExtendedColorType, ImageEncoder, RgbImage};
-
-/// A small event: the sample's picture cut 5 × 4, printed.
-fn event(place: &Path, tag: &str) -> PathBuf {
-    let picture = place.join("balloons.png");
-    std::fs::write(&picture, sample::PICTURE_PNG).unwrap();
-    let folder = place.join(format!("evening-{tag}"));
-    let (at, picture) = (folder.to_str().unwrap(), picture.to_str().unwrap());
-    let made = everysquare(&["new", at, "--picture", picture, "--columns", "5", "--rows", "4", "--tag", tag]);
-    assert_eq!(made.0, 0, "{}", made.2);
-    assert_eq!(everysquare(&["print", at]).0, 0);
-    folder
-}
-
-/// A made photo of its wall.
-fn photo(folder: &Path, seed: &str, more: &[&str]) -> String {
-    let words = [
-        &["rehearse", folder.to_str().unwrap(), "--seed", seed, "--width", "2400", "--height", "1800"],
-        more,
-    ]
-    .concat();
-    let (code, _, err) = everysquare(&words);
-    assert_eq!(code, 0, "{err}");
-    folder.join(format!("rehearsals/{seed}.jpg")).to_str().unwrap().to_owned()
-}
 
 fn check(folder: &Path, photos: &[&str]) -> (u8, String, String) {
     everysquare(&[&["check", folder.to_str().unwrap()], photos].concat())

@@ -2,6 +2,7 @@
 
 #![allow(dead_code, reason = "no test needs all of it")]
 
+pub mod evening;
 pub mod scenes;
 
 use std::cell::RefCell;

@@ -1,0 +1,114 @@
+//! `everysquare display`: what it leaves behind, and one clear sentence where nothing can be shown.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
+
+mod common;
+
+use std::path::{Path, PathBuf};
+
+use common::evening::{event, photo};
+use common::everysquare;
+use serde_json::Value;
+
+fn display(folder: &Path, words: &[&str]) -> (u8, String, String) {
+    everysquare(&[&["display", folder.to_str().unwrap()], words].concat())
+}
+
+/// The only folder that was written, and what lies in it.
+fn written(folder: &Path) -> (PathBuf, Vec<String>) {
+    let made: Vec<PathBuf> =
+        std::fs::read_dir(folder.join("display")).unwrap().map(|entry| entry.unwrap().path()).collect();
+    assert_eq!(made.len(), 1, "{made:?}");
+    let entries = std::fs::read_dir(&made[0]).unwrap();
+    let mut names: Vec<String> =
+        entries.map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
+    names.sort();
+    (made[0].clone(), names)
+}
+
+fn figures(at: &Path) -> Value {
+    serde_json::from_slice(&std::fs::read(at.join("display.json")).unwrap()).unwrap()
+}
+
+fn nothing_is_left(folder: &Path) {
+    let left = std::fs::read_dir(folder.join("display")).map_or(0, Iterator::count);
+    assert_eq!(left, 0);
+}
+
+#[test]
+fn a_wall_is_shown_and_measured() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path(), "K7M");
+    let photo = photo(&folder, "3", &["--swaps", "1", "--missing", "1"]);
+    let (code, out, err) = display(&folder, &[&photo]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    assert!(out.contains("19 squares were read of 20."), "{out}");
+    assert!(out.contains("2 squares hang in another cell or turned"), "{out}");
+    let (at, names) = written(&folder);
+    for name in ["display.json", "wall.jpg"] {
+        assert!(names.iter().any(|own| own == name), "{names:?}");
+    }
+    let figures = figures(&at);
+    assert_eq!((figures["format"].as_u64(), figures["made"].as_bool()), (Some(1), Some(true)));
+    let factor = figures["measured"]["scale_factor"]["value"].as_f64().unwrap();
+    assert!((factor - 5.0).abs() < 0.05, "{factor}");
+    let wall = image::open(at.join("wall.jpg")).unwrap();
+    assert!((f64::from(wall.width()) / f64::from(wall.height()) - 1.25).abs() < 0.01);
+    let bytes = std::fs::read(at.join("wall.jpg")).unwrap();
+    assert!(!bytes.windows(4).any(|four| four == b"Exif"));
+}
+
+#[test]
+fn every_view_can_be_had_and_others_are_refused() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path(), "K7M");
+    let photo = photo(&folder, "4", &["--turns", "1", "--missing", "1"]);
+    for view in ["as-hung", "straight", "closed", "in-order"] {
+        let (code, _, err) =
+            display(&folder, &[&photo, "--view", view, "--codes", "fill", "--missing", "open"]);
+        assert_eq!(code, 0, "{view}: {err}");
+    }
+    let (code, _, err) = display(&folder, &[&photo, "--view", "sideways"]);
+    assert_eq!(code, 2);
+    assert!(err.contains("as-hung, straight, closed or in-order"), "{err}");
+}
+
+#[test]
+fn half_the_wall_is_shown_with_what_is_missing_in_soft_pencil() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path(), "K7M");
+    let photo = photo(&folder, "5", &["--fill", "1.7", "--yaw", "0", "--pitch", "0"]);
+    let (code, out, err) = display(&folder, &[&photo]);
+    assert_eq!(code, 0, "{err}");
+    let (at, _) = written(&folder);
+    let squares = figures(&at)["squares"].as_u64().unwrap();
+    assert!((2..20).contains(&squares), "{out}");
+}
+
+#[test]
+fn another_events_wall_is_refused_and_nothing_is_written() {
+    let place = tempfile::tempdir().unwrap();
+    let (own, other) = (event(place.path(), "K7M"), event(place.path(), "X3R"));
+    let photo = photo(&other, "6", &[]);
+    let (code, out, err) = display(&own, &[&photo]);
+    assert_eq!((code, out.as_str()), (2, ""));
+    assert!(err.contains("X3R"), "{err}");
+    nothing_is_left(&own);
+}
+
+#[test]
+fn what_is_no_photo_is_told_beside_those_that_are() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path(), "K7M");
+    let photo = photo(&folder, "7", &[]);
+    let notes = place.path().join("notes.jpg");
+    std::fs::write(&notes, "milk, bread").unwrap();
+    let notes = notes.to_str().unwrap();
+    let (code, _, err) = display(&folder, &[notes]);
+    assert_eq!(code, 2);
+    assert!(err.contains("notes.jpg"), "{err}");
+    nothing_is_left(&folder);
+    let (code, out, err) = display(&folder, &[notes, &photo]);
+    assert_eq!(code, 0);
+    assert!(err.contains("notes.jpg") && out.contains("20 squares"), "{err}{out}");
+}
