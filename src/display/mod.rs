@@ -4,12 +4,14 @@
 //!   Photo, Camera ─▶ straighten ─▶ wall.jpg       the wall as seen straight from the front
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
+//!   Moment … ─▶ filling ─▶ filling.gif            the evening: the wall filling up, a second a check
 //! ```
 //!
 //! All come out as plain pixels; [`jpeg`] makes files of them that hold nothing but the picture.
 
 mod blocks;
 pub mod drawing;
+mod filling;
 mod jpeg;
 pub mod marked;
 pub mod measure;
@@ -17,6 +19,7 @@ mod preview;
 mod sample;
 pub mod straighten;
 
+pub use filling::{FillingError, MOST_BYTES, MOST_MOMENTS, Moment, evenly, filling};
 pub use jpeg::{JpegError, jpeg};
 pub use marked::{MARGIN_MM, Marking, marked};
 pub use preview::{PREVIEW, preview};

@@ -598,6 +598,13 @@ wall-map-column-cards = Column cards, { $side } wide, hang below their columns; 
 wall-map-row-cards = Row cards, { $side } high, hang left of their rows; their right edge touches the squares.
 wall-map-corner-cards = Corner cards, { $ring } wide and high without their strip of words, hang beyond the four corners of the squares and touch them with one corner; the strip points away from the squares.
 
+## comparison prints
+
+filling-label = { $when } · { $right } / { $cells }
+error-filling-nothing = there is no picture of the wall to move: photograph the wall and check it first
+error-filling-large = the moving picture cannot be made small enough to mail
+error-filling-gif = the moving picture cannot be written: { $said }
+
 ## check
 
 help-check = Reads photos of the wall, and says what to swap, turn and find

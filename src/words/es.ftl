@@ -608,6 +608,13 @@ wall-map-column-cards = Las tarjetas de columna, de { $side } de ancho, van deba
 wall-map-row-cards = Las tarjetas de fila, de { $side } de alto, van a la izquierda de sus filas; su borde derecho toca los cuadros.
 wall-map-corner-cards = Las tarjetas de esquina, de { $ring } de ancho y de alto sin la tira de texto, van más allá de las cuatro esquinas de los cuadros y los tocan con una esquina; la tira apunta hacia afuera.
 
+## comparison prints
+
+filling-label = { $when } · { $right } / { $cells }
+error-filling-nothing = no hay ninguna imagen de la pared que mover: primero fotografíe la pared y revísela
+error-filling-large = la imagen en movimiento no se puede hacer tan pequeña como para enviarla por correo
+error-filling-gif = la imagen en movimiento no se puede escribir: { $said }
+
 ## check
 
 help-check = Lee fotos de la pared y dice qué intercambiar, girar y buscar

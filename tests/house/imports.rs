@@ -41,6 +41,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("flate2", &["serve"]),
     ("fluent_bundle", &["words"]),
     ("fluent_syntax", &["words"]),
+    ("gif", &["display"]),
     ("http_body_util", &["serve"]),
     ("hyper", &["serve"]),
     ("hyper_util", &["serve"]),
