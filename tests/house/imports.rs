@@ -71,6 +71,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("typst", &["print"]),
     ("typst_layout", &["print"]),
     ("typst_pdf", &["print"]),
+    ("typst_render", &["print"]),
     ("unic_langid", &["words"]),
     ("zune_jpeg", &["photo"]),
 ];
