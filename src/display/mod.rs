@@ -4,6 +4,7 @@
 //!   Photo, Camera ─▶ straighten ─▶ wall.jpg       the wall as seen straight from the front
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
+//!   Moment … ─▶ filling ─▶ filling.gif            the evening: the wall filling up, a second a check
 //! ```
 //!
 //! All come out as plain pixels; [`jpeg`] makes files of them that hold nothing but the picture.
@@ -12,6 +13,7 @@ pub mod assemble;
 mod blocks;
 pub mod drawing;
 pub mod fill;
+mod filling;
 mod ghost;
 pub mod hung;
 mod jpeg;
@@ -24,6 +26,7 @@ mod sample;
 pub mod squares;
 pub mod straighten;
 
+pub use filling::{FillingError, MOST_BYTES, MOST_MOMENTS, Moment, evenly, filling};
 pub use jpeg::{JpegError, jpeg};
 pub use marked::{MARGIN_MM, Marking, marked};
 pub use preview::{PREVIEW, preview};

@@ -1,21 +1,28 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 15] = [
+const BUILT_IN: [(&str, &str); 22] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("cards", include_str!("templates/cards.typ")),
     ("common", include_str!("templates/common.typ")),
     ("drawings", include_str!("templates/drawings.typ")),
+    ("exhibits", include_str!("templates/exhibits.typ")),
     ("guide", include_str!("templates/guide.typ")),
     ("helpers", include_str!("templates/helpers.typ")),
     ("ledger", include_str!("templates/ledger.typ")),
     ("levels", include_str!("templates/levels.typ")),
+    ("making-of", include_str!("templates/making-of.typ")),
+    ("maths-page", include_str!("templates/maths-page.typ")),
+    ("pairs", include_str!("templates/pairs.typ")),
     ("pencils", include_str!("templates/pencils.typ")),
+    ("poster", include_str!("templates/poster.typ")),
     ("questions", include_str!("templates/questions.typ")),
+    ("side-by-side", include_str!("templates/side-by-side.typ")),
     ("squares", include_str!("templates/squares.typ")),
     ("steps", include_str!("templates/steps.typ")),
     ("tiles", include_str!("templates/tiles.typ")),
+    ("true-scale", include_str!("templates/true-scale.typ")),
     ("wall-map", include_str!("templates/wall-map.typ")),
 ];
 

@@ -137,6 +137,13 @@ impl Layout {
         best
     }
 
+    /// One piece that takes all that the wide margin and the strip along the bottom leave.
+    #[must_use]
+    pub fn whole(paper: Paper) -> Self {
+        let Room { page, margin_mm, strip, free } = Room::on(paper, MARGINS_MM[0], true);
+        Self { page, margin_mm, spots: vec![free], strip }
+    }
+
     /// The page, from 0, and the place on it of the front of each of so many pieces. Two-sided, a front's back is the next
     /// page.
     #[must_use]

@@ -46,6 +46,8 @@ mod blocks;
 mod built_in;
 mod camera_place;
 mod cards;
+pub mod comparison;
+mod cut_out;
 mod cuts;
 mod guide;
 mod helpers;
@@ -64,6 +66,7 @@ mod pencils;
 mod questions;
 mod room;
 mod room_drawing;
+mod screen;
 mod short;
 mod squares;
 pub mod steps;
@@ -111,10 +114,10 @@ pub fn names() -> impl Iterator<Item = &'static str> {
     DOCUMENTS.iter().map(|(name, _)| *name)
 }
 
-/// The names of all templates, for [`Overrides::new`]: those of the documents, and what they share.
+/// The names of all templates, for [`Overrides::new`]: those of the documents, of the comparison prints, and what they share.
 #[must_use]
 pub fn template_names() -> Vec<&'static str> {
-    names().chain(typeset::imported()).collect()
+    names().chain(comparison::names()).chain(typeset::imported()).collect()
 }
 
 /// Every template that comes with the program, by name, to start an own one from.
@@ -166,6 +169,19 @@ pub enum PrintError {
     Unknown {
         /// What was asked for.
         read: String,
+        /// Those that there are.
+        known: Vec<&'static str>,
+    },
+    /// A comparison print for which there is nothing to show.
+    Nothing(comparison::Lacking),
+    /// A poster of a width that cannot be printed.
+    Poster {
+        /// The width that was asked for.
+        read_mm: f64,
+        /// The narrowest.
+        least_mm: f64,
+        /// The widest, as many pages as a poster may have.
+        most_mm: f64,
     },
     /// One of the organiser's own templates cannot be used.
     Template(TemplateError),
@@ -206,14 +222,19 @@ impl Tell for PrintError {
                 .with("inches", format!("{:.2}", largest_mm / MM_PER_INCH))
                 .with("paper", *paper)
                 .with("papers", Paper::listed()),
-            Self::Unknown { read } => {
-                let near = nearest(read, names());
+            Self::Unknown { read, known } => {
+                let near = nearest(read, known.iter().copied());
                 let sentence = match near {
                     Some(near) => Sentence::new("error-print-unknown-near").with("near", near),
                     None => Sentence::new("error-print-unknown"),
                 };
-                sentence.with("read", read.as_str()).with("known", page::listed(names()))
+                sentence.with("read", read.as_str()).with("known", page::listed(known.iter().copied()))
             }
+            Self::Nothing(lacking) => Sentence::new(lacking.word()),
+            Self::Poster { read_mm, least_mm, most_mm } => Sentence::new("error-print-poster")
+                .with("read", *read_mm)
+                .with("least", least_mm.ceil())
+                .with("most", most_mm.floor()),
             Self::Template(error) => error.sentence(),
             Self::Typeset(said) => Sentence::new("error-print-typeset").with("said", said.as_str()),
         }
@@ -269,8 +290,13 @@ pub fn kit(sources: &Sources) -> Result<Kit, PrintError> {
 /// # Errors
 /// [`PrintError::Unknown`] for the first that is none.
 pub fn known(wanted: &[String]) -> Result<(), PrintError> {
-    match wanted.iter().find(|wanted| !names().any(|name| name == wanted.as_str())) {
-        Some(read) => Err(PrintError::Unknown { read: read.clone() }),
+    among(wanted, names().collect())
+}
+
+/// Whether all of these are among the known ones.
+fn among(wanted: &[String], known: Vec<&'static str>) -> Result<(), PrintError> {
+    match wanted.iter().find(|wanted| !known.contains(&wanted.as_str())) {
+        Some(read) => Err(PrintError::Unknown { read: read.clone(), known }),
         None => Ok(()),
     }
 }

@@ -65,7 +65,7 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
 }
 
 /// Square feet in a square metre.
-const FEET2_A_M2: f64 = 10.763_910_4;
+pub(super) const FEET2_A_M2: f64 = 10.763_910_4;
 
 /// A length for which half a foot is near enough, rounded up, in both units.
 pub(super) fn about(sources: &Sources, mm: f64) -> String {

@@ -8,8 +8,8 @@ use serde::Serialize;
 use super::hints::with_hints;
 use super::layout::{Area, Layout, Strip};
 use super::marks::Box;
-use super::typeset::{self, Image};
-use super::{Document, PrintError, Sources};
+use super::typeset::{Image, Typeset, typeset};
+use super::{Document, PrintError, Sources, screen};
 use crate::frame::float;
 use crate::plan::settings::{Choice, Flip, Units};
 use crate::words::Words;
@@ -117,12 +117,18 @@ impl<S: Serialize, P: Serialize> Sheets<S, P> {
     /// # Errors
     /// [`PrintError::Typeset`] where template and data do not fit each other.
     pub fn document(self, sources: &Sources) -> Result<Document, PrintError> {
+        self.set(sources)?.document(sources)
+    }
+
+    /// Lays the pages out.
+    ///
+    /// # Errors
+    /// As [`Sheets::document`].
+    pub fn set(self, sources: &Sources) -> Result<Set, PrintError> {
         let Self { name, shared, pages, pictures, two_sided } = self;
         let data = SheetsData { common: Common::of(sources, name), shared: &shared, pages: &pages };
-        let (bytes, count) = typeset::pdf(sources.templates, name, &data, pictures)?;
-        let sheets = if two_sided { count.div_ceil(2) } else { count };
-        let bytes = with_hints(bytes, sources.settings.print.flip, two_sided);
-        Ok(Document { name: format!("{name}.pdf"), bytes, pages: count, sheets, two_sided })
+        let pages = typeset(sources.templates, name, &data, pictures)?;
+        Ok(Set { name, pages, two_sided })
     }
 }
 
@@ -132,6 +138,14 @@ impl<C: Serialize> Reading<C> {
     /// # Errors
     /// [`PrintError::Typeset`] where template and data do not fit each other.
     pub fn document(self, sources: &Sources) -> Result<Document, PrintError> {
+        self.set(sources)?.document(sources)
+    }
+
+    /// Lays the pages out.
+    ///
+    /// # Errors
+    /// As [`Reading::document`].
+    pub fn set(self, sources: &Sources) -> Result<Set, PrintError> {
         let Self { name, content, pictures } = self;
         let strip = Strip::along_the_bottom(sources.settings.print.paper);
         let data = ReadingData {
@@ -140,9 +154,37 @@ impl<C: Serialize> Reading<C> {
             marks: [PAGE_MARK, PAGES_MARK],
             content: &content,
         };
-        let (bytes, pages) = typeset::pdf(sources.templates, name, &data, pictures)?;
-        let bytes = with_hints(bytes, sources.settings.print.flip, false);
-        Ok(Document { name: format!("{name}.pdf"), bytes, pages, sheets: pages, two_sided: false })
+        let pages = typeset(sources.templates, name, &data, pictures)?;
+        Ok(Set { name, pages, two_sided: false })
+    }
+}
+
+/// A document whose pages are laid out.
+pub(super) struct Set {
+    name: &'static str,
+    pages: Typeset,
+    two_sided: bool,
+}
+
+impl Set {
+    /// Its PDF.
+    ///
+    /// # Errors
+    /// [`PrintError::Typeset`] where the pages cannot be told to those who do not see them.
+    pub fn document(&self, sources: &Sources) -> Result<Document, PrintError> {
+        let Self { name, pages, two_sided } = self;
+        let (bytes, count) = pages.pdf(sources.templates)?;
+        let sheets = if *two_sided { count.div_ceil(2) } else { count };
+        let bytes = with_hints(bytes, sources.settings.print.flip, *two_sided);
+        Ok(Document { name: format!("{name}.pdf"), bytes, pages: count, sheets, two_sided: *two_sided })
+    }
+
+    /// Its first page as a JPEG for a screen.
+    ///
+    /// # Errors
+    /// [`PrintError::Typeset`] where there is no page.
+    pub fn screen(&self) -> Result<Vec<u8>, PrintError> {
+        screen::first_page(&self.pages.document)
     }
 }
 

@@ -18,16 +18,16 @@
 //! cut out in one piece, folded at the dotted line and glued: nothing can slip. Tiles too large for that have their backs on
 //! the next page, to be cut out and glued behind.
 
-use image::imageops;
 use serde::Serialize;
 
+use super::cut_out::Part;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::tile_back::{Back, Backs};
 use super::typeset::Image;
 use super::{Document, Large, PrintError, Sources};
-use crate::frame::{Point, Vector, ceil_index, float, floor_index};
+use crate::frame::{Point, Vector, ceil_index, float};
 use crate::picture::{Picture, TileFacts};
 use crate::plan::settings::{Flip, PrintSettings};
 use crate::plan::{Cell, Grid, Printed, PrintedSquare};
@@ -224,30 +224,12 @@ fn ticks(side: f64, letters: usize) -> Vec<Line> {
     long.into_iter().zip(short).map(choose).collect()
 }
 
-/// The pixels that a tile shows, whole ones, and where they lie within the tile in mm: a pixel that the tile's edge
-/// cuts is there whole and reaches beyond.
+/// The pixels that a tile shows, and where they lie within the tile.
 fn cut(picture: &Picture, grid: &Grid, cell: Cell) -> (Image, Box) {
     let crop = picture.crop(grid);
     let (corner, side) = (crop.tile_top_left(cell), crop.tile.value());
-    let (width, height) = picture.size();
-    let (left, right) = whole(corner.x, side, width);
-    let (top, bottom) = whole(corner.y, side, height);
-    let mm = |px: f64| px * grid.tile_mm / side;
-    let lies = Box {
-        x: mm(f64::from(left) - corner.x),
-        y: mm(f64::from(top) - corner.y),
-        width: mm(f64::from(right - left)),
-        height: mm(f64::from(bottom - top)),
-    };
-    let pixels = imageops::crop_imm(&picture.pixels, left, top, right - left, bottom - top).to_image();
+    let part = Part { left: corner.x, top: corner.y, width: side, height: side };
+    let (pixels, lies) = part.cut_out(&picture.pixels, [grid.tile_mm; 2]);
     let finest = |mm: f64| u32::try_from(ceil_index(mm * FINEST_PX_PER_MM)).unwrap_or(u32::MAX);
     (Image::of(pixels, finest(lies.width), finest(lies.height)), lies)
-}
-
-/// The whole pixels that a stretch of `length` from `start` touches: first, and the one beyond the last.
-fn whole(start: f64, length: f64, pixels: u32) -> (u32, u32) {
-    let nearly = 1e-6; // a pixel that shows less than this much of itself does not show
-    let index = |value: usize| u32::try_from(value).unwrap_or(u32::MAX).min(pixels);
-    let first = index(floor_index(start + nearly)).min(pixels - 1);
-    (first, index(ceil_index(start + length - nearly)).max(first + 1))
 }

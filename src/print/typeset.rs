@@ -21,6 +21,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use super::built_in::built_in;
 use super::{Overrides, PrintError};
+use crate::display::jpeg;
 use crate::frame::MM_PER_INCH;
 
 /// Atkinson Hyperlegible, made so that 0 and O, 1 and I and l differ (fonts/OFL.txt).
@@ -29,8 +30,9 @@ const FONT_FILES: [&[u8]; 2] = [
     include_bytes!("fonts/AtkinsonHyperlegible-Bold.ttf"),
 ];
 
-/// What templates import, by name: what all of them share; drawings; headings, lists and tables of pages to read.
-const IMPORTED: [&str; 3] = ["common", "drawings", "blocks"];
+/// What templates import, by name: what all of them share; drawings; headings, lists and tables of pages to read;
+/// pictures to look at.
+const IMPORTED: [&str; 4] = ["common", "drawings", "blocks", "exhibits"];
 
 /// The names of the templates that others import.
 pub(super) fn imported() -> impl Iterator<Item = &'static str> {
@@ -91,41 +93,79 @@ impl Image {
     }
 }
 
+impl Image {
+    /// A picture to look at from a step away, thinned to at most `width` × `height` pixels: many colours as a JPEG of the
+    /// quality that pictures for a screen have.
+    pub fn to_look_at(pixels: RgbImage, width: u32, height: u32) -> Self {
+        if is_flat(&pixels) {
+            return Self::of(pixels, width, height);
+        }
+        let (width, height) = (width.min(pixels.width()).max(1), height.min(pixels.height()).max(1));
+        // a plain mean, many times as fast as a filter, and as good where pixels are thinned
+        let thin = pixels.dimensions() != (width, height);
+        let pixels = if thin { imageops::thumbnail(&pixels, width, height) } else { pixels };
+        jpeg(&pixels).map_or_else(|_| Self::Flat(pixels), Self::Jpeg)
+    }
+}
+
 /// Whether a picture has at most [`FLAT_COLOURS`].
 fn is_flat(pixels: &RgbImage) -> bool {
     let mut seen = BTreeSet::new();
+    let mut last = None;
     pixels.pixels().all(|pixel| {
-        seen.insert(pixel.0);
+        // flat pictures have long runs of one colour
+        if last != Some(pixel) {
+            seen.insert(pixel.0);
+            last = Some(pixel);
+        }
         seen.len() <= FLAT_COLOURS
     })
 }
 
-/// Typesets the document of a name with its data; gives the PDF and the number of its pages.
+/// Typesets the document of a name with its data.
 ///
 /// # Errors
 /// [`PrintError::Typeset`] where the template and its data do not fit each other: a fault of the program.
-pub(super) fn pdf(
+pub(super) fn typeset(
     own: &Overrides,
     name: &'static str,
     data: &impl serde::Serialize,
     pictures: Vec<Image>,
-) -> Result<(Vec<u8>, usize), PrintError> {
+) -> Result<Typeset, PrintError> {
     let data = serde_json::to_vec(data).map_err(|error| PrintError::Typeset(error.to_string()))?;
     let sheet = Sheet::new(own, name, data, pictures)?;
     let document =
         typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| sheet.explain(own, &faults))?;
-    let options = PdfOptions {
-        ident: Smart::Auto,
-        creator: Smart::Custom(Some("Everysquare".to_owned())),
-        timestamp: None, // the same kit gives the same bytes on any day
-        page_ranges: None::<PageRanges>,
-        standards: PdfStandards::new(&[PdfStandard::Ua_1])
-            .map_err(|fault| PrintError::Typeset(fault.message().to_string()))?,
-        tagged: true,
-        pretty: false,
-    };
-    let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| sheet.explain(own, &faults))?;
-    Ok((bytes, document.pages().len()))
+    Ok(Typeset { sheet, document })
+}
+
+/// A document whose pages are laid out.
+pub(super) struct Typeset {
+    sheet: Sheet,
+    /// The pages.
+    pub document: PagedDocument,
+}
+
+impl Typeset {
+    /// The PDF and the number of its pages.
+    ///
+    /// # Errors
+    /// [`PrintError::Typeset`] where the pages cannot be told to those who do not see them.
+    pub fn pdf(&self, own: &Overrides) -> Result<(Vec<u8>, usize), PrintError> {
+        let options = PdfOptions {
+            ident: Smart::Auto,
+            creator: Smart::Custom(Some("Everysquare".to_owned())),
+            timestamp: None, // the same kit gives the same bytes on any day
+            page_ranges: None::<PageRanges>,
+            standards: PdfStandards::new(&[PdfStandard::Ua_1])
+                .map_err(|fault| PrintError::Typeset(fault.message().to_string()))?,
+            tagged: true,
+            pretty: false,
+        };
+        let bytes =
+            typst_pdf::pdf(&self.document, &options).map_err(|faults| self.sheet.explain(own, &faults))?;
+        Ok((bytes, self.document.pages().len()))
+    }
 }
 
 /// Lets go of what the layout remembers of the documents that were set; it would stay for the life of the program.

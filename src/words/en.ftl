@@ -598,6 +598,164 @@ wall-map-column-cards = Column cards, { $side } wide, hang below their columns; 
 wall-map-row-cards = Row cards, { $side } high, hang left of their rows; their right edge touches the squares.
 wall-map-corner-cards = Corner cards, { $ring } wide and high without their strip of words, hang beyond the four corners of the squares and touch them with one corner; the strip points away from the squares.
 
+## comparison prints
+
+print-side-by-side = Side by side
+print-true-scale = In true size
+print-pairs = Tile and square
+print-making-of = How the wall filled up
+print-maths-page = The maths of our wall
+print-poster = Poster
+comparison-cm2 = { $area } cm²
+comparison-m2 = { $area } m²
+comparison-in2 = { $area } sq in
+comparison-ft2 = { $area } sq ft
+comparison-original = The original
+comparison-wall = Our wall
+comparison-both-alt = The original picture and the wall that visitors drew after it, at the same size, each with a bar that says how long something is in truth.
+comparison-all-right = { $squares ->
+        [one] One square, and it is
+       *[other] { $squares } squares in { $columns ->
+            [one] 1 column
+           *[other] { $columns } columns
+        } and { $rows ->
+            [one] 1 row
+           *[other] { $rows } rows
+        }, and all of them are
+    } in place.
+comparison-right = { $squares ->
+        [one] One square.
+       *[other] { $squares } squares in { $columns ->
+            [one] 1 column
+           *[other] { $columns } columns
+        } and { $rows ->
+            [one] 1 row
+           *[other] { $rows } rows
+        }.
+    } { $right ->
+        [0] In this photo none was seen in its place yet.
+        [one] In this photo one was seen in its place.
+       *[other] In this photo { $right } were seen in their place.
+    }
+comparison-planned = Planned: every length on the wall is { $scale } times as long as on the original ({ $square } for { $tile }).
+comparison-measured = Measured in the photo, from { $squares ->
+        [one] 1 square
+       *[other] { $squares } squares
+    }: { $scale } times as long.
+comparison-not-measured = Too few squares could be read in the photo to measure how many times as long the wall really is.
+comparison-original-size = The original is { $width } wide and { $height } high; its area is { $area }.
+comparison-wall-size = The wall is planned { $width } wide and { $height } high; its area is { $area }.
+comparison-thanks = Thank you to everybody who drew a square!
+comparison-true-intro = Put your hand or a ruler on this page: tiles and squares are as large here as they really are. What is framed in the original is what you see of the wall, enlarged.
+comparison-true-tiles-all = The original, all of it, at 1 : 1
+comparison-true-tiles = The original at 1 : 1: { $count ->
+        [one] tile
+       *[other] { $count } tiles,
+    } { $labels }; the whole does not fit this page
+comparison-true-tile-part = A part of the tile { $labels } at 1 : 1; the whole tile, { $side } a side, does not fit this page
+comparison-true-squares = Our wall at 1 : 1: { $count ->
+        [one] square
+       *[other] { $count } squares,
+    } { $labels }
+comparison-true-square-part = A part of the square { $labels } at 1 : 1; the whole square, { $side } a side, does not fit this page
+comparison-from-to = { $first } to { $last }
+comparison-true-nested-alt = The outline of the wall with the original in its lower left corner, both at one scale: the wall is { $scale } times as long and { $scale } times as high.
+comparison-true-copies = { $scale } originals side by side are as long as the wall, { $scale } one above the other as high: { $scale } × { $scale } = { $copies } copies cover it.
+comparison-true-about-copies = The wall is { $scale } times as long and { $scale } times as high, so its area is { $scale } × { $scale }, about { $copies } times as large.
+comparison-true-drawing = This drawing is at 1 : { $drawing }, the original in it as well.
+comparison-pairs-intro = On the left the tile that somebody was given, on the right the square that came of it. Both are shown at the same size.
+comparison-pair-alt = The tile { $label } of the original, and beside it the square { $label } as it was drawn.
+comparison-making-intro = { $checks ->
+        [one] One photo of the wall was checked this evening.
+       *[other] { $checks } photos of the wall were checked this evening. Here they are in order.
+    }
+comparison-making-some = { $shown } of { $checks } checks of the evening, evenly chosen, the first and the last among them.
+comparison-making-counts = { $right } of { $cells } in place, { $empty } empty
+comparison-making-alt = The wall at { $when }: { $counts }.
+comparison-curve = Squares in place, as time went by
+comparison-curve-alt = A curve of the squares in place from { $first } to { $last }; the numbers stand below the pictures.
+comparison-counting-1 = Count along the lowest row: { $columns ->
+        [one] 1 square.
+       *[other] { $columns } squares.
+    } Count from the floor up: { $rows ->
+        [one] 1 row.
+       *[other] { $rows } rows.
+    }
+comparison-counting-2 = Every square was drawn from one tile, so there are as many squares as tiles: { $squares }.
+comparison-multiplying-1 = { $columns } columns × { $rows } rows = { $squares } squares.
+comparison-multiplying-row = One line of { $squares ->
+        [one] 1 square
+       *[other] { $squares } squares
+    }: 1 × { $squares } = { $squares }.
+comparison-multiplying-2 = A side of a tile is { $tile }, a side of a square { $square }: { $scale } times as long.
+comparison-multiplying-3 = A square has room for { $scale } × { $scale } = { $copies } tiles.
+comparison-ratio-1 = Lengths, picture to wall: 1 to { $scale }. The picture is { $width } by { $height }, the wall { $wall-width } by { $wall-height }.
+comparison-ratio-2 = Once around the picture: { $around }. Once around the wall: { $wall-around }, again { $scale } times as long.
+comparison-ratio-3 = Areas, picture to wall: 1 to { $scale } × { $scale } = { $copies }. The picture has { $area }, the wall { $wall-area }.
+comparison-ratio-4 = All angles stay as they are: that is why it still looks the same.
+comparison-pattern = A pattern: lengths × { $scale }, areas × { $copies }
+comparison-pattern-intro = Take blocks of tiles, 1 × 1, 2 × 2 and so on. However large the block, its side grows { $scale } times and its area { $copies } times.
+comparison-block = Block
+comparison-side-picture = Side, picture
+comparison-side-wall = Side, wall
+comparison-area-picture = Area, picture
+comparison-area-wall = Area, wall
+comparison-measuring = Planned and measured
+comparison-measuring-intro = Measured in the photo, from { $count ->
+        [one] 1 square
+       *[other] { $count } squares
+    }. What stands behind ± says how far off a number may be: in 95 of 100 cases not more.
+comparison-what = What
+comparison-plan = Planned
+comparison-found = Measured
+comparison-scale-factor = Scale factor
+comparison-pitch = From one square to the next
+comparison-width = Width of the wall
+comparison-height = Height of the wall
+comparison-straight = How it hangs
+comparison-column = Column { $column }
+comparison-lower = { $name } hangs { $by } lower than planned.
+comparison-higher = { $name } hangs { $by } higher than planned.
+comparison-right-of = { $name } hangs { $by } further right than planned.
+comparison-left-of = { $name } hangs { $by } further left than planned.
+comparison-sinks = { $name } sinks by { $by } from its left end to its right end.
+comparison-rises = { $name } rises by { $by } from its left end to its right end.
+comparison-leans-right = { $name } leans to the right by { $by } on its way down.
+comparison-leans-left = { $name } leans to the left by { $by } on its way down.
+comparison-all-straight = Rows and columns hang as straight as this photo can tell.
+comparison-gap = The widest gap is { $by }, between { $first } and { $second }.
+comparison-overlap = The largest overlap is { $by }, of { $first } and { $second }.
+comparison-straight-kind = Paper, tape and many hands: a few millimetres belong to it, and nobody sees them from a step away.
+comparison-alike = For adults: how alike are the two?
+comparison-alike-how = The structural similarity index (SSIM; Wang, Bovik, Sheikh and Simoncelli 2004) goes over both pictures patch by patch and compares how bright they are, how strong their contrasts are and how their lines run; 1 would be the very same picture.
+comparison-alike-number = For the whole wall its mean is { $likeness }: a number for the wall, and no mark for anybody, since every hand draws in its own way.
+comparison-alike-unknown = For this wall it was not worked out; it would be a number for the wall, and no mark for anybody, since every hand draws in its own way.
+comparison-edges = Below, the edges of the original lie over the wall. Where a drawn line follows an edge, the ruler and the eye agreed.
+comparison-edges-alt = The wall with the edges of the original drawn over it.
+comparison-poster-page = { $what }: row { $row }, column { $column } of { $rows } × { $columns } · page { $page } of { $pages }
+comparison-poster-size = { $width } wide and { $height } high, on { $pages ->
+        [one] 1 page.
+       *[other] { $pages } pages: { $rows ->
+            [one] 1 row
+           *[other] { $rows } rows
+        } of { $columns }.
+    }
+comparison-poster-about = How the poster goes together. { $size } { $steps } { $caution }
+comparison-poster-1 = Print all pages at 100 %. Each says at its ruler which row and column it is.
+comparison-poster-2 = Cut each page along the lines at its corners.
+comparison-poster-3 = Neighbours share { $shared }. Dotted lines show where the next page’s edge comes: glue it over that strip, so that the picture runs on.
+comparison-poster-4 = Begin at the top left: first each row from left to right, then the rows one below the other.
+comparison-poster-fire-m2 = The poster is { $area } m² ({ $feet } sq ft) of paper, besides the squares. Many fire rules limit paper on walls, most strictly in corridors and near exits: ask the site manager or the fire authority before it goes up.
+comparison-poster-fire-ft2 = The poster is { $feet } sq ft ({ $area } m²) of paper, besides the squares. Many fire rules limit paper on walls, most strictly in corridors and near exits: ask the site manager or the fire authority before it goes up.
+filling-label = { $when } · { $right } / { $cells }
+error-print-no-wall = the straightened wall has no pixels: photograph the whole wall once more, from further back
+error-print-no-pairs = there is no square to show beside its tile: none was read well enough; photograph the wall from closer by
+error-print-no-checks = there is no check of this evening yet: photograph the wall and check it first
+error-print-poster = a poster { $read } mm wide cannot be printed: it can be { $least } to { $most } mm wide on this paper
+error-filling-nothing = there is no picture of the wall to move: photograph the wall and check it first
+error-filling-large = the moving picture cannot be made small enough to mail
+error-filling-gif = the moving picture cannot be written: { $said }
+
 ## check
 
 help-check = Reads photos of the wall, and says what to swap, turn and find

@@ -608,6 +608,164 @@ wall-map-column-cards = Las tarjetas de columna, de { $side } de ancho, van deba
 wall-map-row-cards = Las tarjetas de fila, de { $side } de alto, van a la izquierda de sus filas; su borde derecho toca los cuadros.
 wall-map-corner-cards = Las tarjetas de esquina, de { $ring } de ancho y de alto sin la tira de texto, van más allá de las cuatro esquinas de los cuadros y los tocan con una esquina; la tira apunta hacia afuera.
 
+## comparison prints
+
+print-side-by-side = Lado a lado
+print-true-scale = En tamaño real
+print-pairs = Pieza y cuadro
+print-making-of = Cómo se llenó la pared
+print-maths-page = Las matemáticas de nuestra pared
+print-poster = Cartel
+comparison-cm2 = { $area } cm²
+comparison-m2 = { $area } m²
+comparison-in2 = { $area } in²
+comparison-ft2 = { $area } ft²
+comparison-original = El original
+comparison-wall = Nuestra pared
+comparison-both-alt = La imagen original y la pared que los visitantes dibujaron a partir de ella, al mismo tamaño, cada una con una barra que dice cuánto mide algo en realidad.
+comparison-all-right = { $squares ->
+        [one] Un cuadro, y está
+       *[other] { $squares } cuadros en { $columns ->
+            [one] 1 columna
+           *[other] { $columns } columnas
+        } y { $rows ->
+            [one] 1 fila
+           *[other] { $rows } filas
+        }, y todos están
+    } en su lugar.
+comparison-right = { $squares ->
+        [one] Un cuadro.
+       *[other] { $squares } cuadros en { $columns ->
+            [one] 1 columna
+           *[other] { $columns } columnas
+        } y { $rows ->
+            [one] 1 fila
+           *[other] { $rows } filas
+        }.
+    } { $right ->
+        [0] En esta foto todavía no se vio ninguno en su lugar.
+        [one] En esta foto se vio uno en su lugar.
+       *[other] En esta foto se vieron { $right } en su lugar.
+    }
+comparison-planned = Previsto: toda longitud en la pared es { $scale } veces la del original ({ $square } por { $tile }).
+comparison-measured = Medido en la foto, con { $squares ->
+        [one] 1 cuadro
+       *[other] { $squares } cuadros
+    }: { $scale } veces.
+comparison-not-measured = En la foto se leyeron muy pocos cuadros para medir cuántas veces más larga es de verdad la pared.
+comparison-original-size = El original tiene { $width } de ancho y { $height } de alto; su área es de { $area }.
+comparison-wall-size = La pared prevista tiene { $width } de ancho y { $height } de alto; su área es de { $area }.
+comparison-thanks = ¡Gracias a quienes dibujaron un cuadro!
+comparison-true-intro = Ponga la mano o una regla sobre esta página: piezas y cuadros tienen aquí su tamaño real. Lo enmarcado en el original es lo que se ve, ampliado, de la pared.
+comparison-true-tiles-all = El original completo, a 1 : 1
+comparison-true-tiles = El original a 1 : 1: { $count ->
+        [one] pieza
+       *[other] { $count } piezas,
+    } { $labels }; completo no cabe en esta página
+comparison-true-tile-part = Una parte de la pieza { $labels } a 1 : 1; la pieza completa, de { $side } por lado, no cabe en esta página
+comparison-true-squares = Nuestra pared a 1 : 1: { $count ->
+        [one] cuadro
+       *[other] { $count } cuadros,
+    } { $labels }
+comparison-true-square-part = Una parte del cuadro { $labels } a 1 : 1; el cuadro completo, de { $side } por lado, no cabe en esta página
+comparison-from-to = de { $first } a { $last }
+comparison-true-nested-alt = El contorno de la pared con el original en su esquina inferior izquierda, los dos a una misma escala: la pared es { $scale } veces más larga y { $scale } veces más alta.
+comparison-true-copies = { $scale } originales uno junto a otro son tan largos como la pared, { $scale } uno sobre otro tan altos: { $scale } × { $scale } = { $copies } copias la cubren.
+comparison-true-about-copies = La pared mide { $scale } veces lo largo y { $scale } veces lo alto, así que su área es { $scale } × { $scale }, unas { $copies } veces mayor.
+comparison-true-drawing = Este dibujo está a 1 : { $drawing }, y el original dentro de él también.
+comparison-pairs-intro = A la izquierda, la pieza que alguien recibió; a la derecha, el cuadro que salió de ella. Los dos se muestran al mismo tamaño.
+comparison-pair-alt = La pieza { $label } del original y, a su lado, el cuadro { $label } tal como se dibujó.
+comparison-making-intro = { $checks ->
+        [one] Esta velada se revisó una foto de la pared.
+       *[other] Esta velada se revisaron { $checks } fotos de la pared. Aquí están en orden.
+    }
+comparison-making-some = { $shown } de { $checks } revisiones de la velada, elegidas por igual, con la primera y la última entre ellas.
+comparison-making-counts = { $right } de { $cells } en su lugar, { $empty } vacíos
+comparison-making-alt = La pared a las { $when }: { $counts }.
+comparison-curve = Cuadros en su lugar, con el paso del tiempo
+comparison-curve-alt = Una curva de los cuadros en su lugar, de las { $first } a las { $last }; los números están debajo de las imágenes.
+comparison-counting-1 = Cuente a lo largo de la fila de abajo: { $columns ->
+        [one] 1 cuadro.
+       *[other] { $columns } cuadros.
+    } Cuente desde el piso hacia arriba: { $rows ->
+        [one] 1 fila.
+       *[other] { $rows } filas.
+    }
+comparison-counting-2 = Cada cuadro se dibujó a partir de una pieza, así que hay tantos cuadros como piezas: { $squares }.
+comparison-multiplying-1 = { $columns } columnas × { $rows } filas = { $squares } cuadros.
+comparison-multiplying-row = Una línea de { $squares ->
+        [one] 1 cuadro
+       *[other] { $squares } cuadros
+    }: 1 × { $squares } = { $squares }.
+comparison-multiplying-2 = El lado de una pieza mide { $tile }, el de un cuadro { $square }: { $scale } veces más.
+comparison-multiplying-3 = En un cuadro caben { $scale } × { $scale } = { $copies } piezas.
+comparison-ratio-1 = Longitudes, imagen y pared: 1 a { $scale }. La imagen mide { $width } por { $height }, la pared { $wall-width } por { $wall-height }.
+comparison-ratio-2 = Una vuelta a la imagen: { $around }. Una vuelta a la pared: { $wall-around }, otra vez { $scale } veces más.
+comparison-ratio-3 = Áreas, imagen y pared: 1 a { $scale } × { $scale } = { $copies }. La imagen tiene { $area }, la pared { $wall-area }.
+comparison-ratio-4 = Todos los ángulos siguen igual: por eso se sigue viendo lo mismo.
+comparison-pattern = Un patrón: longitudes × { $scale }, áreas × { $copies }
+comparison-pattern-intro = Tome bloques de piezas, de 1 × 1, de 2 × 2 y así. Por grande que sea el bloque, su lado crece { $scale } veces y su área { $copies } veces.
+comparison-block = Bloque
+comparison-side-picture = Lado, imagen
+comparison-side-wall = Lado, pared
+comparison-area-picture = Área, imagen
+comparison-area-wall = Área, pared
+comparison-measuring = Previsto y medido
+comparison-measuring-intro = Medido en la foto, con { $count ->
+        [one] 1 cuadro
+       *[other] { $count } cuadros
+    }. Lo que sigue a ± dice cuánto puede desviarse un número: en 95 de 100 casos, no más.
+comparison-what = Qué
+comparison-plan = Previsto
+comparison-found = Medido
+comparison-scale-factor = Factor de escala
+comparison-pitch = De un cuadro al siguiente
+comparison-width = Ancho de la pared
+comparison-height = Alto de la pared
+comparison-straight = Cómo cuelga
+comparison-column = Columna { $column }
+comparison-lower = { $name } cuelga { $by } más abajo de lo previsto.
+comparison-higher = { $name } cuelga { $by } más arriba de lo previsto.
+comparison-right-of = { $name } cuelga { $by } más a la derecha de lo previsto.
+comparison-left-of = { $name } cuelga { $by } más a la izquierda de lo previsto.
+comparison-sinks = { $name } baja { $by } de su extremo izquierdo al derecho.
+comparison-rises = { $name } sube { $by } de su extremo izquierdo al derecho.
+comparison-leans-right = { $name } se inclina { $by } a la derecha hacia abajo.
+comparison-leans-left = { $name } se inclina { $by } a la izquierda hacia abajo.
+comparison-all-straight = Filas y columnas cuelgan tan derechas como esta foto permite saber.
+comparison-gap = El hueco más ancho mide { $by }, entre { $first } y { $second }.
+comparison-overlap = Lo que más se encima mide { $by }, entre { $first } y { $second }.
+comparison-straight-kind = Papel, cinta y muchas manos: unos milímetros son parte de esto, y a un paso nadie los ve.
+comparison-alike = Para adultos: ¿qué tanto se parecen las dos?
+comparison-alike-how = El índice de similitud estructural (SSIM; Wang, Bovik, Sheikh y Simoncelli 2004) recorre las dos imágenes por partes y compara qué tan claras son, qué tan fuertes son sus contrastes y cómo corren sus líneas; 1 sería exactamente la misma imagen.
+comparison-alike-number = Para toda la pared su promedio es { $likeness }: un número para la pared y no una nota para nadie, pues cada mano dibuja a su manera.
+comparison-alike-unknown = Para esta pared no se calculó; sería un número para la pared y no una nota para nadie, pues cada mano dibuja a su manera.
+comparison-edges = Abajo, los bordes del original están sobre la pared. Donde una línea dibujada sigue un borde, la regla y el ojo coincidieron.
+comparison-edges-alt = La pared con los bordes del original dibujados encima.
+comparison-poster-page = { $what }: fila { $row }, columna { $column } de { $rows } × { $columns } · página { $page } de { $pages }
+comparison-poster-size = { $width } de ancho y { $height } de alto, en { $pages ->
+        [one] 1 página.
+       *[other] { $pages } páginas: { $rows ->
+            [one] 1 fila
+           *[other] { $rows } filas
+        } de { $columns }.
+    }
+comparison-poster-about = Cómo se arma el cartel. { $size } { $steps } { $caution }
+comparison-poster-1 = Imprima todas las páginas al 100 %. Cada una dice junto a su regla qué fila y qué columna es.
+comparison-poster-2 = Corte cada página por las líneas de sus esquinas.
+comparison-poster-3 = Las páginas vecinas comparten { $shared }. Las líneas punteadas muestran adónde llega el borde de la siguiente: péguela sobre esa franja para que la imagen continúe.
+comparison-poster-4 = Empiece arriba a la izquierda: primero cada fila de izquierda a derecha, luego las filas una debajo de otra.
+comparison-poster-fire-m2 = El cartel es de { $area } m² ({ $feet } ft²) de papel, además de los cuadros. Muchas normas contra incendios limitan el papel en las paredes, sobre todo en pasillos y cerca de las salidas: pregunte a quien esté a cargo del edificio o a los bomberos antes de colgarlo.
+comparison-poster-fire-ft2 = El cartel es de { $feet } ft² ({ $area } m²) de papel, además de los cuadros. Muchas normas contra incendios limitan el papel en las paredes, sobre todo en pasillos y cerca de las salidas: pregunte a quien esté a cargo del edificio o a los bomberos antes de colgarlo.
+filling-label = { $when } · { $right } / { $cells }
+error-print-no-wall = la pared enderezada no tiene píxeles: fotografíe otra vez toda la pared, desde más lejos
+error-print-no-pairs = no hay ningún cuadro que mostrar junto a su pieza: ninguno se leyó bien; fotografíe la pared desde más cerca
+error-print-no-checks = todavía no hay ninguna revisión de esta velada: primero fotografíe la pared y revísela
+error-print-poster = no se puede imprimir un cartel de { $read } mm de ancho: en este papel puede tener de { $least } a { $most } mm
+error-filling-nothing = no hay ninguna imagen de la pared que mover: primero fotografíe la pared y revísela
+error-filling-large = la imagen en movimiento no se puede hacer tan pequeña como para enviarla por correo
+error-filling-gif = la imagen en movimiento no se puede escribir: { $said }
+
 ## check
 
 help-check = Lee fotos de la pared y dice qué intercambiar, girar y buscar

@@ -48,6 +48,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("flate2", &["serve"]),
     ("fluent_bundle", &["words"]),
     ("fluent_syntax", &["words"]),
+    ("gif", &["display"]),
     ("http_body_util", &["serve"]),
     ("hyper", &["serve"]),
     ("hyper_util", &["serve"]),
@@ -80,6 +81,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("typst", &["print"]),
     ("typst_layout", &["print"]),
     ("typst_pdf", &["print"]),
+    ("typst_render", &["print"]),
     ("unic_langid", &["words"]),
     ("zune_jpeg", &["photo"]),
 ];

@@ -98,6 +98,8 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
     let two = |firsts: &[&str], seconds: &[&str]| -> Vec<String> {
         firsts.iter().flat_map(|a| seconds.iter().map(move |b| format!("questions-{a}-{b}"))).collect()
     };
+    let documents: Vec<&str> =
+        everysquare::print::names().chain(everysquare::print::comparison::names()).collect();
     let questions = [two(&["ask", "working"], &KINDS), two(&["learners", "ages"], &learners)].concat();
     vec![
         filled("cell-{}", &states),
@@ -106,7 +108,8 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         filled("report-count-{}", &states),
         filled("print-paper-{}", &Paper::ALL.iter().map(|(_, word)| *word).collect::<Vec<_>>()),
         filled("print-card-corner-{}", &["1", "2", "3", "4"]),
-        filled("print-{}", &everysquare::print::names().collect::<Vec<_>>()),
+        filled("print-{}", &documents),
+        filled("comparison-poster-{}", &["1", "2", "3", "4"]),
         filled("level-{}", &Level::ALL.map(Choice::word)),
         filled("steps-{}", &["1", "2", "3", "4", "5", "6"]),
         filled("people-{}", &["children-from-5", "children-from-9", "seated", "adults"]),

@@ -11,6 +11,7 @@ const SAME: &[&str] = &[
     "length-mm",
     "length-in",
     "length-ft",
+    "comparison-cm2",
     "unit-mm",
     "unit-inch",
     "questions-working-larger",
