@@ -70,6 +70,7 @@ impl Gathering {
                 (Sight::Square { .. }, Some(hung)) => {
                     Some(Wanted { photo: hung.photo, square_to_wall: hung.square_to_wall, named: true })
                 }
+                (Sight::Unread, _) if is_hidden(reading.cell, cells) => None,
                 (Sight::Unread | Sight::Stranger { .. } | Sight::Square { .. }, _) => Some(Wanted {
                     photo: reading.photo,
                     square_to_wall: in_place(reading.cell, grid),
@@ -113,6 +114,15 @@ impl Gathering {
     pub fn finish(self) -> Vec<Option<Straightened>> {
         self.drawn
     }
+}
+
+/// Whether something may stand before an unread square: a code that is painted over leaves its neighbours alone, a person or a
+/// ladder hides several. Nobody is to be kept in a picture that stays.
+fn is_hidden(cell: Cell, cells: &[CellReading]) -> bool {
+    let beside = |other: Cell| {
+        other != cell && other.row.abs_diff(cell.row) <= 1 && other.column.abs_diff(cell.column) <= 1
+    };
+    cells.iter().any(|other| matches!(other.sight, Sight::Unread | Sight::Unseen) && beside(other.cell))
 }
 
 /// A square that hangs exactly in its place.

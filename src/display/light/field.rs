@@ -3,6 +3,9 @@
 //! At the corners and middles of all cells a plane is laid through the references near by, the nearer the heavier (Cleveland
 //! 1979, "Robust locally weighted regression"); references far off from their neighbours' plane, such as glare, lose their weight.
 //! Between those places the numbers go over into each other in straight lines.
+//!
+//! White is followed from place to place. Black is not: next to sunlight a code's own black is easily taken for too light. It is the
+//! same veil of stray light everywhere in a photo, and a part of white, since ink throws back a little.
 
 use rayon::prelude::*;
 
@@ -14,14 +17,14 @@ use crate::plan::Grid;
 
 /// Places a cell, along one side, at which a plane is laid: light changes little over half a square of 127 mm.
 const PLACES_A_CELL: usize = 2;
-/// References that a plane is laid through. Twelve leave a shadow's edge one and a half squares wide; fewer follow noise.
-const NEIGHBOURS: usize = 12;
+/// References that a plane is laid through. Eight leave a shadow's edge a square wide; fewer follow noise.
+const NEIGHBOURS: usize = 8;
 /// How much further than the last of them a reference may lie until it has no weight.
 const REACH: f64 = 1.15;
 /// Rounds in which references that do not fit lose their weight.
 const ROUNDS: usize = 2;
-/// Numbers of a reference: the logarithm of white for three channels, and black as a part of white.
-const NUMBERS: usize = 6;
+/// Numbers of a reference: the logarithm of white for three channels.
+const NUMBERS: usize = 3;
 type Numbers = [f64; NUMBERS];
 
 /// White and black everywhere.
@@ -54,11 +57,12 @@ impl Field {
             let spread = 6.0 * median(off.clone())?.max(1e-3); // six medians: Cleveland's own choice
             known.iter_mut().zip(off).for_each(|(own, off)| own.weight = weight(off / spread).max(1e-3));
         }
+        let veils = [0, 1, 2].map(|channel| Veil::of(references, channel));
         let (columns, rows) = (grid.columns * PLACES_A_CELL + 1, grid.rows * PLACES_A_CELL + 1);
         let step_mm = grid.square_mm / float(PLACES_A_CELL);
         let places = (0..columns * rows).into_par_iter().map(|i| {
             let at = Point::new(float(i % columns) * step_mm, float(i / columns) * step_mm);
-            evening(&smooth(&known, at))
+            evening(&smooth(&known, at), &veils)
         });
         Some(Self { places: places.collect(), columns, rows, step_mm })
     }
@@ -89,12 +93,7 @@ impl Field {
 
 impl Known {
     fn of(reference: &Reference) -> Self {
-        let mut numbers = [0.0; NUMBERS];
-        for i in 0..3 {
-            numbers[i] = reference.white[i].ln();
-            numbers[3 + i] = reference.black[i] / reference.white[i];
-        }
-        Self { at: reference.at, numbers, weight: 1.0 }
+        Self { at: reference.at, numbers: reference.white.map(f64::ln), weight: 1.0 }
     }
 
     /// How far off it is: the largest difference.
@@ -126,8 +125,9 @@ struct Plane {
     values: [[f64; NUMBERS]; 3], // of the numbers, times 1, x, y
 }
 
-/// Pulls slopes towards none, so that three references in a row make a plane too: the weight of a twentieth reference.
-const LEVEL: f64 = 0.05;
+/// Pulls slopes towards none, so that three references in a row make a plane too: a part of all weight; ten times as much bends a
+/// slope at the wall's corner by 6 %.
+const LEVEL: f64 = 1e-3;
 
 impl Plane {
     fn add(&mut self, [x, y]: [f64; 2], numbers: &Numbers, weight: f64) {
@@ -141,7 +141,7 @@ impl Plane {
     /// The first row of the inverse of the normal equations, times the values.
     fn at_middle(&self) -> Numbers {
         let [w, x, y, xx, xy, yy] = self.sums;
-        let (xx, yy) = (xx + LEVEL, yy + LEVEL);
+        let (xx, yy) = (xx + LEVEL * w, yy + LEVEL * w);
         let minors = [xx * yy - xy * xy, xy * y - x * yy, x * xy - xx * y];
         let det = w * minors[0] + x * minors[1] + y * minors[2];
         let mut numbers = [0.0; NUMBERS];
@@ -153,11 +153,41 @@ impl Plane {
     }
 }
 
+/// Black: stray light, and a part of white.
+struct Veil {
+    light: f64,
+    part: f64,
+}
+
+/// Parts of white that ink throws back: none is blacker than the least, and what looks lighter than the most is blurred, not light.
+const INK_PARTS: [f64; 2] = [INK / PAPER, 0.06];
+/// Most that stray light is of the white in the middle of all: a window in the picture.
+const MOST_VEIL: f64 = 0.15;
+
+impl Veil {
+    /// The straight line that black follows against white, through the middle of all references (Theil 1950, on the halves).
+    fn of(references: &[Reference], channel: usize) -> Self {
+        let mut pairs: Vec<(f64, f64)> =
+            references.iter().map(|own| (own.white[channel], own.black[channel])).collect();
+        pairs.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let middle = |pairs: &[(f64, f64)]| {
+            let of = |value: fn(&(f64, f64)) -> f64| median(pairs.iter().map(value).collect()).unwrap_or(0.0);
+            (of(|pair| pair.0), of(|pair| pair.1))
+        };
+        let (low, high) = pairs.split_at(pairs.len() / 2);
+        let ((white, black), (dark, bright)) = (middle(&pairs), (middle(low), middle(high)));
+        let slope = (bright.1 - dark.1) / (bright.0 - dark.0);
+        let [least, most] = INK_PARTS;
+        let part = if slope.is_finite() { slope.clamp(least, most) } else { least };
+        Self { light: (black - part * white).clamp(0.0, MOST_VEIL * white), part }
+    }
+}
+
 /// What takes black to [`INK`] and white to [`PAPER`].
-fn evening(numbers: &Numbers) -> Evening {
+fn evening(numbers: &Numbers, veils: &[Veil; 3]) -> Evening {
     let channel = |i: usize| {
         let white = numbers[i].exp();
-        let black = white * numbers[3 + i].clamp(0.0, 0.8);
+        let black = (veils[i].light + veils[i].part * white).min(0.5 * white);
         let factor = (PAPER - INK) / (white - black);
         [narrow(black - INK / factor), narrow(factor)]
     };
@@ -180,7 +210,7 @@ mod tests {
     /// White that `at` makes of full light there.
     fn white(field: &Field, x: f64, y: f64) -> f64 {
         let Evening(how) = field.at(Point::new(x, y));
-        (PAPER - INK) / 0.95 / f64::from(how[0][1])
+        f64::from(how[0][0]) + PAPER / f64::from(how[0][1])
     }
 
     #[test]

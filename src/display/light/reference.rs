@@ -24,8 +24,6 @@ const MARGIN: f64 = 2.0;
 const BLURS_PX: [f64; 9] = [0.4, 0.55, 0.7, 0.85, 1.0, 1.2, 1.5, 1.9, 2.5];
 /// Codes from which the blur is taken; more change nothing.
 const TRIED: usize = 24;
-/// Part of a code's white pixels that may be as bright as the file can say; with more the paper is brighter than that.
-const CLIPPED: f64 = 0.2;
 /// Fewest pixels for two numbers a channel.
 const LEAST_PIXELS: usize = 40;
 /// Rounds in which pixels that do not fit lose their weight.
@@ -93,7 +91,7 @@ impl Code<'_> {
     }
 }
 
-/// White and black beside every code that was read and is not glaring.
+/// White and black beside every code that was read. Paper brighter than the file can say counts as bright as that.
 pub(super) fn references(
     photo: &Photo,
     cells: &[CellReading],
@@ -112,7 +110,7 @@ pub(super) fn references(
             let (red, green, blue) = (red?, green?, blue?);
             let white = [red.white, green.white, blue.white];
             let black = [red.black, green.black, blue.black];
-            (!glaring(&pixels)).then_some(Reference { at: code.at, white, black })
+            Some(Reference { at: code.at, white, black })
         })
         .collect()
 }
@@ -144,15 +142,6 @@ fn blur(photo: &Photo, codes: &[Code<'_>], light: &[f32; 256]) -> Option<f64> {
     let misses: Vec<(Option<f64>, f64)> = misses.collect();
     let known = misses.into_iter().filter_map(|(miss, blur_px)| Some((miss?, blur_px)));
     known.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, blur_px)| blur_px)
-}
-
-/// Whether the paper is brighter than the file can say.
-fn glaring(pixels: &[Inked]) -> bool {
-    let paper = pixels.iter().filter(|(ink, _)| *ink < 0.1);
-    let (all, clipped) = paper.fold((0, 0), |(all, clipped), (_, light)| {
-        (all + 1, clipped + usize::from(light.iter().any(|part| *part >= 0.995)))
-    });
-    float(clipped) > CLIPPED * float(all)
 }
 
 /// The line through a code's pixels in one channel.
