@@ -3,6 +3,7 @@
 //! ```text
 //!   Photo, Camera ─▶ straighten ─▶ wall.jpg       the wall as seen straight from the front
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
+//!   wall, original ─▶ structure, overlap          how alike the two are (SSIM); the original's edges over the wall
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
 //! ```
 //!
@@ -13,9 +14,11 @@ pub mod drawing;
 mod jpeg;
 pub mod marked;
 pub mod measure;
+pub mod overlap;
 mod preview;
 mod sample;
 pub mod straighten;
+pub mod structure;
 
 pub use jpeg::{JpegError, jpeg};
 pub use marked::{MARGIN_MM, Marking, marked};
