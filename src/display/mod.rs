@@ -3,6 +3,7 @@
 //! ```text
 //!   Photo, Camera ─▶ straighten ─▶ wall.jpg       the wall as seen straight from the front
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
+//!   drawings, FewColours ─▶ likeness              whether each drawing is its paper's tile
 //!   wall, original ─▶ structure, overlap          how alike the two are (SSIM); the original's edges over the wall
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
 //! ```
@@ -12,6 +13,7 @@
 mod blocks;
 pub mod drawing;
 mod jpeg;
+pub mod likeness;
 pub mod marked;
 pub mod measure;
 pub mod overlap;

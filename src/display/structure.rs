@@ -69,7 +69,7 @@ pub fn ssim(one: &RgbImage, other: &RgbImage) -> Option<Alike> {
 }
 
 /// How alike a straightened wall and the original are, 0 nothing in common … 1 the same; for pictures of the same part, of any
-/// sizes. Both are first made [`WALL_PX`] pixels long, each pixel the mean of what it covers: neither photo's resolution nor
+/// sizes. Both are first made 192 pixels long, each pixel the mean of what it covers: neither photo's resolution nor
 /// the crayons' grain then moves the figure.
 #[must_use]
 pub fn wall_likeness(wall: &RgbImage, original: &RgbImage) -> f64 {

@@ -1649,3 +1649,10 @@ event-bounds = the scores at which easy, medium and hard begin; “everysquare p
 event-balanced = true: as many easy as medium as hard tiles, whatever their scores
 event-tiles = Where you know better, list the tile at the end of this file, like this:
 event-tiles-level = plain, easy, medium or hard, or your own word for it
+
+## likeness
+
+likeness-elsewhere = { $square } looks like { $other } drawn on { $square }'s paper; look
+likeness-elsewhere-turned = { $square } looks like { $other }, turned { $degrees }° clockwise, drawn on { $square }'s paper; look
+likeness-turned = the drawing on { $square } looks turned { $degrees }° clockwise against its paper; look
+likeness-unread = the square in { $cell } cannot be read; its drawing looks like { $other }: look

@@ -1659,3 +1659,10 @@ event-bounds = los puntajes en que empiezan fácil, medio y difícil; “everysq
 event-balanced = true: tantas piezas fáciles como medias y como difíciles, sin importar sus puntajes
 event-tiles = Donde usted sepa más, ponga la pieza al final de este archivo, así:
 event-tiles-level = plain (liso), easy (fácil), medium (medio) o hard (difícil), o su propia palabra
+
+## likeness
+
+likeness-elsewhere = { $square } se parece a { $other }, dibujado en el papel de { $square }: mire
+likeness-elsewhere-turned = { $square } se parece a { $other }, girado { $degrees }° como las agujas del reloj y dibujado en el papel de { $square }: mire
+likeness-turned = el dibujo de { $square } parece girado { $degrees }° como las agujas del reloj respecto a su papel: mire
+likeness-unread = el cuadro de { $cell } no se puede leer; su dibujo se parece a { $other }: mire
