@@ -2,6 +2,11 @@
 
 #![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "a test fails by panicking")]
 
+#[path = "display/overlap.rs"]
+mod overlap;
+#[path = "display/structure.rs"]
+mod structure;
+
 use everysquare::display::{Frontal, LONGEST_PX, MARGIN_MM, Marking, Shot, jpeg, marked, straighten};
 use everysquare::frame::{Map, Point, WallMm, float, floor_index, round_byte};
 use everysquare::judge::{Judgement, judge};

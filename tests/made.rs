@@ -109,6 +109,7 @@ fn options(seed: u64, cells: usize) -> Options {
         duplicates: some(17).min(2),
         strangers: some(18).min(2),
         permute_all,
+        ..Faults::default()
     };
     // a part of a wall whose squares all hang wrong says nothing of where it belongs
     if !permute_all && pick(seed, 19, 6) == 0 {

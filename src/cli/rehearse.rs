@@ -49,6 +49,12 @@ pub struct Args {
     /// Squares of another event.
     #[arg(long, value_name = "N", default_value_t = 0)]
     strangers: usize,
+    /// Squares with another tile's drawing.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    misdrawn: usize,
+    /// Squares with a turned drawing.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    drawn_turned: usize,
     /// Every square in a wrong cell.
     #[arg(long)]
     permute_all: bool,
@@ -134,6 +140,8 @@ fn options(args: &Args, seed: u64, cells: usize) -> Options {
         torn: args.torn,
         duplicates: args.duplicates,
         strangers: args.strangers,
+        misdrawn: args.misdrawn,
+        drawn_turned: args.drawn_turned,
         permute_all: args.permute_all,
     };
     let faults = if asked == Faults::default() { some_faults(cells) } else { asked };

@@ -3,6 +3,8 @@
 //! ```text
 //!   Photo, Camera ─▶ straighten ─▶ wall.jpg       the wall as seen straight from the front
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
+//!   drawings, FewColours ─▶ likeness              whether each drawing is its paper's tile
+//!   wall, original ─▶ structure, overlap          how alike the two are (SSIM); the original's edges over the wall
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
 //!   Moment … ─▶ filling ─▶ filling.gif            the evening: the wall filling up, a second a check
 //! ```
@@ -18,13 +20,16 @@ mod ghost;
 pub mod hung;
 mod jpeg;
 pub mod light;
+pub mod likeness;
 pub mod marked;
 pub mod measure;
+pub mod overlap;
 mod preview;
 pub mod retape;
 mod sample;
 pub mod squares;
 pub mod straighten;
+pub mod structure;
 
 pub use filling::{FillingError, MOST_BYTES, MOST_MOMENTS, Moment, evenly, filling};
 pub use jpeg::{JpegError, jpeg};

@@ -18,6 +18,7 @@ pub(super) enum Purpose {
     Noise = 8,
     Grain = 9,
     Paper = 10,
+    Drawings = 11,
 }
 
 /// The stream of a purpose.

@@ -21,6 +21,15 @@ pub(super) struct Hung {
     pub turn: Turn,
     /// What was done to it.
     pub condition: Condition,
+    /// The tile that was drawn on it, and how far clockwise the drawing is turned against the paper.
+    pub drawn: (Cell, Turn),
+}
+
+impl Hung {
+    /// A square as it should be.
+    fn own(home: Cell) -> Self {
+        Self { home, stranger: None, turn: Turn::None, condition: Condition::Flat, drawn: (home, Turn::None) }
+    }
 }
 
 /// One entry a cell, in the order of the cells; `None` where nothing hangs.
@@ -41,6 +50,8 @@ pub(super) fn plot(
         faults.torn,
         faults.duplicates,
         faults.strangers,
+        faults.misdrawn,
+        faults.drawn_turned,
     ];
     let moved = faults.swaps.saturating_mul(2).saturating_add(faults.cycles.saturating_mul(3));
     let asked = singles.into_iter().fold(moved, usize::saturating_add);
@@ -53,10 +64,7 @@ pub(super) fn plot(
     let mut rng = stream(seed, Purpose::Faults);
     let mut dealt: Vec<usize> = (0..cells.len()).collect();
     dealt.shuffle(&mut rng);
-    let upright = |cell: &Cell| {
-        Some(Hung { home: *cell, stranger: None, turn: Turn::None, condition: Condition::Flat })
-    };
-    let mut hung: Vec<Option<Hung>> = cells.iter().map(upright).collect();
+    let mut hung: Vec<Option<Hung>> = cells.iter().map(|cell| Some(Hung::own(*cell))).collect();
     let foreign = Deal::out(&mut dealt, faults);
     foreign.missing.iter().for_each(|i| hung[*i] = None);
     for i in &foreign.strangers {
@@ -73,6 +81,7 @@ pub(super) fn plot(
         derange(&mut hung, &own, &mut rng)?;
     }
     conditions(&mut hung, &foreign, &mut rng);
+    drawings(&mut hung, &foreign, &cells, seed);
     Ok(hung)
 }
 
@@ -85,6 +94,8 @@ struct Deal {
     cycles: Vec<usize>,
     turns: Vec<usize>,
     conditions: [(Condition, Vec<usize>); 3],
+    misdrawn: Vec<usize>,
+    drawn_turned: Vec<usize>,
 }
 
 impl Deal {
@@ -102,6 +113,8 @@ impl Deal {
                 (Condition::Covered, take(faults.covered)),
                 (Condition::Torn, take(faults.torn)),
             ],
+            misdrawn: take(faults.misdrawn),
+            drawn_turned: take(faults.drawn_turned),
         }
     }
 
@@ -120,7 +133,7 @@ fn stranger(printed: &Printed, home: Cell, rng: &mut ChaCha8Rng) -> Result<Hung,
     };
     let text = tag.square(&printed.grid.label(home));
     let modules = Modules::encode(&text)?;
-    Ok(Hung { home, stranger: Some((text, modules)), turn: Turn::None, condition: Condition::Flat })
+    Ok(Hung { stranger: Some((text, modules)), ..Hung::own(home) })
 }
 
 /// Hangs a second copy of one of the `own` squares, each at most once, in every cell of `into`.
@@ -166,6 +179,23 @@ fn conditions(hung: &mut [Option<Hung>], deal: &Deal, rng: &mut ChaCha8Rng) {
             if let Some(square) = &mut hung[*i] {
                 square.condition = *condition;
             }
+        }
+    }
+}
+
+/// Puts other tiles, or turned ones, on papers that are otherwise right; chance of its own leaves all else as it was.
+fn drawings(hung: &mut [Option<Hung>], deal: &Deal, cells: &[Cell], seed: u64) {
+    let mut rng = stream(seed, Purpose::Drawings);
+    for i in &deal.misdrawn {
+        let others = cells.len().saturating_sub(1);
+        if let (Some(square), true) = (&mut hung[*i], others > 0) {
+            // Any other cell: as far on as chance says, round the end.
+            square.drawn.0 = cells[(*i + 1 + rng.random_range(0..others)) % cells.len()];
+        }
+    }
+    for i in &deal.drawn_turned {
+        if let Some(square) = &mut hung[*i] {
+            square.drawn.1 = Turn::from_quarters(rng.random_range(1..4));
         }
     }
 }

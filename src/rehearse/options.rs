@@ -39,6 +39,19 @@ pub struct Options {
     pub people: usize,
     /// Whether a ladder stands in front of the wall.
     pub ladder: bool,
+    /// How much less true than usual the drawings are, 0 … 4: a factor for wobble, shift, zoom, tint and margins.
+    #[serde(skip_serializing_if = "is_one")]
+    pub unsteady: f64,
+}
+
+/// Options that came later are left out of files where they are as usual, so that those stay as they were.
+#[allow(
+    clippy::trivially_copy_pass_by_ref,
+    clippy::float_cmp,
+    reason = "serde asks for a reference; exactly as usual"
+)]
+fn is_one(factor: &f64) -> bool {
+    *factor == 1.0
 }
 
 /// What is wrong on the wall. Each fault takes cells of its own.
@@ -65,6 +78,18 @@ pub struct Faults {
     pub strangers: usize,
     /// Every square in a wrong cell.
     pub permute_all: bool,
+    /// Squares on which another tile was drawn: code, label and cell are right, the drawing is not.
+    #[serde(skip_serializing_if = "is_zero")]
+    pub misdrawn: usize,
+    /// Squares on which the right tile was drawn, turned by 90, 180 or 270 degrees against the paper.
+    #[serde(skip_serializing_if = "is_zero")]
+    pub drawn_turned: usize,
+}
+
+/// Faults that came later are left out of files where there are none, so that those stay as they were.
+#[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for a reference")]
+fn is_zero(count: &usize) -> bool {
+    *count == 0
 }
 
 /// Which cards hang around the wall; cards that were not printed never do.
@@ -188,6 +213,7 @@ impl Default for Options {
             backing_lines: false,
             people: 0,
             ladder: false,
+            unsteady: 1.0,
         }
     }
 }
@@ -321,6 +347,7 @@ impl Options {
             ("error-rehearse-option-sharpening", s.sharpen, 0.0, 2.0, bare),
             ("error-rehearse-option-quality", f64::from(s.jpeg_quality), 1.0, 100.0, bare),
             ("error-rehearse-option-orientation", f64::from(s.orientation), 1.0, 8.0, bare),
+            ("error-rehearse-option-unsteady", self.unsteady, 0.0, 4.0, bare),
             ("error-rehearse-option-people", float(self.people), 0.0, 4.0, bare),
         ];
         for (name, value, low, high, range) in ranges {

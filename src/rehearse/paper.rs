@@ -12,7 +12,7 @@ use super::grain::Grain;
 use crate::frame::{ceil_index, float, floor_index, narrow, round_byte};
 use crate::picture::Crop;
 use crate::plan::code::{QUIET_ZONE, SIDE};
-use crate::plan::{Cell, Grid};
+use crate::plan::{Cell, Grid, Turn};
 
 /// Colour of unmarked paper, sRGB.
 pub(super) const WHITE: [u8; 3] = [246, 244, 239];
@@ -95,7 +95,17 @@ struct Hand {
 }
 
 impl Hand {
-    fn of(rng: &mut ChaCha8Rng, drawn_into: f64) -> Self {
+    fn of(rng: &mut ChaCha8Rng, drawn_into: f64, unsteady: f64) -> Self {
+        let mut hand = Self::usual(rng, drawn_into);
+        hand.wobble *= unsteady;
+        hand.shift = hand.shift.map(|mm| mm * unsteady);
+        hand.zoom = 1.0 + (hand.zoom - 1.0) * unsteady;
+        hand.tint = hand.tint.map(|factor| 1.0 + (factor - 1.0) * narrow(unsteady));
+        hand.margin *= unsteady;
+        hand
+    }
+
+    fn usual(rng: &mut ChaCha8Rng, drawn_into: f64) -> Self {
         let angle = rng.random_range(0.0..std::f64::consts::PI);
         let a_mm = 1.0 / rng.random_range(1.0..2.8);
         let felt = rng.random_bool(0.2);
@@ -120,7 +130,8 @@ struct Drawing<'a> {
     picture: &'a RgbImage,
     crop: Crop,
     grid: Grid,
-    home: Cell,
+    tile: Cell,
+    turn: Turn,
     hand: Hand,
     grain: &'a Grain,
     code: CodeBox,
@@ -129,8 +140,15 @@ struct Drawing<'a> {
 impl Drawing<'_> {
     /// The picture's colour where the hand meant to be; beyond the picture its outermost pixels go on.
     fn meant(&self, u: f64, v: f64) -> [u8; 3] {
-        let scale = self.crop.tile.value() / self.grid.square_mm;
-        let corner = self.crop.tile_top_left(self.home);
+        let side = self.grid.square_mm;
+        let scale = self.crop.tile.value() / side;
+        let corner = self.crop.tile_top_left(self.tile);
+        let (u, v) = match self.turn {
+            Turn::None => (u, v),
+            Turn::Quarter => (v, side - u),
+            Turn::Half => (side - u, side - v),
+            Turn::ThreeQuarters => (side - v, u),
+        };
         let (w, h) = self.picture.dimensions();
         let pixel = |at: f64, count: u32| u32::try_from(floor_index(at)).unwrap_or(count).min(count - 1);
         self.picture.get_pixel(pixel(corner.x + u * scale, w), pixel(corner.y + v * scale, h)).0
@@ -215,16 +233,17 @@ pub(super) struct Commission<'a> {
     pub per_mm: f64,
     pub seed: u64,
     pub drawn_into: f64,
+    pub unsteady: f64,
 }
 
 impl Commission<'_> {
-    /// A square of the wall as one visitor, the `which`th, drew it.
-    pub fn draw(&self, home: Cell, which: u64) -> Texture {
+    /// A square of the wall as one visitor, the `which`th, drew it: a tile, turned so far clockwise, on the paper for `home`.
+    pub fn draw(&self, home: Cell, (tile, turn): (Cell, Turn), which: u64) -> Texture {
         let mut rng = stream_of(self.seed, Purpose::Paper, which);
-        let hand = Hand::of(&mut rng, self.drawn_into);
+        let hand = Hand::of(&mut rng, self.drawn_into, self.unsteady);
         let (picture, grid, grain, code) = (self.picture, self.grid, self.grain, self.code);
         let crop = Crop::of(picture.dimensions(), &grid);
-        let drawing = Drawing { picture, crop, grid, home, hand, grain, code };
+        let drawing = Drawing { picture, crop, grid, tile, turn, hand, grain, code };
         let side = self.grid.square_mm;
         let label = self.grid.label(home);
         let dot = (code.module * 0.6).max(0.35);

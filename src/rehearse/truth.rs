@@ -112,6 +112,12 @@ pub struct CellTruth {
     pub stranger: Option<String>,
     /// What was done to it; `None` where nothing hangs.
     pub condition: Option<Condition>,
+    /// The tile that was drawn on it where that is not the paper's own.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub drawn: Option<String>,
+    /// How far the drawing is turned clockwise against the paper; `None` where it is not.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub drawn_turn: Option<u32>,
     /// Part of the cell in sight, 0 … 1.
     pub cell_seen: f64,
     /// Part of the code's modules in sight, 0 … 1; `None` where nothing hangs.
@@ -230,6 +236,10 @@ impl Teller<'_> {
             hung_turn: turn,
             stranger: hung.and_then(|square| Some(square.stranger.as_ref()?.0.clone())),
             condition: hung.map(|square| square.condition),
+            drawn: hung
+                .filter(|square| square.drawn.0 != square.home)
+                .map(|square| grid.label(square.drawn.0)),
+            drawn_turn: hung.map(|square| square.drawn.1.degrees()).filter(|degrees| *degrees != 0),
             cell_seen,
             code_seen,
             cell_px: all(corners),

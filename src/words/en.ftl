@@ -423,6 +423,8 @@ help-rehearse-covered = Squares with tape over half of their code
 help-rehearse-torn = Squares with a corner torn off
 help-rehearse-duplicates = Places where a second copy of another square hangs
 help-rehearse-strangers = Places where a square of another event hangs
+help-rehearse-misdrawn = Squares with the drawing of another tile, on a paper that hangs right
+help-rehearse-drawn-turned = Squares whose drawing is turned against the paper
 help-rehearse-permute-all = Hang every square in a wrong place
 help-rehearse-cards = Which cards hang around the wall: all, corners or none
 help-rehearse-width = Width of the photo in pixels
@@ -1178,6 +1180,7 @@ error-rehearse-option-sharpening = the sharpening
 error-rehearse-option-quality = the JPEG's quality
 error-rehearse-option-orientation = the orientation
 error-rehearse-option-people = the number of people
+error-rehearse-option-unsteady = factor for how untrue the drawings are
 
 ## errors: printing
 
@@ -1839,3 +1842,10 @@ event-bounds = the scores at which easy, medium and hard begin; “everysquare p
 event-balanced = true: as many easy as medium as hard tiles, whatever their scores
 event-tiles = Where you know better, list the tile at the end of this file, like this:
 event-tiles-level = plain, easy, medium or hard, or your own word for it
+
+## likeness
+
+likeness-elsewhere = { $square } looks like { $other } drawn on { $square }'s paper; look
+likeness-elsewhere-turned = { $square } looks like { $other }, turned { $degrees }° clockwise, drawn on { $square }'s paper; look
+likeness-turned = the drawing on { $square } looks turned { $degrees }° clockwise against its paper; look
+likeness-unread = the square in { $cell } cannot be read; its drawing looks like { $other }: look

@@ -433,6 +433,8 @@ help-rehearse-covered = Cuadros con cinta sobre la mitad del código
 help-rehearse-torn = Cuadros con una esquina arrancada
 help-rehearse-duplicates = Lugares donde cuelga una segunda copia de otro cuadro
 help-rehearse-strangers = Lugares donde cuelga un cuadro de otro evento
+help-rehearse-misdrawn = Cuadros con el dibujo de otra pieza, en un papel bien colgado
+help-rehearse-drawn-turned = Cuadros con el dibujo girado respecto al papel
 help-rehearse-permute-all = Colgar todos los cuadros en un lugar equivocado
 help-rehearse-cards = Qué tarjetas cuelgan alrededor de la pared: all (todas), corners (las de las esquinas) o none (ninguna)
 help-rehearse-width = Ancho de la foto en píxeles
@@ -1188,6 +1190,7 @@ error-rehearse-option-sharpening = el enfoque artificial
 error-rehearse-option-quality = la calidad del JPEG
 error-rehearse-option-orientation = la orientación
 error-rehearse-option-people = el número de personas
+error-rehearse-option-unsteady = factor de lo poco fieles que son los dibujos
 
 ## errors: printing
 
@@ -1849,3 +1852,10 @@ event-bounds = los puntajes en que empiezan fácil, medio y difícil; “everysq
 event-balanced = true: tantas piezas fáciles como medias y como difíciles, sin importar sus puntajes
 event-tiles = Donde usted sepa más, ponga la pieza al final de este archivo, así:
 event-tiles-level = plain (liso), easy (fácil), medium (medio) o hard (difícil), o su propia palabra
+
+## likeness
+
+likeness-elsewhere = { $square } se parece a { $other }, dibujado en el papel de { $square }: mire
+likeness-elsewhere-turned = { $square } se parece a { $other }, girado { $degrees }° como las agujas del reloj y dibujado en el papel de { $square }: mire
+likeness-turned = el dibujo de { $square } parece girado { $degrees }° como las agujas del reloj respecto a su papel: mire
+likeness-unread = el cuadro de { $cell } no se puede leer; su dibujo se parece a { $other }: mire

@@ -171,3 +171,77 @@ fn what_cannot_be_is_refused_with_advice() {
     let lonely = refused(Faults { missing: 5, permute_all: true, ..Faults::default() });
     assert_eq!(lonely, RehearseError::TooFewToPermute { squares: 1 });
 }
+
+/// Whether a place of the photo lies in a square, or so near that its blur may reach there.
+fn near(cell: &CellTruth, x: f64, y: f64) -> bool {
+    const REACH_PX: f64 = 12.0;
+    let corners = cell.corners_px.unwrap();
+    let ends = |axis: usize| {
+        let own = corners.map(|corner| corner[axis]);
+        (
+            own.into_iter().fold(f64::MAX, f64::min) - REACH_PX,
+            own.into_iter().fold(f64::MIN, f64::max) + REACH_PX,
+        )
+    };
+    let ((left, right), (upper, lower)) = (ends(0), ends(1));
+    x > left && x < right && y > upper && y < lower
+}
+
+#[test]
+fn other_drawings_change_nothing_but_the_drawings() {
+    let usual = Faults { swaps: 1, turns: 2, missing: 2, scribbled: 1, ..Faults::default() };
+    let asked = Faults { misdrawn: 4, drawn_turned: 3, ..usual.clone() };
+    for seed in 0..4 {
+        let printed = printed(7, 6, 0.6);
+        let before = made(&printed, &tiny(seed, usual.clone()));
+        let after = made(&printed, &tiny(seed, asked.clone()));
+        let off: Vec<&CellTruth> =
+            after.truth.cells.iter().filter(|own| own.drawn.is_some() || own.drawn_turn.is_some()).collect();
+        assert_eq!(count(&after.truth, |own| own.drawn.is_some()), 4, "seed {seed}");
+        assert_eq!(count(&after.truth, |own| own.drawn_turn.is_some()), 3, "seed {seed}");
+        for own in &off {
+            assert_eq!(
+                (own.state, own.hung.as_deref()),
+                (State::Right, Some(own.label.as_str())),
+                "seed {seed}"
+            );
+            assert_ne!(own.drawn, own.hung);
+        }
+        let mut without = after.truth.clone();
+        without.options = before.truth.options.clone();
+        for own in &mut without.cells {
+            (own.drawn, own.drawn_turn) = (None, None);
+        }
+        assert_eq!(without, before.truth, "seed {seed}: all else is as it was");
+        let mut changed = 0;
+        for (x, y, pixel) in after.image.enumerate_pixels() {
+            if before.image.get_pixel(x, y) != pixel {
+                changed += 1;
+                let seen = off.iter().any(|own| near(own, f64::from(x), f64::from(y)));
+                assert!(seen, "seed {seed}: {x}, {y} is in no square with another drawing");
+            }
+        }
+        assert!(changed > 0, "seed {seed}: something else is drawn");
+    }
+}
+
+#[test]
+fn files_of_before_other_drawings_can_be_read_and_new_ones_without_them_are_the_same() {
+    let truth = truth(4, 3, 5, &Faults { swaps: 1, ..Faults::default() });
+    let text = serde_json::to_string(&truth).unwrap();
+    for word in ["drawn\"", "drawn_turn", "misdrawn", "unsteady"] {
+        assert!(!text.contains(word), "{word} in {text}");
+    }
+    assert_eq!(serde_json::from_str::<Truth>(&text).unwrap(), truth);
+}
+
+#[test]
+fn unsteady_hands_draw_another_picture_on_the_same_paper() {
+    let printed = printed(4, 3, 0.6);
+    let usual = made(&printed, &small(6));
+    let untrue = made(&printed, &Options { unsteady: 2.0, ..small(6) });
+    assert_eq!(usual.truth.cells, untrue.truth.cells);
+    assert_ne!(usual.image, untrue.image);
+    let refused = make(&printed, &picture(), &Options { unsteady: 5.0, ..small(6) }).unwrap_err();
+    assert!(refused.to_string().contains("untrue"), "{refused}");
+}

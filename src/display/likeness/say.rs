@@ -1,0 +1,30 @@
+//! What people are told of it.
+
+use super::{Belongs, Likeness};
+use crate::plan::{Cell, Grid, Turn};
+use crate::words::Sentence;
+
+/// What to say of a square whose code was read; `None` where there is nothing to say.
+#[must_use]
+pub fn about(belongs: Belongs, printed_for: Cell, grid: &Grid) -> Option<Sentence> {
+    let Belongs::Elsewhere(Likeness { tile, turn, .. }) = belongs else { return None };
+    let square = grid.label(printed_for);
+    Some(match (tile == printed_for, turn) {
+        (true, _) => Sentence::new("likeness-turned").with("square", square).with("degrees", turn.degrees()),
+        (false, Turn::None) => {
+            Sentence::new("likeness-elsewhere").with("square", square).with("other", grid.label(tile))
+        }
+        (false, _) => Sentence::new("likeness-elsewhere-turned")
+            .with("square", square)
+            .with("other", grid.label(tile))
+            .with("degrees", turn.degrees()),
+    })
+}
+
+/// What to say of a square in a cell whose code was not read.
+#[must_use]
+pub fn about_unread(suggestion: Likeness, hangs_in: Cell, grid: &Grid) -> Sentence {
+    Sentence::new("likeness-unread")
+        .with("cell", grid.label(hangs_in))
+        .with("other", grid.label(suggestion.tile))
+}
