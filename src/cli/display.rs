@@ -1,26 +1,35 @@
 //! `everysquare display FOLDER PHOTO…`: the wall's picture beside the original, its measures, and the prints that stay.
 
-use std::path::PathBuf;
+mod said;
+
+use std::path::{Path, PathBuf};
 
 use super::check::CHECK_NAME;
 use super::event::Event;
-use super::mistyped::Refused;
+use super::mistyped::{Refused, within};
 use super::photos::{Seen, each, look};
 use super::{CliError, Console, Outcome, progress};
-use crate::display::assemble::{Arrangement, Missing};
+use crate::display::assemble::Missing;
 use crate::display::jpeg;
-use crate::display::retape::{SEEN_MM, retape};
-use crate::gallery::{Codes, Figures, Manner, MeasuredFigures, Showing, Shown, View};
+use crate::display::retape::retape;
+use crate::display::{Moment, filling};
+use crate::gallery::{
+    Codes, Compared, Figures, Manner, MeasuredFigures, Showing, Shown, SuggestionFigures, View, checks_until,
+};
+use crate::judge::{Summary, judge};
 use crate::photo::Photo;
-use crate::plan::lengths::{both, one};
-use crate::plan::settings::Choice;
-use crate::plan::{Folder, Printed, Turn};
+use crate::plan::settings::{Choice, Units};
+use crate::plan::{Cell, Folder, Printed};
+use crate::print::comparison::{Comparison, Pair, PastCheck, Poster, Print, comparison, known};
 use crate::read::{self, WallReading};
+use crate::words::{Sentence, Words};
 
 /// Steps of the progress bar for each photo: opened, read, drawn.
 const STEPS_A_PHOTO: u64 = 3;
-/// Steps for what follows.
-const STEPS_AT_THE_END: u64 = 2;
+/// Steps for what follows: the wall, and its prints.
+const STEPS_AT_THE_END: u64 = 7;
+/// Widths of a poster, in mm: from a post card to a hall's wall.
+const POSTER_MM: std::ops::RangeInclusive<f64> = 100.0..=10_000.0;
 
 /// What is typed after `everysquare display`.
 #[derive(Debug, clap::Args)]
@@ -40,110 +49,191 @@ pub struct Args {
     /// What stands where no square hangs.
     #[arg(long, value_name = "WHICH", value_parser = chosen::<Missing>, default_value = "ghost")]
     missing: Missing,
+    /// Only these prints.
+    #[arg(long, value_name = "DOCUMENT")]
+    only: Vec<String>,
+    /// Squares to show beside their tiles.
+    #[arg(long, value_name = "LABEL")]
+    pair: Vec<String>,
+    /// Width of the poster.
+    #[arg(long, value_name = "MM", value_parser = poster_mm)]
+    poster_width: Option<f64>,
+    /// The original as a poster too.
+    #[arg(long)]
+    poster_original: bool,
 }
 
-/// Reads, shows, measures, tells, and writes the folder.
+/// A wall that was shown, and what is told of it.
+struct Told<'a> {
+    shown: &'a Shown,
+    compared: &'a Compared,
+    retape: Vec<String>,
+    units: Units,
+}
+
+/// Reads, shows, measures, tells, and writes the folder, whole or not at all.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
+    known(&args.only)?;
     let folder = Folder::at(&args.folder);
     let printed = folder.printed()?;
     let event = Event::open(&folder, folder.settings()?, console.words())?;
-    let manner = Manner { view: args.view, codes: args.codes, missing: args.missing };
     let photos = u64::try_from(args.photos.len()).unwrap_or(u64::MAX / 8);
     let bar = progress::bar(console, photos * STEPS_A_PHOTO + STEPS_AT_THE_END, "display-working");
-    let seen = look(&args.photos, &printed, console.words(), &|| bar.inc(1));
-    let seen = seen.inspect_err(|_| bar.finish_and_clear())?;
-    let files = seen.names();
-    let Seen { paths, only, taken, made, readings, refused } = seen;
-    let reading = read::several(readings);
-    let shown = show(&reading, &printed, manner, &event, &paths, only, &|| bar.inc(1));
-    let shown = shown.inspect_err(|_| bar.finish_and_clear())?;
+    let now = jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string();
+    let work = Work { args, folder: &folder, printed: &printed, event: &event, now: &now };
+    let done = work.done(console, &|| bar.inc(1));
     bar.finish_and_clear();
+    let Done { seen, shown, compared, prints, moving } = done?;
     let units = event.settings.print.units;
     let retape = shown.measured.as_ref().map(|m| retape(m, &printed.grid, units, console.words()));
-    let figures = Figures {
-        made,
-        taken,
-        photos: files,
-        squares: shown.hanging.squares.len(),
-        measured: shown.measured.as_ref().map(|measured| MeasuredFigures::of(measured, &printed.grid)),
-        retape: retape.clone().unwrap_or_default(),
-        ..Figures::of(&printed)
-    };
-    tell(&shown, &printed, &event, retape.as_deref(), args.view, console);
-    for refused in &refused {
-        let told = refused.line(console.words());
-        console.complain(&told);
+    let told = Told { shown: &shown, compared: &compared, retape: retape.unwrap_or_default(), units };
+    said::tell(&told, &printed, args.view, console);
+    for refused in &seen.refused {
+        let line = refused.line(console.words());
+        console.complain(&line);
     }
-    let now = jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string();
+    let figures = figures(&seen, &told, &printed, console);
     let into = folder.new_display_folder(&now)?;
     into.write("display.json", &serde_json::to_vec_pretty(&figures)?)?;
     into.write("wall.jpg", &jpeg(&shown.wall)?)?;
-    let written = into.finish()?;
-    console.say("display-written", &[("folder", written.display().to_string().into())]);
+    for print in &prints {
+        into.write(&print.document.name, &print.document.bytes)?;
+        into.write(&print.screen_name, &print.screen)?;
+    }
+    if let Some(moving) = moving {
+        into.write("filling.gif", &moving)?;
+    }
+    list(&into.finish()?, &prints, console);
     Ok(Outcome::Right)
 }
 
-/// Looks at every photo once more and puts the wall together.
-fn show(
-    reading: &WallReading,
-    printed: &Printed,
-    manner: Manner,
-    event: &Event,
-    paths: &[PathBuf],
-    only: Option<Photo>,
-    step: &(dyn Fn() + Sync),
-) -> Result<Shown, CliError> {
-    let mut showing = Showing::new(reading, printed, manner)?;
-    let mut index = 0;
-    each(paths, only, |_, photo| {
-        showing.add(index, &photo?);
-        index += 1;
-        step();
-        Ok(())
-    })?;
-    let shown = showing.finish(event.picture());
-    step();
-    Ok(shown)
+/// What the command works on.
+struct Work<'a> {
+    args: &'a Args,
+    folder: &'a Folder,
+    printed: &'a Printed,
+    event: &'a Event,
+    now: &'a str,
 }
 
-fn tell(
-    shown: &Shown,
-    printed: &Printed,
-    event: &Event,
-    retape: Option<&[String]>,
-    view: View,
-    console: &mut Console,
-) {
-    let squares = &shown.hanging.squares;
-    let counted = [("squares", squares.len().into()), ("cells", printed.grid.count().into())];
-    console.say("display-squares", &counted);
-    let units = event.settings.print.units;
-    if let Some(measured) = &shown.measured {
-        let factor = measured.scale_factor;
-        let said = [
-            ("factor", format!("{:.2}", factor.value).into()),
-            ("within", format!("{:.2}", factor.within).into()),
-            ("planned", format!("{:.2}", printed.grid.square_mm / printed.grid.tile_mm).into()),
-        ];
-        console.say("display-scale", &said);
-        let [width, height] =
-            [measured.width, measured.height].map(|q| both(q.value, units, console.words()));
-        console.say("display-size", &[("width", width.into()), ("height", height.into())]);
+/// What came of it.
+struct Done {
+    seen: Seen,
+    shown: Shown,
+    compared: Compared,
+    prints: Vec<Print>,
+    moving: Option<Vec<u8>>,
+}
+
+impl Work<'_> {
+    fn done(&self, console: &Console, step: &(dyn Fn() + Sync)) -> Result<Done, CliError> {
+        let mut seen = look(&self.args.photos, self.printed, console.words(), step)?;
+        let reading = read::several(std::mem::take(&mut seen.readings));
+        let shown = self.show(&reading, &mut seen, step)?;
+        step();
+        let compared = Compared::of(&shown, &reading, self.event.few(), self.printed);
+        let summary = judge(&reading, &self.printed.grid).summary;
+        let checks = checks_until(self.folder, &self.printed.grid, self.now, &shown.wall, summary);
+        let pairs = self.pairs(&shown)?;
+        let poster = Poster { width_mm: self.args.poster_width, original: self.args.poster_original };
+        let input = Comparison {
+            sources: self.event.sources(console.words()),
+            wall: &shown.wall,
+            overlap: &compared.overlap,
+            measured: shown.measured.as_ref(),
+            likeness: Some(compared.likeness),
+            counts: summary,
+            pairs: &pairs,
+            checks: &checks,
+            poster,
+            made: seen.made,
+        };
+        let words = console.words();
+        let (prints, moving) =
+            rayon::join(|| comparison(&input, &self.args.only, step), || moving(&checks, words));
+        Ok(Done { prints: prints?, moving: moving?, seen, shown, compared })
     }
-    match retape {
-        Some([]) => {
-            let length = one(SEEN_MM, units, console.words());
-            console.say("display-straight", &[("length", length.into())]);
+
+    /// Looks at every photo once more and puts the wall together.
+    fn show(
+        &self,
+        reading: &WallReading,
+        seen: &mut Seen,
+        step: &(dyn Fn() + Sync),
+    ) -> Result<Shown, CliError> {
+        let Args { view, codes, missing, .. } = *self.args;
+        let mut showing = Showing::new(reading, self.printed, Manner { view, codes, missing })?;
+        let mut index = 0;
+        each(&seen.paths, seen.only.take(), |_, photo: Result<Photo, CliError>| {
+            showing.add(index, &photo?);
+            index += 1;
+            step();
+            Ok(())
+        })?;
+        Ok(showing.finish(self.event.picture()))
+    }
+
+    /// The squares that were asked for, or some from all over the wall.
+    fn pairs(&self, shown: &Shown) -> Result<Vec<Pair>, CliError> {
+        let grid = &self.printed.grid;
+        let square = |cell: Cell| Some(Pair { cell, square: shown.square_of(cell, self.printed)?.clone() });
+        if self.args.pair.is_empty() {
+            return Ok(shown.spread().into_iter().filter_map(square).collect());
         }
-        sentences => sentences.unwrap_or_default().iter().for_each(|sentence| console.line(sentence)),
+        let asked = self.args.pair.iter().map(|label| {
+            let unknown = || CliError::new(Sentence::new("error-display-pair").with("read", label.as_str()));
+            grid.cell(&label.to_uppercase()).and_then(square).ok_or_else(unknown)
+        });
+        asked.collect()
     }
-    let astray = squares.iter().filter(|hung| hung.home != hung.at || hung.turn != Turn::None).count();
-    if astray > 0 && view != View::Put(Arrangement::InOrder) {
-        console.say("display-mixed", &[("squares", astray.into())]);
+}
+
+/// The wall filling up over the evening; `None` where it was seen only once.
+fn moving(checks: &[PastCheck], words: &Words) -> Result<Option<Vec<u8>>, CliError> {
+    let moments: Vec<Moment<'_>> = (checks.iter())
+        .filter_map(|check| {
+            let Summary { right, cells, .. } = check.summary;
+            Some(Moment { when: &check.when, right, cells, picture: check.picture.as_ref()? })
+        })
+        .collect();
+    if moments.len() < 2 {
+        return Ok(None);
+    }
+    Ok(Some(filling(&moments, words)?))
+}
+
+fn figures(seen: &Seen, told: &Told<'_>, printed: &Printed, console: &Console) -> Figures {
+    let suggestions = told.compared.suggestions.iter();
+    Figures {
+        made: seen.made,
+        taken: seen.taken.clone(),
+        photos: seen.names(),
+        squares: told.shown.hanging.squares.len(),
+        measured: told.shown.measured.as_ref().map(|measured| MeasuredFigures::of(measured, &printed.grid)),
+        likeness: Some((told.compared.likeness * 1_000.0).round() / 1_000.0),
+        retape: told.retape.clone(),
+        suggestions: suggestions
+            .map(|suggestion| SuggestionFigures::of(suggestion, &printed.grid, console.words()))
+            .collect(),
+        ..Figures::of(printed)
+    }
+}
+
+/// Says what was written.
+fn list(written: &Path, prints: &[Print], console: &mut Console) {
+    console.say("display-written", &[("folder", written.display().to_string().into())]);
+    for print in prints {
+        let counted = [("name", print.document.name.as_str().into()), ("pages", print.document.pages.into())];
+        let line = console.words().say("display-print", &counted);
+        console.line(&format!("  {line}"));
     }
 }
 
 /// One word out of a few.
 fn chosen<T: Choice>(text: &str) -> Result<T, Refused> {
     T::named(text).ok_or_else(Refused::choice::<T>)
+}
+
+fn poster_mm(text: &str) -> Result<f64, Refused> {
+    within("typed-number-from", text, &POSTER_MM)
 }

@@ -11,6 +11,7 @@ pub(super) struct Event {
     pub settings: Settings,
     pub facts: PictureFacts,
     printed: Printed,
+    few: FewColours,
     picture: Picture,
     templates: Overrides,
 }
@@ -27,6 +28,7 @@ impl Event {
             facts: PictureFacts::of(&few, &settings.grid, &settings.levels),
             printed: settings.printed()?,
             picture: few.to_picture(),
+            few,
             templates: Overrides::new(folder.templates()?, &template_names())?,
             settings,
         })
@@ -35,6 +37,11 @@ impl Event {
     /// The picture in its few colours.
     pub fn picture(&self) -> &Picture {
         &self.picture
+    }
+
+    /// Which pencil each of its pixels is.
+    pub fn few(&self) -> &FewColours {
+        &self.few
     }
 
     /// The same for the kit.

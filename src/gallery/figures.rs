@@ -7,6 +7,9 @@ use serde::Serialize;
 use crate::display::measure::{Between, Measured, Quantity, Run};
 use crate::plan::cell::column_letters;
 use crate::plan::{Grid, Printed};
+use crate::words::Words;
+
+use super::Suggestion;
 
 /// The format that is written.
 pub const FIGURES_FORMAT: u64 = 1;
@@ -49,10 +52,25 @@ pub struct SuggestionFigures {
     pub tile: String,
     /// How far the drawing is turned against its paper, clockwise.
     pub turn_degrees: u32,
-    /// How surely, 0 … 1.
-    pub certainty: f64,
+    /// How many times as clearly as is asked for before anything is said.
+    pub lead: f64,
     /// One sentence.
     pub say: String,
+}
+
+impl SuggestionFigures {
+    /// The same for programs.
+    #[must_use]
+    pub fn of(suggestion: &Suggestion, grid: &Grid, words: &Words) -> Self {
+        Self {
+            cell: grid.label(suggestion.at),
+            square: suggestion.paper.map(|paper| grid.label(paper)),
+            tile: grid.label(suggestion.likeness.tile),
+            turn_degrees: suggestion.likeness.turn.degrees(),
+            lead: (suggestion.likeness.lead * 100.0).round() / 100.0,
+            say: suggestion.said.tell(words),
+        }
+    }
 }
 
 /// What was measured.

@@ -9,9 +9,12 @@
 //!
 //! Photos come one by one, so that many need no more memory than two. The clock belongs to the caller.
 
+mod compare;
 mod figures;
+mod past;
 
 use image::RgbImage;
+use rayon::prelude::*;
 use thiserror::Error;
 
 use crate::display::assemble::{Arrangement, Missing, Parts};
@@ -27,7 +30,9 @@ use crate::plan::{Cell, Printed};
 use crate::read::{Camera, WallReading};
 use crate::words::{Sentence, Tell, told_in_english};
 
+pub use compare::{Compared, Suggestion};
 pub use figures::{FIGURES_FORMAT, Figures, MeasuredFigures, SuggestionFigures};
+pub use past::checks_until;
 
 /// Longest side of the wall's picture: a poster of three letter pages is 3,800 pixels wide at 150 dots an inch, and photos show no more.
 const LONGEST_PX: usize = 4_096;
@@ -169,7 +174,6 @@ impl<'a> Showing<'a> {
         };
         let in_order = parts(&squares, Arrangement::InOrder, Missing::Open);
         if manner.codes == Codes::Fill {
-            use rayon::prelude::*;
             squares.par_iter_mut().flatten().filter(|square| square.named).for_each(|square| {
                 fill::fill(&mut square.picture, printed);
             });

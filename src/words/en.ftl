@@ -789,6 +789,14 @@ display-size = The squares cover { $width } × { $height }.
 display-straight = Rows and columns hang straight: nothing is off by { $length } or more.
 display-likeness = Likeness of the whole wall to the original: { $likeness } of 1. It belongs to all together.
 display-written = Written to { $folder }: display.json has the figures, wall.jpg the wall.
+display-suggestions = { $squares ->
+    [one] A drawing may be on another square's paper. It is a hint to look, nothing more:
+   *[other] { $squares } drawings may be on other squares' paper. It is a hint to look, nothing more:
+}
+display-print = { $name }: { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+}
 display-mixed = { $squares ->
     [one] 1 square hangs in another cell or turned
    *[other] { $squares } squares hang in another cell or turned

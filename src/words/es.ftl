@@ -799,6 +799,14 @@ display-size = Los cuadrados cubren { $width } × { $height }.
 display-straight = Las filas y las columnas cuelgan rectas: nada se desvía { $length } o más.
 display-likeness = Parecido de toda la pared con el original: { $likeness } de 1. Es de todos juntos.
 display-written = Escrito en { $folder }: display.json tiene las cifras, wall.jpg la pared.
+display-suggestions = { $squares ->
+    [one] Un dibujo podría estar en el papel de otro cuadrado. Es una pista para mirar, nada más:
+   *[other] { $squares } dibujos podrían estar en el papel de otros cuadrados. Es una pista para mirar, nada más:
+}
+display-print = { $name }: { $pages ->
+    [one] 1 página
+   *[other] { $pages } páginas
+}
 display-mixed = { $squares ->
     [one] 1 cuadrado cuelga en otra celda o girado
    *[other] { $squares } cuadrados cuelgan en otra celda o girados

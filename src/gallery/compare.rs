@@ -1,0 +1,110 @@
+//! The wall against the picture that it was drawn from: how alike, where the lines should run, and which drawing looks like
+//! another tile. Suggestions, all of it: nothing here changes a state.
+
+use image::RgbImage;
+use image::imageops::thumbnail;
+use rayon::prelude::*;
+
+use super::Shown;
+use crate::display::likeness::{Belongs, Likeness, Tiles, about, about_unread};
+use crate::display::overlap::overlap;
+use crate::display::structure::wall_likeness;
+use crate::frame::{ceil_index, floor_index};
+use crate::picture::{Crop, FewColours};
+use crate::plan::{Cell, Printed};
+use crate::read::{Sight, WallReading};
+use crate::words::Sentence;
+
+/// Longest side of the picture with the original's edges: finer than 150 dots an inch where it is printed.
+const OVERLAP_PX: u32 = 1_600;
+
+/// What comparing tells.
+#[derive(Clone, Debug)]
+pub struct Compared {
+    /// How alike the whole wall and the original are, 0 … 1.
+    pub likeness: f64,
+    /// The wall with the original's edges drawn over it.
+    pub overlap: RgbImage,
+    /// Drawings that look like another tile, in the order of the cells.
+    pub suggestions: Vec<Suggestion>,
+}
+
+/// A drawing that looks like another tile.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Suggestion {
+    /// Where it hangs.
+    pub at: Cell,
+    /// Whose paper it is; `None` where its code was not read.
+    pub paper: Option<Cell>,
+    /// What it looks like.
+    pub likeness: Likeness,
+    /// In words.
+    pub said: Sentence,
+}
+
+impl Compared {
+    /// Compares a wall with its original.
+    #[must_use]
+    pub fn of(shown: &Shown, reading: &WallReading, few: &FewColours, printed: &Printed) -> Self {
+        let ((likeness, overlap), suggestions) = rayon::join(
+            || {
+                let original = original(few, printed);
+                rayon::join(
+                    || wall_likeness(&shown.in_order, &original),
+                    || overlap(&small(&shown.wall), few, &printed.grid, 0.0),
+                )
+            },
+            || suggestions(shown, reading, few, printed),
+        );
+        Self { likeness, overlap, suggestions }
+    }
+}
+
+/// The wall, no larger than it is needed.
+fn small(wall: &RgbImage) -> RgbImage {
+    let longest = wall.width().max(wall.height());
+    let side =
+        |pixels: u32| if longest > OVERLAP_PX { (pixels * OVERLAP_PX / longest).max(1) } else { pixels };
+    thumbnail(wall, side(wall.width()), side(wall.height()))
+}
+
+/// The part of the original that the grid covers.
+fn original(few: &FewColours, printed: &Printed) -> RgbImage {
+    let crop = Crop::of(few.size(), &printed.grid);
+    let whole = |from: f64, size: f64| {
+        let (first, beyond) = (floor_index(from + 0.5), ceil_index(from + size - 0.5));
+        let px = |count: usize| u32::try_from(count).unwrap_or(u32::MAX);
+        (px(first), px(beyond.saturating_sub(first).max(1)))
+    };
+    let ((left, width), (top, height)) =
+        (whole(crop.top_left.x, crop.size.x), whole(crop.top_left.y, crop.size.y));
+    image::imageops::crop_imm(&few.to_picture().pixels, left, top, width, height).to_image()
+}
+
+fn suggestions(shown: &Shown, reading: &WallReading, few: &FewColours, printed: &Printed) -> Vec<Suggestion> {
+    let grid = &printed.grid;
+    let tiles = Tiles::of(few, printed);
+    let drawn = |cell: Cell| shown.squares.get(grid.index(cell))?.as_ref();
+    let named: Vec<(Cell, Cell, &RgbImage)> = (shown.hanging.squares.iter())
+        .filter_map(|hung| Some((hung.at, hung.home, &drawn(hung.at)?.picture)))
+        .collect();
+    let papers: Vec<(Cell, &RgbImage)> = named.iter().map(|(_, home, picture)| (*home, *picture)).collect();
+    let room = tiles.in_colours_of(&papers);
+    let judged = named.par_iter().filter_map(|(at, home, picture)| {
+        let belongs = room.judge(picture, *home);
+        let Belongs::Elsewhere(likeness) = belongs else { return None };
+        let said = about(belongs, *home, grid)?;
+        Some(Suggestion { at: *at, paper: Some(*home), likeness, said })
+    });
+    let here = |cell: &Cell| shown.hanging.squares.iter().any(|hung| hung.home == *cell);
+    let missing: Vec<Cell> = grid.cells().filter(|cell| !here(cell)).collect();
+    let unread = reading.cells.iter().filter(|cell| cell.sight == Sight::Unread).filter_map(|cell| {
+        let likeness = room.suggest(&drawn(cell.cell)?.picture, &missing)?;
+        let said = about_unread(likeness, cell.cell, grid);
+        Some(Suggestion { at: cell.cell, paper: None, likeness, said })
+    });
+    let mut all: Vec<Suggestion> = judged.collect();
+    all.extend(unread);
+    all.sort_by_key(|suggestion| suggestion.at);
+    all
+}

@@ -1,0 +1,94 @@
+//! The evening's checks, from the first to the last, as their folders keep them.
+
+use std::path::Path;
+
+use image::RgbImage;
+use rayon::prelude::*;
+
+use crate::check::MARGIN_MM;
+use crate::frame::{float, round_index};
+use crate::judge::Summary;
+use crate::plan::{Folder, Grid};
+use crate::print::comparison::PastCheck;
+use crate::report::Report;
+
+/// Pixels of a check's picture, along its longer side.
+const LONGEST_PX: f64 = 640.0;
+
+/// The checks in an event's folder and the wall as it is now, at the time `now`, named as checks are, the first one first. A check
+/// whose report cannot be read is passed over; one without a picture has none.
+#[must_use]
+pub fn checks_until(
+    folder: &Folder,
+    grid: &Grid,
+    now: &str,
+    wall: &RgbImage,
+    summary: Summary,
+) -> Vec<PastCheck> {
+    let mut folders: Vec<_> = folder.checks_since("");
+    folders.reverse();
+    let mut checks: Vec<(Option<f64>, PastCheck)> =
+        folders.par_iter().filter_map(|check| past_check(check, grid)).collect();
+    let picture = Some(shrunk(wall));
+    checks.push((minutes(now), PastCheck { when: when(now), minutes: 0.0, summary, picture }));
+    let first = checks.first().and_then(|(at, _)| *at);
+    let since = |at: Option<f64>| at.zip(first).map_or(0.0, |(at, first)| at - first);
+    checks.into_iter().map(|(at, check)| PastCheck { minutes: since(at), ..check }).collect()
+}
+
+fn past_check(check: &Path, grid: &Grid) -> Option<(Option<f64>, PastCheck)> {
+    let report = Folder::read_of_check(check, "report.json")?;
+    let report = Report::from_json(&String::from_utf8_lossy(&report)).ok()?;
+    if report.cells.len() != grid.count() {
+        return None; // of another wall: the grid was changed between
+    }
+    let name = check.file_name()?.to_string_lossy();
+    let picture = Folder::read_of_check(check, "wall.jpg").and_then(|file| picture(&file, grid));
+    Some((minutes(&name), PastCheck { when: when(&name), minutes: 0.0, summary: report.summary, picture }))
+}
+
+/// The wall without the margin that checks leave around it.
+fn picture(file: &[u8], grid: &Grid) -> Option<RgbImage> {
+    let whole = image::load_from_memory_with_format(file, image::ImageFormat::Jpeg).ok()?.into_rgb8();
+    let size = grid.size();
+    let part = |mm: f64, all_mm: f64, pixels: u32| {
+        u32::try_from(round_index(mm / (all_mm + 2.0 * MARGIN_MM) * f64::from(pixels))).unwrap_or(0)
+    };
+    let (left, top) = (part(MARGIN_MM, size.x, whole.width()), part(MARGIN_MM, size.y, whole.height()));
+    let (width, height) = (part(size.x, size.x, whole.width()), part(size.y, size.y, whole.height()));
+    let wall = image::imageops::crop_imm(&whole, left, top, width.max(1), height.max(1)).to_image();
+    Some(shrunk(&wall))
+}
+
+/// A picture as large as checks are shown.
+fn shrunk(wall: &RgbImage) -> RgbImage {
+    let by = (LONGEST_PX / f64::from(wall.width().max(wall.height()).max(1))).min(1.0);
+    let side = |pixels: u32| u32::try_from(round_index(f64::from(pixels) * by)).unwrap_or(1).max(1);
+    image::imageops::thumbnail(wall, side(wall.width()), side(wall.height()))
+}
+
+/// `18:30` of a check's name `2026-11-24_18.30.05`.
+fn when(name: &str) -> String {
+    name.get(11..16).unwrap_or_default().replace('.', ":")
+}
+
+/// Minutes of the day in a check's name, and of a day's number: only their differences say anything.
+fn minutes(name: &str) -> Option<f64> {
+    let number = |from: usize, to: usize| name.get(from..to)?.parse::<usize>().ok().map(float);
+    // days by their number within the year are enough for one evening, also for one past midnight
+    let days = number(5, 7)? * 31.0 + number(8, 10)?;
+    Some((days * 24.0 + number(11, 13)?) * 60.0 + number(14, 16)? + number(17, 19)? / 60.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_checks_name_tells_when_it_was() {
+        assert_eq!(when("2026-11-24_18.30.05"), "18:30");
+        let apart = minutes("2026-11-25_00.10.00-2").unwrap() - minutes("2026-11-24_23.40.30").unwrap();
+        assert!((apart - 29.5).abs() < 1e-9);
+        assert_eq!((when("x"), minutes("notes")), (String::new(), None));
+    }
+}
