@@ -45,17 +45,81 @@ fn a_wall_is_shown_and_measured() {
     assert!(out.contains("19 squares were read of 20."), "{out}");
     assert!(out.contains("2 squares hang in another cell or turned"), "{out}");
     let (at, names) = written(&folder);
-    for name in ["display.json", "wall.jpg"] {
-        assert!(names.iter().any(|own| own == name), "{names:?}");
-    }
+    let prints = ["making-of", "maths-page", "pairs", "poster", "side-by-side", "true-scale"];
+    let both = prints.iter().flat_map(|name| [format!("{name}.jpg"), format!("{name}.pdf")]);
+    let mut wanted: Vec<String> = both.chain(["display.json".into(), "wall.jpg".into()]).collect();
+    wanted.sort();
+    assert_eq!(names, wanted);
     let figures = figures(&at);
     assert_eq!((figures["format"].as_u64(), figures["made"].as_bool()), (Some(1), Some(true)));
     let factor = figures["measured"]["scale_factor"]["value"].as_f64().unwrap();
     assert!((factor - 5.0).abs() < 0.05, "{factor}");
+    assert!(figures["likeness"].as_f64().unwrap() > 0.3, "{figures}");
+    assert_eq!(figures["suggestions"].as_array().unwrap().len(), 0, "{figures}");
     let wall = image::open(at.join("wall.jpg")).unwrap();
     assert!((f64::from(wall.width()) / f64::from(wall.height()) - 1.25).abs() < 0.01);
     let bytes = std::fs::read(at.join("wall.jpg")).unwrap();
     assert!(!bytes.windows(4).any(|four| four == b"Exif"));
+}
+
+#[test]
+fn an_evening_with_checks_becomes_a_moving_picture_and_chosen_prints_can_be_had() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path(), "K7M");
+    let at = folder.to_str().unwrap();
+    let early = photo(&folder, "8", &["--missing", "12"]);
+    let late = photo(&folder, "9", &["--missing", "3"]);
+    for photo in [&early, &late] {
+        assert_eq!(everysquare(&["check", at, photo]).0, 1);
+    }
+    let done = photo(&folder, "10", &[]);
+    let (code, out, err) =
+        display(&folder, &[&done, "--only", "pairs", "--only", "making-of", "--pair", "B2", "--pair", "e4"]);
+    assert_eq!(code, 0, "{err}");
+    let (at, names) = written(&folder);
+    let wanted = [
+        "display.json",
+        "filling.gif",
+        "making-of.jpg",
+        "making-of.pdf",
+        "pairs.jpg",
+        "pairs.pdf",
+        "wall.jpg",
+    ];
+    assert_eq!(names, wanted, "{out}");
+    assert!(std::fs::read(at.join("filling.gif")).unwrap().starts_with(b"GIF89a"));
+    for (words, said) in [
+        (["--pair", "Q9"], "Q9 is no square of this wall that was read"),
+        (["--only", "postcard"], "postcard"),
+        (["--poster-width", "3"], "from 100 to 10000"),
+    ] {
+        let (code, _, err) = display(&folder, &[&[done.as_str()], &words[..]].concat());
+        assert_eq!(code, 2);
+        assert!(err.contains(said), "{err}");
+    }
+    written(&folder);
+}
+
+#[test]
+fn a_drawing_on_the_wrong_paper_is_hinted_at_and_changes_no_state() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path(), "K7M");
+    let photo = photo(&folder, "11", &["--misdrawn", "4"]);
+    let truth: Value =
+        serde_json::from_slice(&std::fs::read(photo.replace(".jpg", ".truth.json")).unwrap()).unwrap();
+    let misdrawn = |label: &str| {
+        let cells = truth["cells"].as_array().unwrap();
+        cells.iter().any(|cell| cell["label"] == label && cell["drawn"].is_string())
+    };
+    let (code, out, err) = display(&folder, &[&photo, "--only", "side-by-side"]);
+    assert_eq!(code, 0, "{err}");
+    let figures = figures(&written(&folder).0);
+    let hints = figures["suggestions"].as_array().unwrap();
+    assert!(hints.len() >= 2, "{figures}");
+    assert!(hints.iter().all(|hint| misdrawn(hint["cell"].as_str().unwrap())), "{figures}");
+    assert!(out.contains("It is a hint to look, nothing more"), "{out}");
+    let (code, out, _) = everysquare(&["check", folder.to_str().unwrap(), &photo]);
+    assert_eq!(code, 0, "every square hangs where it belongs: {out}");
 }
 
 #[test]

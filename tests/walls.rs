@@ -13,6 +13,9 @@
     reason = "a test fails by panicking"
 )]
 
+#[path = "walls/straightened.rs"]
+mod straightened;
+
 use std::path::{Path, PathBuf};
 
 use everysquare::photo::Photo;

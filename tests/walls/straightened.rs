@@ -1,0 +1,99 @@
+//! The straight picture of the simulator's walls: where squares are taken from, and what their drawings are said to be.
+
+use everysquare::display::hung::Hanging;
+use everysquare::display::likeness::{Belongs, Tiles};
+use everysquare::display::measure::Measured;
+use everysquare::frame::{Map, PhotoPx, Point, SquareMm, float, floor_index};
+use everysquare::gallery::{Manner, Showing};
+use everysquare::photo::Photo;
+use everysquare::picture::{FewColours, Picture};
+use everysquare::plan::{Cell, Folder};
+use everysquare::read::book::Book;
+use everysquare::read::{self, Camera};
+use image::RgbImage;
+use serde_json::Value;
+
+use super::{BOARD, printed, truth, walls};
+
+/// The value below which a part of some values lies.
+fn at(values: &mut [f64], part: f64) -> f64 {
+    values.sort_by(f64::total_cmp);
+    values.get(floor_index(float(values.len().max(1) - 1) * part)).copied().unwrap_or(f64::NAN)
+}
+
+fn photo_to_paper(truth: &Value, side: f64) -> Option<Map<PhotoPx, SquareMm>> {
+    let corner = |i: usize| {
+        let pair = &truth["corners_px"][i];
+        Some(Point::new(pair[0].as_f64()?, pair[1].as_f64()?))
+    };
+    let corners = [corner(0)?, corner(1)?, corner(2)?, corner(3)?];
+    let paper = [(0.0, 0.0), (side, 0.0), (side, side), (0.0, side)].map(|(x, y)| Point::new(x, y));
+    Map::from_four(corners, paper)
+}
+
+#[test]
+fn squares_are_taken_from_where_they_lie_and_few_drawings_are_mistaken() {
+    let Some(walls) = walls() else {
+        println!("not checked: the simulator's walls are not here (../shared/walls, or EVERYSQUARE_SHARED)");
+        return;
+    };
+    let (mut all, mut alarms, mut squares) = (Vec::new(), 0, 0);
+    for (wall, name, _) in BOARD.iter().filter(|(_, _, floor)| floor.is_some()) {
+        let folder = walls.join(wall);
+        let (printed, truth) = (printed(&folder), truth(&folder, name));
+        let bytes = std::fs::read(folder.join(format!("photos/{name}.jpg"))).unwrap();
+        let photo = Photo::open(&bytes).unwrap();
+        let reading = read::several(vec![read::photo(&photo, &printed, &Book::new(&printed)).unwrap()]);
+        let cameras: Vec<&Camera> = reading.photos.iter().map(|photo| &photo.camera).collect();
+        let hanging = Hanging::of(&reading.cells, &cameras, &printed);
+        let side = printed.grid.square_mm;
+        // without its tag a photo is turned otherwise than the truth is told
+        let tagged = truth["tagged"] != false;
+        let mut off = Vec::new();
+        for hung in &hanging.squares {
+            let truth = &truth["cells"][printed.grid.index(hung.at)];
+            let flat = truth["condition"] == "flat" && tagged;
+            let Some(photo_to_paper) = photo_to_paper(truth, side).filter(|_| flat) else { continue };
+            for i in 0..121_u8 {
+                let place = Point::new(f64::from(i % 11) * side / 10.0, f64::from(i / 11) * side / 10.0);
+                let seen = cameras[0].wall_to_photo(hung.square_to_wall.apply(place));
+                off.push(photo_to_paper.apply(seen).distance(place).value());
+            }
+        }
+        let factor = Measured::of(&hanging, &printed).unwrap().scale_factor;
+        let planned = printed.grid.square_mm / printed.grid.tile_mm;
+        assert!((factor.value / planned - 1.0).abs() < 0.01, "{wall} {name}: {}", factor.value);
+        let own = Folder::at(&folder);
+        let settings = own.settings().unwrap();
+        let picture = Picture::open(&own.picture_bytes(&settings).unwrap()).unwrap();
+        let few = FewColours::chosen(&picture, &settings.picture);
+        let mut showing = Showing::new(&reading, &printed, Manner::default()).unwrap();
+        showing.add(0, &photo);
+        let shown = showing.finish(&few.to_picture());
+        let drawn: Vec<(Cell, &RgbImage)> = (hanging.squares.iter())
+            .filter_map(|hung| {
+                Some((hung.home, &shown.squares[printed.grid.index(hung.at)].as_ref()?.picture))
+            })
+            .collect();
+        let mistaken = Tiles::of(&few, &printed).judge_all(&drawn);
+        let mistaken = mistaken.iter().filter(|belongs| matches!(belongs, Belongs::Elsewhere(_))).count();
+        println!(
+            "{wall} {name}: {} squares, {:.2} mm in the middle, 9 of 10 within {:.2} mm, 99 of 100 within {:.2} mm, scale factor {:.3} ± {:.3}, {mistaken} mistaken",
+            drawn.len(),
+            at(&mut off, 0.5),
+            at(&mut off, 0.9),
+            at(&mut off, 0.99),
+            factor.value,
+            factor.within
+        );
+        all.extend(off);
+        alarms += mistaken;
+        squares += drawn.len();
+    }
+    let (middle, worst) = (at(&mut all, 0.5), at(&mut all, 0.99));
+    println!(
+        "all: {middle:.2} mm in the middle, 99 of 100 within {worst:.2} mm; {alarms} of {squares} drawings mistaken"
+    );
+    assert!(middle <= 1.0 && worst <= 4.0, "{middle:.2} and {worst:.2} mm");
+    assert!(alarms <= 1, "{alarms} of {squares} squares on their own paper are said to be elsewhere");
+}
