@@ -28,7 +28,7 @@ pub struct Args {
     folder: PathBuf,
 }
 
-/// Puts the sample there, prints it, makes a photo of its wall, checks that, and compares with the truth.
+/// Puts the sample there, prints it, makes a photo of its wall, checks that, compares with the truth, and makes what stays.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let place = args.folder.display().to_string();
@@ -51,6 +51,10 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     type_in(&["check"], &[&args.folder, &photo], &[], console)?;
 
     compare(&folder, console)?;
+
+    console.line("");
+    console.say("tour-display", &[]);
+    type_in(&["display"], &[&args.folder, &photo], &["--view", "in-order"], console)?;
     console.line("");
     console.say("tour-ends", &[("folder", place.as_str().into())]);
     Ok(Outcome::Right)

@@ -3,7 +3,6 @@
 
 use image::RgbImage;
 use image::imageops::thumbnail;
-use rayon::prelude::*;
 
 use super::Shown;
 use crate::display::likeness::{Belongs, Likeness, Tiles, about, about_unread};
@@ -89,9 +88,8 @@ fn suggestions(shown: &Shown, reading: &WallReading, few: &FewColours, printed: 
         .filter_map(|hung| Some((hung.at, hung.home, &drawn(hung.at)?.picture)))
         .collect();
     let papers: Vec<(Cell, &RgbImage)> = named.iter().map(|(_, home, picture)| (*home, *picture)).collect();
-    let room = tiles.in_colours_of(&papers);
-    let judged = named.par_iter().filter_map(|(at, home, picture)| {
-        let belongs = room.judge(picture, *home);
+    let (room, judged) = tiles.on_this_wall(&papers);
+    let judged = named.iter().zip(judged).filter_map(|((at, home, _), belongs)| {
         let Belongs::Elsewhere(likeness) = belongs else { return None };
         let said = about(belongs, *home, grid)?;
         Some(Suggestion { at: *at, paper: Some(*home), likeness, said })

@@ -954,7 +954,7 @@ serve-error-refused = nothing can be served at { $at }: { $said }
 help-tour = Shows a whole evening on a sample event, in a few seconds
 help-tour-folder = Where the sample event is put
 tour-event-name = Harbour library open evening
-tour-begins = A whole evening in four steps, in the folder { $folder }. Each line with a $ is a command that you can type yourself.
+tour-begins = A whole evening in five steps, in the folder { $folder }. Each line with a $ is a command that you can type yourself.
 tour-sample =
     1. The event: event.toml says what the organiser decided, picture.png is what will hang on the wall.
        For an event of your own: everysquare new FOLDER --picture FILE
@@ -967,6 +967,9 @@ tour-rehearse =
 tour-check =
 
     4. The check: the photo is read, compared with the plan, and this is what to do.
+tour-display =
+
+    5. What stays: the wall straight from the front beside the original, its measures, prints to keep.
 tour-compared =
 
     The truth file and the report agree in { $right } of { $cells } cells.
@@ -977,6 +980,7 @@ tour-ends =
       print/       tiles.pdf, squares.pdf, cards.pdf to print at 100 %, manifest.json for the check
       rehearsals/  the made photo and the truth about it
       checks/      one folder a check; open its report.html
+      display/     one folder with what stays; open its side-by-side.pdf
 
     What to try next:
       everysquare rehearse { $folder } --seed 6 --permute-all     a wall with every square in a wrong cell

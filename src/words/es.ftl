@@ -779,46 +779,46 @@ check-open = Abra { $page } en un navegador.
 
 ## display
 
-help-display = Hace lo que queda: la foto enderezada de la pared junto al original, sus medidas, láminas para guardar
+help-display = Hace lo que queda: la pared de frente junto al original, sus medidas y láminas para guardar
 help-display-folder = La carpeta del evento
 help-display-photos = Fotos de la pared: una, o varias que la muestran por partes
-help-display-view = Cómo se muestra la pared: as-hung (tal como cuelga), straight (nada torcido, con huecos), closed (también sin huecos) o in-order (cada cuadrado en su celda)
-help-display-codes = Si los códigos se quedan: keep, o fill para rellenarlos con lo que los rodea
-help-display-missing = Qué hay donde no cuelga ningún cuadrado: ghost (el original a lápiz suave) u open (nada)
-help-display-only = Solo esta lámina, por ejemplo side-by-side; se puede dar varias veces
-help-display-pair = La etiqueta de un cuadrado para mostrarlo junto a su pieza; se puede dar varias veces
+help-display-view = Cómo se muestra la pared: as-hung (como está), straight (nada torcido, con los huecos), closed (también sin huecos) o in-order (cada cuadro en su casilla)
+help-display-codes = Si los códigos se quedan: keep; o fill, para taparlos con lo que los rodea
+help-display-missing = Qué hay donde no cuelga ningún cuadro: ghost (el original a lápiz suave) u open (nada)
+help-display-only = Solo esta lámina, por ejemplo side-by-side; se puede repetir
+help-display-pair = La etiqueta de un cuadro para mostrarlo junto a su pieza; se puede repetir
 help-display-poster-width = Ancho del cartel en mm; si falta, tres páginas de ancho
 help-display-poster-original = También el original como cartel
 display-working = Mirando la pared
 display-squares = { $squares ->
-    [one] Se leyó 1 cuadrado de { $cells }.
-   *[other] Se leyeron { $squares } cuadrados de { $cells }.
+    [one] Se leyó 1 cuadro de { $cells }.
+   *[other] Se leyeron { $squares } cuadros de { $cells }.
 }
 display-scale = Factor de escala, medido: { $factor } ± { $within } (previsto: { $planned }).
-display-size = Los cuadrados cubren { $width } × { $height }.
+display-size = Los cuadros cubren { $width } × { $height }.
 display-straight = Las filas y las columnas cuelgan rectas: nada se desvía { $length } o más.
 display-likeness = Parecido de toda la pared con el original: { $likeness } de 1. Es de todos juntos.
 display-written = Escrito en { $folder }: display.json tiene las cifras, wall.jpg la pared.
 display-suggestions = { $squares ->
-    [one] Un dibujo podría estar en el papel de otro cuadrado. Es una pista para mirar, nada más:
-   *[other] { $squares } dibujos podrían estar en el papel de otros cuadrados. Es una pista para mirar, nada más:
+    [one] Un dibujo podría estar en el papel de otro cuadro. Es una pista para mirar, nada más:
+   *[other] { $squares } dibujos podrían estar en el papel de otros cuadros. Es una pista para mirar, nada más:
 }
 display-print = { $name }: { $pages ->
     [one] 1 página
    *[other] { $pages } páginas
 }
 display-mixed = { $squares ->
-    [one] 1 cuadrado cuelga en otra celda o girado
-   *[other] { $squares } cuadrados cuelgan en otra celda o girados
-}: «--view in-order» muestra cada cuadrado en su sitio.
+    [one] 1 cuadro cuelga en otra casilla o girado
+   *[other] { $squares } cuadros cuelgan en otra casilla o girados
+}: «--view in-order» muestra cada cuadro en su sitio.
 retape-row-sinks-right = La fila { $line } baja { $length } hacia la derecha.
 retape-row-sinks-left = La fila { $line } baja { $length } hacia la izquierda.
 retape-column-leans-right = La columna { $line } se inclina { $length } hacia la derecha al bajar.
 retape-column-leans-left = La columna { $line } se inclina { $length } hacia la izquierda al bajar.
 retape-gap = Entre { $one } y { $other } hay un hueco de { $length }.
-retape-overlap = { $one } y { $other } se solapan { $length }.
-error-display-no-squares = en las fotos no se leyó ningún cuadrado de este evento, solo tarjetas: acércate, llena el encuadre con la pared y repite la foto
-error-display-pair = { $read } no es un cuadrado de esta pared que se haya leído
+retape-overlap = { $one } y { $other } se enciman { $length }.
+error-display-no-squares = en las fotos no se leyó ningún cuadro de este evento, solo tarjetas: acérquese, llene el encuadre con la pared y tome la foto otra vez
+error-display-pair = { $read } no es un cuadro de esta pared que se haya leído
 
 ## serve
 
@@ -964,7 +964,7 @@ serve-error-refused = no se puede mostrar nada en { $at }: { $said }
 help-tour = Muestra una velada completa con un evento de ejemplo, en unos segundos
 help-tour-folder = Dónde se pone el evento de ejemplo
 tour-event-name = Velada en la biblioteca del puerto
-tour-begins = Una velada completa en cuatro pasos, en la carpeta { $folder }. Cada línea con un $ es un comando que usted mismo puede escribir.
+tour-begins = Una velada completa en cinco pasos, en la carpeta { $folder }. Cada línea con un $ es un comando que usted mismo puede escribir.
 tour-sample =
     1. El evento: event.toml dice lo que decidió quien organiza, picture.png es lo que colgará en la pared.
        Para un evento propio: everysquare new CARPETA --picture ARCHIVO
@@ -977,6 +977,9 @@ tour-rehearse =
 tour-check =
 
     4. La revisión: se lee la foto, se compara con el plan, y esto es lo que hay que hacer.
+tour-display =
+
+    5. Lo que queda: la pared de frente junto al original, sus medidas y láminas para guardar.
 tour-compared =
 
     La verdad y el informe coinciden en { $right } de { $cells } casillas.
@@ -987,6 +990,7 @@ tour-ends =
       print/       tiles.pdf, squares.pdf, cards.pdf para imprimir al 100 %, manifest.json para la revisión
       rehearsals/  la foto simulada y la verdad sobre ella
       checks/      una carpeta por revisión; abra su report.html
+      display/     una carpeta con lo que queda; abra su side-by-side.pdf
 
     Qué probar después:
       everysquare rehearse { $folder } --seed 6 --permute-all     una pared con cada cuadro en una casilla equivocada

@@ -17,7 +17,8 @@
 //! ```
 //!
 //! Pencils in a room are not the colours of a picture: [`Tiles::in_colours_of`] takes from the whole wall what each pencil really
-//! looks like there, and how freely people drew. [`Tiles::judge_all`] does it first.
+//! looks like there. [`Tiles::judge_all`] does it first, and asks for more where a wall is
+//! drawn freely.
 //!
 //! The constants come from made walls (`tools/likeness/main.rs`, which prints the figures), nothing from photographs. Twenty walls,
 //! seeds 105 to 124, five pictures, 44 to 300 pixels a square, 2,210 drawings on their own paper; of wrong ones those of tiles that
@@ -71,8 +72,9 @@ const ASKED: f32 = 0.0051;
 const ASKED_UNREAD: f32 = 0.0015;
 /// The lead that a tile must have over the next best but the paper's own to be named. Without it one name in ninety was another's.
 const ASKED_NAME: f32 = 0.0005;
-/// A wall is drawn freely where a fifth of its squares fit their own tiles worse than this: unfinished, in pencils of other colours,
-/// with hearts, or in the sun. Made walls: 0.0055 at most by `rehearse`, 0.0069 and more on the photos of `tests/walls.rs`.
+/// A wall is drawn freely where one in seven of the squares that seem at home fits its own tile worse than this: unfinished, in
+/// pencils of other colours, with hearts, or in the sun. Made walls: 0.0059 at most by `rehearse`, 0.0073 and more on the photos of
+/// `tests/walls.rs`.
 const FREE: f32 = 0.0065;
 /// On such a wall another tile must fit within this misfit …
 const CLOSE: f32 = 0.008;
@@ -158,18 +160,20 @@ impl Tiles {
     /// Whether a drawing belongs to the paper that it is on.
     #[must_use]
     pub fn judge(&self, drawing: &RgbImage, printed_for: Cell) -> Belongs {
-        let Some((all, own, of_own)) = self.compared(drawing, printed_for) else {
-            return Belongs::CannotTell;
-        };
-        if let Some(other) = self.first_of(&all, own, of_own) {
-            return if other.lead >= 1.0 { Belongs::Elsewhere(other) } else { Belongs::CannotTell };
-        }
-        if self.tiles[own.0].variety < MUCH {
-            return Belongs::CannotTell; // before the many others that are as plain are looked at
+        self.judged(drawing, printed_for).map_or(Belongs::CannotTell, |judged| judged.on_a_wall(self.free))
+    }
+
+    fn judged(&self, drawing: &RgbImage, printed_for: Cell) -> Option<Judged> {
+        let (all, own, of_own) = self.compared(drawing, printed_for)?;
+        let judged = |belongs, clear| Some(Judged { belongs, clear, of_own: of_own.all });
+        if let Some((other, clear)) = self.first_of(&all, own, of_own) {
+            let told = if other.lead >= 1.0 { Belongs::Elsewhere(other) } else { Belongs::CannotTell };
+            return judged(told, clear);
         }
         let rival = all.iter().find(|(guess, _)| self.apart(*guess, own));
         let clear = rival.is_none_or(|(_, rival)| lead(*rival, of_own) >= ASKED);
-        if clear { Belongs::Here } else { Belongs::CannotTell }
+        let here = clear && self.tiles[own.0].variety >= MUCH;
+        judged(if here { Belongs::Here } else { Belongs::CannotTell }, true)
     }
 
     /// What fits a drawing better than the paper that it is on, however small its lead; `None` where nothing does that could be told
@@ -177,7 +181,7 @@ impl Tiles {
     #[must_use]
     pub fn closest(&self, drawing: &RgbImage, printed_for: Cell) -> Option<Likeness> {
         let (all, own, of_own) = self.compared(drawing, printed_for)?;
-        self.first_of(&all, own, of_own)
+        self.first_of(&all, own, of_own).map(|(other, _)| other)
     }
 
     /// The guesses, the best first; the paper's own, and how the drawing fits it.
@@ -189,34 +193,43 @@ impl Tiles {
         Some((look.ranked(self, guesses), own, look.misfit(self, own)))
     }
 
-    /// The best guess, if it is another than the paper's own and no plain tile. Where another fits about as well its lead stays small.
-    fn first_of(&self, all: &[Fit], own: Guess, of_own: Misfit) -> Option<Likeness> {
+    /// The best guess, if it is another than the paper's own and no plain tile, and whether it is clear enough for a wall that is drawn
+    /// freely. Where another fits about as well its lead stays small.
+    fn first_of(&self, all: &[Fit], own: Guess, of_own: Misfit) -> Option<(Likeness, bool)> {
         let (guess, best) = all.first().copied()?;
         if self.tiles[guess.0].variety < MUCH || !self.apart(guess, own) {
             return None;
         }
         let next = all.iter().find(|(other, _)| self.apart(*other, guess) && *other != own);
-        if !self.is_clear(best, next.map(|(_, next)| *next)) {
-            return None;
-        }
+        let clear = is_clear(best, next.map(|(_, next)| *next));
         let over_next = next.map_or(f32::INFINITY, |(_, next)| lead(*next, best) / ASKED_NAME);
-        Some(self.likeness(guess, (lead(of_own, best) / ASKED).min(over_next)))
-    }
-
-    /// Whether a guess fits well enough to be told on a wall that is drawn as freely as this one.
-    fn is_clear(&self, best: Misfit, next: Option<Misfit>) -> bool {
-        !self.free || best.all <= CLOSE && next.is_none_or(|next| best.all <= CLOSER * next.all)
+        Some((self.likeness(guess, (lead(of_own, best) / ASKED).min(over_next)), clear))
     }
 
     fn likeness(&self, (index, turn): Guess, lead: f32) -> Likeness {
         Likeness { tile: self.tiles[index].cell, turn, lead: lead.into() }
     }
 
-    /// The same for all squares of a wall whose code was read, once the room's pencils are known.
+    /// The same for all squares of a wall whose code was read, once the room's pencils are known, and how freely people drew.
     #[must_use]
     pub fn judge_all(&self, squares: &[(Cell, &RgbImage)]) -> Vec<Belongs> {
-        let here = self.in_colours_of(squares);
-        squares.par_iter().map(|(cell, drawing)| here.judge(drawing, *cell)).collect()
+        self.on_this_wall(squares).1
+    }
+
+    /// The tiles as this wall's squares show them, and what those squares are.
+    #[must_use]
+    pub fn on_this_wall(&self, squares: &[(Cell, &RgbImage)]) -> (Self, Vec<Belongs>) {
+        let mut here = self.in_colours_of(squares);
+        let judged: Vec<Option<Judged>> =
+            squares.par_iter().map(|(cell, drawing)| here.judged(drawing, *cell)).collect();
+        let at_home = judged.iter().flatten().filter(|own| !matches!(own.belongs, Belongs::Elsewhere(_)));
+        let mut misfits: Vec<f32> = at_home.map(|own| own.of_own).collect();
+        misfits.sort_by(f32::total_cmp);
+        here.free = misfits.get(misfits.len() * 17 / 20).is_some_and(|misfit| *misfit > FREE);
+        let told =
+            |judged: Option<Judged>| judged.map_or(Belongs::CannotTell, |own| own.on_a_wall(here.free));
+        let told = judged.into_iter().map(told).collect();
+        (here, told)
     }
 
     /// Which of the tiles that hang nowhere a drawing may be whose code was not read; however it is turned. `None` where it is plain, like
@@ -241,7 +254,7 @@ impl Tiles {
             return None;
         }
         let (_, rival) = all.iter().find(|(other, _)| self.apart(*other, best))?;
-        if !self.is_clear(fits, Some(*rival)) {
+        if self.free && !is_clear(fits, Some(*rival)) {
             return None;
         }
         Some(self.likeness(best, lead(*rival, fits) / ASKED_UNREAD))
@@ -266,15 +279,6 @@ impl Tiles {
         let mut tiles = self.clone();
         tiles.tiles.par_iter_mut().for_each(|tile| tile.recolour(&inks, &self.coarse));
         tiles.inks = inks;
-        let mut own: Vec<f32> = squares
-            .par_iter()
-            .filter_map(|(cell, drawing)| {
-                let own = (tiles.tile(*cell)?, Turn::None);
-                Some(Look::at(drawing, &tiles, &tiles.weight).misfit(&tiles, own).all)
-            })
-            .collect();
-        own.sort_by(f32::total_cmp);
-        tiles.free = own.get(own.len() * 4 / 5).is_some_and(|misfit| *misfit > FREE);
         tiles
     }
 
@@ -303,6 +307,29 @@ impl Tiles {
         let view = View::of(ink, &turned_back(&self.weight, from.1.quarters()));
         view.misfit(&self.tiles[from.0], &self.inks).all > SAME
     }
+}
+
+/// What was found of one drawing.
+struct Judged {
+    belongs: Belongs,
+    /// Whether another tile fits well enough to be told even on a wall that is drawn freely.
+    clear: bool,
+    /// How it fits its paper's tile.
+    of_own: f32,
+}
+
+impl Judged {
+    fn on_a_wall(self, free: bool) -> Belongs {
+        match self.belongs {
+            Belongs::Elsewhere(_) if free && !self.clear => Belongs::CannotTell,
+            belongs => belongs,
+        }
+    }
+}
+
+/// Whether a guess fits well enough to be told on a wall that is drawn freely.
+fn is_clear(best: Misfit, next: Option<Misfit>) -> bool {
+    best.all <= CLOSE && next.is_none_or(|next| best.all <= CLOSER * next.all)
 }
 
 /// How clearly one fits better than another: by how much, times how many times. Both shapes alone and all together must say so:
