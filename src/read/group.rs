@@ -29,9 +29,9 @@ const APART: f64 = 14.0;
 const BIN: f64 = 64.0;
 /// At most so many partners of a pattern are tried, the nearest to the expected distance first.
 const PARTNERS: usize = 8;
-/// At most so many threes are looked at. A wall of 3,000 squares has some thousands that fit; hatching and printed rings make any
-/// number, most of which are given up at a glance.
-pub const MOST_TRIPLES: usize = 20_000;
+/// At most so many threes are looked at: two for a code, and a made wall of 1,610 squares has 3,078 in all. Hatching and printed
+/// rings make any number, most of which are given up at a glance; 20,000 took 6.5 seconds of work.
+pub const MOST_TRIPLES: usize = 12_000;
 /// So many threes are looked at before it is asked whether that leads anywhere.
 const BATCH: usize = 512;
 /// Codes that have no name take the longest to look at. After so many, and so many more for each that was named, no more
