@@ -89,9 +89,11 @@ impl Console {
         Language::named(self.words.language()).unwrap_or_default()
     }
 
-    /// Writes a line on standard error. Where even that fails there is nobody left to tell.
+    /// Writes a line on standard error, without what a terminal would obey: it may repeat what stands in somebody's file. Where even
+    /// that fails there is nobody left to tell.
     pub fn complain(&mut self, text: &str) {
-        let _ = writeln!(self.err, "{text}");
+        let plain = |c: char| if c.is_control() && c != '\n' { ' ' } else { c };
+        let _ = writeln!(self.err, "{}", text.chars().map(plain).collect::<String>());
     }
 
     /// What is known of the place where the output appears.

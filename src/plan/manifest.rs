@@ -3,6 +3,8 @@
 //! [`Manifest`] is the file, field for field; [`Manifest::printed`] checks it and gives [`Printed`], the same in the terms
 //! of the plan. Manifests of walls that another printer made may lack `tiles` and `cards`.
 
+use std::ops::RangeInclusive;
+
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
@@ -194,6 +196,13 @@ pub struct PrintedSquare {
     pub modules: Modules,
 }
 
+/// Sides of squares and tiles, sides of modules and places of cards, in mm, that another printer may have used: wider than what
+/// event.toml allows. What is looked for is looked for some millimetres around, module by module: with a thousandth of a
+/// millimetre a module that would not end.
+const SIDES_MM: RangeInclusive<f64> = 1.0..=10_000.0;
+const MODULES_MM: RangeInclusive<f64> = 0.1..=100.0;
+const PLACES_MM: RangeInclusive<f64> = -1e6..=1e6;
+
 /// Millimetres by which a code may stick out of its square before a manifest is refused: its numbers are rounded.
 const ROUNDING_MM: f64 = 0.01;
 
@@ -233,9 +242,19 @@ impl Manifest {
     /// [`ManifestError::Wall`] or [`ManifestError::Code`] with what is wrong.
     pub fn printed(&self, rows_from: RowsFrom) -> Result<Printed, ManifestError> {
         let grid = self.wall(rows_from)?;
+        if !MODULES_MM.contains(&self.code.module_mm) {
+            let (low, high) = (*MODULES_MM.start(), *MODULES_MM.end());
+            let module = self.code.module_mm;
+            return wall(
+                Sentence::new("error-manifest-module")
+                    .with("module", module)
+                    .with("low", low)
+                    .with("high", high),
+            );
+        }
         let (side, at) = (float(SIDE) * self.code.module_mm, [self.code.x_mm, self.code.y_mm]);
         let inside = |start: f64| start >= -ROUNDING_MM && start + side <= grid.square_mm + ROUNDING_MM;
-        if !(self.code.module_mm > 0.0 && at.into_iter().all(inside)) {
+        if !at.into_iter().all(inside) {
             let [x, y] = at;
             return wall(
                 Sentence::new("error-manifest-code-outside").with("side", side).with("x", x).with("y", y),
@@ -264,10 +283,13 @@ impl Manifest {
                     .with("most", MOST_CELLS.to_string()),
             );
         }
-        let sized = |mm: f64| mm.is_finite() && mm > 0.0;
-        if !sized(square_mm) || !sized(tile_mm) {
+        if !SIDES_MM.contains(&square_mm) || !SIDES_MM.contains(&tile_mm) {
             return wall(
-                Sentence::new("error-manifest-sizes").with("square", square_mm).with("tile", tile_mm),
+                Sentence::new("error-manifest-sizes")
+                    .with("square", square_mm)
+                    .with("tile", tile_mm)
+                    .with("low", *SIDES_MM.start())
+                    .with("high", *SIDES_MM.end()),
             );
         }
         if self.squares.len() != columns * rows {
@@ -305,7 +327,7 @@ impl ManifestSquare {
         if !grid.holds(cell) {
             return wall(
                 Sentence::new("error-manifest-outside")
-                    .with("square", self.label.as_str())
+                    .with("square", shown(&self.label))
                     .with("column", self.column.to_string())
                     .with("row", self.row.to_string()),
             );
@@ -314,7 +336,7 @@ impl ManifestSquare {
         if self.label != expected {
             return wall(
                 Sentence::new("error-manifest-label")
-                    .with("square", self.label.as_str())
+                    .with("square", shown(&self.label))
                     .with("expected", expected),
             );
         }
@@ -332,16 +354,17 @@ impl ManifestCard {
         let Some(kind) = CardKind::named(&self.kind) else {
             return wall(
                 Sentence::new("error-manifest-kind")
-                    .with("name", self.name.as_str())
-                    .with("kind", self.kind.as_str()),
+                    .with("name", shown(&self.name))
+                    .with("kind", shown(&self.kind)),
             );
         };
         let centre = Point::new(self.wall_x_mm, self.wall_y_mm);
-        if !(centre.is_finite() && self.module_mm.is_finite() && self.module_mm > 0.0) {
+        let placed = PLACES_MM.contains(&centre.x) && PLACES_MM.contains(&centre.y);
+        if !(placed && MODULES_MM.contains(&self.module_mm)) {
             return wall(
                 Sentence::new("error-manifest-card")
-                    .with("name", self.name.as_str())
-                    .with("kind", self.kind.as_str()),
+                    .with("name", shown(&self.name))
+                    .with("kind", shown(&self.kind)),
             );
         }
         Ok(Card {
@@ -370,7 +393,12 @@ impl From<&Card> for ManifestCard {
 }
 
 fn modules(name: &str, hex: &str) -> Result<Modules, ManifestError> {
-    Modules::from_hex(hex).map_err(|error| ManifestError::Code(name.to_owned(), error))
+    Modules::from_hex(hex).map_err(|error| ManifestError::Code(shown(name), error))
+}
+
+/// What a message repeats of a name that stands in the file: real ones have some ten characters.
+fn shown(name: &str) -> String {
+    name.chars().take(20).collect()
 }
 
 fn wall<T>(what: Sentence) -> Result<T, ManifestError> {

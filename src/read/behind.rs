@@ -37,6 +37,8 @@ const BRIGHTER: f64 = 1.24;
 const ALIKE: (f64, f64) = (0.008, 1.25);
 /// So many of the nearest whites are taken together.
 const WHITES: usize = 4;
+/// Grey levels up to which nothing can be seen: a part of the photo that is black, by a stitching program or a finger.
+const BLACK: f64 = 8.0;
 /// Grey levels below the brightest that count as drowned in light.
 const CLIPPED: f64 = 4.0;
 
@@ -123,6 +125,9 @@ impl<'a> Behind<'a> {
         let Some((_, look)) = self.others.iter().find(|(other, _)| *other == cell) else {
             return (Sight::Unseen, 0.5);
         };
+        if look.level <= BLACK {
+            return (Sight::Unseen, 0.8);
+        }
         let usual_dark = self.surroundings.iter().map(|s| s.dark).fold(0.0, f64::max);
         if look.level > self.brightest - CLIPPED || look.dark > MARKED + 2.0 * usual_dark {
             return (Sight::Unread, 0.8);
@@ -137,10 +142,27 @@ impl<'a> Behind<'a> {
         }
     }
 
+    /// Those of the whites that can be among the [`WHITES`] nearest of any of these places: on a wall of thousands of squares
+    /// few are.
+    fn whites_about(&self, places: &[Point<WallMm>]) -> Vec<(Point<WallMm>, f64)> {
+        let (Some(first), Some(last)) = (places.first(), places.last()) else { return Vec::new() };
+        let middle = first.towards(*last, 0.5);
+        let reach = places.iter().map(|place| place.distance(middle).value()).fold(0.0, f64::max);
+        let away = |(at, _): &(Point<WallMm>, f64)| at.distance(middle).value();
+        if self.whites.len() <= WHITES {
+            return self.whites.clone();
+        }
+        let mut nearest: Vec<f64> = self.whites.iter().map(away).collect();
+        let (_, nearest, _) = nearest.select_nth_unstable_by(WHITES - 1, f64::total_cmp);
+        // whoever is nearest to the middle is at most so far from every place
+        let most = *nearest + 2.0 * reach;
+        self.whites.iter().filter(|white| away(white) <= most).copied().collect()
+    }
+
     /// The brightness of white paper near a place on the wall; `None` where no code was read.
-    fn white_near(&self, place: Point<WallMm>) -> Option<f64> {
+    fn white_near(&self, place: Point<WallMm>, whites: &[(Point<WallMm>, f64)]) -> Option<f64> {
         let mut near: Vec<(f64, f64)> =
-            self.whites.iter().map(|(at, white)| (at.distance(place).value(), *white)).collect();
+            whites.iter().map(|(at, white)| (at.distance(place).value(), *white)).collect();
         near.sort_by(|a, b| a.0.total_cmp(&b.0));
         near.truncate(WHITES);
         let weight = |away: f64| 1.0 / (away + self.grid.square_mm / 2.0);
@@ -153,7 +175,9 @@ impl<'a> Behind<'a> {
     fn look(&self, places: impl Iterator<Item = Point<WallMm>>) -> Option<Look> {
         let (mut reds, mut greens, mut grains) = (Vec::new(), Vec::new(), Vec::new());
         let (mut levels, mut whites) = (Vec::new(), Vec::new());
-        for (i, place) in places.enumerate() {
+        let places: Vec<Point<WallMm>> = places.collect();
+        let near = self.whites_about(&places);
+        for (i, place) in places.into_iter().enumerate() {
             let p = self.camera.wall_to_photo(place);
             let at = |dx: f64, dy: f64| pixel(self.colour, p.x + dx, p.y + dy);
             let (Some(here), Some(right), Some(below)) = (at(0.0, 0.0), at(2.0, 0.0), at(0.0, 2.0)) else {
@@ -167,7 +191,7 @@ impl<'a> Behind<'a> {
             levels.push(sum / 3.0);
             grains.push(apart(right).max(apart(below)));
             if i % 7 == 0 {
-                whites.push(sum / 3.0 / self.white_near(place).unwrap_or(255.0).max(1.0));
+                whites.push(sum / 3.0 / self.white_near(place, &near).unwrap_or(255.0).max(1.0));
             }
         }
         if levels.len() < ALONG * ALONG / 4 {

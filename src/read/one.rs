@@ -280,7 +280,7 @@ fn nothing_known(luma: &Luma, printed: &Printed, codes: &[Found]) -> ReadError {
     let tags: BTreeSet<String> = codes
         .iter()
         .filter_map(|code| stranger::text(luma, &code.pose))
-        .filter_map(|text| text.get(..3).map(str::to_owned))
+        .filter_map(|text| stranger::tag(&text).map(str::to_owned))
         .filter(|tag| *tag != printed.tag)
         .collect();
     if !tags.is_empty() {

@@ -4,11 +4,12 @@ use rqrr::{Grid, SimpleGrid};
 
 use super::pose::Pose;
 use crate::photo::Luma;
+use crate::plan::Tag;
 use crate::plan::code::SIDE;
 
 /// What the code with this pose says, decoded the ordinary way with error correction; `None` where that fails.
 ///
-/// Dark and light are told apart by one level for the whole code, and if that fails by the levels around each module.
+/// Without control characters: whoever printed it may mean the terminal that shows it. Dark and light are told apart by one level for the whole code, and if that fails by the levels around each module.
 #[must_use]
 pub fn text(luma: &Luma, pose: &Pose) -> Option<String> {
     let levels = pose.modules(luma);
@@ -18,9 +19,18 @@ pub fn text(luma: &Luma, pose: &Pose) -> Option<String> {
         let grid = SimpleGrid::from_func(SIDE, |x, y| dark(y * SIDE + x));
         Grid::new(grid).decode().ok().map(|(_, text)| text)
     };
-    decode(&|i| levels[i] < half)
+    let text = decode(&|i| levels[i] < half)
         .or_else(|| decode(&|i| levels[i] < (half + around[i]) / 2.0))
-        .or_else(|| decode(&|i| levels[i] < around[i]))
+        .or_else(|| decode(&|i| levels[i] < around[i]))?;
+    Some(text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect())
+}
+
+/// The tag in what a square's or a card's code of any event says, `K7M-D7`, `K7M/D`, `K7M.1`; `None` for codes of other kinds.
+#[must_use]
+pub fn tag(text: &str) -> Option<&str> {
+    let (tag, rest) = text.split_at_checked(3)?;
+    let ours = Tag::new(tag).is_some() && rest.len() > 1 && rest.starts_with(['-', '/', '.']);
+    ours.then_some(tag)
 }
 
 /// The mean of the 5 × 5 modules around each, as far as they lie in the code.
@@ -48,4 +58,19 @@ fn threshold(levels: &[f32]) -> f32 {
         half = (dark + light) / 2.0;
     }
     half
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn codes_of_other_kinds_have_no_tag() {
+        for ours in ["K7M-D7", "K7M/12", "K7M.1"] {
+            assert_eq!(tag(ours), Some("K7M"));
+        }
+        for other in ["", "K7", "K7M", "K7M-", "SHELF 12", "HTTP://X.Y", "I0O-A1", "é7M-A1"] {
+            assert_eq!(tag(other), None, "{other}");
+        }
+    }
 }

@@ -1019,8 +1019,9 @@ error-manifest-json = the manifest cannot be read: { $said }
 error-manifest-wall = the manifest describes no wall: { $what }
 error-manifest-code = the manifest's code { $name }: { $what }
 error-manifest-code-outside = a code of { $side } mm at { $x }, { $y } mm does not lie within its square
+error-manifest-module = modules of { $module } mm, { $low } to { $high } mm are possible
 error-manifest-cells = { $columns } columns and { $rows } rows, at most { $most } squares are possible
-error-manifest-sizes = squares of { $square } mm and tiles of { $tile } mm
+error-manifest-sizes = squares of { $square } mm and tiles of { $tile } mm, { $low } to { $high } mm are possible
 error-manifest-listed = { $cells } cells, but { $listed ->
     [one] 1 square is listed
    *[other] { $listed } squares are listed

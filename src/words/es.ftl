@@ -1029,8 +1029,9 @@ error-manifest-json = el registro de impresión no se puede leer: { $said }
 error-manifest-wall = el registro de impresión no describe una pared: { $what }
 error-manifest-code = el código { $name } del registro de impresión: { $what }
 error-manifest-code-outside = un código de { $side } mm en { $x }, { $y } mm no cabe dentro de su cuadro
+error-manifest-module = módulos de { $module } mm; se permiten de { $low } a { $high } mm
 error-manifest-cells = { $columns } columnas y { $rows } filas; se permiten cuando mucho { $most } cuadros
-error-manifest-sizes = cuadros de { $square } mm y piezas de { $tile } mm
+error-manifest-sizes = cuadros de { $square } mm y piezas de { $tile } mm; se permiten de { $low } a { $high } mm
 error-manifest-listed = { $cells } casillas, pero en la lista { $listed ->
     [one] hay 1 cuadro
    *[other] hay { $listed } cuadros

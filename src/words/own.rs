@@ -151,7 +151,7 @@ fn readable(text: &str) -> Result<(), WordsError> {
 fn look(text: &str, message: &Message<&str>, known: &[Entry<&str>], before: usize) -> Result<(), WordsError> {
     let id = message.id.name;
     let line = line_of_id(text, id, before);
-    let read = id.to_owned();
+    let read = shown(id);
     let ids = known.iter().filter_map(|entry| match entry {
         Entry::Message(own) => Some(own),
         _ => None,
@@ -177,7 +177,7 @@ fn look(text: &str, message: &Message<&str>, known: &[Entry<&str>], before: usiz
     unknown.map_or(Ok(()), |name| {
         let line = line_of_variable(text, line, name);
         let known = filled.variables.iter().map(|name| (*name).to_owned()).collect();
-        Err(WordsError::Variable { line, read: format!("${name}"), word: read, known })
+        Err(WordsError::Variable { line, read: format!("${}", shown(name)), word: read, known })
     })
 }
 
@@ -242,13 +242,19 @@ fn explain(text: &str, faults: &[ParserError]) -> WordsError {
 
 fn refused(text: &str, line: usize, allowed: &'static str) -> WordsError {
     let there = text.lines().nth(line - 1).unwrap_or_default().trim();
+    let read = shown(there);
+    let allowed = Sentence::new(allowed);
+    WordsError::Syntax { line, read, allowed }
+}
+
+/// What a message repeats of a line: its beginning, without what a terminal would obey.
+fn shown(there: &str) -> String {
     let plain = |c: char| if c.is_control() { ' ' } else { c };
     let mut read: String = there.chars().take(SHOWN).map(plain).collect();
     if there.chars().count() > SHOWN {
         read.push('…');
     }
-    let allowed = Sentence::new(allowed);
-    WordsError::Syntax { line, read, allowed }
+    read
 }
 
 /// The line on which a sentence begins that has so many of its name before it.

@@ -99,6 +99,57 @@ fn every_package_may_be_passed_on() {
     none(&complaints);
 }
 
+/// Packages that only the tools of `LOCKS` need, with their licences as crates.io has them. Nothing of them is passed on; NCSA, the
+/// University of Illinois' licence of libFuzzer, is as permissive as MIT.
+const OF_TOOLS: [(&str, &str); 20] = [
+    ("android_system_properties", "MIT OR Apache-2.0"),
+    ("arbitrary", "MIT OR Apache-2.0"),
+    ("chrono", "MIT OR Apache-2.0"),
+    ("codepage-437", "MIT"),
+    ("core-foundation-sys", "MIT OR Apache-2.0"),
+    ("encoding_rs", "(Apache-2.0 OR MIT) AND BSD-3-Clause"),
+    ("everysquare-bench-readers", "MIT OR Apache-2.0"),
+    ("everysquare-fuzz", "MIT OR Apache-2.0"),
+    ("iana-time-zone", "MIT OR Apache-2.0"),
+    ("iana-time-zone-haiku", "MIT OR Apache-2.0"),
+    ("jobserver", "MIT OR Apache-2.0"),
+    ("libfuzzer-sys", "(MIT OR Apache-2.0) AND NCSA"),
+    ("multiversion_no_op", "MIT OR Apache-2.0"),
+    ("rxing", "Apache-2.0"),
+    ("simdutf8", "MIT OR Apache-2.0"),
+    ("windows-core", "MIT OR Apache-2.0"),
+    ("windows-implement", "MIT OR Apache-2.0"),
+    ("windows-interface", "MIT OR Apache-2.0"),
+    ("windows-result", "MIT OR Apache-2.0"),
+    ("windows-strings", "MIT OR Apache-2.0"),
+];
+
+/// The names in a lock file.
+fn names(lock: &str) -> Vec<&str> {
+    lock.lines().filter_map(|line| line.strip_prefix("name = \"")?.strip_suffix('"')).collect()
+}
+
+#[test]
+fn packages_of_the_tools_are_known() {
+    let [program, tools @ ..] = super::files::LOCKS.map(super::file);
+    let program = names(&program);
+    let known = |name: &&str| program.contains(name) || OF_TOOLS.iter().any(|(own, _)| own == name);
+    for tool in &tools {
+        let strangers: Vec<String> = names(tool)
+            .iter()
+            .filter(|name| !known(name))
+            .map(|name| format!("{name}: which licence?"))
+            .collect();
+        none(&strangers);
+    }
+    let plain = |licence: &str| licence.replace("NCSA", "MIT");
+    assert!(OF_TOOLS.iter().all(|(_, licence)| permissive(&plain(licence))));
+    assert!(
+        OF_TOOLS.iter().all(|(name, _)| tools.iter().any(|tool| names(tool).contains(name))),
+        "none too many"
+    );
+}
+
 #[test]
 fn the_texts_of_our_own_licences_and_of_the_fonts_are_there() {
     assert!(super::file("LICENSE-MIT").contains("Permission is hereby granted"));

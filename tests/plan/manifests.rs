@@ -83,8 +83,11 @@ fn what_makes_no_wall_is_refused() {
     refuse(|m| m.grid.rows = 4, "12 squares are listed");
     refuse(|m| m.grid.square_mm = f64::NAN, "squares of NaN mm");
     refuse(|m| m.grid.tile_mm = -1.0, "tiles of -1 mm");
-    refuse(|m| m.code.module_mm = f64::INFINITY, "does not lie within");
-    refuse(|m| m.code.module_mm = 0.0, "does not lie within");
+    refuse(|m| m.grid.square_mm = 1e300, "1 to 10000 mm are possible");
+    refuse(|m| m.code.module_mm = f64::INFINITY, "modules of inf mm");
+    refuse(|m| m.code.module_mm = 0.0, "modules of 0 mm");
+    refuse(|m| m.code.module_mm = 1e-9, "0.1 to 100 mm are possible");
+    refuse(|m| m.code.module_mm = 6.5, "does not lie within");
     refuse(|m| m.code.x_mm = 120.0, "does not lie within");
     refuse(|m| m.squares[3].row = 3, "outside the grid");
     refuse(|m| m.squares[3] = m.squares[4].clone(), "listed twice");
@@ -92,6 +95,8 @@ fn what_makes_no_wall_is_refused() {
     refuse(|m| m.squares[3].modules = "zz".to_owned(), "111 hexadecimal digits");
     refuse(|m| m.cards[0].kind = "edge".to_owned(), "column, row or corner");
     refuse(|m| m.cards[0].wall_x_mm = f64::NAN, "no place");
+    refuse(|m| m.cards[0].wall_y_mm = 1e300, "no place");
+    refuse(|m| m.cards[0].module_mm = 1e-9, "no size");
     let said = good.printed(RowsFrom::Top).unwrap_err().to_string();
     assert!(said.contains("rows_from"), "{said}");
 }

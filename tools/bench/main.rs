@@ -3,12 +3,18 @@
 //! The photos are made (`rehearse`), of 80 and of 192 squares, and lie in `target/bench/` afterwards. Every figure comes
 //! from a process of its own, so that the peak of memory belongs to it alone (`VmHWM`, Linux only). Beside it, in the same
 //! run: the bare decoding of the same JPEG, and a general reader of codes given the whole photo.
+//!
+//! `tools/bench/run cost` times walls of 12 to 3,000 cells and checks of 1 to 40 photos, and draws both. `tools/bench/peers` makes
+//! walls of many finenesses (`walls`), reads them here and has other people's readers read them.
 
 #![allow(clippy::print_stdout, reason = "a tool's answers")]
 
+mod cost;
 mod peers;
+mod plot;
 mod stages;
 mod table;
+mod walls;
 
 use std::error::Error;
 use std::path::{Path, PathBuf};
@@ -63,14 +69,24 @@ fn main() -> Outcome<()> {
     let words: Vec<&str> = typed.iter().map(String::as_str).collect();
     match words.as_slice() {
         [] => compare(ROUNDS),
+        ["cost"] => cost::compare(),
+        ["cost-wall", columns, rows] => tell(&cost::wall(columns.parse()?, rows.parse()?)?),
+        ["cost-photos", count] => tell(&cost::photos(count.parse()?)?),
+        ["walls", folder] => walls::make_all(Path::new(folder)),
+        ["walls-read", folder] => walls::read_all(Path::new(folder)),
         [rounds] => compare(rounds.parse()?),
         [job, columns, rows, rounds] => {
             let case = Case { columns: columns.parse()?, rows: rows.parse()? };
-            println!("{}", serde_json::to_string(&work(job, &case, rounds.parse()?)?)?);
-            Ok(())
+            tell(&work(job, &case, rounds.parse()?)?)
         }
-        _ => Err("tools/bench/run [ROUNDS]".into()),
+        _ => Err("tools/bench/run [ROUNDS], tools/bench/run cost, tools/bench/peers".into()),
     }
+}
+
+/// A process's figures, for the one that asked.
+fn tell(told: &table::Told) -> Outcome<()> {
+    println!("{}", serde_json::to_string(told)?);
+    Ok(())
 }
 
 /// One job, in a process of its own.

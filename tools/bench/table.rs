@@ -2,6 +2,7 @@
 
 use std::io::Read;
 use std::process::{Command, Stdio};
+use std::sync::OnceLock;
 use std::time::{Duration, Instant};
 
 use serde::{Deserialize, Serialize};
@@ -46,9 +47,28 @@ pub fn timed<T>(rounds: usize, mut work: impl FnMut() -> T) -> (f64, Option<T>) 
     (seconds.get(seconds.len() / 2).copied().unwrap_or(f64::NAN), last)
 }
 
+/// Seconds that all cores together have worked for this process, by Linux's count in hundredths; elsewhere those that passed.
+pub fn worked() -> f64 {
+    let told = || -> Option<f64> {
+        let stat = std::fs::read_to_string("/proc/self/stat").ok()?;
+        // behind the name, which may hold anything: fields 14 and 15 of proc(5)
+        let mut fields = stat.rsplit_once(')')?.1.split_whitespace().skip(11);
+        let mut ticks = || fields.next()?.parse::<f64>().ok();
+        Some((ticks()? + ticks()?) / 100.0)
+    };
+    static BEGIN: OnceLock<Instant> = OnceLock::new();
+    let begin = BEGIN.get_or_init(Instant::now);
+    told().unwrap_or_else(|| begin.elapsed().as_secs_f64())
+}
+
 /// Has a process of its own do a job; one that takes longer than `patience` is ended.
 pub fn ask(job: &str, case: &Case, rounds: usize, patience: Duration) -> Outcome<Told> {
     let words = [job.to_owned(), case.columns.to_string(), case.rows.to_string(), rounds.to_string()];
+    ask_words(&words, patience)
+}
+
+/// The same, told in words.
+pub fn ask_words(words: &[String], patience: Duration) -> Outcome<Told> {
     let mut child = Command::new(std::env::current_exe()?)
         .args(words)
         .stdout(Stdio::piped())

@@ -130,7 +130,8 @@ impl Modules {
     /// # Errors
     /// [`CodeError::Hex`] where they are anything else.
     pub fn from_hex(hex: &str) -> Result<Self, CodeError> {
-        let refuse = || CodeError::Hex(hex.to_owned());
+        // a digit more than fits: whatever else stands there need not be repeated
+        let refuse = || CodeError::Hex(hex.chars().take(112).collect());
         if hex.len() != 111 {
             return Err(refuse());
         }
