@@ -40,7 +40,7 @@ impl Tally {
     /// All drawings of a wall.
     pub fn of(wall: &Wall) -> Self {
         let squares: Vec<(Cell, &RgbImage)> = wall.drawn.iter().map(|own| (own.paper, &own.pixels)).collect();
-        let tiles = Tiles::of(&wall.few, &wall.printed).in_colours_of(&squares);
+        let (tiles, _) = Tiles::of(&wall.few, &wall.printed).on_this_wall(&squares);
         let mut tally = Self::default();
         for own in &wall.drawn {
             let truth = (own.tile, own.turn);

@@ -181,7 +181,7 @@ impl Tiles {
     #[must_use]
     pub fn closest(&self, drawing: &RgbImage, printed_for: Cell) -> Option<Likeness> {
         let (all, own, of_own) = self.compared(drawing, printed_for)?;
-        self.first_of(&all, own, of_own).map(|(other, _)| other)
+        self.first_of(&all, own, of_own).filter(|(_, clear)| *clear || !self.free).map(|(other, _)| other)
     }
 
     /// The guesses, the best first; the paper's own, and how the drawing fits it.
