@@ -7,6 +7,7 @@ use std::collections::BTreeMap;
 
 use rayon::prelude::*;
 
+use super::book::Whose;
 use super::camera::Anchor;
 use super::identify::{Found, Identifier};
 use super::lattice::quarters_between;
@@ -103,7 +104,11 @@ impl Hunt<'_> {
     pub fn finish(&self, mut known: Known, within: &Bounds) -> Known {
         for _ in 0..2 {
             let due = self.due(&known, within, &BTreeMap::new(), f64::INFINITY);
-            if !self.look(&mut known, within, &due, &THOROUGH) {
+            let news = self.look(&mut known, within, &due, &THOROUGH);
+            // only now is the photo's blur known well
+            let usual = usual_blur(&known);
+            known.squares.retain(|_, seen| !seen.found.impossible(usual));
+            if !news {
                 break;
             }
         }
@@ -121,12 +126,13 @@ impl Hunt<'_> {
     ) -> bool {
         let mut news = self.take_loose(known, within);
         let camera = known.camera;
+        let usual = usual_blur(known);
         let seen: Vec<(Site, Option<Sought>)> = due
             .par_iter()
             .map(|(site, _)| (*site, seek(self.luma, self.identifier, &camera, &self.layout, *site, effort)))
             .collect();
         for (site, one) in seen {
-            let Some(one) = one else { continue };
+            let Some(one) = one.filter(|one| !one.found.impossible(usual)) else { continue };
             if one.found.whose.is_none() {
                 known.nameless.insert(site, one);
             } else {
@@ -150,7 +156,8 @@ impl Hunt<'_> {
     /// Codes found by their finder patterns find their cells.
     fn take_loose(&self, known: &mut Known, within: &Bounds) -> bool {
         let mut news = false;
-        for found in self.loose {
+        let usual = usual_blur(known);
+        for found in self.loose.iter().filter(|found| !found.impossible(usual)) {
             news |= self.take(known, within, *found);
         }
         news
@@ -207,6 +214,28 @@ impl Hunt<'_> {
                 (self.luma.holds(at, margin) && fresh() && close()).then_some((site, at))
             })
             .collect()
+    }
+}
+
+/// Squares from which the photo's blur is known, and how much more than that a code's may be: far out of focus nothing of
+/// it would show, and what does is no code.
+const SHARP_ENOUGH: usize = 8;
+const BLURRED: f32 = 1.5;
+
+/// The photo's blur: the median over the squares known; `None` while those are few.
+fn usual_blur(known: &Known) -> Option<f32> {
+    let weights = known.squares.values().filter_map(|seen| seen.found.matched.weight);
+    let mut blurs: Vec<f32> = weights.map(|weight| weight.blur).collect();
+    blurs.sort_by(f32::total_cmp);
+    blurs.get(blurs.len() / 2).copied().filter(|_| blurs.len() >= SHARP_ENOUGH)
+}
+
+impl Found {
+    /// Whether it is named, but blurred as no code in this photo is, or a card where squares hang.
+    fn impossible(&self, usual: Option<f32>) -> bool {
+        let blurred =
+            usual.zip(self.matched.weight).is_some_and(|(usual, weight)| weight.blur > BLURRED * usual);
+        self.whose.is_some_and(|whose| blurred || matches!(whose, Whose::Card(_)))
     }
 }
 
