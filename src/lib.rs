@@ -1,6 +1,7 @@
 //! Everysquare plans an evening where many visitors draw one big picture together, prints its kit, and reads a phone
 //! photo of the wall.
 
+pub mod check;
 pub mod cli;
 pub mod display;
 pub mod frame;
@@ -12,4 +13,5 @@ pub mod print;
 pub mod read;
 pub mod rehearse;
 pub mod report;
+pub mod serve;
 pub mod words;

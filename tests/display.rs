@@ -2,7 +2,7 @@
 
 #![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "a test fails by panicking")]
 
-use everysquare::display::{MARGIN_MM, Marking, Shot, jpeg, marked, straighten};
+use everysquare::display::{Frontal, LONGEST_PX, MARGIN_MM, Marking, Shot, jpeg, marked, straighten};
 use everysquare::frame::{Map, Point, WallMm, float, floor_index, round_byte};
 use everysquare::judge::{Judgement, judge};
 use everysquare::photo::{Luma, Photo};
@@ -33,6 +33,10 @@ fn camera(right: f64, k1: f64) -> Camera {
     ];
     let lens = Lens { k1, k2: 0.01, ..Lens::straight(f64::from(WIDTH), f64::from(HEIGHT)) };
     Camera { wall_to_straight: Map::from_four(from, to).expect("four corners"), lens }
+}
+
+fn frontal(margin_mm: f64, px_per_mm: Option<f64>) -> Frontal {
+    Frontal { margin_mm, px_per_mm, longest_px: LONGEST_PX }
 }
 
 /// A smooth pattern that is nowhere the same.
@@ -106,7 +110,7 @@ fn straightening_undoes_tilt_and_lens() {
     let (reading, _) = troubled(&camera);
     for px_per_mm in [0.5, 1.0, 2.0] {
         let shot = Shot { photo: &photo, camera: &camera };
-        let wall = straighten(&[shot], &reading.cells, &grid, 0.0, Some(px_per_mm));
+        let wall = straighten(&[shot], &reading.cells, &grid, frontal(0.0, Some(px_per_mm)));
         assert_eq!(f64::from(wall.width()), (635.0 * px_per_mm + 0.5_f64).floor());
         let mut worst: f64 = 0.0;
         for (x, y, pixel) in wall.enumerate_pixels() {
@@ -131,10 +135,10 @@ fn what_no_photo_shows_is_striped_and_a_second_photo_fills_it() {
     let (reading, _) = troubled(&left);
     let shots = [Shot { photo: &photo_left, camera: &left }, Shot { photo: &photo_right, camera: &right }];
     let grey = |picture: &RgbImage| picture.pixels().filter(|Rgb([r, g, b])| r == g && g == b).count();
-    let one = straighten(&shots[..1], &reading.cells, &grid(), 0.0, Some(1.0));
+    let one = straighten(&shots[..1], &reading.cells, &grid(), frontal(0.0, Some(1.0)));
     let share = float(grey(&one)) / float(one.pixels().len());
     assert!((0.1..0.5).contains(&share), "{share}");
-    let both = straighten(&shots, &reading.cells, &grid(), 0.0, Some(1.0));
+    let both = straighten(&shots, &reading.cells, &grid(), frontal(0.0, Some(1.0)));
     assert!(float(grey(&both)) / float(both.pixels().len()) < 0.001);
     keep("one-photo.jpg", &one);
 }
@@ -144,9 +148,9 @@ fn no_picture_of_a_wall_is_longer_than_its_bound() {
     let camera = camera(0.0, 0.0);
     let photo = photograph(&camera);
     let shot = Shot { photo: &photo, camera: &camera };
-    let wall = straighten(&[shot], &[], &grid(), 70.0, Some(50.0));
-    assert_eq!(wall.width().max(wall.height()), 4000);
-    let none = straighten(&[], &[], &grid(), 0.0, None);
+    let wall = straighten(&[shot], &[], &grid(), frontal(70.0, Some(50.0)));
+    assert_eq!(wall.width().max(wall.height()) as usize, LONGEST_PX);
+    let none = straighten(&[], &[], &grid(), frontal(0.0, None));
     assert_eq!(none.dimensions(), (635, 508));
 }
 
@@ -301,9 +305,13 @@ fn a_page_with_pictures_is_left_to_look_at() {
         words: &words,
     };
     let marked = [jpeg(&marked(&marking)).unwrap()];
-    let straight =
-        jpeg(&straighten(&[Shot { photo: &photo, camera: &camera }], &reading.cells, &grid, 70.0, None))
-            .unwrap();
+    let straight = jpeg(&straighten(
+        &[Shot { photo: &photo, camera: &camera }],
+        &reading.cells,
+        &grid,
+        frontal(70.0, None),
+    ))
+    .unwrap();
     let page = html(&report, &words, Pictures { marked: &marked, straight: Some(&straight) });
     assert_eq!(page.matches("<img ").count(), 2);
     std::fs::write(std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("page.html"), page).unwrap();

@@ -5,7 +5,8 @@
     clippy::unwrap_used,
     clippy::panic,
     clippy::print_stdout,
-    clippy::cast_possible_truncation
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss
 )]
 
 mod common;
@@ -14,11 +15,17 @@ use std::ffi::OsString;
 use std::io::{self, Write};
 use std::path::Path;
 
-use common::{Kept, everysquare};
+use common::{Kept, everysquare, scenes};
 use everysquare::cli::{Console, Screen, run, sample};
 use everysquare::picture::Picture;
-use everysquare::plan::settings::{Paper, Units};
+use everysquare::plan::settings::{Language, Paper, Units};
 use everysquare::plan::{Folder, Settings};
+
+fn saved(place: &Path, name: &str, bytes: &[u8]) -> String {
+    let path = place.join(name);
+    std::fs::write(&path, bytes).unwrap();
+    path.to_str().unwrap().to_owned()
+}
 
 fn sample_picture(place: &Path) -> String {
     let path = place.join("balloons.png");
@@ -44,7 +51,7 @@ fn a_picture_becomes_an_event() {
     let copied = Picture::open(&event.picture_bytes(&settings).unwrap()).unwrap();
     assert_eq!(copied, Picture::open(sample::PICTURE_PNG).unwrap());
     let names = std::fs::read_dir(&folder).unwrap().count();
-    assert_eq!(names, 2, "event.toml and the picture, nothing else");
+    assert_eq!(names, 3, "event.toml, the picture and its preview, nothing else");
 }
 
 #[test]
@@ -96,7 +103,13 @@ fn nothing_is_overwritten_and_a_mistake_is_one_sentence() {
     std::fs::write(&text, "hello").unwrap();
     let (text, fresh) = (text.to_str().unwrap(), place.path().join("fresh"));
     let fresh = fresh.to_str().unwrap();
-    let refused: [(&[&str], &str); 11] = [
+    let plain = Picture { pixels: image::RgbImage::new(40, 30) }.to_png().unwrap();
+    let plain = saved(place.path(), "plain.png", &plain);
+    let beside = "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'><image href='cat.png'/></svg>";
+    let beside = saved(place.path(), "beside.svg", beside.as_bytes());
+    let refused: [(&[&str], &str); 13] = [
+        (&["new", fresh, "--picture", &plain], "plain.png: the picture is one colour all over"),
+        (&["new", fresh, "--picture", &beside], "cat.png, which is never loaded"),
         (&["new", at, "--picture", &picture], "holds an event already"),
         (&["new", text, "--picture", &picture], "is a file: give the name of a folder"),
         (&["new", fresh, "--picture", text], "no picture in a format that is read here"),
@@ -129,6 +142,123 @@ fn a_picture_that_lies_in_the_folder_stays_as_it_is() {
     assert_eq!(code, 0);
     assert!(out.contains("picture-2.png"), "{out}");
     assert_eq!(std::fs::read(own).unwrap(), sample::PICTURE_PNG);
+}
+
+/// A photo, a clean drawing and an SVG, each by a newcomer's way.
+#[test]
+fn three_kinds_of_pictures_become_events_in_few_colours() {
+    let place = tempfile::tempdir().unwrap();
+    let png = |pixels| Picture { pixels }.to_png().unwrap();
+    let sources = [
+        ("photo.png", png(scenes::photo(900, 720)), vec!["--paper", "a4"]),
+        ("drawing.png", png(scenes::drawing(900, 720, 4)), vec!["--colours", "7", "--language", "es"]),
+        ("boat.svg", scenes::SVG.into(), vec!["--colours", "8"]),
+    ];
+    for (name, bytes, more) in sources {
+        let picture = saved(place.path(), name, &bytes);
+        let folder = place.path().join(name.replace('.', "-"));
+        let words = [["new", folder.to_str().unwrap(), "--picture", &picture].as_slice(), &more].concat();
+        let (code, out, err) = everysquare(&words);
+        assert_eq!((code, err.as_str()), (0, ""), "{name}");
+        let pencils = if name == "drawing.png" { "lápices: azul claro" } else { "pencils: " };
+        assert!(out.contains(pencils) && !out.contains('['), "{out}");
+        assert_eq!(out.contains("own font"), name == "boat.svg", "{out}");
+        let event = Folder::at(&folder);
+        let settings = event.settings().unwrap();
+        assert_eq!(settings.language == Language::Spanish, name == "drawing.png");
+        let reduced = Picture::open(&event.picture_bytes(&settings).unwrap()).unwrap();
+        let known: Vec<_> = settings.picture.pencils.iter().map(|pencil| pencil.srgb).collect();
+        assert!(
+            reduced.pixels.pixels().all(|pixel| known.contains(&pixel.0)),
+            "{name}: only its pencils' colours"
+        );
+        assert_eq!(reduced.crop(&settings.grid).lost, 0.0, "{name}: the grid's shape exactly");
+        let preview = image::open(folder.join("picture-preview.png")).unwrap().into_rgb8();
+        assert!(
+            known.iter().all(|colour| preview.pixels().any(|pixel| pixel.0 == *colour)),
+            "{name}: shown with its pencils"
+        );
+        assert!(preview.width() > 1200 && preview.height() > 960, "{name}: large enough for labels");
+    }
+}
+
+#[test]
+fn own_pencils_come_from_a_list_or_from_another_event() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let list = "[[pencils]]\nname = \"ink\"\nsrgb = \"#101020\"\n[[pencils]]\nname = \"sky\"\nsrgb = \"#a0d0f0\"\n[[pencils]]\nname = \"plum\"\nsrgb = \"#803060\"\n";
+    let list = saved(place.path(), "mine.toml", list.as_bytes());
+    let event = saved(place.path(), "other.toml", sample::EVENT_TOML.as_bytes());
+    for (file, names) in [
+        (list, vec!["ink", "sky", "plum"]),
+        (event, vec!["light blue", "dark blue", "cream", "red", "yellow", "green"]),
+    ] {
+        let folder = place.path().join(names[0]);
+        let (code, out, err) =
+            everysquare(&["new", folder.to_str().unwrap(), "--picture", &picture, "--pencils", &file]);
+        assert_eq!((code, err.as_str()), (0, ""), "{out}");
+        let settings = Folder::at(&folder).settings().unwrap();
+        let read: Vec<_> = settings.picture.pencils.iter().map(|pencil| pencil.name.as_str()).collect();
+        assert_eq!(read, names);
+    }
+    let none = saved(place.path(), "none.toml", b"[picture]\ncolours = 4\n");
+    let one = saved(place.path(), "one.toml", b"[[pencils]]\nname = \"ink\"\nsrgb = \"#101020\"\n");
+    let odd = saved(place.path(), "odd.toml", b"[[pencils]]\nname = \"ink\"\nsrgb = \"black\"\n");
+    let binary = saved(place.path(), "binary.toml", &[0xff, 0xfe, 0]);
+    let fresh = place.path().join("fresh");
+    let fresh = fresh.to_str().unwrap();
+    let refused = [
+        (vec!["--pencils", &none], "[[pencils]]"),
+        (vec!["--pencils", &one], "2 to 24 are allowed"),
+        (vec!["--pencils", &odd], "a colour such as"),
+        (vec!["--pencils", &binary], "no text in UTF-8"),
+        (vec!["--pencils", "/no/such.toml"], "/no/such.toml"),
+        (vec!["--pencils", &none, "--colours", "4"], "cannot stand together"),
+        (vec!["--pencils", &none, "--black-and-white"], "cannot stand together"),
+        (vec!["--fit", "squeeze"], "crop or pad is allowed"),
+        (vec!["--language", "latin"], "en or es is allowed"),
+    ];
+    for (more, sentence) in refused {
+        let (code, out, err) =
+            everysquare(&[["new", fresh, "--picture", &picture].as_slice(), &more].concat());
+        assert_eq!((code, out.as_str(), err.lines().count()), (2, "", 1), "{more:?}: {err}");
+        assert!(err.contains(sentence), "{more:?}: {err}");
+        assert!(!Path::new(fresh).exists(), "{more:?} leaves nothing behind");
+    }
+}
+
+#[test]
+fn shape_greys_and_cautions_are_said() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let said = |name: &str, picture: &str, more: &[&str]| {
+        let folder = place.path().join(name);
+        let (code, out, err) =
+            everysquare(&[["new", folder.to_str().unwrap(), "--picture", picture].as_slice(), more].concat());
+        assert_eq!((code, err.as_str()), (0, ""), "{out}");
+        (out, Folder::at(&folder).settings().unwrap())
+    };
+    let (out, _) = said("pad", &picture, &["--columns", "10", "--rows", "4", "--fit", "pad"]);
+    assert!(out.contains("50 % of the wall was added at the left and right"), "{out}");
+    let (out, _) = said("high", &picture, &["--columns", "8", "--rows", "8", "--fit", "pad"]);
+    assert!(out.contains("20 % of the wall was added at the top and bottom"), "{out}");
+    let (out, settings) = said("greys", &picture, &["--black-and-white", "--colours", "4"]);
+    assert!(settings.picture.pencils.iter().all(|pencil| pencil.srgb[0] == pencil.srgb[2]), "{out}");
+    let mut bare = image::RgbImage::from_pixel(1000, 800, image::Rgb([250, 240, 210]));
+    for (x, y, pixel) in bare.enumerate_pixels_mut() {
+        if x.abs_diff(50) < 30 && y.abs_diff(50) < 30 {
+            pixel.0 = if x < 50 { [30, 60, 140] } else { [30, 66, 150] };
+        }
+    }
+    let bare = saved(place.path(), "bare.png", &Picture { pixels: bare }.to_png().unwrap());
+    let (out, _) = said("bare", &bare, &[]);
+    for caution in [
+        "look so much alike",
+        "only 1 tile needs very dark blue",
+        "79 tiles are one colour all over and only 1",
+    ] {
+        assert!(out.contains(caution), "{caution} in {out}");
+    }
 }
 
 /// A place that takes no byte.

@@ -5,8 +5,17 @@
     clippy::unwrap_used,
     clippy::panic,
     clippy::print_stdout,
-    clippy::cast_possible_truncation
+    clippy::cast_possible_truncation,
+    clippy::cast_possible_wrap,
+    clippy::cast_precision_loss,
+    clippy::cast_sign_loss
 )]
+
+mod common;
+#[path = "picture/reduce.rs"]
+mod reducing;
+#[path = "picture/svg.rs"]
+mod svg;
 
 use std::io::Cursor;
 
@@ -66,11 +75,28 @@ fn transparency_lies_on_white() {
 }
 
 #[test]
+fn inks_of_print_and_moving_pictures_are_read() {
+    let inks = Picture::open(include_bytes!("picture/cmyk.jpg")).unwrap();
+    let near = |x: u32, colour: [u8; 3]| {
+        let own = inks.pixels.get_pixel(x, 16).0;
+        assert!(own.iter().zip(colour).all(|(a, b)| a.abs_diff(b) < 40), "{own:?} for {colour:?}");
+    };
+    near(8, [255, 0, 0]);
+    near(40, [0, 255, 255]);
+    for moving in [include_bytes!("picture/moving.webp").as_slice(), include_bytes!("picture/moving.png")] {
+        let first = Picture::open(moving).unwrap();
+        assert_eq!(first.size(), (20, 10));
+        assert!(first.pixels.pixels().all(|pixel| pixel.0 == [200, 30, 30]), "the first of its pictures");
+    }
+}
+
+#[test]
 fn what_is_no_picture_gets_a_sentence() {
     assert_eq!(Picture::open(b""), Err(PictureError::Empty));
     assert_eq!(Picture::open(b"hello"), Err(PictureError::Format));
     assert_eq!(Picture::open(b"GIF89a\x01\x00\x01\x00"), Err(PictureError::Format));
     assert_eq!(Picture::open(b"\0\0\0\x18ftypheic\0\0\0\0"), Err(PictureError::Heic));
+    assert!(matches!(Picture::open(include_bytes!("picture/lab.tif")), Err(PictureError::Kind(_))));
     let whole = file(&DynamicImage::from(uneven(40, 40)), ImageFormat::Png);
     assert!(matches!(Picture::open(&whole[..200]), Err(PictureError::Damaged(_))));
 }

@@ -4,12 +4,14 @@
 #![allow(clippy::unwrap_used, clippy::cast_precision_loss, reason = "a test that cannot go on fails")]
 
 use everysquare::frame::{Point, SheetMm, Vector};
-use everysquare::picture::Picture;
-use everysquare::plan::settings::{CodeSettings, Corner, Flip, Paper};
-use everysquare::plan::{Grid, Modules, RowsFrom, Settings, Tag};
+use everysquare::picture::{FewColours, Picture, PictureFacts};
+use everysquare::plan::settings::{Choice, CodeSettings, Corner, Flip, Language, Paper};
+use everysquare::plan::{Grid, Modules, Printed, RowsFrom, Settings, Tag};
 use everysquare::print::layout::{Area, Layout, MARGINS_MM, largest_mm};
 use everysquare::print::marks::{Code, quarter_ticks, quiet_zone, rectangles, square_ticks};
-use everysquare::print::{Kit, PrintError, TILE_BORDER_MM, kit};
+use everysquare::print::{
+    Document, Kit, Overrides, PrintError, Sources, TILE_BORDER_MM, kit, names, part_of_kit,
+};
 use everysquare::words::Words;
 use proptest::prelude::*;
 
@@ -33,8 +35,19 @@ fn settings(columns: usize, rows: usize, square_mm: f64, paper: Paper, flip: Fli
     settings
 }
 
+fn kit_of(settings: &Settings, printed: &Printed, picture: &Picture) -> Result<Kit, PrintError> {
+    let few = FewColours::chosen(picture, &settings.picture);
+    let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
+    let (words, templates) = (Words::of(settings.language.word()), Overrides::default());
+    kit(&Sources { settings, printed, picture, facts: &facts, words: &words, templates: &templates })
+}
+
+fn document<'a>(kit: &'a Kit, name: &str) -> &'a Document {
+    kit.documents.iter().find(|document| document.name == format!("{name}.pdf")).unwrap()
+}
+
 fn print(settings: &Settings) -> Result<Kit, PrintError> {
-    kit(settings, &settings.printed().unwrap(), &picture(), &Words::english())
+    kit_of(settings, &settings.printed().unwrap(), &picture())
 }
 
 fn page(paper: Paper) -> Area {
@@ -59,13 +72,48 @@ fn two_squares_fit_letter_and_a4_six_fit_tabloid_and_a3() {
 }
 
 #[test]
-fn what_is_too_large_is_refused_with_the_largest_that_fits() {
-    let refused = print(&settings(2, 2, 250.0, Paper::Letter, Flip::LongEdge)).unwrap_err();
+fn tiles_too_large_are_refused_with_the_largest_that_fits() {
+    let with_tiles_of = |tile_mm: f64, flip: Flip| {
+        let mut settings = settings(2, 2, 300.0, Paper::Letter, flip);
+        settings.grid.tile_mm = tile_mm;
+        print(&settings)
+    };
+    let refused = with_tiles_of(250.0, Flip::LongEdge).unwrap_err();
     let PrintError::TooLarge { side_mm, largest_mm, .. } = refused.clone() else { panic!("{refused:?}") };
     assert_eq!(side_mm, 250.0);
-    assert!(refused.to_string().contains("the largest that fits is 203.1 mm"), "{refused}");
-    assert!(print(&settings(2, 2, largest_mm, Paper::Letter, Flip::LongEdge)).is_ok());
-    assert!(print(&settings(2, 2, largest_mm + 0.2, Paper::Letter, Flip::LongEdge)).is_err());
+    assert!(refused.to_string().contains("a tile of 250 mm does not fit letter paper"), "{refused}");
+    assert!(refused.to_string().contains("the largest that fits is 195.1 mm"), "{refused}");
+    for flip in FLIPS {
+        assert!(with_tiles_of(largest_mm, flip).is_ok());
+        assert!(with_tiles_of(largest_mm + 0.2, flip).is_err());
+    }
+}
+
+#[test]
+fn squares_larger_than_the_page_come_in_parts() {
+    for (side, parts) in [(203.0, 1), (240.0, 2), (390.0, 4), (1_000.0, 24)] {
+        for flip in [Flip::LongEdge, Flip::None] {
+            let kit = print(&settings(2, 1, side, Paper::Letter, flip)).unwrap();
+            let squares = document(&kit, "squares");
+            assert_eq!(squares.sheets, 2 * parts, "{side} mm");
+            let sides = if flip == Flip::None { 1 } else { 2 };
+            let with_code = kit.manifest.squares.iter().map(|square| square.page).collect::<Vec<_>>();
+            assert_eq!(with_code, [sides * (parts - 1) + 1, sides * (2 * parts - 1) + 1], "its last part");
+            assert!(kit.manifest.squares.iter().all(|square| square.side_mm == side));
+            let code = &kit.manifest.code;
+            let printable = page(Paper::Letter).inside(MARGINS_MM[1]);
+            for square in &kit.manifest.squares {
+                let module = code.module_mm;
+                let quiet = Area::new(
+                    square.x_mm + code.x_mm - 4.0 * module,
+                    square.y_mm + code.y_mm - 4.0 * module,
+                    29.0 * module,
+                    29.0 * module,
+                );
+                assert!(holds(&printable, &quiet), "the code lies on the page: {quiet:?}");
+            }
+        }
+    }
 }
 
 #[test]
@@ -96,9 +144,9 @@ fn the_manifest_is_read_back_as_what_was_printed() {
 fn a_sheet_is_two_pages_unless_the_printer_prints_one_side() {
     for (flip, pages) in FLIPS.into_iter().zip([12, 12, 6]) {
         let kit = print(&settings(4, 3, 127.0, Paper::Letter, flip)).unwrap();
-        let names: Vec<&str> = kit.documents.iter().map(|d| d.name.as_str()).collect();
-        assert_eq!(names, ["squares.pdf", "cards.pdf", "tiles.pdf"]);
-        assert_eq!((kit.documents[0].pages, kit.documents[0].sheets), (pages, 6));
+        let made: Vec<String> = kit.documents.iter().map(|d| d.name.clone()).collect();
+        assert_eq!(made, names().map(|name| format!("{name}.pdf")).collect::<Vec<_>>());
+        assert_eq!((document(&kit, "squares").pages, document(&kit, "squares").sheets), (pages, 6));
         assert_eq!(kit.manifest.squares[2].page, if flip == Flip::None { 2 } else { 3 });
     }
 }
@@ -120,8 +168,49 @@ fn a_photo_as_picture_stays_a_small_file() {
     });
     let settings = settings(10, 8, 127.0, Paper::Letter, Flip::LongEdge);
     let printed = settings.printed().unwrap();
-    let kit = kit(&settings, &printed, &Picture { pixels }, &Words::english()).unwrap();
-    assert!(kit.documents[2].bytes.len() < 3 << 20, "{}", kit.documents[2].bytes.len());
+    let kit = kit_of(&settings, &printed, &Picture { pixels }).unwrap();
+    for document in &kit.documents {
+        assert!(document.bytes.len() < 3 << 20, "{}: {} bytes", document.name, document.bytes.len());
+    }
+}
+
+#[test]
+fn a_kit_of_any_shape_is_set_in_every_language() {
+    for (columns, rows) in [(1, 1), (3, 2), (40, 1), (1, 30), (16, 12)] {
+        for language in [Language::English, Language::Spanish] {
+            let mut settings = settings(columns, rows, 127.0, Paper::A4, Flip::None);
+            settings.language = language;
+            let kit = print(&settings).unwrap();
+            assert_eq!(kit.documents.len(), names().count());
+            assert!(
+                kit.documents.iter().all(|document| document.pages > 0 && document.bytes.len() < 3 << 20)
+            );
+        }
+    }
+}
+
+#[test]
+fn a_part_of_the_kit_has_the_same_bytes_as_in_the_whole() {
+    let settings = settings(5, 4, 127.0, Paper::Letter, Flip::ShortEdge);
+    let whole = print(&settings).unwrap();
+    let (printed, picture) = (settings.printed().unwrap(), picture());
+    let few = FewColours::chosen(&picture, &settings.picture);
+    let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
+    let (words, templates) = (Words::english(), Overrides::default());
+    let sources = Sources {
+        settings: &settings,
+        printed: &printed,
+        picture: &picture,
+        facts: &facts,
+        words: &words,
+        templates: &templates,
+    };
+    let part = part_of_kit(&sources, &["tiles".to_owned(), "ledger".to_owned()], &|| ()).unwrap();
+    assert_eq!(part.documents, [document(&whole, "tiles").clone(), document(&whole, "ledger").clone()]);
+    assert_eq!(part.manifest, whole.manifest);
+    assert!(part.cuts.iter().all(|sheet| sheet.name.starts_with("tiles-")));
+    let refused = part_of_kit(&sources, &["tile".to_owned()], &|| ()).unwrap_err().to_string();
+    assert!(refused.contains("there is no document “tile”, do you mean tiles?"), "{refused}");
 }
 
 #[test]
@@ -244,19 +333,21 @@ proptest! {
         paper in prop::sample::select(PAPERS.to_vec()), flip in prop::sample::select(FLIPS.to_vec()),
     ) {
         let settings = settings(columns, rows, side, paper, flip);
-        let Kit { documents, manifest } = print(&settings).unwrap();
+        let kit = print(&settings).unwrap();
+        let manifest = &kit.manifest;
         let squares = Layout::pack(paper, side, side).unwrap().fronts(flip, columns * rows);
         let bordered = 25.4 + 2.0 * TILE_BORDER_MM;
-        let tiles = Layout::pack(paper, bordered, bordered).unwrap().fronts(flip, columns * rows);
+        let with_back = if flip == Flip::None { 2.0 * bordered } else { bordered };
+        let tiles = Layout::pack(paper, with_back, bordered).unwrap().fronts(flip, columns * rows);
         prop_assert_eq!(manifest.squares.len(), columns * rows);
         for (said, (page, area)) in manifest.squares.iter().zip(&squares) {
             prop_assert_eq!(said.page, page + 1);
             prop_assert!(Point::new(said.x_mm, said.y_mm).distance(area.top_left).value() < 1e-3);
-            prop_assert!(said.page <= documents[0].pages);
+            prop_assert!(said.page <= document(&kit, "squares").pages);
         }
         for (said, (page, area)) in manifest.tiles.iter().zip(&tiles) {
             prop_assert_eq!(said.page, page + 1);
-            let corner = area.inside(TILE_BORDER_MM).top_left;
+            let corner = area.top_left + Vector::new(TILE_BORDER_MM, TILE_BORDER_MM);
             prop_assert!(Point::new(said.x_mm, said.y_mm).distance(corner).value() < 1e-3);
             prop_assert!((said.side_mm - 25.4).abs() < 1e-9);
         }
@@ -283,7 +374,15 @@ fn parts_of_a_kit_are_printed_again_only_while_they_fit_the_rest() {
     std::fs::write(at("picture.png"), picture().to_png().unwrap()).unwrap();
     assert_eq!(everysquare(&["print", root]), 0);
     let manifest = std::fs::read(at("print/manifest.json")).unwrap();
+    for name in names() {
+        assert!(at(&format!("print/{name}.pdf")).exists(), "{name}");
+    }
+    assert!(at("plan.json").exists() && at("print/cuts/squares-3.svg").exists());
     std::fs::remove_file(at("print/cards.pdf")).unwrap();
+    std::fs::write(at("print/cuts/squares-4.svg"), "of a larger kit").unwrap();
+    assert_eq!(everysquare(&["print", root, "squares", "posters"]), 2, "there is no such document");
+    assert_eq!(everysquare(&["print", root, "squares"]), 0);
+    assert!(!at("print/cuts/squares-4.svg").exists() && at("print/cuts/tiles-1.svg").exists());
     assert_eq!(everysquare(&["print", root, "cards"]), 0);
     assert!(at("print/cards.pdf").exists());
 

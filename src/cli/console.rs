@@ -2,8 +2,9 @@
 
 use std::io::{self, ErrorKind, IsTerminal, Write};
 
-use super::CliError;
-use crate::words::{FluentValue, Words};
+use super::{CliError, language};
+use crate::plan::settings::{Choice, Language};
+use crate::words::{FluentValue, Sentence, Words};
 
 /// Characters in a line where nobody says otherwise.
 const USUAL_WIDTH: usize = 80;
@@ -50,13 +51,15 @@ pub struct Console {
 }
 
 impl Console {
-    /// Standard output and standard error.
+    /// Standard output and standard error, in the language of the system.
     #[must_use]
     pub fn standard() -> Self {
-        Self::new(Box::new(io::stdout()), Box::new(io::stderr()), Screen::of_environment())
+        let mut console = Self::new(Box::new(io::stdout()), Box::new(io::stderr()), Screen::of_environment());
+        console.speak(Words::of(language::of_environment().word()));
+        console
     }
 
-    /// Any two places.
+    /// Any two places, in English.
     #[must_use]
     pub fn new(out: Box<dyn Write>, err: Box<dyn Write>, screen: Screen) -> Self {
         Self { out, err, screen, words: Words::english(), failed: None }
@@ -73,6 +76,17 @@ impl Console {
     pub fn say(&mut self, id: &str, arguments: &[(&str, FluentValue<'_>)]) {
         let sentence = self.words.say(id, arguments);
         self.line(&sentence);
+    }
+
+    /// Changes the words that it writes with.
+    pub fn speak(&mut self, words: Words) {
+        self.words = words;
+    }
+
+    /// The language that it speaks.
+    #[must_use]
+    pub fn language(&self) -> Language {
+        Language::named(self.words.language()).unwrap_or_default()
     }
 
     /// Writes a line on standard error. Where even that fails there is nobody left to tell.
@@ -100,7 +114,7 @@ impl Console {
         let failed = self.failed.take().or_else(|| self.out.flush().err());
         match failed {
             Some(error) if error.kind() != ErrorKind::BrokenPipe => {
-                Err(CliError::new(format!("the output cannot be written: {error}")))
+                Err(CliError::new(Sentence::new("error-output").with("why", error.to_string())))
             }
             _ => Ok(()),
         }

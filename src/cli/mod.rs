@@ -13,20 +13,27 @@
 mod check;
 mod console;
 mod error;
+mod event;
+mod help;
+mod language;
+mod mistyped;
 mod new;
+mod plan;
 mod print;
 mod progress;
 mod rehearse;
 pub mod sample;
+mod serve;
 mod tour;
 
 use std::ffi::OsString;
 use std::panic::AssertUnwindSafe;
+use std::path::Path;
 
-use clap::error::ErrorKind;
 use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
-use crate::words::Words;
+use crate::plan::settings::{Choice, Language};
+use crate::words::{Sentence, Words};
 
 pub use console::{Console, Screen};
 pub use error::CliError;
@@ -56,10 +63,15 @@ impl Outcome {
 
 /// The exit code of an error, whoever made it.
 const ERROR: u8 = 2;
+/// How the program is called.
+const NAME: &str = "everysquare";
 
 #[derive(Debug, Parser)]
-#[command(name = "everysquare", version, about = "", disable_help_subcommand = true)]
+#[command(name = NAME, version, about = "", disable_help_subcommand = true)]
 struct Typed {
+    /// The language before a folder is known.
+    #[arg(long, global = true, value_name = "LANGUAGE", value_parser = language::named)]
+    language: Option<Language>,
     #[command(subcommand)]
     command: Command,
 }
@@ -69,28 +81,52 @@ struct Typed {
 enum Command {
     Tour(tour::Args),
     New(new::Args),
+    Plan(plan::Args),
     Print(print::Args),
     Rehearse(rehearse::Args),
     Check(check::Args),
+    Serve(serve::Args),
 }
 
 impl Command {
+    /// The event folder that it works on, whose language and words are spoken from here on.
+    fn folder(&self) -> Option<&Path> {
+        match self {
+            Self::Tour(_) | Self::New(_) => None,
+            Self::Plan(args) => Some(&args.folder),
+            Self::Print(args) => Some(&args.folder),
+            Self::Rehearse(args) => Some(&args.folder),
+            Self::Check(args) => Some(&args.folder),
+            Self::Serve(args) => Some(&args.folder),
+        }
+    }
+
     fn run(&self, console: &mut Console) -> Result<Outcome, CliError> {
+        if let Some(folder) = self.folder() {
+            language::speak_for(folder, console)?;
+        }
         match self {
             Self::Tour(args) => tour::run(args, console),
             Self::New(args) => new::run(args, console),
+            Self::Plan(args) => plan::run(args, console),
             Self::Print(args) => print::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
             Self::Check(args) => check::run(args, console),
+            Self::Serve(args) => serve::run(args, console),
         }
     }
 }
 
 /// Runs the program with its arguments, the program's own name first, and gives its exit code.
 pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u8 {
+    let argv: Vec<OsString> = argv.into_iter().collect();
+    if let Some(language) = language::typed(&argv) {
+        console.speak(Words::of(language.word()));
+    }
     let outcome = match typed(argv, console) {
         Err(error) if error.use_stderr() => {
-            console.complain(&mistyped(&error));
+            let told = mistyped::told(&error, console.words());
+            console.complain(&told);
             return ERROR;
         }
         Err(help_or_version) => {
@@ -102,7 +138,8 @@ pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u
     match outcome.and_then(|outcome| console.finish().map(|()| outcome)) {
         Ok(outcome) => outcome.code(),
         Err(error) => {
-            console.complain(&format!("everysquare: {error}"));
+            let told = error.line(console.words());
+            console.complain(&told);
             ERROR
         }
     }
@@ -110,7 +147,7 @@ pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u
 
 /// What was typed, as what is meant.
 fn typed(argv: impl IntoIterator<Item = OsString>, console: &Console) -> Result<Typed, clap::Error> {
-    let command = worded(Typed::command(), "help", console.words());
+    let command = help::worded(Typed::command(), "help", NAME, console.words());
     command.try_get_matches_from(argv).and_then(|matches| Typed::from_arg_matches(&matches))
 }
 
@@ -119,61 +156,81 @@ fn typed(argv: impl IntoIterator<Item = OsString>, console: &Console) -> Result<
 pub fn without_panic(program: impl FnOnce() -> u8) -> u8 {
     std::panic::set_hook(Box::new(|_| {}));
     std::panic::catch_unwind(AssertUnwindSafe(program)).unwrap_or_else(|fault| {
-        let said = fault.downcast_ref::<String>().map(String::as_str).or(fault.downcast_ref::<&str>().copied());
-        Console::standard().complain(&format!(
-            "everysquare: the program met a fault of its own and stopped; no file is half-written. Please report it with what \
-             you typed: {}",
-            said.unwrap_or("no message")
-        ));
+        let said =
+            fault.downcast_ref::<String>().map(String::as_str).or(fault.downcast_ref::<&str>().copied());
+        let mut console = Console::standard();
+        let told = CliError::new(Sentence::new("error-fault").with("said", said.unwrap_or("?")))
+            .line(console.words());
+        console.complain(&told);
         ERROR
-    })
-}
-
-/// What is said to somebody who mistyped: one sentence; the whole help where nothing was typed.
-fn mistyped(error: &clap::Error) -> String {
-    let rendered = error.render().to_string();
-    if error.kind() == ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand {
-        return rendered.trim_end().to_owned();
-    }
-    let sentence = rendered.split("\n\nUsage:").next().unwrap_or_default();
-    let sentence = sentence.split("\n\nFor more").next().unwrap_or_default();
-    let lines: Vec<&str> = sentence.trim_start_matches("error: ").lines().map(str::trim).collect();
-    let typed: Vec<&str> = lines.into_iter().filter(|line| !line.is_empty()).collect();
-    format!("everysquare: {} (everysquare --help shows what can be typed)", typed.join(" "))
-}
-
-/// A command with its help and that of all below it taken from the words.
-fn worded(command: clap::Command, id: &str, words: &Words) -> clap::Command {
-    let about = words.say(id, &[]);
-    let below: Vec<String> = command.get_subcommands().map(|sub| sub.get_name().to_owned()).collect();
-    let command = command.about(about).mut_args(|arg| {
-        let own = arg.get_id().as_str().replace('_', "-");
-        if ["help", "version"].contains(&own.as_str()) {
-            return arg;
-        }
-        arg.help(words.say(&format!("{id}-{own}"), &[]))
-    });
-    below.into_iter().fold(command, |command, name| {
-        command.mut_subcommand(&name, |sub| worded(sub, &format!("{id}-{name}"), words))
     })
 }
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
     use super::*;
 
-    #[test]
-    fn every_command_and_argument_is_explained_in_words() {
-        fn look(command: &mut clap::Command) {
-            let help = command.render_long_help().to_string();
-            assert!(!help.contains("[help"), "{help}");
-            command.get_subcommands_mut().for_each(look);
+    /// What the help asks of the words: the ids of all that are there.
+    fn help_ids(command: &clap::Command, id: &str, ids: &mut BTreeSet<String>) {
+        ids.insert(id.to_owned());
+        for arg in command.get_arguments() {
+            ids.insert(format!("{id}-{}", arg.get_id().as_str().replace('_', "-")));
+            let valued = arg.get_action().takes_values();
+            let names = arg.get_value_names().into_iter().flatten().filter(|_| valued);
+            ids.extend(names.map(|name| format!("help-value-{}", name.to_lowercase())));
         }
-        look(&mut worded(Typed::command(), "help", &Words::english()));
+        for sub in command.get_subcommands() {
+            help_ids(sub, &format!("{id}-{}", sub.get_name()), ids);
+        }
+    }
+
+    #[test]
+    fn every_command_argument_and_value_is_explained_and_nothing_else_is() {
+        let mut asked: BTreeSet<String> = ["arguments", "commands", "options", "usage"]
+            .map(|heading| format!("help-heading-{heading}"))
+            .into();
+        asked.extend(["default", "possible", "help", "version"].map(|own| format!("help-{own}")));
+        asked.extend(["command", "options"].map(|own| format!("help-value-{own}")));
+        help_ids(&Typed::command(), "help", &mut asked);
+        let english = crate::words::LANGUAGES[0].1.lines();
+        let there = english.filter_map(|line| line.split_once(" =").map(|(id, _)| id.to_owned()));
+        let there: BTreeSet<String> = there.filter(|id| id == "help" || id.starts_with("help-")).collect();
+        assert_eq!(asked.difference(&there).collect::<Vec<_>>(), Vec::<&String>::new(), "not explained");
+        assert_eq!(there.difference(&asked).collect::<Vec<_>>(), Vec::<&String>::new(), "explains nothing");
+    }
+
+    #[test]
+    fn no_word_of_the_help_is_claps_own() {
+        fn pages(command: &mut clap::Command, all: &mut String) {
+            all.push_str(&command.render_help().to_string());
+            command.get_subcommands_mut().for_each(|sub| pages(sub, all));
+        }
+        let mut command = help::worded(Typed::command(), "help", NAME, &Words::of("es"));
+        command.build();
+        let mut all = String::new();
+        pages(&mut command, &mut all);
+        for clap in [
+            "Usage",
+            "Options",
+            "Arguments",
+            "Commands",
+            "OPTIONS",
+            "COMMAND",
+            "default:",
+            "possible",
+            "Print ",
+        ] {
+            assert!(!all.contains(clap), "{clap}\n{all}");
+        }
+        assert!(!all.contains("[help"), "{all}");
+        assert!(all.contains("Uso: everysquare rehearse [OPCIONES] <CARPETA>"), "{all}");
     }
 
     #[test]
     fn the_arguments_are_consistent() {
         Typed::command().debug_assert();
+        help::worded(Typed::command(), "help", NAME, &Words::english()).debug_assert();
     }
 }

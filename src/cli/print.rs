@@ -1,58 +1,114 @@
-//! `everysquare print FOLDER [squares cards tiles]`: writes the kit into the event folder.
+//! `everysquare print FOLDER [squares cards tiles …]`: writes the kit into the event folder.
 
 use std::path::PathBuf;
 
+use super::event::Event;
+use super::plan::plan_json;
+use super::progress::bar;
 use super::{CliError, Console, Outcome};
-use crate::picture::Picture;
-use crate::plan::settings::{Choice, Flip, Units};
+use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Document, kit};
+use crate::print::{Kit, Sources, known, names, part_of_kit, templates};
+use crate::words::{LANGUAGES, Sentence};
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// Only these documents.
-    #[arg(value_name = "DOCUMENT", value_parser = ["squares", "cards", "tiles"])]
+    #[arg(value_name = "DOCUMENT")]
     documents: Vec<String>,
+    /// The program's own templates and words as well.
+    #[arg(long)]
+    templates: bool,
 }
 
 /// Makes the kit and writes it: documents first, the manifest last, so that it never lists what does not lie there.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
+    known(&args.documents)?;
     let folder = Folder::at(&args.folder);
-    let settings = folder.settings()?;
-    let bytes = folder.picture_bytes(&settings)?;
-    let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
-    let kit = kit(&settings, &settings.printed()?, &picture, console.words())?;
+    let event = Event::open(&folder, folder.settings()?, console.words())?;
+    let sources = event.sources(console.words());
+    let kit = made(&sources, &args.documents, console)?;
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
     let before = folder.manifest().ok();
-    let wanted = |document: &&Document| {
-        args.documents.is_empty()
-            || args.documents.iter().any(|name| document.name.strip_suffix(".pdf") == Some(name))
-    };
-    let chosen: Vec<&Document> = kit.documents.iter().filter(wanted).collect();
-    let all = chosen.len() == kit.documents.len();
+    let all = kit.documents.len() == names().count();
     if !all && before.as_ref().is_some_and(|before| *before != now) {
-        let root = folder.root().display();
-        return Err(CliError::new(format!(
-            "event.toml has changed since this kit was printed, and its parts would not fit each other: print all of it \
-             again with “everysquare print {root}”"
-        )));
+        return Err(CliError::new(Sentence::new("error-print-changed").with("folder", folder.root())));
     }
-    for document in &chosen {
-        Folder::write_whole(&folder.print().join(&document.name), &document.bytes)?;
+    write(&folder, &kit)?;
+    if args.templates {
+        write_templates(&folder, event.settings.language)?;
+    }
+    if all {
+        Folder::write_whole(&folder.plan_json(), &plan_json(&sources, &kit.documents)?)?;
     }
     Folder::write_whole(&folder.manifest_json(), &manifest)?;
-    explain(&folder, &settings, &chosen, console);
+    explain(&folder, &event.settings, &kit, console);
+    if args.templates {
+        let folders = [("made", print_templates(&folder)), ("own", folder.templates_folder())]
+            .map(|(name, path)| (name, path.display().to_string().into()));
+        console.say("print-made-templates", &folders);
+    }
     if before.is_some_and(|before| !same_codes(&before, &now)) {
         console.say("print-codes-changed", &[]);
     }
     console.say("print-next", &[("folder", folder.root().display().to_string().into())]);
     Ok(Outcome::Right)
+}
+
+/// Sets the pages, with a bar where somebody waits.
+fn made(sources: &Sources, documents: &[String], console: &Console) -> Result<Kit, CliError> {
+    let steps = if documents.is_empty() { names().count() } else { documents.len() };
+    let bar = bar(console, u64::try_from(steps).unwrap_or(u64::MAX), "print-working");
+    let kit = part_of_kit(sources, documents, &|| bar.inc(1));
+    bar.finish_and_clear();
+    Ok(kit?)
+}
+
+/// Writes the documents and the lines to cut; sheets to cut of an earlier kit, which might be more, go.
+fn write(folder: &Folder, kit: &Kit) -> Result<(), CliError> {
+    for document in &kit.documents {
+        Folder::write_whole(&folder.print().join(&document.name), &document.bytes)?;
+    }
+    let cuts = folder.print().join("cuts");
+    for sheet in &kit.cuts {
+        Folder::write_whole(&cuts.join(&sheet.name), sheet.svg.as_bytes())?;
+    }
+    for document in &kit.documents {
+        let Some(name) = document.name.strip_suffix(".pdf") else { continue };
+        let made = kit.cuts.iter().filter(|sheet| numbered(&sheet.name, name).is_some()).count();
+        for old in std::fs::read_dir(&cuts).into_iter().flatten().filter_map(Result::ok) {
+            if numbered(&old.file_name().to_string_lossy(), name).is_some_and(|number| number > made) {
+                std::fs::remove_file(old.path())?;
+            }
+        }
+    }
+    Ok(())
+}
+
+/// Writes the program's templates and words, to start own ones from. They lie where they change nothing.
+fn write_templates(folder: &Folder, language: Language) -> Result<(), CliError> {
+    let into = print_templates(folder);
+    for (name, text) in templates() {
+        Folder::write_whole(&into.join(format!("{name}.typ")), text.as_bytes())?;
+    }
+    if let Some((_, words)) = LANGUAGES.iter().find(|(code, _)| *code == language.word()) {
+        Folder::write_whole(&into.join("words.ftl"), words.as_bytes())?;
+    }
+    Ok(())
+}
+
+fn print_templates(folder: &Folder) -> PathBuf {
+    folder.print().join("templates")
+}
+
+/// The number of a sheet to cut of a document; `None` for any other file.
+fn numbered(file: &str, document: &str) -> Option<usize> {
+    file.strip_prefix(document)?.strip_prefix('-')?.strip_suffix(".svg")?.parse().ok()
 }
 
 /// Whether squares of either print are recognised by the other's manifest.
@@ -64,9 +120,9 @@ fn same_codes(before: &Manifest, now: &Manifest) -> bool {
 }
 
 /// Says what was written, what to choose in the printer's dialogue, and how to see that it came out right.
-fn explain(folder: &Folder, settings: &Settings, documents: &[&Document], console: &mut Console) {
+fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Console) {
     console.say("print-made", &[("folder", folder.print().display().to_string().into())]);
-    for document in documents {
+    for document in &kit.documents {
         let id = if document.two_sided { "print-made-two-sided" } else { "print-made-one-sided" };
         let counts = [
             ("name", document.name.as_str().into()),
@@ -76,20 +132,29 @@ fn explain(folder: &Folder, settings: &Settings, documents: &[&Document], consol
         let line = console.words().say(id, &counts);
         console.line(&format!("  {line}"));
     }
+    if !kit.cuts.is_empty() {
+        let cuts = console.words().say("print-made-cuts", &[("sheets", kit.cuts.len().into())]);
+        console.line(&format!("  {cuts}"));
+    }
     let manifest = console.words().say("print-made-manifest", &[]);
     console.line(&format!("  {manifest}"));
-    let two_sided = documents.iter().any(|document| document.two_sided);
-    let choose = match (two_sided, settings.print.flip) {
-        (true, Flip::LongEdge) => "print-choose-long-edge",
-        (true, Flip::ShortEdge) => "print-choose-short-edge",
+    let two_sided: Vec<&str> = kit
+        .documents
+        .iter()
+        .filter(|document| document.two_sided)
+        .map(|document| document.name.as_str())
+        .collect();
+    let choose = match (two_sided.is_empty(), settings.print.flip) {
+        (false, Flip::LongEdge) => "print-choose-long-edge",
+        (false, Flip::ShortEdge) => "print-choose-short-edge",
         _ => "print-choose-one-sided",
     };
     let paper = console.words().say(&format!("print-paper-{}", settings.print.paper.word()), &[]);
-    console.say(choose, &[("paper", paper.into())]);
+    console.say(choose, &[("paper", paper.into()), ("documents", two_sided.join(", ").into())]);
     let length = match settings.print.units {
         Units::Inch => "4 in",
         Units::Mm => "100 mm",
     };
-    let id = if two_sided { "print-ruler-check" } else { "print-ruler-check-one-sided" };
+    let id = if two_sided.is_empty() { "print-ruler-check-one-sided" } else { "print-ruler-check" };
     console.say(id, &[("length", length.into())]);
 }

@@ -2,11 +2,13 @@
 
 use std::path::PathBuf;
 
+use super::mistyped::Refused;
 use super::{CliError, Console, Outcome, progress};
 use crate::frame::{float, round_index};
 use crate::picture::Picture;
 use crate::plan::Folder;
 use crate::rehearse::{Cards, Faults, Made, Options, State, make_watched};
+use crate::words::{Sentence, one_of};
 
 /// Steps of the progress bar.
 const STEPS: u64 = 100;
@@ -16,7 +18,7 @@ const STEPS: u64 = 100;
 pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
+    pub(super) folder: PathBuf,
     /// Where all chance comes from.
     #[arg(long, value_name = "N")]
     seed: Option<u64>,
@@ -102,7 +104,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let printed = folder.printed()?;
     let bytes = folder.picture_bytes(&settings)?;
     let picture =
-        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), &error))?;
+        Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
     // Seeds that people read and type again stay short.
     let seed = args.seed.unwrap_or_else(|| rand::random::<u64>() % 100_000);
     let options = options(args, seed, printed.grid.count());
@@ -185,11 +187,13 @@ fn explain(args: &Args, made: &Made, [photo, truth]: &[PathBuf; 2], console: &mu
     console.say("rehearse-next", &[("folder", folder.into()), ("photo", photo.into())]);
 }
 
-fn cards(text: &str) -> Result<Cards, String> {
+fn cards(text: &str) -> Result<Cards, Refused> {
     match text {
         "all" => Ok(Cards::All),
         "corners" => Ok(Cards::Corners),
         "none" => Ok(Cards::None),
-        _ => Err("all, corners or none is allowed".to_owned()),
+        _ => Err(Refused::new(
+            Sentence::new("typed-choice").with("choices", one_of(&["all", "corners", "none"])),
+        )),
     }
 }

@@ -3,10 +3,12 @@
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 
-use super::{CliError, Console, Outcome, sample, typed};
+use super::{CliError, Console, Outcome, mistyped, sample, typed};
+use crate::plan::settings::{Choice, Language};
 use crate::plan::{Folder, Settings};
 use crate::rehearse::{CellTruth, Truth};
 use crate::report::Report;
+use crate::words::Sentence;
 
 /// Where the tour goes if no folder is named.
 const FOLDER: &str = "everysquare-tour";
@@ -31,7 +33,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let place = args.folder.display().to_string();
     console.say("tour-begins", &[("folder", place.as_str().into())]);
-    put_sample(&folder)?;
+    put_sample(&folder, console.language())?;
     console.line("");
     console.say("tour-sample", &[]);
 
@@ -55,17 +57,17 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
 }
 
 /// The sample event, into an empty place or over an earlier tour's; never over another event.
-fn put_sample(folder: &Folder) -> Result<(), CliError> {
+fn put_sample(folder: &Folder, language: Language) -> Result<(), CliError> {
     if folder.event_toml().exists() {
-        let ours = Settings::from_toml(sample::EVENT_TOML)?;
-        if folder.settings().ok().as_ref() != Some(&ours) {
-            let root = folder.root().display();
-            return Err(CliError::new(format!(
-                "{root} holds an event of its own and is left as it is: give the tour another folder, “everysquare tour FOLDER”"
-            )));
+        let there = folder.settings().ok();
+        let samples = Language::ALL.iter().map(|(language, _)| sample::event_toml(*language));
+        let samples = samples.collect::<Result<Vec<_>, _>>()?;
+        let is_ours = samples.iter().any(|sample| Settings::from_toml(sample).ok() == there);
+        if there.is_none() || !is_ours {
+            return Err(CliError::new(Sentence::new("error-tour-taken").with("folder", folder.root())));
         }
     }
-    Ok(sample::write_to(folder)?)
+    Ok(sample::write_in(folder, language)?)
 }
 
 /// Shows a command line and obeys it.
@@ -81,7 +83,8 @@ fn type_in(
     argv.splice(2..2, paths.iter().map(|path| path.as_os_str().to_owned()));
     let shown: Vec<String> = argv.iter().map(|word| quoted(&word.to_string_lossy())).collect();
     console.line(&format!("\n$ {}", shown.join(" ")));
-    let typed = typed(argv, console).map_err(|error| CliError::new(error.to_string()))?;
+    let typed = typed(argv, console)
+        .map_err(|error| CliError::new(Sentence::given(mistyped::told(&error, console.words()))))?;
     typed.command.run(console)
 }
 
@@ -112,5 +115,5 @@ fn latest_check(folder: &Folder) -> Result<PathBuf, CliError> {
     let mut checks: Vec<PathBuf> =
         std::fs::read_dir(folder.checks())?.filter_map(|entry| Some(entry.ok()?.path())).collect();
     checks.sort();
-    checks.pop().ok_or_else(|| CliError::new("no check was written"))
+    checks.pop().ok_or_else(|| CliError::new(Sentence::new("error-tour-no-check")))
 }

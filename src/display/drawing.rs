@@ -82,6 +82,16 @@ impl<'a, F: Frame> Canvas<'a, F> {
         }
     }
 
+    /// One line of text on a light plate that begins at a place, its middle as high as that; shrunk where it is wider
+    /// than `widest`.
+    pub fn beside(&mut self, from: Point<F>, text: &str, high: f64, widest: f64, ink: Rgb<u8>) {
+        let Some(font) = self.font.clone() else { return };
+        let width_of = |high: f64| f64::from(text_size(scale(high), &font, text).0);
+        let high = high * (widest / width_of(high).max(1.0)).min(1.0);
+        let middle = Point::new(from.x + width_of(high) / 2.0, from.y);
+        self.label(middle, &[(text, high)], widest, ink);
+    }
+
     /// A light rectangle through which a little of the picture shows.
     fn plate(&mut self, middle: Point<F>, wide: f64, tall: f64) {
         let columns = self.range(middle.x - wide / 2.0, middle.x + wide / 2.0, self.picture.width());

@@ -8,7 +8,7 @@
 use image::{Rgb, RgbImage};
 use rayon::prelude::*;
 
-use crate::frame::{DisplayPx, Map, PhotoPx, Point, StraightPx, WallMm, ceil_index, float, floor_index};
+use crate::frame::{DisplayPx, Map, PhotoPx, Point, StraightPx, WallMm, float};
 use crate::judge::{JudgedCell, Judgement, State, is_spare};
 use crate::photo::Photo;
 use crate::plan::cards::RING_MM;
@@ -17,14 +17,14 @@ use crate::read::{Camera, PhotoReading};
 use crate::words::{FluentValue, Words};
 
 use super::drawing::{Canvas, Pen};
-use super::sample::{Sampler, mean, spread};
+use super::sample::Source;
 use super::straighten::LONGEST_PX;
 
 /// How far around the ring of cards the photo is kept, in mm: cards hang a little askew.
 pub const MARGIN_MM: f64 = 10.0;
 /// What stands where the photo is not kept.
 pub const BLANK: Rgb<u8> = Rgb([255; 3]);
-/// In steps of so many pixels the photo is searched for the wall; a wall that shows less is not seen at all.
+/// In steps of so many pixels the photo is searched for the wall, and the picture drawn.
 const STEP_PX: usize = 8;
 /// Letters' heights as shares of a cell's side: the cell's name and what is to be done; a label of seven
 /// signs just fits.
@@ -48,8 +48,8 @@ pub struct Marking<'a> {
     pub words: &'a Words,
 }
 
-/// Draws the marked photo: as fine as the photo itself where that is at most [`LONGEST_PX`] on its longer
-/// side, cropped to what is kept.
+/// Draws the marked photo, cropped to what is kept: the photo's own pixels where those are at most [`LONGEST_PX`] on their
+/// longer side, else the means of 2 × 2, 3 × 3, …
 #[must_use]
 pub fn marked(marking: &Marking<'_>) -> RgbImage {
     let Some(kept) = Kept::find(marking) else { return RgbImage::from_pixel(1, 1, BLANK) };
@@ -69,11 +69,11 @@ struct Kept<'a> {
     straight_to_wall: Map<StraightPx, WallMm>,
     grid: &'a Grid,
     photo_to_display: Map<PhotoPx, DisplayPx>,
-    display_to_photo: Map<DisplayPx, PhotoPx>,
-    /// Width and height of the picture.
+    /// Its left upper corner in the photo's pixels, a multiple of `thin`, and its size in the picture's.
+    corner: (usize, usize),
     size: (usize, usize),
-    /// Samples a side of one pixel.
-    per_side: usize,
+    /// Pixels of the photo, side by side, that make one of the picture.
+    thin: usize,
 }
 
 impl<'a> Kept<'a> {
@@ -85,9 +85,9 @@ impl<'a> Kept<'a> {
             straight_to_wall: camera.wall_to_straight.inverse()?,
             grid: &marking.judgement.grid,
             photo_to_display: Map::scale_then_shift(1.0, 0.0, 0.0),
-            display_to_photo: Map::scale_then_shift(1.0, 0.0, 0.0),
+            corner: (0, 0),
             size: (0, 0),
-            per_side: 1,
+            thin: 1,
         };
         let (width, height) = (marking.reading.width, marking.reading.height);
         let (mut left, mut upper, mut right, mut lower) = (width, height, 0, 0);
@@ -104,12 +104,13 @@ impl<'a> Kept<'a> {
         }
         (left, upper) = (left.saturating_sub(STEP_PX), upper.saturating_sub(STEP_PX));
         (right, lower) = ((right + STEP_PX).min(width), (lower + STEP_PX).min(height));
-        let (wide, tall) = (float(right - left), float(lower - upper));
-        let shrink = (float(LONGEST_PX) / wide.max(tall)).min(1.0);
+        let thin = (right - left).max(lower - upper).div_ceil(LONGEST_PX).max(1);
+        (left, upper) = (left / thin * thin, upper / thin * thin);
+        let shrink = 1.0 / float(thin);
         kept.photo_to_display = Map::scale_then_shift(shrink, -float(left) * shrink, -float(upper) * shrink);
-        kept.display_to_photo = kept.photo_to_display.inverse()?;
-        kept.size = (floor_index(wide * shrink).max(1), floor_index(tall * shrink).max(1));
-        kept.per_side = ceil_index(1.0 / shrink - 0.25).max(1);
+        kept.corner = (left, upper);
+        kept.size = ((right - left).div_ceil(thin), (lower - upper).div_ceil(thin));
+        kept.thin = thin;
         Some(kept)
     }
 
@@ -122,22 +123,68 @@ impl<'a> Kept<'a> {
         at.x > -around && at.y > -around && at.x < size.x + around && at.y < size.y + around
     }
 
+    /// The photo's pixels where they are kept.
     fn picture(&self, photo: &Photo) -> RgbImage {
         let (width, height) = self.size;
-        let sampler = Sampler::new(photo);
-        let mut pixels = vec![0; width * height * 3];
-        pixels.par_chunks_mut(width * 3).enumerate().for_each(|(y, row)| {
-            for (x, pixel) in row.chunks_exact_mut(3).enumerate() {
-                let place = |x: f64, y: f64| self.display_to_photo.apply(Point::new(x, y));
-                let (x, y) = (float(x), float(y));
-                let keep = self.keeps(place(x + 0.5, y + 0.5));
-                let places = spread(x, y, if keep { self.per_side } else { 0 });
-                let colour = mean(places.map(|(x, y)| sampler.at(place(x, y))));
-                pixel.copy_from_slice(&colour.unwrap_or(BLANK).0);
+        let source = Source::new(photo, self.thin);
+        let (pixels, across) = source.pixels();
+        let (left, upper) = (self.corner.0 / self.thin, self.corner.1 / self.thin);
+        let mut picture = vec![BLANK.0[0]; width * height * 3];
+        picture.par_chunks_mut(width * 3 * STEP_PX).enumerate().for_each(|(band, rows)| {
+            let top = band * STEP_PX;
+            let blocks = self.kept_blocks(top);
+            for (y, row) in (top..).zip(rows.chunks_exact_mut(width * 3)) {
+                let first = ((upper + y) * across + left) * 3;
+                if let Some(from) = pixels.get(first..first + width * 3) {
+                    self.copy_row(y, &blocks, from, row);
+                }
             }
         });
         let side = |pixels: usize| u32::try_from(pixels).unwrap_or(u32::MAX);
-        RgbImage::from_raw(side(width), side(height), pixels).unwrap_or_default() // the sides and the pixels agree
+        RgbImage::from_raw(side(width), side(height), picture).unwrap_or_default() // the sides and the pixels agree
+    }
+
+    /// For each block of the row of blocks that begins at `top`, whether it is kept as a whole, not at all, or in part (`None`).
+    /// What is kept is all but convex, so the corners tell.
+    fn kept_blocks(&self, top: usize) -> Vec<Option<bool>> {
+        let count = self.size.0.div_ceil(STEP_PX);
+        let edge = |y: usize| -> Vec<bool> {
+            (0..=count).map(|i| self.keeps(self.place(float(i * STEP_PX), float(y)))).collect()
+        };
+        let (upper, lower) = (edge(top), edge(top + STEP_PX));
+        let corners = upper.windows(2).zip(lower.windows(2));
+        corners
+            .map(|(upper, lower)| match [upper, lower].concat().iter().filter(|kept| **kept).count() {
+                0 => Some(false),
+                4 => Some(true),
+                _ => None,
+            })
+            .collect()
+    }
+
+    /// Copies what is kept of one row of pixels.
+    fn copy_row(&self, y: usize, blocks: &[Option<bool>], from: &[u8], into: &mut [u8]) {
+        let pairs = into.chunks_mut(STEP_PX * 3).zip(from.chunks(STEP_PX * 3));
+        for (block, (kept, (into, from))) in blocks.iter().zip(pairs).enumerate() {
+            match kept {
+                Some(true) => into.copy_from_slice(from),
+                Some(false) => {}
+                None => {
+                    let pixels = into.chunks_exact_mut(3).zip(from.chunks_exact(3));
+                    for (x, (into, from)) in (block * STEP_PX..).zip(pixels) {
+                        if self.keeps(self.place(float(x) + 0.5, float(y) + 0.5)) {
+                            into.copy_from_slice(from);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    /// Where a place in the picture lies in the photo.
+    fn place(&self, x: f64, y: f64) -> Point<PhotoPx> {
+        let (left, upper) = self.corner;
+        Point::new(x * float(self.thin) + float(left), y * float(self.thin) + float(upper))
     }
 }
 

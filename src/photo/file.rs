@@ -5,6 +5,7 @@ use std::io::{ErrorKind, Read};
 use std::path::Path;
 
 use super::PhotoError;
+use crate::words::Sentence;
 
 /// Bytes of a photo's file. Phones write 3 to 40 MB; an uncompressed TIFF of 200 megapixels has 600 MB.
 const MOST: u64 = 800 << 20;
@@ -16,10 +17,10 @@ const MOST: u64 = 800 << 20;
 pub fn read(path: &Path) -> Result<Vec<u8>, PhotoError> {
     let refuse = |error: std::io::Error| {
         PhotoError::File(match error.kind() {
-            ErrorKind::NotFound => "there is no such file: check its name and folder".to_owned(),
-            ErrorKind::PermissionDenied => "this file may not be read: check its permissions".to_owned(),
-            ErrorKind::IsADirectory => "this is a folder: name the photos in it".to_owned(),
-            _ => format!("the file cannot be read ({error}): copy it to this computer and try again"),
+            ErrorKind::NotFound => Sentence::new("error-photo-no-file"),
+            ErrorKind::PermissionDenied => Sentence::new("error-photo-no-right"),
+            ErrorKind::IsADirectory => Sentence::new("error-photo-is-folder"),
+            _ => Sentence::new("error-photo-unreadable").with("why", error.to_string()),
         })
     };
     if path.is_dir() {
@@ -30,6 +31,6 @@ pub fn read(path: &Path) -> Result<Vec<u8>, PhotoError> {
     if u64::try_from(read).is_ok_and(|read| read <= MOST) {
         Ok(bytes)
     } else {
-        Err(PhotoError::File("the file is larger than any photo: is it the right one?".to_owned()))
+        Err(PhotoError::File(Sentence::new("error-photo-file-too-large")))
     }
 }

@@ -4,7 +4,10 @@ use std::io::Cursor;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use image::{ImageFormat, ImageReader, Limits, RgbImage};
+use rayon::prelude::*;
 use thiserror::Error;
+
+use crate::words::{Sentence, Tell, told_in_english};
 use zune_jpeg::JpegDecoder;
 use zune_jpeg::zune_core::colorspace::ColorSpace;
 use zune_jpeg::zune_core::options::DecoderOptions;
@@ -23,32 +26,18 @@ const MIN_SIDE: usize = 64;
 #[derive(Debug, Error, PartialEq, Eq)]
 pub enum PhotoError {
     /// The file cannot be read; why, and what to do.
-    #[error("{0}")]
-    File(String),
+    File(Sentence),
     /// No bytes.
-    #[error("the file is empty: copy the photo again")]
     Empty,
     /// Apple's format.
-    #[error(
-        "this is a HEIC photo, which only some programs read: on the phone choose Settings, Camera, Formats, “Most Compatible”, or share the photo as JPEG, then try again"
-    )]
     Heic,
     /// Bytes of no picture format that is read.
-    #[error("this is not a photo that can be read: JPEG, PNG, WebP and TIFF files are")]
     Unknown,
     /// The file ends early.
-    #[error("the photo is cut off, its end is missing: copy or send it again, whole")]
     Truncated,
     /// The file is damaged or of a rare kind.
-    #[error(
-        "the photo is damaged or of a rare kind ({0}): copy it again, or save it as JPEG with another program"
-    )]
-    Damaged(String),
+    Damaged(Sentence),
     /// More pixels than any phone makes.
-    #[error(
-        "the photo has {width} × {height} pixels, more than {limit} million: make it smaller and try again",
-        limit = MAX_PIXELS / 1_000_000
-    )]
     TooLarge {
         /// Pixels side by side.
         width: usize,
@@ -56,7 +45,6 @@ pub enum PhotoError {
         height: usize,
     },
     /// A thumbnail, or less.
-    #[error("the photo has only {width} × {height} pixels: send the original, not a thumbnail")]
     TooSmall {
         /// Pixels side by side.
         width: usize,
@@ -65,15 +53,45 @@ pub enum PhotoError {
     },
 }
 
+told_in_english!(PhotoError);
+
+impl Tell for PhotoError {
+    fn sentence(&self) -> Sentence {
+        let size = |id: &'static str, width: &usize, height: &usize| {
+            Sentence::new(id).with("width", width.to_string()).with("height", height.to_string())
+        };
+        match self {
+            Self::File(what) => what.clone(),
+            Self::Empty => Sentence::new("error-photo-empty"),
+            Self::Heic => Sentence::new("error-photo-heic"),
+            Self::Unknown => Sentence::new("error-photo-unknown"),
+            Self::Truncated => Sentence::new("error-photo-truncated"),
+            Self::Damaged(why) => Sentence::new("error-photo-damaged").with("why", why.clone()),
+            Self::TooLarge { width, height } => size("error-photo-too-large", width, height)
+                .with("most", (MAX_PIXELS / 1_000_000).to_string()),
+            Self::TooSmall { width, height } => size("error-photo-too-small", width, height),
+        }
+    }
+}
+
 impl Photo {
     /// Opens a photo from its file's bytes and turns it upright.
     ///
     /// # Errors
     /// A [`PhotoError`] that says what is wrong with the file and what to do.
     pub fn open(bytes: &[u8]) -> Result<Self, PhotoError> {
+        Self::open_within(bytes, MAX_PIXELS)
+    }
+
+    /// The same where a photo may have fewer pixels than usual, for want of memory.
+    ///
+    /// # Errors
+    /// As [`Photo::open`]; [`PhotoError::TooLarge`] from `most_pixels` on.
+    pub fn open_within(bytes: &[u8], most_pixels: u64) -> Result<Self, PhotoError> {
+        let most = most_pixels.min(MAX_PIXELS);
         let stored = match sniff(bytes)? {
-            ImageFormat::Jpeg => guarded(|| jpeg(bytes))?,
-            format => guarded(|| other(bytes, format))?,
+            ImageFormat::Jpeg => guarded(|| jpeg(bytes, most))?,
+            format => guarded(|| other(bytes, format, most))?,
         };
         let about = About::read(bytes);
         let colour = about.orientation.upright(stored);
@@ -107,13 +125,13 @@ fn sniff(bytes: &[u8]) -> Result<ImageFormat, PhotoError> {
 /// Runs a decoder; a panic inside it is one more kind of damage, by the decoders' own release notes.
 fn guarded(decode: impl FnOnce() -> Result<RgbImage, PhotoError>) -> Result<RgbImage, PhotoError> {
     catch_unwind(AssertUnwindSafe(decode))
-        .unwrap_or_else(|_| Err(PhotoError::Damaged("the decoder gave up".to_owned())))
+        .unwrap_or_else(|_| Err(PhotoError::Damaged(Sentence::new("error-photo-gave-up"))))
 }
 
-fn check_size(width: usize, height: usize) -> Result<(u32, u32), PhotoError> {
+fn check_size(width: usize, height: usize, most: u64) -> Result<(u32, u32), PhotoError> {
     let pixels =
         u64::try_from(width).ok().zip(u64::try_from(height).ok()).and_then(|(w, h)| w.checked_mul(h));
-    if width > MAX_SIDE || height > MAX_SIDE || pixels.is_none_or(|p| p > MAX_PIXELS) {
+    if width > MAX_SIDE || height > MAX_SIDE || pixels.is_none_or(|p| p > most) {
         return Err(PhotoError::TooLarge { width, height });
     }
     if width.min(height) < MIN_SIDE {
@@ -126,7 +144,7 @@ fn check_size(width: usize, height: usize) -> Result<(u32, u32), PhotoError> {
 }
 
 /// A JPEG, in strict mode: a file that ends early is refused, not filled up with grey.
-fn jpeg(bytes: &[u8]) -> Result<RgbImage, PhotoError> {
+fn jpeg(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
     let options = DecoderOptions::default()
         .set_strict_mode(true)
         .set_max_width(usize::from(u16::MAX))
@@ -134,14 +152,18 @@ fn jpeg(bytes: &[u8]) -> Result<RgbImage, PhotoError> {
         .jpeg_set_out_colorspace(ColorSpace::RGB);
     let mut decoder = JpegDecoder::new_with_options(Cursor::new(bytes), options);
     let damaged = |error: zune_jpeg::errors::DecodeErrors| {
-        if ends_early(bytes) { PhotoError::Truncated } else { PhotoError::Damaged(error.to_string()) }
+        if ends_early(bytes) {
+            PhotoError::Truncated
+        } else {
+            PhotoError::Damaged(Sentence::given(error.to_string()))
+        }
     };
     decoder.decode_headers().map_err(damaged)?;
-    let info = decoder.info().ok_or_else(|| PhotoError::Damaged("no size".to_owned()))?;
-    let (width, height) = check_size(usize::from(info.width), usize::from(info.height))?;
+    let info = decoder.info().ok_or_else(|| PhotoError::Damaged(Sentence::new("error-photo-no-size")))?;
+    let (width, height) = check_size(usize::from(info.width), usize::from(info.height), most)?;
     let pixels = decoder.decode().map_err(damaged)?;
     RgbImage::from_raw(width, height, pixels)
-        .ok_or_else(|| PhotoError::Damaged("wrong number of pixels".to_owned()))
+        .ok_or_else(|| PhotoError::Damaged(Sentence::new("error-photo-wrong-pixels")))
 }
 
 /// Whether a JPEG lacks the marker that ends it. A second picture (a gain map) may follow the first, so the marker is
@@ -151,36 +173,39 @@ fn ends_early(bytes: &[u8]) -> bool {
 }
 
 /// PNG, WebP or TIFF.
-fn other(bytes: &[u8], format: ImageFormat) -> Result<RgbImage, PhotoError> {
+fn other(bytes: &[u8], format: ImageFormat, most: u64) -> Result<RgbImage, PhotoError> {
     let damaged = |error: image::ImageError| match error {
         image::ImageError::IoError(e) if e.kind() == std::io::ErrorKind::UnexpectedEof => {
             PhotoError::Truncated
         }
-        error => PhotoError::Damaged(error.to_string()),
+        error => PhotoError::Damaged(Sentence::given(error.to_string())),
     };
     let (width, height) =
         ImageReader::with_format(Cursor::new(bytes), format).into_dimensions().map_err(damaged)?;
-    check_size(usize::try_from(width).unwrap_or(usize::MAX), usize::try_from(height).unwrap_or(usize::MAX))?;
+    let side = |pixels: u32| usize::try_from(pixels).unwrap_or(usize::MAX);
+    check_size(side(width), side(height), most)?;
     let mut limits = Limits::default();
-    limits.max_alloc = Some(MAX_PIXELS * 8);
+    limits.max_alloc = Some(most * 8);
     let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
     reader.limits(limits);
     Ok(reader.decode().map_err(damaged)?.into_rgb8())
 }
 
+/// Pixels that one core turns grey at a time.
+const BAND: usize = 1 << 16;
+
 impl Luma {
     /// The brightness of a colour picture: 0.299 R + 0.587 G + 0.114 B (ITU-R BT.601, as in JPEG's own Y).
     #[must_use]
     pub fn of(colour: &RgbImage) -> Self {
-        let grey = colour
-            .as_raw()
-            .chunks_exact(3)
-            .map(|rgb| {
-                let [r, g, b] = [rgb[0], rgb[1], rgb[2]].map(u32::from);
-                let [_, level, ..] = (77 * r + 150 * g + 29 * b + 128).to_le_bytes();
-                level
-            })
-            .collect();
+        let mut grey = vec![0; colour.as_raw().len() / 3];
+        grey.par_chunks_mut(BAND).zip(colour.as_raw().par_chunks(3 * BAND)).for_each(|(grey, colour)| {
+            for (level, rgb) in grey.iter_mut().zip(colour.chunks_exact(3)) {
+                let [r, g, b] = [rgb[0], rgb[1], rgb[2]].map(u16::from);
+                let [_, whole] = (77 * r + 150 * g + 29 * b + 128).to_le_bytes(); // at most 255 · 256 + 128
+                *level = whole;
+            }
+        });
         let side = |n: u32| usize::try_from(n).unwrap_or(usize::MAX);
         Self { width: side(colour.width()), height: side(colour.height()), grey }
     }

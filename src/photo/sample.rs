@@ -1,7 +1,7 @@
 //! Brightness between pixels.
 
 use super::Luma;
-use crate::frame::{PhotoPx, Point, Vector, float, floor_index};
+use crate::frame::{PhotoPx, Point, Vector, float, floor_index, narrow};
 
 impl Luma {
     /// The brightness at a place, 0 … 255, linear between the centres of the four nearest pixels; beyond the edge, that
@@ -19,7 +19,7 @@ impl Luma {
         let (right, below) = (usize::from(i < last_x), usize::from(j < last_y) * self.width);
         let at = j * self.width + i;
         let [a, b, c, d] = [at, at + right, at + below, at + below + right].map(|k| f32::from(self.grey[k]));
-        let (fx, fy) = (fraction(x), fraction(y));
+        let (fx, fy) = (beyond(x, i), beyond(y, j));
         let (top, bottom) = (a + (b - a) * fx, c + (d - c) * fx);
         top + (bottom - top) * fy
     }
@@ -49,11 +49,12 @@ impl Luma {
     /// [`Luma::at`] without the care at the edge, for places at least a pixel inside.
     fn well_inside(&self, p: Point<PhotoPx>) -> f32 {
         let (x, y) = (p.x - 0.5, p.y - 0.5);
-        let at = floor_index(y) * self.width + floor_index(x);
+        let (i, j) = (floor_index(x), floor_index(y));
+        let at = j * self.width + i;
         let (Some([a, b]), Some([c, d])) = (pair(&self.grey, at), pair(&self.grey, at + self.width)) else {
             return 0.0;
         };
-        let (fx, fy) = (fraction(x), fraction(y));
+        let (fx, fy) = (beyond(x, i), beyond(y, j));
         let (top, bottom) = (a + (b - a) * fx, c + (d - c) * fx);
         top + (bottom - top) * fy
     }
@@ -75,9 +76,9 @@ fn pair(grey: &[u8], at: usize) -> Option<[f32; 2]> {
     }
 }
 
-#[allow(clippy::cast_possible_truncation, reason = "a fraction below 1, where single precision is plenty")]
-fn fraction(x: f64) -> f32 {
-    (x - x.floor()) as f32
+/// How far a place lies beyond the centre of pixel `i`, at most 1: beyond the last pixel's lies nothing else.
+fn beyond(x: f64, i: usize) -> f32 {
+    narrow((x - float(i)).min(1.0))
 }
 
 #[cfg(test)]

@@ -11,6 +11,8 @@ use std::ops::RangeInclusive;
 
 use thiserror::Error;
 
+use crate::words::{Sentence, Tell, told_in_english};
+
 use super::tiles::Crop;
 use crate::frame::float;
 use crate::plan::settings::{ACROSS, MOST_CELLS};
@@ -88,28 +90,44 @@ pub enum Cut {
 }
 
 /// A wish that no wall fulfils.
-#[derive(Copy, Clone, Debug, Error, PartialEq, Eq)]
+#[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum GridError {
     /// Too few or too many of something.
-    #[error("{read} {what}: {least} to {most} are possible")]
     Range {
-        /// What was wished for.
-        read: usize,
-        /// Of what.
+        /// What was wished for: the sentence that says how many were and may be.
         what: &'static str,
+        /// How many were wished for.
+        read: usize,
         /// At least.
         least: usize,
         /// At most.
         most: usize,
     },
     /// Columns times rows.
-    #[error("{columns} columns and {rows} rows make {} squares: at most {MOST_CELLS} are possible", .columns * .rows)]
     Cells {
         /// Columns wished for.
         columns: usize,
         /// Rows wished for or found.
         rows: usize,
     },
+}
+
+told_in_english!(GridError);
+
+impl Tell for GridError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::Range { what, read, least, most } => Sentence::new(what)
+                .with("read", read.to_string())
+                .with("least", least.to_string())
+                .with("most", most.to_string()),
+            Self::Cells { columns, rows } => Sentence::new("error-grid-cells")
+                .with("columns", columns.to_string())
+                .with("rows", rows.to_string())
+                .with("squares", (columns * rows).to_string())
+                .with("most", MOST_CELLS.to_string()),
+        }
+    }
 }
 
 /// Chooses a grid for a picture of `size` pixels and squares of `square_mm`.
@@ -121,9 +139,9 @@ pub fn propose(size: (u32, u32), square_mm: f64, wish: Wish) -> Result<Proposal,
         Some(read) if !(least..=most).contains(&read) => Err(GridError::Range { read, what, least, most }),
         _ => Ok(()),
     };
-    within(wish.columns, "columns", *ACROSS.start(), *ACROSS.end())?;
-    within(wish.rows, "rows", *ACROSS.start(), *ACROSS.end())?;
-    within(wish.cells, "squares", 1, MOST_CELLS)?;
+    within(wish.columns, "error-grid-columns", *ACROSS.start(), *ACROSS.end())?;
+    within(wish.rows, "error-grid-rows", *ACROSS.start(), *ACROSS.end())?;
+    within(wish.cells, "error-grid-squares", 1, MOST_CELLS)?;
     let look = |(columns, rows), reason| Proposal::new(size, square_mm, columns, rows, reason);
     match wish {
         Wish { columns: Some(columns), rows: Some(rows), .. } if columns * rows > MOST_CELLS => {

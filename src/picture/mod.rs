@@ -1,4 +1,8 @@
-//! The picture that is redrawn: loaded, cut into tiles; a grid proposed from its shape.
+//! The picture that is redrawn: loaded, brought to a few pencil colours, cut into tiles; a grid proposed from its shape.
+//!
+//! [`Opened::from`] reads any picture, [`propose`] finds a grid for it, [`reduce()`] makes [`FewColours`] of it in the grid's
+//! shape (its stages are drawn in the head of `reduce.rs`), [`PictureFacts`] tells what each tile holds, and
+//! [`warnings::colour_warnings`] what the organiser should know of the pencils.
 //!
 //! ```text
 //!   0 ┌───────┬─────┬─────┬─────┬───────┐      a grid that does not have the picture's shape takes its middle:
@@ -18,14 +22,35 @@
 //! assert_eq!((tile.top_left.x, tile.top_left.y, tile.side.value()), (20.0, 0.0, 20.0));
 //! ```
 
+mod choose;
+mod clean;
+pub mod colour;
+pub mod complexity;
+pub mod css;
+pub mod facts;
+pub mod few;
+pub mod fit;
 pub mod grid;
+mod label;
+pub mod name;
 mod open;
+pub mod questions;
+mod raster;
+pub mod reduce;
+mod shrink;
+mod svg;
 mod tiles;
+mod vote;
+pub mod warnings;
 
 use image::RgbImage;
 
+pub use facts::{PictureFacts, TileFacts};
+pub use few::FewColours;
+pub use fit::Fit;
 pub use grid::{Proposal, Wish, propose};
-pub use open::PictureError;
+pub use open::{Opened, PictureError};
+pub use reduce::{Pencils, ReduceError, Reduced, Wanted, reduce};
 pub use tiles::{Crop, Tile};
 
 /// The picture, in the colours it is drawn with.

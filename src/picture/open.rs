@@ -7,6 +7,8 @@ use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits, RgbIma
 use thiserror::Error;
 
 use super::Picture;
+use super::svg::{Rendered, is_svg, render};
+use crate::words::{Sentence, Tell, told_in_english};
 
 /// Pixels along one side.
 const MOST_ACROSS: u32 = 20_000;
@@ -19,18 +21,12 @@ const MOST_BYTES: u64 = 8 * MOST_PIXELS;
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum PictureError {
     /// No bytes.
-    #[error("the file is empty: choose a PNG, JPEG, WebP or TIFF file")]
     Empty,
     /// A kind that is not read.
-    #[error("this is no picture in a format that is read here: save it as PNG, JPEG, WebP or TIFF")]
     Format,
     /// As iPhones store photos.
-    #[error("this is a HEIC picture, which is not read here: export it as JPEG or PNG first")]
     Heic,
     /// More pixels than are needed.
-    #[error(
-        "the picture has {width} × {height} pixels: make it smaller, at most {MOST_ACROSS} a side and 100 million in all"
-    )]
     Large {
         /// Pixels side by side.
         width: u32,
@@ -38,36 +34,87 @@ pub enum PictureError {
         height: u32,
     },
     /// The file ends too early.
-    #[error("the picture's file is cut short: copy or download it again")]
     Short,
     /// The decoder gave up.
-    #[error(
-        "the picture's file is damaged ({0}): copy it again, or open it in another program and save it as PNG"
-    )]
-    Damaged(String),
+    Damaged(Sentence),
+    /// An SVG drawing that cannot be read.
+    Svg(Sentence),
+    /// An SVG drawing that shows another file.
+    Outside(String),
+    /// An SVG drawing with a letter that no font here has.
+    Letter(char),
+    /// A kind of a format that the decoder does not know.
+    Kind(String),
     /// It could not be written as PNG.
-    #[error("the picture cannot be saved as PNG: {0}")]
     Save(String),
 }
 
+told_in_english!(PictureError);
+
+impl Tell for PictureError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::Empty => Sentence::new("error-picture-empty"),
+            Self::Format => Sentence::new("error-picture-format"),
+            Self::Heic => Sentence::new("error-picture-heic"),
+            Self::Large { width, height } => Sentence::new("error-picture-large")
+                .with("width", *width)
+                .with("height", *height)
+                .with("most", MOST_ACROSS),
+            Self::Short => Sentence::new("error-picture-short"),
+            Self::Damaged(why) => Sentence::new("error-picture-damaged").with("why", why.clone()),
+            Self::Svg(why) => Sentence::new("error-picture-svg").with("why", why.clone()),
+            Self::Outside(named) => Sentence::new("error-picture-outside").with("named", named.as_str()),
+            Self::Letter(letter) => Sentence::new("error-picture-letter").with("letter", letter.to_string()),
+            Self::Kind(said) => Sentence::new("error-picture-kind").with("said", said.as_str()),
+            Self::Save(said) => Sentence::new("error-picture-save").with("said", said.as_str()),
+        }
+    }
+}
+
+/// A picture out of a file, and what was done to it that the organiser should know of.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Opened {
+    /// The picture.
+    pub picture: Picture,
+    /// Whether it is a drawing with text, which was set in the program's own font.
+    pub text_in_our_font: bool,
+}
+
 impl Picture {
-    /// Reads a PNG, JPEG, WebP or TIFF file: turned upright as its EXIF orientation says, transparency over white, 16 bits
-    /// reduced to 8.
+    /// Reads a PNG, JPEG, WebP, TIFF or SVG file: turned upright as its EXIF orientation says, transparency over white, 16
+    /// bits reduced to 8, the first picture of an animated one, an SVG drawing with some 12 million pixels.
     ///
     /// # Errors
     /// [`PictureError`] where the bytes are no picture, are damaged, or hold more than 20,000 pixels a side or 100 million
-    /// in all (which is found out before any is decoded).
+    /// in all (which is found out before any is decoded); where an SVG drawing needs anything from outside its file.
     pub fn open(bytes: &[u8]) -> Result<Self, PictureError> {
+        Opened::from(bytes).map(|opened| opened.picture)
+    }
+}
+
+impl Opened {
+    /// Reads a picture as [`Picture::open`] does, and tells what was done to it.
+    ///
+    /// # Errors
+    /// As there.
+    pub fn from(bytes: &[u8]) -> Result<Self, PictureError> {
         if bytes.is_empty() {
             return Err(PictureError::Empty);
+        }
+        if is_svg(bytes) {
+            let Rendered { pixels, text } = render(bytes)?;
+            return Ok(Self { picture: Picture { pixels }, text_in_our_font: text });
         }
         // Decoders' own release notes speak of panics on hostile files.
         let decoded = catch_unwind(AssertUnwindSafe(|| decode(bytes)));
         let image =
-            decoded.unwrap_or_else(|_| Err(PictureError::Damaged("its decoder gave up".to_owned())))?;
-        Ok(Self { pixels: over_white(image) })
+            decoded.unwrap_or_else(|_| Err(PictureError::Damaged(Sentence::new("error-photo-gave-up"))))?;
+        Ok(Self { picture: Picture { pixels: over_white(image) }, text_in_our_font: false })
     }
+}
 
+impl Picture {
     /// The picture as a PNG file: its pixels and nothing else.
     ///
     /// # Errors
@@ -82,13 +129,16 @@ impl Picture {
 }
 
 fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
-    let damaged = |error: image::ImageError| PictureError::Damaged(error.to_string());
+    let damaged = |error: image::ImageError| match error {
+        image::ImageError::Unsupported(kind) => PictureError::Kind(kind.to_string()),
+        other => PictureError::Damaged(Sentence::given(other.to_string())),
+    };
     if is_heic(bytes) {
         return Err(PictureError::Heic);
     }
     let mut reader = ImageReader::new(Cursor::new(bytes))
         .with_guessed_format()
-        .map_err(|error| PictureError::Damaged(error.to_string()))?;
+        .map_err(|error| PictureError::Damaged(Sentence::given(error.to_string())))?;
     let read = [ImageFormat::Png, ImageFormat::Jpeg, ImageFormat::WebP, ImageFormat::Tiff];
     let format = reader.format().filter(|format| read.contains(format)).ok_or(PictureError::Format)?;
     if format == ImageFormat::Jpeg && !ends_whole(bytes) {
@@ -105,7 +155,7 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
     let orientation = decoder.orientation().unwrap_or(image::metadata::Orientation::NoTransforms);
     let mut image = DynamicImage::from_decoder(decoder).map_err(damaged)?;
     if image.width() == 0 || image.height() == 0 {
-        return Err(PictureError::Damaged("it has no pixels".to_owned()));
+        return Err(PictureError::Damaged(Sentence::new("error-picture-no-pixels")));
     }
     image.apply_orientation(orientation);
     Ok(image)

@@ -105,7 +105,7 @@ impl Picture {
 const ROUNDING_PX: f64 = 1e-6;
 
 /// Which pixels the stretch of `length` from `start` covers, and how much of each; at least one.
-fn covered(start: f64, length: f64) -> Vec<(usize, f64)> {
+pub(super) fn covered(start: f64, length: f64) -> Vec<(usize, f64)> {
     let end = start + length;
     let first = floor_index(start + ROUNDING_PX);
     let beyond = ceil_index(end - ROUNDING_PX).max(first + 1);

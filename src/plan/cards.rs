@@ -10,6 +10,9 @@ pub const RING_MM: f64 = 60.0;
 pub const EDGE_MODULE_MM: f64 = 1.5;
 /// Side of a module on a corner card, in mm.
 pub const CORNER_MODULE_MM: f64 = 2.0;
+/// Longest card of a column or row, in mm: on larger squares it stands in their middle. It fits every paper upright.
+pub const EDGE_CARD_MOST_MM: f64 = 190.0;
+
 /// How far an edge card's code stands from the middle of its card, towards the right or down, in mm; the name stands in
 /// the other half.
 pub const EDGE_CODE_SHIFT_MM: f64 = 35.0;

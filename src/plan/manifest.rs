@@ -6,6 +6,8 @@
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
+use crate::words::{Sentence, Tell, told_in_english};
+
 use super::cards::{Card, CardKind};
 use super::cell::{Cell, Grid, RowsFrom};
 use super::code::{CodeError, Modules, SIDE};
@@ -134,19 +136,30 @@ pub struct ManifestCard {
 #[derive(Debug, Error, PartialEq)]
 pub enum ManifestError {
     /// Another format than [`FORMAT`].
-    #[error(
-        "the manifest has format {0}, this program reads format {FORMAT}: print the kit again or use the program that wrote it"
-    )]
     Format(u64),
-    /// Not JSON, or not these fields.
-    #[error("the manifest cannot be read: {0}")]
+    /// Not JSON, or not these fields: what the parser says.
     Json(String),
     /// Numbers that make no wall.
-    #[error("the manifest describes no wall: {0}")]
-    Wall(String),
+    Wall(Sentence),
     /// Modules that make no code.
-    #[error("the manifest's code {0}: {1}")]
     Code(String, CodeError),
+}
+
+told_in_english!(ManifestError);
+
+impl Tell for ManifestError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::Format(read) => Sentence::new("error-manifest-format")
+                .with("read", read.to_string())
+                .with("known", FORMAT.to_string()),
+            Self::Json(said) => Sentence::new("error-manifest-json").with("said", said.as_str()),
+            Self::Wall(what) => Sentence::new("error-manifest-wall").with("what", what.clone()),
+            Self::Code(name, error) => Sentence::new("error-manifest-code")
+                .with("name", name.as_str())
+                .with("what", error.sentence()),
+        }
+    }
 }
 
 /// What hangs on the wall when all is done, in the terms of the plan: what a reader looks for.
@@ -224,7 +237,9 @@ impl Manifest {
         let inside = |start: f64| start >= -ROUNDING_MM && start + side <= grid.square_mm + ROUNDING_MM;
         if !(self.code.module_mm > 0.0 && at.into_iter().all(inside)) {
             let [x, y] = at;
-            return wall(format!("a code of {side} mm at {x}, {y} mm does not lie within its square"));
+            return wall(
+                Sentence::new("error-manifest-code-outside").with("side", side).with("x", x).with("y", y),
+            );
         }
         let squares = self.checked_squares(&grid)?;
         Ok(Printed {
@@ -242,17 +257,22 @@ impl Manifest {
         let ManifestGrid { columns, rows, square_mm, tile_mm } = self.grid;
         let within = ACROSS.contains(&columns) && ACROSS.contains(&rows) && columns * rows <= MOST_CELLS;
         if !within {
-            return wall(format!(
-                "{columns} columns and {rows} rows, at most {MOST_CELLS} squares are possible"
-            ));
+            return wall(
+                Sentence::new("error-manifest-cells")
+                    .with("columns", columns.to_string())
+                    .with("rows", rows.to_string())
+                    .with("most", MOST_CELLS.to_string()),
+            );
         }
         let sized = |mm: f64| mm.is_finite() && mm > 0.0;
         if !sized(square_mm) || !sized(tile_mm) {
-            return wall(format!("squares of {square_mm} mm and tiles of {tile_mm} mm"));
+            return wall(
+                Sentence::new("error-manifest-sizes").with("square", square_mm).with("tile", tile_mm),
+            );
         }
         if self.squares.len() != columns * rows {
             let (cells, listed) = (columns * rows, self.squares.len());
-            return wall(format!("{cells} cells, but {listed} squares are listed"));
+            return wall(Sentence::new("error-manifest-listed").with("cells", cells).with("listed", listed));
         }
         Ok(Grid { columns, rows, square_mm, tile_mm, rows_from })
     }
@@ -263,14 +283,17 @@ impl Manifest {
             self.squares.iter().map(|square| square.square(grid)).collect::<Result<Vec<_>, _>>()?;
         squares.sort_by_key(|square| square.cell);
         if let Some([first, _]) = squares.array_windows().find(|[first, second]| first.cell == second.cell) {
-            return wall(format!("square {} is listed twice", first.label));
+            return wall(Sentence::new("error-manifest-twice").with("square", first.label.as_str()));
         }
         let mut codes: Vec<&PrintedSquare> = squares.iter().collect();
         codes.sort_by_key(|square| square.modules.as_slice());
         if let Some([first, second]) =
             codes.array_windows().find(|[first, second]| first.modules == second.modules)
         {
-            return wall(format!("squares {} and {} bear the same code", first.label, second.label));
+            let (first, second) = (first.label.as_str(), second.label.as_str());
+            return wall(
+                Sentence::new("error-manifest-same-code").with("first", first).with("second", second),
+            );
         }
         Ok(squares)
     }
@@ -280,16 +303,20 @@ impl ManifestSquare {
     fn square(&self, grid: &Grid) -> Result<PrintedSquare, ManifestError> {
         let cell = Cell { row: self.row, column: self.column };
         if !grid.holds(cell) {
-            let (label, column, row) = (&self.label, self.column, self.row);
-            return wall(format!("square {label} stands in column {column}, row {row}, outside the grid"));
+            return wall(
+                Sentence::new("error-manifest-outside")
+                    .with("square", self.label.as_str())
+                    .with("column", self.column.to_string())
+                    .with("row", self.row.to_string()),
+            );
         }
         let expected = grid.label(cell);
         if self.label != expected {
-            return wall(format!(
-                "square {} stands where event.toml has {expected}: put rows_from back to what it was when the kit was \
-                 printed, or print the kit again",
-                self.label
-            ));
+            return wall(
+                Sentence::new("error-manifest-label")
+                    .with("square", self.label.as_str())
+                    .with("expected", expected),
+            );
         }
         Ok(PrintedSquare {
             cell,
@@ -303,14 +330,19 @@ impl ManifestSquare {
 impl ManifestCard {
     fn card(&self) -> Result<Card, ManifestError> {
         let Some(kind) = CardKind::named(&self.kind) else {
-            return wall(format!(
-                "a card “{}” of kind “{}”: column, row or corner was expected",
-                self.name, self.kind
-            ));
+            return wall(
+                Sentence::new("error-manifest-kind")
+                    .with("name", self.name.as_str())
+                    .with("kind", self.kind.as_str()),
+            );
         };
         let centre = Point::new(self.wall_x_mm, self.wall_y_mm);
         if !(centre.is_finite() && self.module_mm.is_finite() && self.module_mm > 0.0) {
-            return wall(format!("the {} card {} has no place or no size", self.kind, self.name));
+            return wall(
+                Sentence::new("error-manifest-card")
+                    .with("name", self.name.as_str())
+                    .with("kind", self.kind.as_str()),
+            );
         }
         Ok(Card {
             kind,
@@ -341,6 +373,6 @@ fn modules(name: &str, hex: &str) -> Result<Modules, ManifestError> {
     Modules::from_hex(hex).map_err(|error| ManifestError::Code(name.to_owned(), error))
 }
 
-fn wall<T>(what: String) -> Result<T, ManifestError> {
+fn wall<T>(what: Sentence) -> Result<T, ManifestError> {
     Err(ManifestError::Wall(what))
 }

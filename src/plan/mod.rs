@@ -1,4 +1,4 @@
-//! What the organiser decided and what follows from it: event, cells, labels, codes, cards, manifest.
+//! What the organiser decided and what follows from it: event, cells, labels, codes, cards, manifest, crowd and time.
 //!
 //! ```text
 //!  event.toml ──▶ Settings ──▶ Grid ──▶ cells and labels ──▶ codes ─┐
@@ -39,13 +39,18 @@
 pub mod cards;
 pub mod cell;
 pub mod code;
+pub mod crowd;
 pub mod folder;
+pub mod lengths;
+pub mod level;
 pub mod manifest;
 pub mod settings;
 
 pub use cards::{Card, CardKind};
 pub use cell::{Cell, Grid, RowsFrom, Turn};
 pub use code::{Modules, Tag};
+pub use crowd::Evening;
 pub use folder::Folder;
+pub use level::Level;
 pub use manifest::{Manifest, Printed, PrintedSquare};
 pub use settings::Settings;

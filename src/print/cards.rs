@@ -13,14 +13,13 @@
 
 use serde::Serialize;
 
-use super::hints::with_hints;
+use super::built_in::built_in;
 use super::layout::Layout;
 use super::marks::{Box, Code, code_side};
-use super::page::{Heading, Page, Sheets};
-use super::{Document, PrintError, typeset};
+use super::page::{Heading, Page, Sheets, Sides, listed};
+use super::{Document, Large, PrintError, Sources};
 use crate::frame::Vector;
-use crate::plan::cards::RING_MM;
-use crate::plan::settings::PrintSettings;
+use crate::plan::cards::{EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::{Card, CardKind, Printed};
 use crate::words::Words;
 
@@ -71,39 +70,34 @@ pub(super) fn printable(printed: &Printed) -> impl Iterator<Item = &Card> {
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] where not one card fits the paper; [`PrintError::Typeset`].
-pub(super) fn document(
-    settings: &PrintSettings,
-    printed: &Printed,
-    words: &Words,
-) -> Result<Document, PrintError> {
+pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
+    let Sources { settings, printed, words, .. } = *sources;
+    let paper = settings.print.paper;
     let (corners, edges): (Vec<&Card>, Vec<&Card>) =
         printable(printed).partition(|card| card.kind == CardKind::Corner);
-    let side = printed.grid.square_mm;
-    let too_large = || PrintError::too_large("card", side, 0.0, settings.paper);
-    let on_end = Layout::pack(settings.paper, RING_MM, side);
-    let lying = Layout::pack(settings.paper, side, RING_MM);
+    let side = printed.grid.square_mm.min(EDGE_CARD_MOST_MM);
+    let too_large = || PrintError::too_large(Large::Card, side, 0.0, paper);
+    let on_end = Layout::pack(paper, RING_MM, side);
+    let lying = Layout::pack(paper, side, RING_MM);
     let edge_layout = on_end.into_iter().chain(lying).max_by_key(more_spots).ok_or_else(too_large)?;
-    let corner_layout =
-        Layout::pack(settings.paper, RING_MM, RING_MM + CORNER_STRIP_MM).ok_or_else(too_large)?;
+    let corner_layout = Layout::pack(paper, RING_MM, RING_MM + CORNER_STRIP_MM).ok_or_else(too_large)?;
     let groups = [(&edge_layout, edges), (&corner_layout, corners)];
     let sheets = groups.iter().map(|(layout, cards)| layout.sheets(cards.len())).sum();
-    let name = words.say("print-cards", &[]);
-    let heading =
-        Heading { printed, settings, words, document: name.clone(), pages: sheets, two_sided: false };
+    let heading = Heading::new(sources, "cards", Some(sheets), Sides::One);
     let mut pages = Vec::with_capacity(sheets);
     for (layout, cards) in groups {
         for on_sheet in cards.chunks(layout.spots.len()) {
             let strip = heading.strip(layout, pages.len() + 1, false);
+            let names = listed(on_sheet.iter().map(|card| card.text.as_str()));
+            let about = words.say("print-about-cards", &[("names", names.into())]);
             let pieces = on_sheet.iter().zip(&layout.spots);
             let pieces = pieces.map(|(card, spot)| piece(card, (*spot).into(), printed, words)).collect();
-            pages.push(Page { strip, back: false, pieces });
+            pages.push(Page { strip, about, back: false, pieces });
         }
     }
-    let paper = [edge_layout.page.x, edge_layout.page.y];
-    let data = Sheets { title: super::title(words, &name, printed), paper, shared: Shared {}, pages };
-    let (bytes, pages) = typeset::pdf(include_str!("templates/cards.typ"), &data, Vec::new())?;
-    let bytes = with_hints(bytes, settings.flip, false);
-    Ok(Document { name: "cards.pdf".to_owned(), bytes, pages, sheets, two_sided: false })
+    let template = built_in("cards");
+    let (name, pictures) = ("cards", Vec::new());
+    Sheets { name, template, shared: Shared {}, pages, pictures, two_sided: false }.document(sources)
 }
 
 fn more_spots(layout: &Layout) -> usize {
@@ -119,9 +113,11 @@ fn piece(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
 }
 
 fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
-    let side = printed.grid.square_mm;
+    let cell = printed.grid.square_mm;
+    let side = cell.min(EDGE_CARD_MOST_MM);
     let Vector { y: wall_height, .. } = printed.grid.size();
-    let own = |along: f64| along - (along / side).floor() * side; // from the card's edge instead of the wall's
+    // from the edge of the card, which stands in the middle of its cell, instead of the wall's
+    let own = |along: f64| along - (along / cell).floor() * cell - (cell - side) / 2.0;
     let column = card.kind == CardKind::Column;
     let (size, x, y) = if column {
         ([side, RING_MM], own(card.centre.x), card.centre.y - wall_height)

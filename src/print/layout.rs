@@ -101,6 +101,14 @@ pub struct Strip {
     pub upright: bool,
 }
 
+impl Strip {
+    /// The strip along the bottom, clear of the wide margin: that of pages to read.
+    #[must_use]
+    pub fn along_the_bottom(paper: Paper) -> Self {
+        Room::on(paper, MARGINS_MM[0], true).strip
+    }
+}
+
 /// Where the pieces of a document lie on each of its pages.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Layout {

@@ -14,8 +14,8 @@ use crate::plan::{Manifest, Printed, PrintedSquare};
 /// [`PrintError::TooLarge`] where squares or tiles do not fit the paper.
 pub(super) fn of(settings: &PrintSettings, printed: &Printed) -> Result<Manifest, PrintError> {
     let count = printed.squares.len();
-    let square_places = squares::layout(settings, printed)?.fronts(settings.flip, count);
-    let tile_places = tiles::layout(settings, printed)?.fronts(settings.flip, count);
+    let square_places = squares::fronts(settings, printed)?;
+    let tile_places = tiles::places(settings, printed)?.fronts(count);
     let squares = printed.squares.iter().zip(square_places).map(square).collect();
     let tiles = printed.squares.iter().zip(tile_places).map(tile).collect();
     let grid = &printed.grid;

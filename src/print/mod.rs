@@ -1,15 +1,18 @@
-//! The kit on paper: blank squares with their codes, cards for around the wall, tiles of the picture; and the manifest,
-//! which says what was printed where.
+//! The kit on paper: blank squares with their codes, cards for around the wall, tiles of the picture, lists and maps; and
+//! the manifest, which says what was printed where.
 //!
 //! ```text
-//!  Settings ─┐                     ┌─▶ squares.pdf    one blank square a cell, tick marks, code; backs with labels
-//!  Printed  ─┼─▶ layout ─▶ typeset ┼─▶ cards.pdf      what hangs around the wall
-//!  Picture  ─┘      │              └─▶ tiles.pdf      the picture at exact size, cut into tiles
-//!                   └────────────────▶ Manifest       every square's and tile's page and place
+//!  Settings ─┐                     ┌─▶ squares.pdf, cards.pdf, tiles.pdf …    places in mm
+//!  Printed  ─┤                     │
+//!  Picture  ─┼─▶ layout ─▶ typeset ┼─▶ ledger.pdf, pencils.pdf …              text that flows
+//!  Facts    ─┤      │              │
+//!  Words    ─┘      └──────────────┴─▶ Manifest       every square's and tile's page and place
 //! ```
 //!
-//! Every place is worked out in [`layout`], in millimetres on the sheet; the templates only put things there. Every page
-//! bears a ruler of 100 mm and one of 4 inches (of 25.4 mm exactly) and says that it must be printed at 100 %.
+//! A document is a file here and a template of the same name, and a line in the list below. Where places matter, every one
+//! is worked out in [`layout`], in millimetres on the sheet; the templates only put things there. Every page bears a ruler
+//! of 100 mm and one of 4 inches (of 25.4 mm exactly) and says that it must be printed at 100 %. Every file is tagged for
+//! those who hear it instead of seeing it (PDF/UA-1, ISO 14289-1).
 //!
 //! Two-sided kits (`flip = "long-edge"` or `"short-edge"`): a front, its back, the next front …; each back is mirrored so
 //! that it lies behind its front. With `flip = "none"` there are no backs: the labels beside the codes and on the tiles'
@@ -18,44 +21,114 @@
 //! The same input gives the same bytes, on any day.
 //!
 //! ```
-//! use everysquare::picture::Picture;
+//! use everysquare::picture::{FewColours, Picture, PictureFacts};
+//! use everysquare::plan::settings::Pencil;
 //! use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
+//! use everysquare::print::{Overrides, Sources};
 //! use everysquare::words::Words;
 //!
 //! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
 //! let settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! let picture = Picture { pixels: image::RgbImage::new(400, 300) };
-//! let kit = everysquare::print::kit(&settings, &settings.printed()?, &picture, &Words::english())?;
+//! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);
+//! let facts = PictureFacts::of(&few, &grid, &settings.levels);
+//! let (printed, words) = (settings.printed()?, Words::english());
+//! let kit = everysquare::print::kit(&Sources {
+//!     settings: &settings, printed: &printed, picture: &picture, facts: &facts, words: &words,
+//!     templates: &Overrides::default(),
+//! })?;
 //! let squares = &kit.documents[0];
 //! assert_eq!((squares.name.as_str(), squares.sheets, squares.pages), ("squares.pdf", 6, 12));
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
+mod blocks;
+mod built_in;
+mod camera_place;
 mod cards;
+mod cuts;
+mod guide;
+mod helpers;
 mod hints;
 pub mod layout;
+mod ledger;
+mod lengths;
+mod levels;
 mod manifest;
 pub mod marks;
+mod numbers;
+mod overrides;
 mod page;
+mod parts;
+mod pencils;
+mod questions;
+mod room;
+mod room_drawing;
+mod short;
 mod squares;
+pub mod steps;
+mod tile_back;
 mod tiles;
 mod typeset;
+mod wall_drawing;
+mod wall_map;
 
+use rayon::prelude::*;
 use thiserror::Error;
 
 use crate::frame::MM_PER_INCH;
-use crate::picture::Picture;
+use crate::picture::{Picture, PictureFacts};
+use crate::plan::crowd::{self, Evening};
 use crate::plan::settings::{Choice, Paper};
 use crate::plan::{Manifest, Printed, Settings};
-use crate::words::Words;
+use crate::words::{Sentence, Tell, Words, nearest, told_in_english};
 
+pub use cuts::CutSheet;
+pub use overrides::{Overrides, TemplateError};
 pub use tiles::BORDER_MM as TILE_BORDER_MM;
+
+/// Makes one document.
+type Make = fn(&Sources) -> Result<Document, PrintError>;
+
+/// Every document of a kit and who makes it, in the order in which they are named to people.
+const DOCUMENTS: &[(&str, Make)] = &[
+    ("squares", squares::document),
+    ("cards", cards::document),
+    ("tiles", tiles::document),
+    ("levels", levels::document),
+    ("pencils", pencils::document),
+    ("ledger", ledger::document),
+    ("wall-map", wall_map::document),
+    ("steps", steps::document),
+    ("questions", questions::document),
+    ("answers", questions::answers),
+    ("helpers", helpers::document),
+    ("guide", guide::document),
+];
+
+/// The names of all documents: those of their files without `.pdf`.
+pub fn names() -> impl Iterator<Item = &'static str> {
+    DOCUMENTS.iter().map(|(name, _)| *name)
+}
+
+/// The names of all templates, for [`Overrides::new`]: those of the documents, and what they share.
+#[must_use]
+pub fn template_names() -> Vec<&'static str> {
+    names().chain(typeset::imported()).collect()
+}
+
+/// Every template that comes with the program, by name, to start an own one from.
+pub fn templates() -> impl Iterator<Item = (&'static str, &'static str)> {
+    template_names().into_iter().map(|name| (name, built_in::built_in(name)))
+}
 
 /// Everything that is printed for an evening.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Kit {
-    /// `squares.pdf`, `cards.pdf`, `tiles.pdf`, in this order.
+    /// The documents, in the order of [`names`].
     pub documents: Vec<Document>,
+    /// For the documents whose pieces are cut out exactly: the lines of every sheet.
+    pub cuts: Vec<CutSheet>,
     /// What was printed.
     pub manifest: Manifest,
 }
@@ -79,15 +152,9 @@ pub struct Document {
 #[derive(Clone, Debug, Error, PartialEq)]
 pub enum PrintError {
     /// Something is larger than the paper.
-    #[error(
-        "a {what} of {side_mm} mm does not fit {paper} paper beside the ruler: the largest that fits is {largest_mm} mm \
-         ({:.2} in); make it smaller in event.toml, or print on larger paper ({})",
-        .largest_mm / MM_PER_INCH,
-        Paper::words()
-    )]
     TooLarge {
         /// Of what.
-        what: &'static str,
+        what: Large,
         /// Its side.
         side_mm: f64,
         /// The largest side that fits.
@@ -95,13 +162,66 @@ pub enum PrintError {
         /// The paper's name in event.toml.
         paper: &'static str,
     },
-    /// A template and its data do not fit each other.
-    #[error("a page could not be set ({0}): this is a fault of the program, please report it")]
+    /// A document that no kit has.
+    Unknown {
+        /// What was asked for.
+        read: String,
+    },
+    /// One of the organiser's own templates cannot be used.
+    Template(TemplateError),
+    /// A template of the program and its data do not fit each other.
     Typeset(String),
 }
 
+/// What can be larger than the paper.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub enum Large {
+    /// A square.
+    Square,
+    /// A tile.
+    Tile,
+    /// A card.
+    Card,
+}
+
+impl Large {
+    fn word(self) -> &'static str {
+        match self {
+            Self::Square => "error-print-square",
+            Self::Tile => "error-print-tile",
+            Self::Card => "error-print-card",
+        }
+    }
+}
+
+told_in_english!(PrintError);
+
+impl Tell for PrintError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::TooLarge { what, side_mm, largest_mm, paper } => Sentence::new("error-print-too-large")
+                .with("what", Sentence::new(what.word()))
+                .with("side", *side_mm)
+                .with("largest", *largest_mm)
+                .with("inches", format!("{:.2}", largest_mm / MM_PER_INCH))
+                .with("paper", *paper)
+                .with("papers", Paper::listed()),
+            Self::Unknown { read } => {
+                let near = nearest(read, names());
+                let sentence = match near {
+                    Some(near) => Sentence::new("error-print-unknown-near").with("near", near),
+                    None => Sentence::new("error-print-unknown"),
+                };
+                sentence.with("read", read.as_str()).with("known", page::listed(names()))
+            }
+            Self::Template(error) => error.sentence(),
+            Self::Typeset(said) => Sentence::new("error-print-typeset").with("said", said.as_str()),
+        }
+    }
+}
+
 impl PrintError {
-    fn too_large(what: &'static str, side_mm: f64, border_mm: f64, paper: Paper) -> Self {
+    fn too_large(what: Large, side_mm: f64, border_mm: f64, paper: Paper) -> Self {
         Self::TooLarge {
             what,
             side_mm,
@@ -111,26 +231,74 @@ impl PrintError {
     }
 }
 
-/// Makes the kit: what `printed` lists, on the paper that `settings` name, with the tiles cut out of `picture`.
+/// What a kit is made from.
+#[derive(Copy, Clone, Debug)]
+pub struct Sources<'a> {
+    /// event.toml.
+    pub settings: &'a Settings,
+    /// Squares and cards with their codes.
+    pub printed: &'a Printed,
+    /// The picture.
+    pub picture: &'a Picture,
+    /// What is known of its tiles.
+    pub facts: &'a PictureFacts,
+    /// The words.
+    pub words: &'a Words,
+    /// The organiser's own templates.
+    pub templates: &'a Overrides,
+}
+
+impl Sources<'_> {
+    /// Crowd, time, wall and supplies.
+    #[must_use]
+    pub fn evening(&self) -> Evening {
+        crowd::evening(self.settings, &self.facts.work())
+    }
+}
+
+/// Makes the kit: what `printed` lists, on the paper that the settings name, with the tiles cut out of the picture.
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] where squares or tiles are larger than the paper.
-pub fn kit(
-    settings: &Settings,
-    printed: &Printed,
-    picture: &Picture,
-    words: &Words,
-) -> Result<Kit, PrintError> {
-    let print = &settings.print;
-    let documents = vec![
-        squares::document(print, printed, words)?,
-        cards::document(print, printed, words)?,
-        tiles::document(print, printed, picture, words)?,
-    ];
-    Ok(Kit { documents, manifest: manifest::of(print, printed)? })
+pub fn kit(sources: &Sources) -> Result<Kit, PrintError> {
+    part_of_kit(sources, &[], &|| ())
 }
 
-/// What a document calls itself in a window's title.
-fn title(words: &Words, document: &str, printed: &Printed) -> String {
-    words.say("print-title", &[("document", document.into()), ("event", printed.name.as_str().into())])
+/// Whether all of these are names of documents.
+///
+/// # Errors
+/// [`PrintError::Unknown`] for the first that is none.
+pub fn known(wanted: &[String]) -> Result<(), PrintError> {
+    match wanted.iter().find(|wanted| !names().any(|name| name == wanted.as_str())) {
+        Some(read) => Err(PrintError::Unknown { read: read.clone() }),
+        None => Ok(()),
+    }
+}
+
+/// Makes only the documents that are named, or all where none is. The manifest always tells of the whole kit. `made` is
+/// called after each document, from any thread.
+///
+/// # Errors
+/// [`PrintError::Unknown`] for a name that is none of [`names`], else as [`kit`].
+pub fn part_of_kit(
+    sources: &Sources,
+    wanted: &[String],
+    made: &(dyn Fn() + Sync),
+) -> Result<Kit, PrintError> {
+    known(wanted)?;
+    let manifest = manifest::of(&sources.settings.print, sources.printed)?;
+    let is_wanted = |name: &str| wanted.is_empty() || wanted.iter().any(|wanted| wanted == name);
+    let chosen: Vec<&(&str, Make)> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();
+    let documents = chosen.par_iter().with_max_len(1).map(|(_, make)| {
+        let document = make(sources);
+        made();
+        document
+    });
+    let documents = documents.collect::<Vec<_>>().into_iter().collect::<Result<_, _>>();
+    typeset::forget();
+    let mut cuts = Vec::new();
+    for (name, _) in chosen {
+        cuts.extend(cuts::of(sources, name)?);
+    }
+    Ok(Kit { documents: documents?, cuts, manifest })
 }

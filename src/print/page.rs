@@ -1,25 +1,38 @@
 //! What all pages have in common: paper, title, the strip with the ruler and the words for the printer's dialogue.
+//!
+//! There are two kinds of documents. In [`Sheets`] every piece has its place in mm: squares, tiles, cards. In [`Reading`]
+//! text flows from page to page: tables, questions, guides; how many pages that makes is known when it is set.
 
 use serde::Serialize;
 
-use super::layout::{Layout, Strip};
+use super::hints::with_hints;
+use super::layout::{Area, Layout, Strip};
 use super::marks::Box;
+use super::typeset::{self, Image};
+use super::{Document, PrintError, Sources};
 use crate::frame::float;
-use crate::plan::Printed;
-use crate::plan::settings::{Flip, PrintSettings, Units};
+use crate::plan::settings::{Choice, Flip, Units};
 use crate::words::Words;
 
-/// A document: what its template reads. `S` is what all pieces share, `P` a piece.
-#[derive(Serialize)]
+/// Stands in a strip's words for the number of the page; templates fill it in where text flows.
+const PAGE_MARK: &str = "\u{E000}";
+/// Stands in a strip's words for the number of pages.
+const PAGES_MARK: &str = "\u{E001}";
+
+/// A document whose pieces all have their places.
 pub(super) struct Sheets<S: Serialize, P: Serialize> {
-    /// The document's title.
-    pub title: String,
-    /// Width and height of the page in mm.
-    pub paper: [f64; 2],
+    /// The document's name in [`super::names`].
+    pub name: &'static str,
+    /// Its template.
+    pub template: &'static str,
     /// What all pieces share.
     pub shared: S,
     /// The pages.
     pub pages: Vec<Page<P>>,
+    /// The pictures that the pieces refer to.
+    pub pictures: Vec<Image>,
+    /// Whether every second page is the back of the one before it.
+    pub two_sided: bool,
 }
 
 /// A page.
@@ -27,10 +40,112 @@ pub(super) struct Sheets<S: Serialize, P: Serialize> {
 pub(super) struct Page<P: Serialize> {
     /// Ruler and words.
     pub strip: StripWords,
+    /// What is on the page, in a sentence for those who do not see it.
+    pub about: String,
     /// Whether this is the back of a sheet.
     pub back: bool,
     /// What lies on it.
     pub pieces: Vec<P>,
+}
+
+/// A document of flowing text. Its template begins with `#show: reading-page` and finds `content` in `data.content`.
+pub(super) struct Reading<C: Serialize> {
+    /// The document's name in [`super::names`].
+    pub name: &'static str,
+    /// Its template.
+    pub template: &'static str,
+    /// All words and numbers that the template sets.
+    pub content: C,
+    /// The pictures that the template refers to, `sys.inputs.pictures`.
+    pub pictures: Vec<Image>,
+}
+
+/// What the templates of [`Sheets`] read.
+#[derive(Serialize)]
+struct SheetsData<'a, S: Serialize, P: Serialize> {
+    #[serde(flatten)]
+    common: Common,
+    shared: &'a S,
+    pages: &'a [Page<P>],
+}
+
+/// What the templates of [`Reading`] read.
+#[derive(Serialize)]
+struct ReadingData<'a, C: Serialize> {
+    #[serde(flatten)]
+    common: Common,
+    strip: StripWords,
+    marks: [&'static str; 2],
+    content: &'a C,
+}
+
+/// What all templates read.
+#[derive(Serialize)]
+struct Common {
+    title: String,
+    lang: &'static str,
+    /// Width and height of the page in mm.
+    paper: [f64; 2],
+}
+
+impl Common {
+    fn of(sources: &Sources, name: &str) -> Self {
+        let said = [
+            ("document", said_name(sources.words, name).into()),
+            ("event", sources.settings.name.as_str().into()),
+        ];
+        let (width, height) = sources.settings.print.paper.size_mm();
+        Self {
+            title: sources.words.say("print-title", &said),
+            lang: sources.settings.language.word(),
+            paper: [width, height],
+        }
+    }
+}
+
+/// What people call a document: the words `print-squares` for `squares`.
+fn said_name(words: &Words, name: &str) -> String {
+    words.say(&format!("print-{name}"), &[])
+}
+
+/// Names in a row, as a sentence lists them.
+pub(super) fn listed<'a>(names: impl Iterator<Item = &'a str>) -> String {
+    names.collect::<Vec<_>>().join(", ")
+}
+
+impl<S: Serialize, P: Serialize> Sheets<S, P> {
+    /// Typesets the document.
+    ///
+    /// # Errors
+    /// [`PrintError::Typeset`] where template and data do not fit each other.
+    pub fn document(self, sources: &Sources) -> Result<Document, PrintError> {
+        let Self { name, template, shared, pages, pictures, two_sided } = self;
+        let data = SheetsData { common: Common::of(sources, name), shared: &shared, pages: &pages };
+        let (bytes, count) = typeset::pdf(sources.templates, name, template, &data, pictures)?;
+        let sheets = if two_sided { count.div_ceil(2) } else { count };
+        let bytes = with_hints(bytes, sources.settings.print.flip, two_sided);
+        Ok(Document { name: format!("{name}.pdf"), bytes, pages: count, sheets, two_sided })
+    }
+}
+
+impl<C: Serialize> Reading<C> {
+    /// Typesets the document.
+    ///
+    /// # Errors
+    /// [`PrintError::Typeset`] where template and data do not fit each other.
+    pub fn document(self, sources: &Sources) -> Result<Document, PrintError> {
+        let Self { name, template, content, pictures } = self;
+        let strip = Strip::along_the_bottom(sources.settings.print.paper);
+        let data = ReadingData {
+            common: Common::of(sources, name),
+            strip: Heading::new(sources, name, None, Sides::One).words(strip.area, strip.upright, None),
+            marks: [PAGE_MARK, PAGES_MARK],
+            content: &content,
+        };
+        let (bytes, pages) = typeset::pdf(sources.templates, name, template, &data, pictures)?;
+        let bytes = with_hints(bytes, sources.settings.print.flip, false);
+        Ok(Document { name: format!("{name}.pdf"), bytes, pages, sheets: pages, two_sided: false })
+    }
 }
 
 /// The strip as templates know it.
@@ -57,55 +172,78 @@ pub(super) struct Ruler {
     pub numbers: Vec<(f64, String)>,
 }
 
-/// What is said on every page of a document.
-pub(super) struct Heading<'a> {
-    /// What is printed, and for which event.
-    pub printed: &'a Printed,
-    /// How it is printed.
-    pub settings: &'a PrintSettings,
-    /// The sentences.
-    pub words: &'a Words,
-    /// The document's name as people read it.
-    pub document: String,
-    /// How many pages it has.
-    pub pages: usize,
-    /// Whether its sheets have backs.
-    pub two_sided: bool,
+/// How a document's fronts come to their backs.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub(super) enum Sides {
+    /// There are no backs.
+    One,
+    /// Every second page is the back of the one before it.
+    Two,
+    /// The back stands beside the front and is folded behind it.
+    Folded,
+    /// Every second page is cut out and glued behind the one before it.
+    Glued,
 }
 
-impl Heading<'_> {
+/// What is said on every page of a document.
+pub(super) struct Heading<'a> {
+    sources: &'a Sources<'a>,
+    document: String,
+    /// How many pages it has, if that is known.
+    pages: Option<usize>,
+    sides: Sides,
+}
+
+impl<'a> Heading<'a> {
+    /// For a document of [`super::names`] with so many pages, if that is known already.
+    pub fn new(sources: &'a Sources<'a>, name: &str, pages: Option<usize>, sides: Sides) -> Self {
+        Self { sources, document: said_name(sources.words, name), pages, sides }
+    }
+
     /// The strip of the page with a number from 1.
     pub fn strip(&self, layout: &Layout, page: usize, back: bool) -> StripWords {
         let Strip { area, upright } = layout.strip;
-        let area = if back { area.turned_over(self.settings.flip, layout.page) } else { area };
-        let event = [("event", self.printed.name.as_str().into()), ("tag", self.printed.tag.as_str().into())];
+        let area = if back { area.turned_over(self.sources.settings.print.flip, layout.page) } else { area };
+        self.words(area, upright, Some((page, back)))
+    }
+
+    /// The strip in a place. Without a page, templates fill in its number.
+    pub fn words(&self, area: Area, upright: bool, page: Option<(usize, bool)>) -> StripWords {
+        let Sources { settings, words, .. } = self.sources;
+        let tag = settings.tag.to_string();
+        let event = [("event", settings.name.as_str().into()), ("tag", tag.into())];
         StripWords {
             area: area.into(),
             upright,
             lines: [
-                self.words.say("print-actual-size", &[]),
-                self.page_words(page, back),
-                self.words.say("print-event", &event),
+                words.say("print-actual-size", &[]),
+                self.page_words(page),
+                words.say("print-event", &event),
             ],
-            rulers: rulers(self.settings.units, self.words),
+            rulers: rulers(settings.print.units, words),
         }
     }
 
     /// The document's name, the page, and how the printer is to turn the paper.
-    fn page_words(&self, page: usize, back: bool) -> String {
-        let id = match (self.two_sided, self.settings.flip, back) {
-            (true, Flip::LongEdge, false) => "print-page-front-long",
-            (true, Flip::ShortEdge, false) => "print-page-front-short",
-            (true, _, true) => "print-page-back",
+    fn page_words(&self, page: Option<(usize, bool)>) -> String {
+        let back = page.is_some_and(|(_, back)| back);
+        let id = match (self.sides, self.sources.settings.print.flip, back) {
+            (Sides::Two, _, true) => "print-page-back",
+            (Sides::Two, Flip::LongEdge, _) => "print-page-front-long",
+            (Sides::Two, Flip::ShortEdge, _) => "print-page-front-short",
+            (Sides::Glued, _, true) => "print-page-glued",
+            (Sides::Folded, ..) => "print-page-folded",
             _ => "print-page-single",
         };
+        let number = |number: Option<usize>, mark: &str| number.map_or(mark.to_owned(), |n| n.to_string());
+        let front = page.map(|(page, _)| page.saturating_sub(1));
         let said = [
             ("document", self.document.as_str().into()),
-            ("page", page.to_string().into()),
-            ("pages", self.pages.to_string().into()),
-            ("front", (page - 1).to_string().into()),
+            ("page", number(page.map(|(page, _)| page), PAGE_MARK).into()),
+            ("pages", number(self.pages, PAGES_MARK).into()),
+            ("front", number(front, PAGE_MARK).into()),
         ];
-        self.words.say(id, &said)
+        self.sources.words.say(id, &said)
     }
 }
 

@@ -2,11 +2,12 @@
 
 use serde::Serialize;
 
-use super::hints::with_hints;
+use super::built_in::built_in;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
-use super::page::{Heading, Page, Sheets};
-use super::{Document, PrintError, typeset};
+use super::page::{Heading, Page, Sheets, Sides, listed};
+use super::parts::{Division, Part};
+use super::{Document, Large, PrintError, Sources};
 use crate::frame::Point;
 use crate::plan::settings::{Flip, PrintSettings};
 use crate::plan::{Printed, PrintedSquare};
@@ -19,14 +20,24 @@ const LABEL_LEAST_MM: f64 = 14.0;
 /// How high a letter is at 8 pt, in mm.
 const LABEL_HEIGHT_MM: f64 = 2.0;
 
-/// What all squares of an event share, in mm from a square's top left corner.
+/// What all squares of an event share.
 #[derive(Serialize)]
 struct Shared {
-    side: f64,
-    ticks: Vec<Line>,
-    quiet: Box,
-    label: Label,
+    parts: Vec<PartData>,
     this_way_up: String,
+}
+
+/// What a part of every square bears, in mm from the part's top left corner.
+#[derive(Serialize)]
+struct PartData {
+    size: [f64; 2],
+    ticks: Vec<Line>,
+    /// Where the code is on this part: its quiet zone, and the label beside it.
+    quiet: Option<Box>,
+    label: Option<Label>,
+    seams: Vec<Line>,
+    matches: Vec<Line>,
+    strip: Option<Box>,
 }
 
 /// Where the small label stands.
@@ -39,100 +50,151 @@ struct Label {
     ends: bool,
 }
 
-/// One side of a square.
+/// One side of a square or of a part of one.
 #[derive(Serialize)]
 struct Piece {
     area: Box,
     label: String,
-    /// On fronts.
+    /// Which of the parts, from 0.
+    part: usize,
+    /// Which of the parts, in words; nothing where there is but one.
+    part_words: String,
+    /// On fronts of parts that bear it.
     code: Option<Code>,
     /// On backs: the text of the code, and whether the back stands upside down on its page.
     text: String,
     upside_down: bool,
 }
 
-/// Where everything goes.
+/// How squares are divided, and where their parts lie.
 ///
 /// # Errors
-/// [`PrintError::TooLarge`] where not one square fits the paper.
-pub(super) fn layout(settings: &PrintSettings, printed: &Printed) -> Result<Layout, PrintError> {
+/// [`PrintError::TooLarge`] where squares fit the paper in no number of parts.
+pub(super) fn division(settings: &PrintSettings, printed: &Printed) -> Result<Division, PrintError> {
     let side = printed.grid.square_mm;
-    Layout::pack(settings.paper, side, side)
-        .ok_or_else(|| PrintError::too_large("square", side, 0.0, settings.paper))
+    let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
+    Division::of(side, settings.paper, &quiet)
+        .ok_or_else(|| PrintError::too_large(Large::Square, side, 0.0, settings.paper))
+}
+
+/// The page, from 0, on which each square's code lies, and where the square lies on it; of a square in parts most lies
+/// beyond the page's edges.
+///
+/// # Errors
+/// As [`division`].
+pub(super) fn fronts(settings: &PrintSettings, printed: &Printed) -> Result<Vec<(usize, Area)>, PrintError> {
+    let division = division(settings, printed)?;
+    let parts = division.parts();
+    let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
+    let with_code = division.part_with(&quiet).unwrap_or(0);
+    let pieces = division.layout.fronts(settings.flip, printed.squares.len() * parts.len());
+    let side = printed.grid.square_mm;
+    let square = |(page, spot): (usize, Area)| {
+        let Point { x, y, .. } = spot.top_left;
+        (page, Area::new(x - parts[with_code].x, y - parts[with_code].y, side, side))
+    };
+    Ok(pieces.into_iter().skip(with_code).step_by(parts.len()).map(square).collect())
 }
 
 /// Typesets the document.
 ///
 /// # Errors
-/// As [`layout`], and [`PrintError::Typeset`].
-pub(super) fn document(
-    settings: &PrintSettings,
-    printed: &Printed,
-    words: &Words,
-) -> Result<Document, PrintError> {
-    let layout = layout(settings, printed)?;
-    let two_sided = settings.flip != Flip::None;
-    let sheets = layout.sheets(printed.squares.len());
-    let pages = if two_sided { 2 * sheets } else { sheets };
-    let name = words.say("print-squares", &[]);
-    let heading = Heading { printed, settings, words, document: name.clone(), pages, two_sided };
+/// As [`division`], and [`PrintError::Typeset`].
+pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
+    let Sources { settings, printed, words, .. } = *sources;
+    let flip = settings.print.flip;
+    let division = division(&settings.print, printed)?;
+    let (layout, parts) = (&division.layout, division.parts());
+    let two_sided = flip != Flip::None;
+    let sheets = layout.sheets(printed.squares.len() * parts.len());
     let sides: &[bool] = if two_sided { &[false, true] } else { &[false] };
-    let mut filled = Vec::with_capacity(pages);
-    for on_sheet in printed.squares.chunks(layout.spots.len()) {
+    let way = if two_sided { Sides::Two } else { Sides::One };
+    let heading = Heading::new(sources, "squares", Some(sheets * sides.len()), way);
+    let shared = shared(&division, printed, words);
+    let pieces: Vec<(&PrintedSquare, usize)> =
+        printed.squares.iter().flat_map(|square| (0..parts.len()).map(move |part| (square, part))).collect();
+    let mut pages = Vec::with_capacity(sheets * sides.len());
+    for on_sheet in pieces.chunks(layout.spots.len()) {
+        let names: Vec<String> =
+            on_sheet.iter().map(|(square, part)| named(square, *part, parts.len(), words)).collect();
+        let labels = listed(names.iter().map(String::as_str));
         for &back in sides {
-            let strip = heading.strip(&layout, filled.len() + 1, back);
-            let pieces = on_sheet.iter().zip(&layout.spots).map(|(square, spot)| {
-                if back {
-                    back_of(square, spot, settings.flip, &layout)
-                } else {
-                    front_of(square, spot, printed)
-                }
+            let strip = heading.strip(layout, pages.len() + 1, back);
+            let pieces = on_sheet.iter().zip(&layout.spots).map(|((square, part), spot)| {
+                let own = Piece {
+                    area: (*spot).into(),
+                    label: square.label.clone(),
+                    part: *part,
+                    part_words: part_words(*part, parts.len(), words),
+                    code: shared.parts[*part].quiet.map(|quiet| code(square, printed, &quiet)),
+                    text: square.text.clone(),
+                    upside_down: false,
+                };
+                if back { turned_over(own, spot, flip, layout) } else { own }
             });
-            filled.push(Page { strip, back, pieces: pieces.collect() });
+            let id = if back { "print-about-backs" } else { "print-about-squares" };
+            let about = words.say(id, &[("labels", labels.as_str().into())]);
+            pages.push(Page { strip, about, back, pieces: pieces.collect() });
         }
     }
-    let data = Sheets {
-        title: super::title(words, &name, printed),
-        paper: [layout.page.x, layout.page.y],
-        shared: shared(printed, words),
-        pages: filled,
-    };
-    let (bytes, pages) = typeset::pdf(include_str!("templates/squares.typ"), &data, Vec::new())?;
-    let bytes = with_hints(bytes, settings.flip, two_sided);
-    Ok(Document { name: "squares.pdf".to_owned(), bytes, pages, sheets, two_sided })
+    let template = built_in("squares");
+    Sheets { name: "squares", template, shared, pages, pictures: Vec::new(), two_sided }.document(sources)
 }
 
-fn front_of(square: &PrintedSquare, spot: &Area, printed: &Printed) -> Piece {
-    let Point { x, y, .. } = printed.code_top_left;
-    Piece {
-        area: (*spot).into(),
-        label: square.label.clone(),
-        code: Some(Code::at(&square.modules, printed.module_mm, x, y)),
-        text: square.text.clone(),
-        upside_down: false,
-    }
+/// A square's or a part's name in a list.
+fn named(square: &PrintedSquare, part: usize, parts: usize, words: &Words) -> String {
+    let part = part_words(part, parts, words);
+    if part.is_empty() { square.label.clone() } else { format!("{} ({part})", square.label) }
 }
 
-fn back_of(square: &PrintedSquare, spot: &Area, flip: Flip, layout: &Layout) -> Piece {
+fn part_words(part: usize, parts: usize, words: &Words) -> String {
+    let said = [("part", (part + 1).into()), ("parts", parts.into())];
+    if parts == 1 { String::new() } else { words.say("print-part", &said) }
+}
+
+/// A square's code within the white that is kept for it.
+fn code(square: &PrintedSquare, printed: &Printed, quiet: &Box) -> Code {
+    let middle = |from: f64, size: f64| from + size / 2.0;
+    let (x, y) = (middle(quiet.x, quiet.width), middle(quiet.y, quiet.height));
+    Code::centred(&square.modules, printed.module_mm, x, y)
+}
+
+fn turned_over(front: Piece, spot: &Area, flip: Flip, layout: &Layout) -> Piece {
     Piece {
         area: spot.turned_over(flip, layout.page).into(),
-        label: square.label.clone(),
         code: None,
-        text: square.text.clone(),
         upside_down: flip == Flip::ShortEdge,
+        ..front
     }
 }
 
-fn shared(printed: &Printed, words: &Words) -> Shared {
+fn shared(division: &Division, printed: &Printed, words: &Words) -> Shared {
     let side = printed.grid.square_mm;
     let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
-    Shared {
-        side,
-        ticks: square_ticks(side, &quiet),
-        label: label(side, &quiet),
-        quiet,
-        this_way_up: words.say("print-this-way-up", &[]),
-    }
+    let with_code = division.part_with(&quiet);
+    let ticks = square_ticks(side, &quiet);
+    let label = label(side, &quiet);
+    let part = |(number, part): (usize, Part)| {
+        let (dx, dy) = (part.x, part.y);
+        let inside = |t: &&Line| {
+            let within = |at: f64, from: f64, size: f64| at >= from - 1e-9 && at < from + size + 1e-9;
+            within(t.x1, dx, part.shown[0]) && within(t.y1, dy, part.shown[1])
+        };
+        let own = ticks.iter().filter(inside);
+        let moved = |t: &Line| Line { x1: t.x1 - dx, y1: t.y1 - dy, x2: t.x2 - dx, y2: t.y2 - dy };
+        let has_code = with_code == Some(number);
+        PartData {
+            size: [division.width, division.height],
+            ticks: own.map(moved).collect(),
+            quiet: has_code.then_some(Box { x: quiet.x - dx, y: quiet.y - dy, ..quiet }),
+            label: has_code.then_some(Label { x: label.x - dx, y: label.y - dy, ends: label.ends }),
+            seams: part.seams,
+            matches: part.matches,
+            strip: part.strip,
+        }
+    };
+    let parts = division.parts().into_iter().enumerate().map(part).collect();
+    Shared { parts, this_way_up: words.say("print-this-way-up", &[]) }
 }
 
 /// Where the small label stands: beside the quiet zone, or above or below it on squares too narrow for that.

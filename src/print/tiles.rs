@@ -11,21 +11,27 @@
 //!   │ D7  ╵  ╵  ╵     │
 //!   └─────────────────┘
 //! ```
+//!
+//! The border is why nothing has to bleed over the cut: a knife that strays by 2 mm takes white paper.
+//!
+//! Printers that turn the paper print the backs behind the fronts. With `flip = "none"` a tile's back stands beside it, to be
+//! cut out in one piece, folded at the dotted line and glued: nothing can slip. Tiles too large for that have their backs on
+//! the next page, to be cut out and glued behind.
 
 use image::imageops;
 use serde::Serialize;
 
-use super::hints::with_hints;
+use super::built_in::built_in;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
-use super::page::{Heading, Page, Sheets};
+use super::page::{Heading, Page, Sheets, Sides, listed};
+use super::tile_back::{Back, Backs};
 use super::typeset::Image;
-use super::{Document, PrintError, typeset};
-use crate::frame::{ceil_index, float, floor_index};
-use crate::picture::Picture;
+use super::{Document, Large, PrintError, Sources};
+use crate::frame::{Point, Vector, ceil_index, float, floor_index};
+use crate::picture::{Picture, TileFacts};
 use crate::plan::settings::{Flip, PrintSettings};
 use crate::plan::{Cell, Grid, Printed, PrintedSquare};
-use crate::words::Words;
 
 /// White around a tile, in mm: room for tick marks and, at 8 pt, the label.
 pub const BORDER_MM: f64 = 4.0;
@@ -48,7 +54,6 @@ struct Shared {
     side: f64,
     label_start: f64,
     ticks: Vec<Line>,
-    this_way_up: String,
 }
 
 /// One side of a tile.
@@ -57,97 +62,156 @@ struct Piece {
     /// The tile with its border.
     area: Box,
     label: String,
+    /// Where it is cut, and where it is folded.
+    cut: Option<Box>,
+    fold: Option<Line>,
     /// On fronts: which picture, and where it lies within the tile, in mm; it may reach beyond, and is cut.
     picture: Option<(usize, Box)>,
-    /// Nothing below the label on backs: tiles are too small.
-    text: Option<String>,
+    /// On backs.
+    back: Option<Back>,
     upside_down: bool,
 }
 
-/// Where everything goes; spots are tiles with their borders.
+/// Where tiles and their backs lie.
+pub(super) struct Places {
+    /// Spots for a tile with its border, or for a tile and its back beside it.
+    pub layout: Layout,
+    /// Whether backs stand beside their fronts; else they have pages of their own.
+    pub beside: bool,
+}
+
+/// Where everything goes.
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] where not one tile fits the paper.
-pub(super) fn layout(settings: &PrintSettings, printed: &Printed) -> Result<Layout, PrintError> {
+pub(super) fn places(settings: &PrintSettings, printed: &Printed) -> Result<Places, PrintError> {
     let side = printed.grid.tile_mm + 2.0 * BORDER_MM;
-    Layout::pack(settings.paper, side, side)
-        .ok_or_else(|| PrintError::too_large("tile", printed.grid.tile_mm, BORDER_MM, settings.paper))
+    let double = Layout::pack(settings.paper, 2.0 * side, side).filter(|_| settings.flip == Flip::None);
+    if let Some(layout) = double {
+        return Ok(Places { layout, beside: true });
+    }
+    let layout = Layout::pack(settings.paper, side, side)
+        .ok_or_else(|| PrintError::too_large(Large::Tile, printed.grid.tile_mm, BORDER_MM, settings.paper))?;
+    Ok(Places { layout, beside: false })
+}
+
+impl Places {
+    /// Page, from 0, and place of each tile with its border.
+    pub fn fronts(&self, tiles: usize) -> Vec<(usize, Area)> {
+        let flip = if self.beside { Flip::None } else { Flip::LongEdge };
+        let mut fronts = self.layout.fronts(flip, tiles);
+        if self.beside {
+            fronts.iter_mut().for_each(|(_, area)| *area = halves(area)[0]);
+        }
+        fronts
+    }
+}
+
+/// The left and the right half of a spot.
+fn halves(spot: &Area) -> [Area; 2] {
+    let (Point { x, y, .. }, Vector { x: width, y: height, .. }) = (spot.top_left, spot.size);
+    [Area::new(x, y, width / 2.0, height), Area::new(x + width / 2.0, y, width / 2.0, height)]
 }
 
 /// Typesets the document.
 ///
 /// # Errors
-/// As [`layout`], and [`PrintError::Typeset`].
-pub(super) fn document(
-    settings: &PrintSettings,
-    printed: &Printed,
-    picture: &Picture,
-    words: &Words,
-) -> Result<Document, PrintError> {
-    let layout = layout(settings, printed)?;
-    let two_sided = settings.flip != Flip::None;
-    let sheets = layout.sheets(printed.squares.len());
-    let pages = if two_sided { 2 * sheets } else { sheets };
-    let name = words.say("print-tiles", &[]);
-    let heading = Heading { printed, settings, words, document: name.clone(), pages, two_sided };
-    let sides: &[bool] = if two_sided { &[false, true] } else { &[false] };
-    let mut pictures = Vec::with_capacity(printed.squares.len());
-    let mut filled = Vec::with_capacity(pages);
-    for on_sheet in printed.squares.chunks(layout.spots.len()) {
+/// As [`places`], and [`PrintError::Typeset`].
+pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
+    let Sources { settings, printed, facts, words, .. } = *sources;
+    let flip = settings.print.flip;
+    let places = places(&settings.print, printed)?;
+    let layout = &places.layout;
+    let sides: &[bool] = if places.beside { &[false] } else { &[false, true] };
+    let count = layout.sheets(printed.squares.len()) * sides.len();
+    let way = match (flip, places.beside) {
+        (Flip::None, true) => Sides::Folded,
+        (Flip::None, false) => Sides::Glued,
+        _ => Sides::Two,
+    };
+    let heading = Heading::new(sources, "tiles", Some(count), way);
+    let mut maker = Maker {
+        sources,
+        backs: Backs::of(sources, printed.grid.tile_mm + 2.0 * BORDER_MM),
+        pictures: Vec::with_capacity(printed.squares.len()),
+    };
+    let mut pages = Vec::with_capacity(count);
+    let tiles: Vec<_> = printed.squares.iter().zip(&facts.tiles).collect();
+    for on_sheet in tiles.chunks(layout.spots.len()) {
+        let labels = listed(on_sheet.iter().map(|(square, _)| square.label.as_str()));
         for &back in sides {
-            let strip = heading.strip(&layout, filled.len() + 1, back);
-            let mut pieces = Vec::with_capacity(on_sheet.len());
-            for (square, spot) in on_sheet.iter().zip(&layout.spots) {
-                pieces.push(if back {
-                    back_of(square, spot, settings.flip, &layout)
-                } else {
-                    let (pixels, lies) = cut(picture, &printed.grid, square.cell);
-                    pictures.push(pixels);
-                    front_of(square, spot, (pictures.len() - 1, lies))
-                });
+            let strip = heading.strip(layout, pages.len() + 1, back);
+            let mut pieces = Vec::with_capacity(2 * on_sheet.len());
+            for ((square, tile), spot) in on_sheet.iter().zip(&layout.spots) {
+                match (places.beside, back) {
+                    (true, _) => {
+                        let [left, right] = halves(spot);
+                        pieces.push(maker.front(square, &left, spot, true));
+                        pieces.push(maker.back(square, tile, &right, false));
+                    }
+                    (false, false) => pieces.push(maker.front(square, spot, spot, false)),
+                    (false, true) => {
+                        let area = spot.turned_over(flip, layout.page);
+                        pieces.push(maker.back(square, tile, &area, way == Sides::Glued));
+                    }
+                }
             }
-            filled.push(Page { strip, back, pieces });
+            let id = if back { "print-about-tile-backs" } else { "print-about-tiles" };
+            let about = words.say(id, &[("labels", labels.as_str().into())]);
+            pages.push(Page { strip, about, back, pieces });
         }
     }
-    let data = Sheets {
-        title: super::title(words, &name, printed),
-        paper: [layout.page.x, layout.page.y],
-        shared: shared(printed, words),
-        pages: filled,
-    };
-    let (bytes, pages) = typeset::pdf(include_str!("templates/tiles.typ"), &data, pictures)?;
-    let bytes = with_hints(bytes, settings.flip, two_sided);
-    Ok(Document { name: "tiles.pdf".to_owned(), bytes, pages, sheets, two_sided })
+    let (template, shared) = (built_in("tiles"), shared(printed));
+    let pictures = maker.pictures;
+    Sheets { name: "tiles", template, shared, pages, pictures, two_sided: way == Sides::Two }
+        .document(sources)
 }
 
-fn front_of(square: &PrintedSquare, spot: &Area, picture: (usize, Box)) -> Piece {
-    Piece {
-        area: (*spot).into(),
-        label: square.label.clone(),
-        picture: Some(picture),
-        text: None,
-        upside_down: false,
+/// Makes the sides of tiles, and keeps the pictures on their fronts.
+struct Maker<'a> {
+    sources: &'a Sources<'a>,
+    backs: Backs<'a>,
+    pictures: Vec<Image>,
+}
+
+impl Maker<'_> {
+    fn front(&mut self, square: &PrintedSquare, area: &Area, spot: &Area, folded: bool) -> Piece {
+        let (pixels, lies) = cut(self.sources.picture, &self.sources.printed.grid, square.cell);
+        self.pictures.push(pixels);
+        let area = Box::from(*area);
+        let right = area.x + area.width;
+        Piece {
+            cut: Some((*spot).into()),
+            fold: folded.then_some(Line { x1: right, y1: area.y, x2: right, y2: area.y + area.height }),
+            area,
+            label: square.label.clone(),
+            picture: Some((self.pictures.len() - 1, lies)),
+            back: None,
+            upside_down: false,
+        }
+    }
+
+    fn back(&self, square: &PrintedSquare, tile: &TileFacts, area: &Area, is_cut: bool) -> Piece {
+        let area = Box::from(*area);
+        Piece {
+            cut: is_cut.then_some(area),
+            fold: None,
+            area,
+            label: square.label.clone(),
+            picture: None,
+            back: Some(self.backs.back(&square.label, tile)),
+            upside_down: self.sources.settings.print.flip == Flip::ShortEdge,
+        }
     }
 }
 
-fn back_of(square: &PrintedSquare, spot: &Area, flip: Flip, layout: &Layout) -> Piece {
-    Piece {
-        area: spot.turned_over(flip, layout.page).into(),
-        label: square.label.clone(),
-        picture: None,
-        text: None,
-        upside_down: flip == Flip::ShortEdge,
-    }
-}
-
-fn shared(printed: &Printed, words: &Words) -> Shared {
+fn shared(printed: &Printed) -> Shared {
     let longest = printed.squares.iter().map(|square| square.label.len()).max().unwrap_or(0);
     Shared {
         border: BORDER_MM,
         side: printed.grid.tile_mm,
         label_start: LABEL_START_MM,
         ticks: ticks(printed.grid.tile_mm, longest),
-        this_way_up: words.say("print-this-way-up", &[]),
     }
 }
 

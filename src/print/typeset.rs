@@ -11,15 +11,17 @@ use image::imageops::FilterType;
 use image::{RgbImage, imageops};
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Dict, Duration, Smart, Str, Value};
-use typst::layout::PageRanges;
+use typst::layout::{Abs, PageRanges};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
-use typst::text::{Font, FontBook};
+use typst::text::{Font, FontBook, FontInstance, FontVariations};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World};
 use typst_layout::PagedDocument;
-use typst_pdf::{PdfOptions, PdfStandards};
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
-use super::PrintError;
+use super::built_in::built_in;
+use super::{Overrides, PrintError};
+use crate::frame::MM_PER_INCH;
 
 /// Atkinson Hyperlegible, made so that 0 and O, 1 and I and l differ (fonts/OFL.txt).
 const FONT_FILES: [&[u8]; 2] = [
@@ -27,11 +29,37 @@ const FONT_FILES: [&[u8]; 2] = [
     include_bytes!("fonts/AtkinsonHyperlegible-Bold.ttf"),
 ];
 
-/// What every template imports.
-const COMMON: &str = include_str!("templates/common.typ");
+/// What templates import, by name: what all of them share; drawings; headings, lists and tables of pages to read.
+const IMPORTED: [&str; 3] = ["common", "drawings", "blocks"];
+
+/// The names of the templates that others import.
+pub(super) fn imported() -> impl Iterator<Item = &'static str> {
+    IMPORTED.into_iter()
+}
 
 static FONTS: LazyLock<Vec<Font>> =
     LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
+
+/// How wide a line of words is at a size in points, in mm. A letter that the typeface lacks counts as a wide one.
+pub(super) fn width_mm(words: &str, points: f64, bold: bool) -> f64 {
+    let face = if bold { FACES.last() } else { FACES.first() };
+    let advance = |letter: char| {
+        let glyph = face.and_then(|face| Some((face, face.ttf().glyph_index(letter)?)));
+        glyph.and_then(|(face, glyph)| face.x_advance(glyph.0)).map_or(1.0, |em| em.get())
+    };
+    words.chars().map(advance).sum::<f64>() * points * MM_PER_INCH / POINTS_PER_INCH
+}
+
+/// Points in an inch (ISO 32000-1).
+const POINTS_PER_INCH: f64 = 72.0;
+
+/// The typeface's fonts, ready to be measured.
+static FACES: LazyLock<Vec<FontInstance>> = LazyLock::new(|| {
+    let measured = |font: &Font| {
+        font.clone().instantiate(font.info().variant, Abs::pt(10.0), &FontVariations::default())
+    };
+    FONTS.iter().map(measured).collect()
+});
 
 /// A picture handed to a template.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -72,58 +100,88 @@ fn is_flat(pixels: &RgbImage) -> bool {
     })
 }
 
-/// Typesets a template with its data; gives the PDF and the number of its pages.
+/// Typesets the template of a document with its data; gives the PDF and the number of its pages.
 ///
 /// # Errors
 /// [`PrintError::Typeset`] where the template and its data do not fit each other: a fault of the program.
 pub(super) fn pdf(
+    own: &Overrides,
+    name: &'static str,
     template: &'static str,
     data: &impl serde::Serialize,
     pictures: Vec<Image>,
 ) -> Result<(Vec<u8>, usize), PrintError> {
     let data = serde_json::to_vec(data).map_err(|error| PrintError::Typeset(error.to_string()))?;
-    let sheet = Sheet::new(template, data, pictures)?;
-    let document = typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| explain(&faults))?;
+    let sheet = Sheet::new(own, name, template, data, pictures)?;
+    let document =
+        typst::compile::<PagedDocument>(&sheet).output.map_err(|faults| sheet.explain(own, &faults))?;
     let options = PdfOptions {
         ident: Smart::Auto,
         creator: Smart::Custom(Some("Everysquare".to_owned())),
         timestamp: None, // the same kit gives the same bytes on any day
         page_ranges: None::<PageRanges>,
-        standards: PdfStandards::default(),
-        tagged: false, // paper has no reading order, and a kit of 3,000 squares would double in size
+        standards: PdfStandards::new(&[PdfStandard::Ua_1])
+            .map_err(|fault| PrintError::Typeset(fault.message().to_string()))?,
+        tagged: true,
         pretty: false,
     };
-    let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| explain(&faults))?;
-    let pages = document.pages().len();
-    comemo::evict(0); // what the layout remembers of this document would stay for the life of the program
-    Ok((bytes, pages))
+    let bytes = typst_pdf::pdf(&document, &options).map_err(|faults| sheet.explain(own, &faults))?;
+    Ok((bytes, document.pages().len()))
 }
 
-/// The first thing that a template stumbled over.
-fn explain(faults: &[SourceDiagnostic]) -> PrintError {
-    PrintError::Typeset(faults.first().map_or_else(String::new, |fault| fault.message.to_string()))
+/// Lets go of what the layout remembers of the documents that were set; it would stay for the life of the program.
+pub(super) fn forget() {
+    comemo::evict(0);
 }
 
 /// All that a template can see.
 struct Sheet {
+    name: &'static str,
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     main: Source,
-    common: Source,
+    imported: Vec<Source>,
 }
 
 impl Sheet {
-    fn new(template: &'static str, data: Vec<u8>, pictures: Vec<Image>) -> Result<Self, PrintError> {
+    /// The first thing that a template stumbled over, and whose template that was.
+    fn explain(&self, own: &Overrides, faults: &[SourceDiagnostic]) -> PrintError {
+        let imported = imported().zip(self.imported.iter().map(Source::id));
+        let files: Vec<_> = std::iter::once((self.name, self.main.id())).chain(imported).collect();
+        if let Some(error) = own.blamed(faults, self, &files) {
+            return PrintError::Template(error);
+        }
+        let said = faults.first().map_or_else(String::new, |fault| {
+            let hints = fault.hints.iter().map(|hint| format!("; {}", hint.v)).collect::<String>();
+            format!("{}{hints}", fault.message)
+        });
+        PrintError::Typeset(said)
+    }
+
+    fn new(
+        own: &Overrides,
+        name: &'static str,
+        template: &'static str,
+        data: Vec<u8>,
+        pictures: Vec<Image>,
+    ) -> Result<Self, PrintError> {
         let pictures = pictures.into_iter().map(picture).collect();
         let inputs = [("data", Value::Bytes(Bytes::new(data))), ("pictures", Value::Array(pictures))]
             .into_iter()
             .map(|(name, value)| (Str::from(name), value))
             .collect::<Dict>();
         Ok(Self {
+            name,
             library: LazyHash::new(Library::builder().with_inputs(inputs).build()),
             book: LazyHash::new(FontBook::from_infos(FONTS.iter().map(|font| font.info().clone()))),
-            main: Source::new(file("main.typ")?, template.to_owned()),
-            common: Source::new(file("common.typ")?, COMMON.to_owned()),
+            main: Source::new(file(&format!("{name}.typ"))?, own.text(name, template).to_owned()),
+            imported: IMPORTED
+                .into_iter()
+                .map(|name| {
+                    let text = own.text(name, built_in(name));
+                    Ok(Source::new(file(&format!("{name}.typ"))?, text.to_owned()))
+                })
+                .collect::<Result<_, PrintError>>()?,
         })
     }
 }
@@ -165,8 +223,8 @@ impl World for Sheet {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        [&self.main, &self.common]
-            .into_iter()
+        std::iter::once(&self.main)
+            .chain(&self.imported)
             .find(|source| source.id() == id)
             .cloned()
             .ok_or(FileError::AccessDenied)

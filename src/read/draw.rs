@@ -8,6 +8,8 @@
 //!                                       └─────┘
 //! ```
 
+use std::ops::Range;
+
 use crate::frame::float;
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
@@ -41,21 +43,33 @@ pub(super) fn weights(blur: f64) -> Vec<[f32; SIDE]> {
 
 /// A code's darkness at each place, negated: dark is low. Darkness of less than `drowned` does not show.
 pub(super) fn draw(code: &Modules, weights: &[[f32; SIDE]], drowned: f32) -> Vec<f32> {
-    let rows: Vec<Vec<f32>> = (0..SIDE)
+    let seen: Vec<Range<usize>> = weights.iter().map(felt).collect();
+    let rows: Vec<[f32; LATTICE]> = (0..SIDE)
         .map(|row| {
             let dark = |column: usize| if code.dark(column, row) { -1.0 } else { 0.0 };
             let line: [f32; SIDE] = std::array::from_fn(dark);
-            weights.iter().map(|w| w.iter().zip(&line).map(|(a, b)| a * b).sum()).collect()
+            std::array::from_fn(|place| {
+                let seen = seen[place].clone();
+                weights[place][seen.clone()].iter().zip(&line[seen]).map(|(a, b)| a * b).sum()
+            })
         })
         .collect();
     let mut drawn = Vec::with_capacity(PLACES);
-    for w in weights {
-        for column in 0..LATTICE {
-            let level: f32 = w.iter().zip(&rows).map(|(a, row)| a * row[column]).sum();
-            drawn.push((level + drowned).min(0.0));
+    for (w, seen) in weights.iter().zip(&seen) {
+        let mut line = [0.0_f32; LATTICE];
+        for (weight, row) in w[seen.clone()].iter().zip(&rows[seen.clone()]) {
+            line.iter_mut().zip(row).for_each(|(level, dark)| *level += weight * dark);
         }
+        drawn.extend(line.iter().map(|level| (level + drowned).min(0.0)));
     }
     drawn
+}
+
+/// The modules that show at a place at all; what is left out is less than a thousandth of a grey level each.
+fn felt(weights: &[f32; SIDE]) -> Range<usize> {
+    let shows = |weight: &f32| *weight > 2e-6;
+    let first = weights.iter().position(shows).unwrap_or(0);
+    first..weights.iter().rposition(shows).map_or(first, |last| last + 1)
 }
 
 /// Half the side of the square over which light is evened out, in places: 3½ modules, a finder pattern's half.

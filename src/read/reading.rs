@@ -4,6 +4,7 @@ use thiserror::Error;
 
 use crate::frame::{Map, PhotoPx, Point, StraightPx, WallMm};
 use crate::plan::{Cell, Turn};
+use crate::words::{Sentence, Tell, told_in_english};
 
 use super::lens::Lens;
 
@@ -11,23 +12,26 @@ use super::lens::Lens;
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum ReadError {
     /// No code of any event.
-    #[error(
-        "no code of this event is to be seen: is this the wall? Go closer, hold the phone still, and try again"
-    )]
     NoCodes,
     /// Codes of other events only, with their tags.
-    #[error("the codes in this photo belong to another event (tag {}): check the folder, or photograph this event’s wall", .0.join(", "))]
     Foreign(Vec<String>),
     /// Hardly any light.
-    #[error(
-        "the photo is too dark to read: switch on more light, or use the flash from a little to the side"
-    )]
     TooDark,
     /// Squares, but nothing that says which part of the wall they hang on.
-    #[error(
-        "squares are to be seen, but not which part of the wall they hang on: step back until the whole wall is in the photo, or hang up the corner cards"
-    )]
     CannotPlace,
+}
+
+told_in_english!(ReadError);
+
+impl Tell for ReadError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::NoCodes => Sentence::new("error-read-no-codes"),
+            Self::Foreign(tags) => Sentence::new("error-read-foreign").with("tags", tags.join(", ")),
+            Self::TooDark => Sentence::new("error-read-too-dark"),
+            Self::CannotPlace => Sentence::new("error-read-cannot-place"),
+        }
+    }
 }
 
 /// What was seen in one cell.

@@ -5,7 +5,10 @@
 //! rated as the middle of a finder pattern, and the places where three ratings stand together as in a code are looked at
 //! closely by [`Identifier`].
 
+use std::ops::Range;
+
 use super::book::Light;
+use super::draw::single;
 use super::identify::{Found, Identifier};
 use super::place::{Layout, Site, pose_of};
 use super::pose::Pose;
@@ -97,23 +100,21 @@ pub fn seek(
     site: Site,
     effort: &Effort,
 ) -> Option<Sought> {
-    let rough: Vec<(Turn, Pose)> = Turn::ALL
-        .into_iter()
-        .filter_map(|turn| Some((turn, pose_of(camera, layout.code_corners(site, turn))?)))
-        .filter(|(_, expected)| luma.holds(expected.centre, 0.0))
-        .flat_map(|(turn, expected)| {
-            promising(luma, &expected, layout, effort).into_iter().map(move |rough| (turn, rough))
-        })
-        .collect();
+    let expected = Turn::ALL.map(|turn| pose_of(camera, layout.code_corners(site, turn)));
+    // worked out when its turn comes: most squares hang upright, which is looked at first
+    let mut rough: [Option<Vec<Pose>>; 4] = Default::default();
     let mut best: Option<Sought> = None;
     for light in effort.lights {
-        for (turn, rough) in &rough {
-            let Some(found) = identifier.identify(luma, *rough, *light) else { continue };
-            if best.is_none_or(|b| found.rank() > b.found.rank()) {
-                best = Some(Sought { turn: *turn, found });
-            }
-            if found.sure() {
-                return best;
+        for ((turn, expected), rough) in Turn::ALL.into_iter().zip(expected).zip(&mut rough) {
+            let Some(expected) = expected.filter(|pose| luma.holds(pose.centre, 0.0)) else { continue };
+            for pose in rough.get_or_insert_with(|| promising(luma, &expected, layout, effort)) {
+                let Some(found) = identifier.identify(luma, *pose, *light) else { continue };
+                if best.is_none_or(|b| found.rank() > b.found.rank()) {
+                    best = Some(Sought { turn, found });
+                }
+                if found.sure() {
+                    return best;
+                }
             }
         }
     }
@@ -227,11 +228,9 @@ impl Ratings {
     fn new(sums: &Sums, mark: Mark) -> Self {
         let width = sums.width;
         let mut rating = vec![0.0; width * width];
-        let margin = 9;
-        for y in margin..width.saturating_sub(margin) {
-            for x in margin..width.saturating_sub(margin) {
-                rating[y * width + x] = sums.rate(x, y, mark);
-            }
+        for y in MARGIN..width.saturating_sub(MARGIN) {
+            let row = y * width..(y + 1) * width;
+            sums.rate_row(y, mark, &mut rating[row]);
         }
         Self { places: width - 1, rating }
     }
@@ -242,6 +241,18 @@ impl Ratings {
             (Ok(x), Ok(y)) if x < width && y < width => self.rating[y * width + x],
             _ => 0.0,
         }
+    }
+
+    /// The ratings of `count` places from (`x`, `y`) to the right; none where these are not all in the patch, which is made
+    /// large enough for all that is asked.
+    fn row(&self, x: i64, y: i64, count: i64) -> &[f32] {
+        let width = self.places + 1;
+        let (Ok(x), Ok(y), Ok(count)) = (usize::try_from(x), usize::try_from(y), usize::try_from(count))
+        else {
+            return &[];
+        };
+        let inside = x + count <= width;
+        self.rating.get(y * width + x..y * width + x + count).filter(|_| inside).unwrap_or_default()
     }
 
     /// The places, best first, where three ratings stand as in a code that lies flat.
@@ -258,9 +269,10 @@ impl Ratings {
             };
             let corners = [corner(-1.0, -1.0), corner(1.0, -1.0), corner(-1.0, 1.0)];
             for y in -reach..=reach {
-                for x in -reach..=reach {
-                    let rating =
-                        corners.iter().map(|[dx, dy]| self.at(middle + x + dx, middle + y + dy)).sum();
+                let [a, b, c] =
+                    corners.map(|[dx, dy]| self.row(middle - reach + dx, middle + y + dy, 2 * reach + 1));
+                for (x, ((a, b), c)) in (-reach..).zip(a.iter().zip(b).zip(c)) {
+                    let rating = a + b + c;
                     if rating > PROMISING {
                         let middle = [x, y].map(|k| super::place::whole(k) / per);
                         promising.push(Place { rating, middle, u: [cos, sin], v: [-sin, cos] });
@@ -320,61 +332,76 @@ impl Ratings {
     }
 }
 
-/// Sums over rectangles of a patch, of levels and of their squares.
+/// Sums over rectangles of a patch, of levels and of their squares. They may wrap; the differences that are taken do not.
 struct Sums {
     width: usize,
-    level: Vec<u32>,
-    square: Vec<u32>,
+    level: Vec<i32>,
+    square: Vec<i32>,
 }
+
+/// Places at the edge of a patch that are not rated: half the larger mark.
+const MARGIN: usize = 9;
 
 impl Sums {
     fn new(patch: &[f32], places: usize) -> Self {
         let width = places + 1;
-        let (mut level, mut square) = (vec![0_u32; width * width], vec![0_u32; width * width]);
+        let (mut level, mut square) = (vec![0_i32; width * width], vec![0_i32; width * width]);
         for y in 0..places {
             let (mut row, mut row_of_squares) = (0, 0);
-            for x in 0..places {
-                let grey = u32::from(round_byte(f64::from(patch[y * places + x])));
+            let above = y * width + 1..(y + 1) * width;
+            let here = above.end + 1..above.end + width;
+            let (levels_above, levels) = split(&mut level, above.clone(), here.clone());
+            let (squares_above, squares) = split(&mut square, above, here);
+            for (x, seen) in patch[y * places..(y + 1) * places].iter().enumerate() {
+                let grey = i32::from(round_byte(f64::from(*seen)));
                 row += grey;
                 row_of_squares += grey * grey;
-                let at = (y + 1) * width + x + 1;
-                level[at] = level[at - width] + row;
-                square[at] = square[at - width].wrapping_add(row_of_squares);
+                levels[x] = levels_above[x].wrapping_add(row);
+                squares[x] = squares_above[x].wrapping_add(row_of_squares);
             }
         }
         Self { width, level, square }
     }
 
-    /// The sum over the square of side `2 * half` about the corner (x, y) between four places.
-    fn square_sum(&self, sums: &[u32], x: usize, y: usize, half: usize) -> f32 {
-        let at = |x: usize, y: usize| sums[y * self.width + x];
-        let sum = at(x + half, y + half)
-            .wrapping_add(at(x - half, y - half))
-            .wrapping_sub(at(x + half, y - half))
-            .wrapping_sub(at(x - half, y + half));
-        super::draw::single(f64::from(sum))
+    /// The sums over the squares of side `2 * half` about the corners between four places, of a whole row of corners.
+    fn square_sums(&self, sums: &[i32], y: usize, half: usize) -> impl Iterator<Item = i32> {
+        let (width, last) = (self.width, self.width - MARGIN);
+        let row = |y: usize, shift: usize| &sums[y * width + shift..][..last - MARGIN];
+        let (upper, lower) = (y - half, y + half);
+        let (left, right) = (MARGIN - half, MARGIN + half);
+        let far = row(lower, right).iter().zip(row(upper, left));
+        let near = row(upper, right).iter().zip(row(lower, left));
+        far.zip(near).map(|((a, b), (c, d))| a.wrapping_add(*b).wrapping_sub(*c).wrapping_sub(*d))
     }
 
-    /// Correlation of what lies about a corner between places with a mark: 7 × 7 modules of 196 places for rings, of which
-    /// 132 are dark; 9 × 9 modules of 324 places for a dot, of which 36 are dark.
-    fn rate(&self, x: usize, y: usize, mark: Mark) -> f32 {
-        let half = match mark {
-            Mark::Rings => 7,
-            Mark::Dot => 9,
+    /// Correlation of what lies about each corner of a row with a mark: 7 × 7 modules of 196 places for rings, of which 132 are
+    /// dark; 9 × 9 modules of 324 places for a dot, of which 36 are dark. The first and last [`MARGIN`] stay what they are.
+    fn rate_row(&self, y: usize, mark: Mark, ratings: &mut [f32]) {
+        let (half, places) = match mark {
+            Mark::Rings => (7, 132.0_f32),
+            Mark::Dot => (MARGIN, 36.0),
         };
-        let all = super::draw::single(float(4 * half * half));
-        let sum = self.square_sum(&self.level, x, y, half);
-        let mean = sum / all;
-        let power = self.square_sum(&self.square, x, y, half) / all - mean * mean;
-        if power < 0.5 {
-            return 0.0;
-        }
-        let [a3, a5] = [3, 5].map(|half| self.square_sum(&self.level, x, y, half));
-        let (dark, places) = match mark {
-            Mark::Rings => (sum - a5 + a3, 132.0_f32),
-            Mark::Dot => (a3, 36.0),
-        };
+        let all = single(float(4 * half * half));
         let light = all - places;
-        ((sum - dark) / light - dark / places) * (light * places).sqrt() / all / power.sqrt()
+        let scale = (light * places).sqrt() / all;
+        let sums = self.square_sums(&self.level, y, half).zip(self.square_sums(&self.square, y, half));
+        let inner = self.square_sums(&self.level, y, 3).zip(self.square_sums(&self.level, y, 5));
+        for (rating, ((sum, squares), (a3, a5))) in ratings[MARGIN..].iter_mut().zip(sums.zip(inner)) {
+            let dark = match mark {
+                Mark::Rings => sum - a5 + a3,
+                Mark::Dot => a3,
+            };
+            let [sum, squares, dark] = [sum, squares, dark].map(|sum| single(f64::from(sum)));
+            let mean = sum / all;
+            let power = squares / all - mean * mean;
+            let rated = ((sum - dark) / light - dark / places) * scale / power.max(0.5).sqrt();
+            *rating = if power < 0.5 { 0.0 } else { rated };
+        }
     }
+}
+
+/// Two stretches of one list, the earlier one to read, the later one to write.
+fn split(list: &mut [i32], earlier: Range<usize>, later: Range<usize>) -> (&[i32], &mut [i32]) {
+    let (before, after) = list.split_at_mut(later.start);
+    (&before[earlier], &mut after[..later.len()])
 }

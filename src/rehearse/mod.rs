@@ -58,6 +58,8 @@ mod wall;
 use image::RgbImage;
 use thiserror::Error;
 
+use crate::words::{Sentence, Tell, told_in_english};
+
 use crate::picture::Picture;
 use crate::plan::Printed;
 
@@ -81,9 +83,6 @@ pub struct Made {
 #[derive(Debug, Error, PartialEq)]
 pub enum RehearseError {
     /// More faults than the wall has cells for.
-    #[error(
-        "the faults asked for take {asked} cells, the wall has {cells}: ask for fewer (a swap takes 2 cells, a cycle 3, each of the others 1)"
-    )]
     TooManyFaults {
         /// Cells that the faults take.
         asked: usize,
@@ -91,31 +90,24 @@ pub enum RehearseError {
         cells: usize,
     },
     /// Duplicates, and no square left to hang twice.
-    #[error("no square is left that could hang twice: ask for fewer missing squares or strangers")]
     NothingTwice,
     /// Everything permuted, and swaps besides.
-    #[error(
-        "with every square in a wrong cell, swaps and cycles cannot be asked for as well: leave them at 0"
-    )]
     PermutedAndSwapped,
     /// Everything permuted, but fewer than two squares.
-    #[error("only {squares} square is left to put in a wrong cell: at least 2 are needed")]
     TooFewToPermute {
         /// Squares that could move.
         squares: usize,
     },
     /// An option outside its range.
-    #[error("{name} is {value}, allowed are {allowed}")]
     Option {
         /// Which.
-        name: &'static str,
+        name: Sentence,
         /// What was asked.
         value: f64,
         /// What may be.
-        allowed: &'static str,
+        allowed: Sentence,
     },
     /// The lens folds the picture back within the frame.
-    #[error("a lens with k1 = {k1}, k2 = {k2} folds the picture back within the frame: use smaller values")]
     Lens {
         /// Coefficient of r².
         k1: f64,
@@ -123,15 +115,11 @@ pub enum RehearseError {
         k2: f64,
     },
     /// The wall cannot be brought into the frame.
-    #[error("from there the wall cannot fill {percent} % of the photo: turn the camera less or fill less")]
     View {
         /// How much was asked, in per cent.
         percent: f64,
     },
     /// The pixels asked for each module need too big a photo.
-    #[error(
-        "{px} px a module need a photo of {width} x {height} px, at most 8000 x 6000 are possible: ask for fewer, or fill the frame more"
-    )]
     TooManyPixels {
         /// Pixels a module that were asked.
         px: f64,
@@ -141,7 +129,6 @@ pub enum RehearseError {
         height: usize,
     },
     /// What was printed does not fit its own grid.
-    #[error("the manifest has {squares} squares for a wall of {cells} cells: print the kit again")]
     Printed {
         /// Squares in the manifest.
         squares: usize,
@@ -149,11 +136,41 @@ pub enum RehearseError {
         cells: usize,
     },
     /// A stranger's text that makes no code.
-    #[error(transparent)]
     Code(#[from] crate::plan::code::CodeError),
     /// The JPEG could not be written.
-    #[error("the made photo cannot be written as JPEG: {0}")]
     Jpeg(String),
+}
+
+told_in_english!(RehearseError);
+
+impl Tell for RehearseError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::TooManyFaults { asked, cells } => Sentence::new("error-rehearse-many-faults")
+                .with("asked", asked.to_string())
+                .with("cells", cells.to_string()),
+            Self::NothingTwice => Sentence::new("error-rehearse-nothing-twice"),
+            Self::PermutedAndSwapped => Sentence::new("error-rehearse-permuted-and-swapped"),
+            Self::TooFewToPermute { squares } => {
+                Sentence::new("error-rehearse-too-few").with("squares", *squares)
+            }
+            Self::Option { name, value, allowed } => Sentence::new("error-rehearse-option")
+                .with("name", name.clone())
+                .with("value", *value)
+                .with("allowed", allowed.clone()),
+            Self::Lens { k1, k2 } => Sentence::new("error-rehearse-lens").with("k1", *k1).with("k2", *k2),
+            Self::View { percent } => Sentence::new("error-rehearse-view").with("percent", *percent),
+            Self::TooManyPixels { px, width, height } => Sentence::new("error-rehearse-many-pixels")
+                .with("px", *px)
+                .with("width", width.to_string())
+                .with("height", height.to_string()),
+            Self::Printed { squares, cells } => Sentence::new("error-rehearse-printed")
+                .with("squares", squares.to_string())
+                .with("cells", cells.to_string()),
+            Self::Code(error) => error.sentence(),
+            Self::Jpeg(said) => Sentence::new("error-rehearse-jpeg").with("said", said.as_str()),
+        }
+    }
 }
 
 /// Makes a photo of a wall.

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::RehearseError;
 use super::chance::{Purpose, stream};
+use crate::words::Sentence;
 
 /// Everything that decides how a made photo looks. All of it has a default; equal options give equal bytes.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -284,41 +285,48 @@ impl Options {
         use crate::frame::float;
         let (h, p, l, s) = (&self.hanging, &self.pose, &self.light, &self.sensor);
         let least = self.min_px_per_module.unwrap_or(1.0);
+        let (bare, px, mm, degrees) = (
+            "error-rehearse-range",
+            "error-rehearse-range-px",
+            "error-rehearse-range-mm",
+            "error-rehearse-range-degrees",
+        );
         let ranges = [
-            ("the photo's width", float(self.width), 64.0, 8000.0, "64 to 8000 px"),
-            ("the photo's height", float(self.height), 64.0, 8000.0, "64 to 8000 px"),
-            ("the least px a module", least, 0.1, 40.0, "0.1 to 40 px"),
-            ("the misplacement", h.misplacement_mm, 0.0, 8.0, "0 to 8 mm"),
-            ("the tilt of the squares", h.askew_degrees, 0.0, 4.0, "0 to 4 degrees"),
-            ("the spread of the cut side", h.cut_mm, 0.0, 2.0, "0 to 2 mm"),
-            ("the bend of the paper", h.bend_mm, 0.0, 5.0, "0 to 5 mm"),
-            ("the part of codes drawn up to", h.drawn_into, 0.0, 1.0, "0 to 1"),
-            ("the fill", p.fill, 0.05, 4.0, "0.05 to 4"),
-            ("the yaw", p.yaw_degrees, -60.0, 60.0, "-60 to 60 degrees"),
-            ("the pitch", p.pitch_degrees, -60.0, 60.0, "-60 to 60 degrees"),
-            ("the roll", p.roll_degrees, -180.0, 180.0, "-180 to 180 degrees"),
-            ("the view", p.view_degrees, 20.0, 110.0, "20 to 110 degrees"),
-            ("the shift to the right", p.off_centre[0], -1.0, 1.0, "-1 to 1"),
-            ("the shift down", p.off_centre[1], -1.0, 1.0, "-1 to 1"),
-            ("k1", p.k1, -0.5, 0.5, "-0.5 to 0.5"),
-            ("k2", p.k2, -0.5, 0.5, "-0.5 to 0.5"),
-            ("the light's gradient", l.gradient, 0.0, 1.5, "0 to 1.5"),
-            ("the shadow", l.shadow, 0.0, 0.9, "0 to 0.9"),
-            ("the vignetting", l.vignetting, 0.0, 0.9, "0 to 0.9"),
-            ("the light's red", l.cast[0], 0.1, 3.0, "0.1 to 3"),
-            ("the light's green", l.cast[1], 0.1, 3.0, "0.1 to 3"),
-            ("the light's blue", l.cast[2], 0.1, 3.0, "0.1 to 3"),
-            ("the exposure", l.exposure, 0.05, 2.0, "0.05 to 2"),
-            ("the blur", s.blur_px, 0.0, 10.0, "0 to 10 px"),
-            ("the noise", s.noise, 0.0, 0.5, "0 to 0.5"),
-            ("the sharpening", s.sharpen, 0.0, 2.0, "0 to 2"),
-            ("the JPEG's quality", f64::from(s.jpeg_quality), 1.0, 100.0, "1 to 100"),
-            ("the orientation", f64::from(s.orientation), 1.0, 8.0, "1 to 8"),
-            ("the number of people", float(self.people), 0.0, 4.0, "0 to 4"),
+            ("error-rehearse-option-width", float(self.width), 64.0, 8000.0, px),
+            ("error-rehearse-option-height", float(self.height), 64.0, 8000.0, px),
+            ("error-rehearse-option-px-per-module", least, 0.1, 40.0, px),
+            ("error-rehearse-option-misplacement", h.misplacement_mm, 0.0, 8.0, mm),
+            ("error-rehearse-option-askew", h.askew_degrees, 0.0, 4.0, degrees),
+            ("error-rehearse-option-cut", h.cut_mm, 0.0, 2.0, mm),
+            ("error-rehearse-option-bend", h.bend_mm, 0.0, 5.0, mm),
+            ("error-rehearse-option-drawn-into", h.drawn_into, 0.0, 1.0, bare),
+            ("error-rehearse-option-fill", p.fill, 0.05, 4.0, bare),
+            ("error-rehearse-option-yaw", p.yaw_degrees, -60.0, 60.0, degrees),
+            ("error-rehearse-option-pitch", p.pitch_degrees, -60.0, 60.0, degrees),
+            ("error-rehearse-option-roll", p.roll_degrees, -180.0, 180.0, degrees),
+            ("error-rehearse-option-view", p.view_degrees, 20.0, 110.0, degrees),
+            ("error-rehearse-option-shift-right", p.off_centre[0], -1.0, 1.0, bare),
+            ("error-rehearse-option-shift-down", p.off_centre[1], -1.0, 1.0, bare),
+            ("error-rehearse-option-k1", p.k1, -0.5, 0.5, bare),
+            ("error-rehearse-option-k2", p.k2, -0.5, 0.5, bare),
+            ("error-rehearse-option-gradient", l.gradient, 0.0, 1.5, bare),
+            ("error-rehearse-option-shadow", l.shadow, 0.0, 0.9, bare),
+            ("error-rehearse-option-vignetting", l.vignetting, 0.0, 0.9, bare),
+            ("error-rehearse-option-red", l.cast[0], 0.1, 3.0, bare),
+            ("error-rehearse-option-green", l.cast[1], 0.1, 3.0, bare),
+            ("error-rehearse-option-blue", l.cast[2], 0.1, 3.0, bare),
+            ("error-rehearse-option-exposure", l.exposure, 0.05, 2.0, bare),
+            ("error-rehearse-option-blur", s.blur_px, 0.0, 10.0, px),
+            ("error-rehearse-option-noise", s.noise, 0.0, 0.5, bare),
+            ("error-rehearse-option-sharpening", s.sharpen, 0.0, 2.0, bare),
+            ("error-rehearse-option-quality", f64::from(s.jpeg_quality), 1.0, 100.0, bare),
+            ("error-rehearse-option-orientation", f64::from(s.orientation), 1.0, 8.0, bare),
+            ("error-rehearse-option-people", float(self.people), 0.0, 4.0, bare),
         ];
-        for (name, value, low, high, allowed) in ranges {
+        for (name, value, low, high, range) in ranges {
             if !(low..=high).contains(&value) {
-                return Err(RehearseError::Option { name, value, allowed });
+                let allowed = Sentence::new(range).with("low", low).with("high", high);
+                return Err(RehearseError::Option { name: Sentence::new(name), value, allowed });
             }
         }
         Ok(())

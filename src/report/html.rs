@@ -9,13 +9,13 @@ use std::fmt::Write;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 
-use crate::judge::{Outcome, State};
+use crate::judge::Outcome;
 use crate::plan::cell::column_letters;
 use crate::words::Words;
 
 use super::json::{Report, ReportCell};
 use super::marks::{Marks, legend, row_number};
-use super::sentences::{count, turn_points};
+use super::sentences::{about_cell, count};
 use super::steps::{counts, headline, oddities, source, steps};
 
 const STYLE: &str = include_str!("page.css");
@@ -156,25 +156,12 @@ impl Page<'_> {
     }
 
     fn cell(&self, cell: &ReportCell) -> String {
-        let said = escaped(&self.about(cell));
+        let said = escaped(&about_cell(cell, self.words));
         let mark = escaped(&MARKS.of(cell).1);
         format!(
             "<td class=\"{}\" title=\"{said}\"><span aria-hidden=\"true\">{mark}</span><span class=\"hidden\">{said}</span></td>",
             cell.state.name(),
         )
-    }
-
-    /// The cell in a sentence.
-    fn about(&self, cell: &ReportCell) -> String {
-        let how = turn_points(self.words, cell.turn_degrees);
-        let id = match (cell.state, &cell.found) {
-            (State::Wrong, None) => "cell-stranger".to_owned(),
-            (State::Wrong, Some(_)) if cell.turn_degrees != 0 => "cell-wrong-turned".to_owned(),
-            (state, _) => format!("cell-{}", state.name()),
-        };
-        let square = cell.found.clone().unwrap_or_default();
-        self.words
-            .say(&id, &[("cell", cell.label.clone().into()), ("square", square.into()), ("how", how.into())])
     }
 
     fn legend(&self) -> String {

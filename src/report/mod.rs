@@ -10,6 +10,7 @@
 
 pub mod html;
 pub mod json;
+pub(crate) mod lines;
 mod marks;
 pub mod sentences;
 pub mod steps;

@@ -1,8 +1,10 @@
 //! One sentence for each fix and each piece of advice.
 
-use crate::judge::{Advice, Fix};
+use crate::judge::{Advice, Fix, State};
 use crate::plan::{Cell, Grid, Turn};
 use crate::words::{FluentValue, Words};
+
+use super::json::ReportCell;
 
 /// So many labels are named before the rest is counted.
 const NAMED: usize = 12;
@@ -130,6 +132,19 @@ fn some_of(words: &Words, labels: &[String]) -> String {
     }
     let named = labels[..NAMED].join(", ");
     words.say("report-more", &[("squares", named.into()), ("count", count(labels.len() - NAMED))])
+}
+
+/// A cell in a sentence.
+#[must_use]
+pub fn about_cell(cell: &ReportCell, words: &Words) -> String {
+    let how = turn_points(words, cell.turn_degrees);
+    let id = match (cell.state, &cell.found) {
+        (State::Wrong, None) => "cell-stranger".to_owned(),
+        (State::Wrong, Some(_)) if cell.turn_degrees != 0 => "cell-wrong-turned".to_owned(),
+        (state, _) => format!("cell-{}", state.name()),
+    };
+    let square = cell.found.clone().unwrap_or_default();
+    words.say(&id, &[("cell", cell.label.clone().into()), ("square", square.into()), ("how", how.into())])
 }
 
 /// A count as an argument of a sentence.

@@ -11,17 +11,14 @@
 //! wider walls in blocks. In three characters a label longer than two has no room to stand apart from its
 //! neighbour; then the mark is `x`.
 
-use std::fmt::Write;
-
 use crate::plan::cell::column_letters;
 use crate::words::Words;
 
 use super::json::{Report, ReportCell};
+use super::lines::{WIDTH, centred, line, one_line, paragraph};
 use super::marks::{Kind, Marks, legend, row_number};
 use super::steps::{counts, headline, oddities, source, steps};
 
-/// What a terminal has at least.
-const WIDTH: usize = 80;
 /// Characters a cell, with and without room for every label.
 const WIDE: usize = 5;
 const NARROW: usize = 3;
@@ -106,13 +103,6 @@ fn painted(said: &str, kind: Kind, colour: bool) -> String {
     if colour { format!("\u{1b}[{}m{said}\u{1b}[0m", colour_of(kind)) } else { said.to_owned() }
 }
 
-/// In the middle of `room` characters, the odd space before it.
-fn centred(mark: &str, room: usize) -> String {
-    let spare = room.saturating_sub(mark.chars().count());
-    let behind = spare / 2;
-    format!("{:before$}{mark}{:behind$}", "", "", before = spare - behind)
-}
-
 /// A heading and its entries, numbered or with dashes; nothing where there are none.
 fn list(text: &mut String, heading: &str, entries: &[String], words: &Words, numbered: bool) {
     if entries.is_empty() {
@@ -125,34 +115,4 @@ fn list(text: &mut String, heading: &str, entries: &[String], words: &Words, num
         let start = if numbered { format!("  {:>width$}. ", i + 1) } else { "  - ".to_owned() };
         paragraph(text, &start, &one_line(entry));
     }
-}
-
-/// Breaks a text into lines of at most [`WIDTH`] characters; the first begins with `start`, the others with
-/// as many spaces.
-fn paragraph(text: &mut String, start: &str, said: &str) {
-    let indent = " ".repeat(start.chars().count());
-    let mut current = start.to_owned();
-    let mut empty = true;
-    for word in said.split_whitespace() {
-        if !empty && current.chars().count() + 1 + word.chars().count() > WIDTH {
-            line(text, &current);
-            current.clone_from(&indent);
-            empty = true;
-        }
-        if !empty {
-            current.push(' ');
-        }
-        current.push_str(word);
-        empty = false;
-    }
-    line(text, &current);
-}
-
-fn line(text: &mut String, said: &str) {
-    let _ = writeln!(text, "{}", said.trim_end()); // writing to a String cannot fail
-}
-
-/// Without control characters: a name from a file must not steer the terminal.
-fn one_line(said: &str) -> String {
-    said.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
 }

@@ -1,4 +1,8 @@
-//! The program, run as a test runs it.
+//! The program, run as a test runs it, and pictures for it.
+
+#![allow(dead_code, reason = "no test needs all of it")]
+
+pub mod scenes;
 
 use std::cell::RefCell;
 use std::ffi::OsString;

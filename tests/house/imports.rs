@@ -6,7 +6,7 @@ use super::paths::paths;
 use super::{Text, file, none, sources};
 
 /// Each module with those it may import. `{frame, words} ← plan ← {picture, photo ← read} ← judge ← {report, display, print,
-/// rehearse} ← {serve, cli}`.
+/// rehearse} ← check ← {serve, cli}`.
 const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("frame", &[]),
     ("words", &[]),
@@ -20,38 +20,53 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("print", &["frame", "words", "plan", "picture", "photo", "read", "judge"]),
     // whoever makes the truth shares nothing with whoever reads it
     ("rehearse", &["frame", "words", "plan", "picture", "photo", "judge"]),
+    ("check", &["frame", "words", "plan", "picture", "photo", "read", "judge", "report", "display"]),
     ("serve", ALL),
     ("cli", ALL),
 ];
 
 const ALL: &[&str] = &[
     "frame", "words", "plan", "picture", "photo", "read", "judge", "report", "display", "print", "rehearse",
-    "serve", "cli",
+    "check", "serve", "cli",
 ];
 
 /// Each dependency, under the name that the code uses, with the modules that may use it; none means any.
 const HOMES: &[(&str, &[&str])] = &[
     ("ab_glyph", &["display"]),
+    ("axum", &["serve"]),
     ("base64", &["report"]),
     ("clap", &["cli"]),
     ("comemo", &["print"]),
     ("exif", &["photo"]),
+    ("flate2", &["serve"]),
     ("fluent_bundle", &["words"]),
+    ("fluent_syntax", &["words"]),
+    ("http_body_util", &["serve"]),
+    ("hyper", &["serve"]),
+    ("hyper_util", &["serve"]),
+    ("if_addrs", &["serve"]),
     ("image", &[]),
     ("imageproc", &["read", "display"]),
     ("indicatif", &["cli"]),
     ("jiff", &["cli"]),
+    ("jpeg_encoder", &["display"]),
     ("nalgebra", &["frame", "read"]),
+    ("palette", &["picture"]),
     ("qrcode", &["plan"]),
-    ("rand", &["rehearse", "cli"]),
+    ("rand", &["rehearse", "serve", "cli"]),
     ("rand_chacha", &["rehearse"]),
-    ("rayon", &["read", "display", "rehearse"]),
+    ("rayon", &["picture", "photo", "read", "display", "print", "rehearse", "check", "serve", "cli"]),
+    ("resvg", &["picture"]),
     ("rqrr", &["read"]),
     ("serde", &[]),
     ("serde_json", &[]),
+    ("subtle", &["serve"]),
     ("tempfile", &["plan"]),
     ("thiserror", &[]),
+    ("tokio", &["serve", "cli"]),
+    ("tokio_stream", &["serve"]),
     ("toml_edit", &["plan"]),
+    ("tower", &["serve"]),
     ("typst", &["print"]),
     ("typst_layout", &["print"]),
     ("typst_pdf", &["print"]),

@@ -7,7 +7,7 @@ use std::process::Command;
 use super::{none, root};
 
 /// Licences that ask for no more than their text and a name.
-const PERMISSIVE: [&str; 12] = [
+const PERMISSIVE: [&str; 13] = [
     "0BSD",
     "Apache-2.0",
     "Apache-2.0 WITH LLVM-exception",
@@ -15,6 +15,7 @@ const PERMISSIVE: [&str; 12] = [
     "BSD-3-Clause",
     "BSL-1.0",
     "CC0-1.0",
+    "IJG", // the Independent JPEG Group: asks that it be named
     "ISC",
     "MIT",
     "Unicode-3.0",

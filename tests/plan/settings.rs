@@ -1,9 +1,10 @@
 //! event.toml: written, read back, edited, refused.
 
 use everysquare::plan::settings::{
-    Choice, CodeSettings, Corner, Flip, NewValue, Paper, Pencil, Settings, SettingsError, Units, set,
+    Choice, CodeSettings, Corner, EveningSettings, Flip, LevelSettings, NewValue, Paper, Pencil, Room,
+    Settings, SettingsError, Units, set,
 };
-use everysquare::plan::{Grid, RowsFrom, Tag};
+use everysquare::plan::{Cell, Grid, Level, RowsFrom, Tag};
 use proptest::prelude::*;
 
 /// The design's own example.
@@ -48,11 +49,40 @@ prop_compose! {
 }
 
 prop_compose! {
+    /// Any levels; of the tiles at these places, those that a grid has.
+    fn any_levels()(
+        names in proptest::option::of(proptest::sample::select(vec![
+            ["one", "two", "three", "four"], ["leicht", "mittel", "schwer \"!\"", "ü # 4"], ["plain", "easy", "Medium", "hard"],
+        ])),
+        first in 0.0_f64..300.0, more in 0.001_f64..300.0, balanced: bool,
+        decided in proptest::collection::btree_map((0_usize..60, 0_usize..50), choice::<Level>(), 0..5),
+    ) -> LevelSettings {
+        let decided = decided.into_iter().map(|((column, row), level)| (Cell { row, column }, level)).collect();
+        let bounds = [first, first + more, first + 2.0 * more];
+        LevelSettings { names: names.map(|names| names.map(str::to_owned)), bounds, balanced, decided }
+    }
+}
+
+prop_compose! {
+    fn any_evening()(
+        visitors in proptest::option::of(1_usize..=10_000), minutes in proptest::option::of(5.0_f64..=1_440.0),
+        seats in proptest::option::of(1_usize..=500), hang_mm in proptest::option::of(0.0_f64..=3_000.0),
+        sides in proptest::option::of((2_000_u32..500_000, 2_000_u32..500_000)), first in 0.5_f64..60.0, more in 0.0_f64..60.0,
+    ) -> EveningSettings {
+        let tenth = |side| f64::from(side) / 10.0;
+        let wall = sides.map(|(width, height)| Room { width_mm: tenth(width), height_mm: tenth(height) });
+        let minutes_a_tile = [first, first + more, first + 2.0 * more, first + 3.0 * more];
+        EveningSettings { visitors, minutes, seats, hang_mm, wall, minutes_a_tile }
+    }
+}
+
+prop_compose! {
     fn any_settings()(
         name in "[^\\x00-\\x1f\\x7f-\\x9f]{0,60}x", tag in "[2-9A-HJ-NP-Z]{3}", grid in any_grid(),
         module in proptest::option::of(0.3_f64..=1.9), part in 0.0_f64..=1.0, corner in choice::<Corner>(),
         paper in choice::<Paper>(), flip in choice::<Flip>(), units in choice::<Units>(), colours in 2_usize..=24,
         own in proptest::collection::vec(("[a-z \"\\\\é#]{0,9}x", any::<[u8; 3]>()), 0..8),
+        levels in any_levels(), evening in any_evening(),
     ) -> Settings {
         let mut settings = Settings::new(name, Tag::new(&tag).unwrap(), grid);
         let module_mm = module.unwrap_or_else(|| CodeSettings::usual_module_mm(&grid));
@@ -63,6 +93,9 @@ prop_compose! {
         settings.print.flip = flip;
         settings.print.units = units;
         settings.picture.colours = colours;
+        settings.evening = evening;
+        settings.levels = levels;
+        settings.levels.decided.retain(|(cell, _)| grid.holds(*cell));
         if own.len() >= 2 {
             settings.picture.colours = own.len();
             settings.picture.pencils = own.into_iter().map(|(name, srgb)| Pencil { name, srgb }).collect();
@@ -81,7 +114,8 @@ proptest! {
     #[test]
     fn an_edit_keeps_every_other_byte(settings in any_settings(), columns in 1_usize..=60, windows: bool) {
         let usual = CodeSettings::usual(&settings.grid); // fits a wall of any width
-        let mut text = Settings { code: usual, ..settings.clone() }.to_toml();
+        let no_tiles = LevelSettings { decided: Vec::new(), ..settings.levels.clone() }; // they may lie outside the changed wall
+        let mut text = Settings { code: usual, levels: no_tiles, ..settings.clone() }.to_toml();
         if windows {
             text = text.replace('\n', "\r\n");
         }
@@ -266,7 +300,20 @@ fn what_cannot_be_is_refused_with_its_line() {
 fn an_edit_is_refused_like_a_file() {
     let refused = set(FULL, "wall.columns", 0).unwrap_err().to_string();
     assert_eq!(refused, "event.toml, line 9: columns = 0: a whole number from 1 to 702 is allowed");
-    for path in ["wall", "wall.colums", "pencils", "pencils.name", "colums", "wall.columns.x", "", "."] {
+    for path in [
+        "wall",
+        "wall.colums",
+        "pencils",
+        "pencils.name",
+        "tiles",
+        "tiles.label",
+        "evening",
+        "levels.level",
+        "colums",
+        "wall.columns.x",
+        "",
+        ".",
+    ] {
         assert_eq!(set(FULL, path, 3), Err(SettingsError::NoSuchSetting(path.to_owned())));
     }
 }
@@ -285,9 +332,149 @@ fn edits_reach_every_kind_of_table() {
             ("wall.rows_from", "top".into()),
             ("code.corner", "top-left".into()),
             ("print.units", "mm".into()),
+            ("evening.visitors", 120.into()),
+            ("evening.wall", "8x6ft".into()),
         ] {
             let edited = set(text, path, value).unwrap();
             assert_ne!(Settings::from_toml(&edited), Settings::from_toml(text), "{path} in {text}");
         }
+    }
+}
+
+#[test]
+fn levels_and_the_evening_are_read() {
+    let more = "[levels]\nnames = [\"sky\", \"easy\", \"tricky\", \"hard\"]\nbounds = [1, 4.5, 8]\nbalanced = true\n\
+                [[tiles]]\nlabel = \"A8\"\nlevel = \"tricky\"\n[[tiles]]\nlabel = \"b1\"\nlevel = \"plain\"\n\
+                [evening]\nvisitors = 120\nminutes = 90\nseats = 30\nhang_mm = 600\nwall = \"2.4 x 1.8 m\"\nminutes_a_tile = [5, 8, 12.5, 20]\n";
+    let settings = Settings::from_toml(&format!("{SHORT}{more}")).unwrap();
+    let levels = &settings.levels;
+    assert_eq!((levels.bounds, levels.balanced), ([1.0, 4.5, 8.0], true));
+    let (a8, b1) = (Cell { row: 0, column: 0 }, Cell { row: 7, column: 1 });
+    assert_eq!(
+        levels.decided,
+        [(a8, Level::Medium), (b1, Level::Plain)],
+        "own names count, and so do the usual ones"
+    );
+    let words = everysquare::words::Words::english();
+    assert_eq!(
+        (levels.word(Level::Plain, &words), LevelSettings::default().word(Level::Plain, &words)),
+        ("sky".into(), "plain".into())
+    );
+    let evening = &settings.evening;
+    assert_eq!(
+        (evening.visitors, evening.minutes, evening.seats, evening.hang_mm),
+        (Some(120), Some(90.0), Some(30), Some(600.0))
+    );
+    assert_eq!(evening.wall, Some(Room { width_mm: 2_400.0, height_mm: 1_800.0 }));
+    assert_eq!(evening.minutes_a_tile, [5.0, 8.0, 12.5, 20.0]);
+}
+
+#[test]
+fn rooms_are_read_in_every_unit_and_nonsense_is_not() {
+    for (written, width_mm, height_mm) in [
+        ("2.4x1.8m", 2_400.0, 1_800.0),
+        ("240 X 180 cm", 2_400.0, 1_800.0),
+        ("2400×1800 mm", 2_400.0, 1_800.0),
+        ("8x6ft", 2_438.4, 1_828.8),
+        ("96x72in", 2_438.4, 1_828.8),
+    ] {
+        let room = Room { width_mm, height_mm };
+        assert_eq!(Room::read(written), Some(room), "{written}");
+        assert_eq!(Room::read(&room.written()), Some(room));
+    }
+    for written in [
+        "",
+        "3",
+        "3m",
+        "x",
+        "xm",
+        "2.4x",
+        "2.4xm",
+        "0x0m",
+        "2.4x1.8",
+        "2.4x1.8x1m",
+        "-2x3m",
+        "1e9x2m",
+        "nanxinfm",
+        "99999x2m",
+        "2,4x1,8m",
+        "2.4x1.8km",
+        "2.4x1.8m2",
+        "0.1x2m",
+    ] {
+        assert_eq!(Room::read(written), None, "{written:?}");
+    }
+}
+
+/// What is added to [`SHORT`], and the sentence that follows. Its own 5 lines come before.
+const REFUSED_EVENINGS: [(&str, &str); 21] = [
+    (
+        "[levels]\nbounds = [3, 2, 1]",
+        "event.toml, line 7: bounds = [3, 2, 1]: three ascending numbers from 0 to 1000 are allowed",
+    ),
+    ("[levels]\nbounds = [1, 1, 2]", "event.toml, line 7: bounds = [1, 1, 2]: three ascending"),
+    ("[levels]\nbounds = [1, 2]", "event.toml, line 7: bounds = [1, 2]: three ascending"),
+    ("[levels]\nbounds = [1, 2, nan]", "event.toml, line 7: bounds = [1, 2, nan]: three ascending"),
+    ("[levels]\nbounds = 3", "event.toml, line 7: bounds = 3: three ascending"),
+    (
+        "[levels]\nnames = [\"a\", \"b\", \"A\", \"d\"]",
+        "event.toml, line 7: names = [\"a\", \"b\", \"A\", \"d\"]: four different names",
+    ),
+    (
+        "[levels]\nnames = [\"a\", \"b\", \"c\"]",
+        "event.toml, line 7: names = [\"a\", \"b\", \"c\"]: four different names",
+    ),
+    (
+        "[levels]\nnames = [\"a\", \"b\", \"\", \"d\"]",
+        "event.toml, line 7: names = [\"a\", \"b\", \"\", \"d\"]: four different names",
+    ),
+    (
+        "[levels]\nnames = [\"hard\", \"b\", \"c\", \"d\"]",
+        "event.toml, line 7: names = [\"hard\", \"b\", \"c\", \"d\"]: four different names",
+    ),
+    ("[levels]\nbalanced = \"yes\"", "event.toml, line 7: balanced = \"yes\": true or false is allowed"),
+    (
+        "[levels]\nbound = [1, 2, 3]",
+        "event.toml, line 7: bound is not a setting of [levels]: do you mean bounds?",
+    ),
+    (
+        "[[tiles]]\nlabel = \"K1\"\nlevel = \"hard\"",
+        "event.toml, line 7: label = \"K1\": a tile of this wall is allowed, columns A to J and rows 1 to 8",
+    ),
+    (
+        "[[tiles]]\nlabel = \"A1\"\nlevel = \"fierce\"",
+        "event.toml, line 8: level = \"fierce\": plain, easy, medium or hard is allowed",
+    ),
+    ("[[tiles]]\nlabel = \"A1\"", "event.toml has no level for number 1 of the [[tiles]]: add label ="),
+    (
+        "[[tiles]]\nlabel = \"A1\"\nlevel = \"hard\"\n[[tiles]]\nlabel = \"a1\"\nlevel = \"easy\"",
+        "event.toml, line 10: label = \"a1\": this tile is listed twice",
+    ),
+    ("[tiles]\nlabel = \"A1\"", "event.toml, line 6: tiles: a list is expected here, one [[tiles]] for each"),
+    ("[evening]\nseats = 0", "event.toml, line 7: seats = 0: a whole number from 1 to 500 is allowed"),
+    (
+        "[evening]\nvisitors = 99999999999",
+        "event.toml, line 7: visitors = 99999999999: a whole number from 1 to 10000 is allowed",
+    ),
+    (
+        "[evening]\nminutes = 0",
+        "event.toml, line 7: minutes = 0: a number from 5 to 1440 is allowed, in minutes",
+    ),
+    (
+        "[evening]\nwall = \"3\"",
+        "event.toml, line 7: wall = \"3\": a width, an x, a height and a unit are allowed",
+    ),
+    (
+        "[evening]\nminutes_a_tile = [9, 8, 7, 6]",
+        "event.toml, line 7: minutes_a_tile = [9, 8, 7, 6]: four numbers from 0.5 to 240 are allowed",
+    ),
+];
+
+#[test]
+fn impossible_levels_and_evenings_are_refused_with_their_line() {
+    for (added, sentence) in REFUSED_EVENINGS {
+        let said = Settings::from_toml(&format!("{SHORT}{added}\n")).unwrap_err().to_string();
+        assert!(said.starts_with(sentence), "{added:?}:\n{said}\nshould begin\n{sentence}");
+        assert!(!said.contains('\n'), "{said:?} is one line");
     }
 }

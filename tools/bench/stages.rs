@@ -1,6 +1,6 @@
 //! One check, stage by stage.
 
-use everysquare::display::{Marking, Shot, jpeg, marked, straighten};
+use everysquare::display::{Frontal, LONGEST_PX, Marking, Shot, jpeg, marked, straighten};
 use everysquare::judge::{Judgement, advise, fixes, judge};
 use everysquare::photo::Photo;
 use everysquare::plan::Printed;
@@ -72,10 +72,14 @@ impl Check<'_> {
         let read = (self.reading, judgement);
         let report = Report::new(read, (&fixes, &advice), self.printed, &occasion, &words);
         let shown = &self.reading.photos[0];
-        let marks = jpeg(&marked(&Marking { photo, reading: shown, index: 0, judgement, words: &words }))?;
+        let marking = Marking { photo, reading: shown, index: 0, judgement, words: &words };
         let shots = [Shot { photo, camera: &shown.camera }];
-        let straight = jpeg(&straighten(&shots, &self.reading.cells, &self.printed.grid, MARGIN_MM, None))?;
-        let marks = [marks];
+        let frontal = Frontal { margin_mm: MARGIN_MM, px_per_mm: None, longest_px: LONGEST_PX };
+        let (marks, straight) = rayon::join(
+            || jpeg(&marked(&marking)),
+            || jpeg(&straighten(&shots, &self.reading.cells, &self.printed.grid, frontal)),
+        );
+        let (marks, straight) = ([marks?], straight?);
         let page = html(&report, &words, Pictures { marked: &marks, straight: Some(&straight) });
         Ok(report.to_json().len() + page.len() + marks[0].len() + straight.len())
     }

@@ -74,6 +74,23 @@ class Page:
         return [rect(r) for r in self._plumbed.rects + turned if r["fill"] and r["non_stroking_color"] in black]
 
     @cached_property
+    def coloured(self):
+        """Filled rectangles with an outline, with their colour as red, green, blue, 0 … 1: swatches of pencils."""
+        both = [r for r in self._plumbed.rects if r["stroke"] and r["fill"]]
+        return [(rect(r), tuple(r["non_stroking_color"])) for r in both]
+
+    @cached_property
+    def circles(self):
+        """Round paths that are not polygons, with whether they are filled."""
+        curves = [c for c in self._plumbed.curves if any(step[0] == "c" for step in c.get("path", []))]
+        return [(rect(c), bool(c["fill"])) for c in curves]
+
+    @cached_property
+    def words(self):
+        """Every word, upright ones only, with its rectangle."""
+        return [(w["text"], rect(w)) for w in self._plumbed.extract_words(keep_blank_chars=False) if w["upright"]]
+
+    @cached_property
     def lines(self):
         """Straight lines."""
         return [rect(line) for line in self._plumbed.lines]

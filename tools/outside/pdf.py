@@ -1,7 +1,6 @@
 """Measures a printed kit with other people's readers: python tools/outside/pdf.py FOLDER
 
-FOLDER is an event folder that was printed. Needs Python 3.11 and pdfplumber, pypdfium2, opencv-python-headless,
-zxing-cpp, numpy, Pillow. Each check names what it is checked against; lengths within 0.1 mm. Ends with
+FOLDER is an event folder that was printed. Needs Python 3.11 and what tools/outside/requirements.txt lists. Each check names what it is checked against; lengths within 0.1 mm. Ends with
 "N passed, M failed" and exits 1 where one failed."""
 
 import json
@@ -12,10 +11,12 @@ from pathlib import Path
 
 import cv2
 import numpy
+import pikepdf
+import svgelements
 import zxingcpp
 from PIL import Image
 
-from measure import Pdf, Rect, modules_drawn, modules_of_hex
+from measure import MM_PER_POINT, Pdf, Rect, modules_drawn, modules_of_hex
 
 TOLERANCE_MM = 0.1
 INCH_MM = 25.4  # exactly (international inch, 1959)
@@ -27,6 +28,9 @@ PAPERS = {
 }
 TILE_BORDER_MM = 4.0
 CARD_MM = 60.0
+LONGEST_CARD_MM = 190.0
+SLIP_MM = 2.0  # how far a printer may let the back slip: 1 mm by a maker's own tolerance, doubled
+MOST_BYTES = 3 << 20
 SMALLEST_POINTS = 8.0
 UNPRINTABLE_MM = 6.35  # a quarter inch; common practice, no source
 PX_PER_MM = 300 / INCH_MM  # 7 to a module of 0.6 mm
@@ -57,16 +61,16 @@ class Kit:
         self.folder = folder
         self.settings = tomllib.loads((folder / "event.toml").read_text())
         self.manifest = json.loads((folder / "print" / "manifest.json").read_text())
-        self.squares, self.cards, self.tiles = (
-            Pdf(folder / "print" / f"{name}.pdf") for name in ("squares", "cards", "tiles")
-        )
+        self.plan = json.loads((folder / "plan.json").read_text())
+        self.documents = {path.stem: Pdf(path) for path in sorted((folder / "print").glob("*.pdf"))}
+        self.squares, self.cards, self.tiles = (self.documents[name] for name in ("squares", "cards", "tiles"))
         printing = self.settings.get("print", {})
         self.paper = printing.get("paper", "letter")
         self.flip = printing.get("flip", "long-edge")
 
     @property
-    def documents(self):
-        return {"squares": self.squares, "cards": self.cards, "tiles": self.tiles}
+    def tile_levels(self):
+        return {tile["label"]: tile["level"] for tile in self.plan["tiles"]}
 
     def mirrored(self, r):
         """Where a rectangle of the front comes out on the back."""
@@ -93,8 +97,8 @@ def check_pages(tally, kit):
         ), source)
         tally.check(f"{name}: rulers of 100 mm and 4 in", ((n, rulers_are_right(p)) for n, p in pages),
                     "millimetre: ISO 80000-3; inch: 25.4 mm exactly")
-        tally.check(f"{name}: “100 %, actual size” on the page", (
-            (n, "100 %, actual size" in p.all_words) for n, p in pages
+        tally.check(f"{name}: “100 %” on the page", (
+            (n, "100 %" in p.all_words) for n, p in pages
         ), "design")
         tally.check(f"{name}: nothing in the unprintable edge", ((n, clear_of_edges(p)) for n, p in pages),
                     "6.35 mm: common practice, no source")
@@ -102,7 +106,7 @@ def check_pages(tally, kit):
             (n, all(size >= SMALLEST_POINTS - 1e-3 for _, _, size in p.letters)) for n, p in pages
         ), "design")
         wanted = {"long-edge": "DuplexFlipLongEdge", "short-edge": "DuplexFlipShortEdge", "none": "Simplex"}[kit.flip]
-        if name == "cards":
+        if name not in ("squares", "tiles"):
             wanted = "Simplex"
         tally.check(f"{name}: hints for the dialogue, title, no dates", [
             ("PrintScaling", pdf.viewer_preferences.get("PrintScaling") == "None"),
@@ -110,6 +114,79 @@ def check_pages(tally, kit):
             ("Title", kit.manifest["event"]["name"] in pdf.about.get("Title", "")),
             ("dates", not {"CreationDate", "ModDate"} & pdf.about.keys()),
         ], "ISO 32000-1, table 150")
+
+
+        tally.check(f"{name}: no letter beyond the page, none upon another", (
+            (n, letters_apart(p)) for n, p in pages
+        ), "pdfplumber")
+
+
+def letters_apart(page):
+    """Whether all letters lie on the page and no two share a quarter of the smaller one's ink: taken as the middle two fifths
+    of the rectangle's height, or, of letters that are read from the bottom up, of its width. A letter with an outline is there twice."""
+    width, height = page.size
+    inked = set()
+    for text, r, size in page.letters:
+        if text.strip():
+            lies = abs(size - r.height / MM_PER_POINT) < abs(size - r.width / MM_PER_POINT)
+            dx, dy = (0, 0.3 * r.height) if lies else (0.3 * r.width, 0)
+            inked.add(tuple(round(v, 3) for v in (r.x + dx, r.y + dy, r.x + r.width - dx, r.y + r.height - dy)))
+    boxes = numpy.array(sorted(inked))
+    if not len(boxes):
+        return True
+    inside = (boxes[:, :2] >= 0).all() and (boxes[:, 2] <= width).all() and (boxes[:, 3] <= height).all()
+    areas = (boxes[:, 2] - boxes[:, 0]) * (boxes[:, 3] - boxes[:, 1])
+    for i, (left, top, right, bottom) in enumerate(boxes):
+        last = numpy.searchsorted(boxes[:, 0], right)
+        others = boxes[i + 1 : last]
+        across = numpy.minimum(others[:, 2], right) - others[:, 0]
+        down = numpy.minimum(others[:, 3], bottom) - numpy.maximum(others[:, 1], top)
+        shared = numpy.clip(across, 0, None) * numpy.clip(down, 0, None)
+        if (shared > 0.25 * numpy.minimum(areas[i], areas[i + 1 : last])).any():
+            return False
+    return bool(inside)
+
+
+def check_files(tally, kit):
+    """The files as files: valid, tagged, small, with their typefaces in them."""
+    for name, pdf in kit.documents.items():
+        with pikepdf.open(pdf.path) as opened:
+            root, faults = opened.Root, opened.check_pdf_syntax()
+            tree = root.get("/StructTreeRoot")
+            kinds = kinds_of_tags(tree) if tree is not None else Counter()
+            metadata = opened.open_metadata()
+            tally.check(f"{name}: valid, at most 3 MB", [
+                ("syntax: " + "; ".join(faults[:2]), not faults), ("size", pdf.path.stat().st_size <= MOST_BYTES),
+            ], "qpdf, by pikepdf")
+            tally.check(f"{name}: tagged, with language and title; says that it is PDF/UA-1", [
+                ("MarkInfo", bool(root.get("/MarkInfo", {}).get("/Marked", False))),
+                ("Lang", str(root.get("/Lang", "")) == kit.settings.get("language", "en")),
+                ("DisplayDocTitle", bool(root.ViewerPreferences.get("/DisplayDocTitle", False))),
+                ("pdfuaid:part", metadata.get("pdfuaid:part") == "1"),
+                ("heading", kinds["/H1"] >= 1),
+                ("figures have words", kinds["/Figure"] == kinds["with words"]),
+                ("tables have heads", kinds["/Table"] == 0 or kinds["/TH"] > 0),
+            ], "ISO 14289-1, by pikepdf")
+            fonts = [f for f in opened.objects if isinstance(f, pikepdf.Dictionary) and f.get("/Type") == "/FontDescriptor"]
+            tally.check(f"{name}: typefaces are in the file", (
+                (str(f.get("/FontName")), any(key in f for key in ("/FontFile", "/FontFile2", "/FontFile3"))) for f in fonts
+            ), "ISO 32000-1, table 122")
+
+
+def kinds_of_tags(tree):
+    """How often each kind of tag occurs, and how many figures have words in their place."""
+    kinds, open_nodes = Counter(), [tree]
+    while open_nodes:
+        node = open_nodes.pop()
+        if isinstance(node, pikepdf.Array):
+            open_nodes.extend(n for n in node if isinstance(n, (pikepdf.Array, pikepdf.Dictionary)))
+            continue
+        if "/S" in node:
+            kinds[str(node.S)] += 1
+            kinds["with words"] += node.S == "/Figure" and bool(str(node.get("/Alt", "")))
+        if "/K" in node and isinstance(node.K, (pikepdf.Array, pikepdf.Dictionary)):
+            open_nodes.append(node.K)
+    return kinds
 
 
 def rulers_are_right(page):
@@ -143,8 +220,33 @@ def tick_lines(page, x, y, side, start):
     return found
 
 
+def in_parts(kit):
+    """Whether squares are larger than the page and come in parts."""
+    per_page = Counter(s["page"] for s in kit.manifest["squares"])
+    sides = 1 if kit.flip == "none" else 2
+    return len(per_page) * sides < len(kit.squares.pages)
+
+
+def check_parts(tally, kit):
+    """Squares in parts: those of one square, less their strips for glue, are as wide and as high as the square."""
+    glue, side = 10.0, kit.manifest["grid"]["square_mm"]
+    fronts = kit.squares.pages[:: 1 if kit.flip == "none" else 2]
+    cut = [r for page in fronts for r in page.outlines if r.width > 60 and r.height > 60]
+    sizes = {(round(r.width, 2), round(r.height, 2)) for r in cut}
+    count = len(cut) / len(kit.manifest["squares"])
+    whole = lambda part: (side - glue) / (part - glue)  # how many parts that overlap make the side
+    tally.check("squares: all parts alike, and together the square", [
+        (sizes, len(sizes) == 1 and all(
+            abs(whole(w) - round(whole(w))) < 1e-3 and abs(whole(h) - round(whole(h))) < 1e-3
+            and round(whole(w)) * round(whole(h)) == count for w, h in sizes
+        ))
+    ], "design: strips of 10 mm for glue")
+
+
 def check_squares(tally, kit):
-    code, found = kit.manifest["code"], []
+    code, found, parts = kit.manifest["code"], [], in_parts(kit)
+    if parts:
+        check_parts(tally, kit)
     for s in kit.manifest["squares"]:
         page = kit.squares.pages[s["page"] - 1]
         x, y, side, module = s["x_mm"], s["y_mm"], s["side_mm"], code["module_mm"]
@@ -155,9 +257,9 @@ def check_squares(tally, kit):
         intruders = [r for r in page.filled + page.lines + [r for _, r, _ in page.letters]
                      if quiet.holds(*r.centre, -0.05) and not Rect(cx, cy, 21 * module, 21 * module).holds(*r.centre)]
         found.append((s["label"], {
-            "outline": outlined(page, Rect(x, y, side, side)),
+            "outline": parts or outlined(page, Rect(x, y, side, side)),
             "side": side == kit.manifest["grid"]["square_mm"],
-            "ticks": sum(ticks) == 12 or sum(ticks) >= 8 and module > 0.6,
+            "ticks": parts or sum(ticks) == 12 or sum(ticks) >= 8 and module > 0.6,
             "modules": exact and (drawn == modules_of_hex(s["modules"])).all(),
             "quiet": outlined(page, quiet) and not intruders,
             "label": page.words_in(Rect(x, y, side, side)) == s["label"],
@@ -176,7 +278,7 @@ def check_squares(tally, kit):
 
 def check_backs(tally, kit, name, pieces, border):
     """Each back's label lies in the middle of where its front comes out, and its arrow points to the front's top."""
-    if kit.flip == "none":
+    if kit.flip == "none" or in_parts(kit):
         return
     middles, ways, offsets = [], [], []
     for s in pieces:
@@ -207,9 +309,17 @@ def check_tiles(tally, kit):
     tiles = kit.manifest["tiles"]
     page_of = lambda t: kit.tiles.pages[t["page"] - 1]
     bordered = lambda t: Rect(*(t[k] - TILE_BORDER_MM for k in ("x_mm", "y_mm")), *[t["side_mm"] + 2 * TILE_BORDER_MM] * 2)
-    tally.check("tiles: cut line around tile and border", (
-        (t["label"], outlined(page_of(t), bordered(t))) for t in tiles
-    ), "manifest.json")
+    cut = lambda t: bordered(t)
+    if beside(kit):
+        cut = lambda t: Rect(bordered(t).x, bordered(t).y, 2 * bordered(t).width, bordered(t).height)
+        tally.check("tiles: a fold in the middle between tile and back", (
+            (t["label"], any(
+                near(line.x, bordered(t).x + bordered(t).width) and line.width < TOLERANCE_MM
+                and near(line.y, bordered(t).y) and near(line.height, bordered(t).height) for line in page_of(t).lines
+            )) for t in tiles
+        ), "manifest.json")
+    tally.check("tiles: cut line around tile and border", ((t["label"], outlined(page_of(t), cut(t))) for t in tiles),
+                "manifest.json")
     tally.check("tiles: tick marks at the quarter points of every side", (
         (t["label"], all(tick_lines(page_of(t), t["x_mm"], t["y_mm"], t["side_mm"], 0.3))) for t in tiles
     ), "design")
@@ -222,6 +332,182 @@ def check_tiles(tally, kit):
         raster = rasters.setdefault(t["page"], page_of(t).raster(TILE_PX_PER_MM))
         shown.append((t["label"], shows_its_part(raster, picture, t, kit.manifest["grid"])))
     tally.check("tiles: the picture's own part at exact size, white around it", shown, "picture, rasterised by PDFium")
+
+
+def beside(kit):
+    """Whether tiles have their backs beside them: single-sided, and there is a second tile's width of paper."""
+    return kit.flip == "none" and len(kit.tiles.pages) < 2 * len({t["page"] for t in kit.manifest["tiles"]})
+
+
+def check_tile_backs(tally, kit):
+    """Each tile's back lies where its front comes out, 2 mm from the cut at least, and says what plan.json says."""
+    levels, pencils = ["plain", "easy", "medium", "hard"], kit.plan["pencils"]
+    inside, said, marked, coloured, ways = [], [], [], [], []
+    places = Counter()
+    for t, planned in zip(kit.manifest["tiles"], kit.plan["tiles"]):
+        side = t["side_mm"] + 2 * TILE_BORDER_MM
+        front = Rect(t["x_mm"] - TILE_BORDER_MM, t["y_mm"] - TILE_BORDER_MM, side, side)
+        if kit.flip == "none":
+            page, back = kit.tiles.pages[t["page"] - 1], Rect(front.x + side, front.y, side, side)
+            if not beside(kit):
+                page, back = kit.tiles.pages[t["page"]], front
+        else:
+            page, back = kit.tiles.pages[t["page"]], kit.mirrored(front)
+        label = t["label"]
+        on_it = lambda things: [thing for thing in things if back.holds(*thing[0].centre)]
+        letters = on_it([(r, text, size) for text, r, size in page.letters])
+        swatches, marks = on_it(page.coloured), on_it(page.circles)
+        arrows = on_it([(r, points) for r, points in page.shapes if len(points) >= 7 and not any(r == m[0] for m in marks)])
+        clear = Rect(back.x + SLIP_MM, back.y + SLIP_MM, side - 2 * SLIP_MM, side - 2 * SLIP_MM)
+        everything = [thing[0] for thing in letters + swatches + marks + arrows]
+        # a letter's rectangle is as high as its line: its ink is lower, from the middle by half of its size at most
+        inside.append((label, bool(everything) and all(
+            clear.holds(r.x, r.centre[1]) and clear.holds(r.x + r.width, r.centre[1]) for r in everything
+        ) and all(clear.holds(r.x, r.y) and clear.holds(r.x + r.width, r.y + r.height) for r, *_ in swatches + marks + arrows)))
+        largest = max((size for *_, size in letters), default=0)
+        said.append((label, "".join(text for _, text, size in letters if size > largest - 0.01) == label))
+        marked.append((label, len(marks) == 4 and sum(filled for _, filled in marks) == levels.index(planned["level"]) + 1))
+        needed = [tuple(int(pencils[p]["srgb"][i : i + 2], 16) / 255 for i in (1, 3, 5)) for p in planned["pencils"]]
+        shown = [colour for _, colour in swatches]
+        same = all(max(abs(a - b) for a, b in zip(one, other)) < 0.01 for one, other in zip(shown, needed))
+        more = len(needed) - len(shown)
+        words = "".join(text for _, text, _ in letters)
+        coloured.append((label, bool(shown) and same and (more == 0 or words.endswith(f"+ {more}") or words.endswith(f"+{more}"))))
+        if arrows:
+            r, points = arrows[0]
+            widest = max(points, key=lambda p: abs(p[0] - r.centre[0]))
+            tip = min(points, key=lambda p: abs(p[0] - r.centre[0]))
+            up = tip[1] < widest[1] - 0.1
+            ways.append((label, up == (kit.flip != "short-edge")))
+            x, y = (r.x - back.x, r.y - back.y) if up else (back.x + side - r.x - r.width, back.y + side - r.y - r.height)
+            places[round(x / TOLERANCE_MM), round(y / TOLERANCE_MM)] += 1
+    tally.check("tiles: backs 2 mm or more inside the cut, behind their fronts", inside, "geometry of turning a sheet")
+    tally.check("tiles: all backs the same way in their tiles", [("places", len(places) == 1)], "geometry of turning a sheet")
+    tally.check("tiles: arrow to the front's top", ways, "geometry of turning a sheet")
+    tally.check("tiles: label in the largest letters of the back", said, "manifest.json")
+    tally.check("tiles: marks of the level", marked, "plan.json")
+    tally.check("tiles: swatches are the tile's pencils, the largest area first; those left out counted", coloured, "plan.json")
+
+
+def check_cuts(tally, kit):
+    """The lines for cutting machines: each edge of each piece once, in mm, in the page's own places."""
+    width, height, source = PAPERS[kit.paper]
+    for name, border in (("tiles", TILE_BORDER_MM), ("squares", 0.0)):
+        pieces = kit.manifest[name]
+        pages = len(kit.documents[name].pages)
+        fronts = sorted({p["page"] for p in pieces})
+        per_sheet = 2 if pages > len(fronts) and kit.flip != "none" else 1
+        if name == "tiles" and kit.flip == "none" and not beside(kit):
+            per_sheet = 2
+        parts = name == "squares" and in_parts(kit)
+        sheets = sorted((kit.folder / "print" / "cuts").glob(f"{name}-*.svg"))
+        tally.check(f"cuts: {name}: a file a sheet", [(len(sheets), len(sheets) == -(-pages // per_sheet))], "manifest.json")
+        right, edges, once = [], [], []
+        for path in sheets:
+            number = int(path.stem.rsplit("-", 1)[1])
+            page_mm, lines = svg_lines(path)
+            right.append((path.name, near(page_mm[0], width) and near(page_mm[1], height)))
+            cut = [line for group, line in lines if group == "cut"]
+            once.append((path.name, bool(cut) and all_once([line for _, line in lines])))
+            if parts:
+                continue
+            wide = 2 if name == "tiles" and beside(kit) else 1
+            areas = [Rect(p["x_mm"] - border, p["y_mm"] - border, wide * (p["side_mm"] + 2 * border), p["side_mm"] + 2 * border)
+                     for p in pieces if (p["page"] - 1) // per_sheet + 1 == number]
+            wanted = {e for r in areas for e in edges_of(r)}
+            whole = all(any(covers(line, e) for line in cut) for e in wanted)
+            total = sum(abs(x2 - x1) + abs(y2 - y1) for x1, y1, x2, y2 in cut)
+            edges.append((path.name, bool(areas) and whole and near(total, length_of_union(wanted))))
+        tally.check(f"cuts: {name}: page in mm", right, f"svgelements; {source}")
+        tally.check(f"cuts: {name}: no stretch twice", once, "svgelements")
+        if not parts:
+            tally.check(f"cuts: {name}: all edges of all pieces, and nothing else", edges, "svgelements and manifest.json")
+
+
+def svg_lines(path):
+    """The page's width and height in mm, and every line with its group, in mm."""
+    svg = svgelements.SVG.parse(path, ppi=25.4)  # a user unit of the viewport is a millimetre then
+    lines = []
+    for group in svg:
+        for shape in group if isinstance(group, svgelements.Group) else []:
+            start, end = shape.first_point, shape.current_point
+            lines.append((group.id, (start.x, start.y, end.x, end.y)))
+    return (float(svg.width), float(svg.height)), lines
+
+
+def edges_of(r):
+    x, y, far_x, far_y = (round(v, 3) for v in (r.x, r.y, r.x + r.width, r.y + r.height))
+    return [(x, y, far_x, y), (x, far_y, far_x, far_y), (x, y, x, far_y), (far_x, y, far_x, far_y)]
+
+
+def covers(line, edge):
+    """Whether a level or upright line holds all of an edge."""
+    x1, y1, x2, y2 = line
+    a, b, c, d = edge
+    slack = 0.01
+    if abs(b - d) < slack:
+        return abs(y1 - b) < slack and abs(y2 - b) < slack and min(x1, x2) <= a + slack and max(x1, x2) >= c - slack
+    return abs(x1 - a) < slack and abs(x2 - a) < slack and min(y1, y2) <= b + slack and max(y1, y2) >= d - slack
+
+
+def on_one_line(lines):
+    """Level and upright lines by where they lie, each as from and to."""
+    found = {}
+    for x1, y1, x2, y2 in lines:
+        key, stretch = (("y", round(y1, 2)), (x1, x2)) if abs(y1 - y2) < 0.01 else (("x", round(x1, 2)), (y1, y2))
+        found.setdefault(key, []).append(tuple(sorted(stretch)))
+    return found
+
+
+def all_once(lines):
+    for stretches in on_one_line(lines).values():
+        stretches.sort()
+        if any(end > start + 0.01 for (_, end), (start, _) in zip(stretches, stretches[1:])):
+            return False
+    return True
+
+
+def length_of_union(edges):
+    total = 0.0
+    for stretches in on_one_line(edges).values():
+        reached = float("-inf")
+        for start, end in sorted(stretches):
+            total += max(0.0, end - max(start, reached))
+            reached = max(reached, end)
+    return total
+
+
+def check_lists(tally, kit):
+    """Every tile stands once where it belongs: on its level's label, in the ledger with three boxes, on the map."""
+    labels = [t["label"] for t in kit.manifest["tiles"]]
+    present = [level for level in ("plain", "easy", "medium", "hard") if level in kit.tile_levels.values()]
+    on_labels, frames = Counter(), []
+    for page in kit.documents["levels"].pages:
+        frames += [(page, r) for r in page.outlines if r.width > 100]
+    for level, (page, frame) in zip(present, frames):
+        on_labels.update((level, text) for text, r in page.words if frame.holds(*r.centre) and text in labels)
+    tally.check("levels: every tile once, on the label of its level", (
+        (label, on_labels[level, label] == 1) for label, level in kit.tile_levels.items()
+    ), "plan.json")
+    ledger = kit.documents["ledger"].pages
+    listed = Counter(text for page in ledger for text, _ in page.words)
+    boxes = sum(1 for page in ledger for r in page.outlines if near(r.width, 3.6) and near(r.height, 3.6))
+    tally.check("ledger: every tile once", ((label, listed[label] == 1) for label in labels), "manifest.json")
+    tally.check("ledger: three boxes a tile", [(boxes, boxes == 3 * len(labels))], "manifest.json")
+    wanted = {row["row"]: (round(row["lower_mm"]), round(row["upper_mm"])) for row in kit.plan["wall"]["rows"]}
+    words = [text for page in kit.documents["wall-map"].pages for text, _ in page.words]
+    tally.check("wall-map: heights of every row in mm", (
+        (row, str(lower) in words and str(upper) in words) for row, (lower, upper) in wanted.items()
+    ), "plan.json")
+    grid = kit.manifest["grid"]
+    distances = [round(column * grid["square_mm"]) for column in range(grid["columns"] + 1)]
+    tally.check("wall-map: distances of every column in mm", ((d, str(d) in words) for d in distances), "manifest.json")
+    drawn = Counter(round(r.width, 1) for r in kit.documents["wall-map"].pages[0].outlines if near(r.width, r.height))
+    count = grid["columns"] * grid["rows"]
+    tally.check("wall-map: squares are drawn square and alike", [(drawn, count in (n - 4 * (n > count) for n in drawn.values()))],
+                "manifest.json")
+    named = [text for page in kit.documents["pencils"].pages for text, _ in page.words]
+    tally.check("pencils: every tile once", ((label, named.count(label) == 1) for label in labels), "manifest.json")
 
 
 def shows_its_part(raster, picture, tile, grid):
@@ -259,8 +545,10 @@ def check_cards(tally, kit):
             placed.append((card["text"], False))
             continue
         page, (r, turned) = spots[0]
-        side = grid["square_mm"]
-        along = {"column": card["wall_x_mm"] % side, "row": card["wall_y_mm"] % side, "corner": CARD_MM / 2}[card["kind"]]
+        cell = grid["square_mm"]
+        side = min(cell, LONGEST_CARD_MM)
+        own = lambda along: along % cell - (cell - side) / 2
+        along = {"column": own(card["wall_x_mm"]), "row": own(card["wall_y_mm"]), "corner": CARD_MM / 2}[card["kind"]]
         across = {"column": card["wall_y_mm"] - wall_height, "row": card["wall_x_mm"] + CARD_MM, "corner": CARD_MM / 2}[card["kind"]]
         lying = (side, CARD_MM, along, across)
         standing = (CARD_MM, side, across, along)
@@ -365,11 +653,14 @@ def main():
     if len(sys.argv) != 2:
         sys.exit(__doc__)
     kit, tally = Kit(sys.argv[1]), Tally()
+    check_files(tally, kit)
     check_pages(tally, kit)
     check_squares(tally, kit)
     check_backs(tally, kit, "squares", kit.manifest["squares"], 0.0)
     check_tiles(tally, kit)
-    check_backs(tally, kit, "tiles", kit.manifest["tiles"], TILE_BORDER_MM)
+    check_tile_backs(tally, kit)
+    check_cuts(tally, kit)
+    check_lists(tally, kit)
     check_cards(tally, kit)
     check_decoding(tally, kit)
     check_trade(tally, kit)

@@ -23,11 +23,15 @@
 
 mod decode;
 mod encode;
+mod link;
 mod mask;
 
 use std::fmt;
 
 use thiserror::Error;
+
+use crate::words::{Sentence, Tell, told_in_english};
+pub use link::LinkCode;
 
 /// Modules along one side of a version 1 code (ISO/IEC 18004).
 pub const SIDE: usize = 21;
@@ -42,13 +46,22 @@ pub const TAG_ALPHABET: &str = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
 #[derive(Debug, Error, PartialEq, Eq)]
 pub enum CodeError {
     /// More text than the version holds, or a character outside the alphanumeric set.
-    #[error(
-        "“{0}” does not fit a code: at most {CAPACITY} characters of 0-9, A-Z, space and $%*+-./: are possible"
-    )]
     Text(String),
     /// Modules in a manifest that are not 111 hexadecimal digits.
-    #[error("“{0}” are not the modules of a code: 111 hexadecimal digits were expected")]
     Hex(String),
+}
+
+told_in_english!(CodeError);
+
+impl Tell for CodeError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::Text(text) => Sentence::new("error-code-text")
+                .with("text", text.as_str())
+                .with("most", CAPACITY.to_string()),
+            Self::Hex(text) => Sentence::new("error-code-hex").with("text", text.as_str()),
+        }
+    }
 }
 
 /// The three characters that all codes of one event begin with.

@@ -7,94 +7,150 @@ use thiserror::Error;
 
 use crate::plan::manifest::ManifestError;
 use crate::plan::settings::SettingsError;
+use crate::words::{Sentence, Tell, told_in_english};
 
 /// A folder that cannot be read or written.
 #[derive(Debug, Error, PartialEq)]
 pub enum FolderError {
     /// No event.toml.
-    #[error("{} holds no event.toml: make an event there with “everysquare new {} --picture FILE”", .folder.display(), .folder.display())]
     NoEvent {
         /// Where it was looked for.
         folder: PathBuf,
     },
     /// No manifest.
-    #[error("{} holds no print/manifest.json: print the kit first with “everysquare print {}”", .folder.display(), .folder.display())]
     NotPrinted {
         /// Where it was looked for.
         folder: PathBuf,
     },
     /// No picture.
-    #[error("there is no picture {}: give the name of a PNG, JPEG, WebP or TIFF file", .path.display())]
     NoPicture {
         /// Where it was looked for.
         path: PathBuf,
     },
     /// event.toml and the kit disagree.
-    #[error(
-        "event.toml says {own}, but the kit was printed for {kit}: change event.toml back, or print the kit again"
-    )]
     Changed {
         /// What event.toml says.
-        own: String,
+        own: Sentence,
         /// What the manifest says.
-        kit: String,
+        kit: Sentence,
     },
     /// Not UTF-8.
-    #[error("{} is no text in UTF-8: save it again as plain text", .path.display())]
     NotText {
         /// Which file.
         path: PathBuf,
     },
     /// Larger than such a file can be.
-    #[error("{} is larger than {} MB: such a file is no {}", .path.display(), .most >> 20, named(.path))]
     TooLarge {
         /// Which file.
         path: PathBuf,
         /// Bytes allowed.
         most: u64,
     },
+    /// More templates than there can be.
+    ManyTemplates {
+        /// Their folder.
+        folder: PathBuf,
+        /// Files allowed.
+        most: usize,
+    },
+    /// A file of words under a name that is not read.
+    OtherWords {
+        /// Which file.
+        path: PathBuf,
+    },
     /// The system does not let it be read.
-    #[error("{} cannot be read: {why}", .path.display())]
     Read {
         /// Which file.
         path: PathBuf,
-        /// What the system says.
-        why: String,
+        /// Why not.
+        why: Why,
     },
     /// No room left.
-    #[error("{} cannot be written, the disk is full: make room and run the command again", .path.display())]
     Full {
         /// Which file.
         path: PathBuf,
     },
     /// No right to write.
-    #[error("{} cannot be written, its folder is read-only: copy the event folder to a place of your own", .path.display())]
     ReadOnly {
         /// Which file.
         path: PathBuf,
     },
     /// The system does not let it be written.
-    #[error("{} cannot be written: {why}", .path.display())]
     Write {
         /// Which file.
         path: PathBuf,
-        /// What the system says.
-        why: String,
+        /// Why not.
+        why: Why,
     },
     /// event.toml is refused.
-    #[error(transparent)]
     Settings(#[from] SettingsError),
     /// The manifest is refused.
-    #[error(transparent)]
     Manifest(#[from] ManifestError),
+}
+
+/// Why a file cannot be read or written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Why {
+    /// No right to.
+    NoRight,
+    /// It is a folder.
+    IsFolder,
+    /// A file stands where a folder must be.
+    FileInTheWay,
+    /// No name for a folder.
+    NoName,
+    /// What the system says, in its own language.
+    System(String),
+}
+
+told_in_english!(FolderError);
+
+impl Tell for Why {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::NoRight => Sentence::new("error-folder-no-right"),
+            Self::IsFolder => Sentence::new("error-folder-is-folder"),
+            Self::FileInTheWay => Sentence::new("error-folder-file-in-the-way"),
+            Self::NoName => Sentence::new("error-folder-no-name"),
+            Self::System(said) => Sentence::given(said.as_str()),
+        }
+    }
+}
+
+impl Tell for FolderError {
+    fn sentence(&self) -> Sentence {
+        let about = |id: &'static str, path: &Path| Sentence::new(id).with("path", path);
+        match self {
+            Self::NoEvent { folder } => about("error-folder-no-event", folder),
+            Self::NotPrinted { folder } => about("error-folder-not-printed", folder),
+            Self::NoPicture { path } => about("error-folder-no-picture", path),
+            Self::Changed { own, kit } => {
+                Sentence::new("error-folder-changed").with("own", own.clone()).with("kit", kit.clone())
+            }
+            Self::NotText { path } => about("error-folder-not-text", path),
+            Self::TooLarge { path, most } => about("error-folder-too-large", path)
+                .with("most", (most >> 20).to_string())
+                .with("file", named(path)),
+            Self::ManyTemplates { folder, most } => {
+                about("error-folder-many-templates", folder).with("most", *most)
+            }
+            Self::OtherWords { path } => about("error-folder-other-words", path),
+            Self::Read { path, why } => about("error-folder-read", path).with("why", why.sentence()),
+            Self::Full { path } => about("error-folder-full", path),
+            Self::ReadOnly { path } => about("error-folder-read-only", path),
+            Self::Write { path, why } => about("error-folder-write", path).with("why", why.sentence()),
+            Self::Settings(error) => error.sentence(),
+            Self::Manifest(error) => error.sentence(),
+        }
+    }
 }
 
 impl FolderError {
     pub(super) fn reading(path: &Path, error: &Error) -> Self {
         let why = match error.kind() {
-            ErrorKind::PermissionDenied => "you have no right to; ask whoever made it".to_owned(),
-            ErrorKind::IsADirectory => "it is a folder".to_owned(),
-            _ => error.to_string(),
+            ErrorKind::PermissionDenied => Why::NoRight,
+            ErrorKind::IsADirectory => Why::IsFolder,
+            _ => Why::System(error.to_string()),
         };
         Self::Read { path: path.to_owned(), why }
     }
@@ -104,21 +160,21 @@ impl FolderError {
         match error.kind() {
             ErrorKind::StorageFull | ErrorKind::QuotaExceeded => Self::Full { path },
             ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => Self::ReadOnly { path },
-            ErrorKind::NotADirectory => {
-                Self::Write { path, why: "there is a file where a folder must be".to_owned() }
-            }
-            _ => Self::Write { path, why: error.to_string() },
+            ErrorKind::NotADirectory => Self::Write { path, why: Why::FileInTheWay },
+            _ => Self::Write { path, why: Why::System(error.to_string()) },
         }
     }
 }
 
 /// What a file that is too large should have been.
-fn named(path: &Path) -> &'static str {
-    match path.extension().and_then(std::ffi::OsStr::to_str) {
-        Some("toml") => "event.toml",
-        Some("json") => "manifest",
-        _ => "picture",
-    }
+fn named(path: &Path) -> Sentence {
+    Sentence::new(match path.extension().and_then(std::ffi::OsStr::to_str) {
+        Some("toml") => "error-folder-an-event",
+        Some("json") => "error-folder-a-manifest",
+        Some("typ") => "error-folder-a-template",
+        Some("ftl") => "error-folder-a-words-file",
+        _ => "error-folder-a-picture",
+    })
 }
 
 #[cfg(test)]

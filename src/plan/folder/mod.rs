@@ -7,7 +7,9 @@
 //!   print/                 the kit: squares.pdf, cards.pdf, tiles.pdf, and manifest.json: what was printed
 //!   checks/<time>/         one folder a check
 //!   display/               the comparison prints
+//!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
 //!   rehearsals/            made photos to practise with, and the truth about them
+//!   templates/             the organiser's own, in place of the program's: words.ftl, and typst templates by name
 //! ```
 //!
 //! A file appears whole or not at all: [`Folder::write_whole`] writes beside it and renames, [`CheckFolder`] does the same
@@ -18,11 +20,14 @@ use std::path::{Path, PathBuf};
 use super::cell::Grid;
 use super::manifest::{Manifest, Printed};
 use super::settings::Settings;
+use crate::words::Sentence;
 
+mod checks;
 mod error;
+mod own;
 mod whole;
 
-pub use error::FolderError;
+pub use error::{FolderError, Why};
 pub use whole::CheckFolder;
 
 /// Bytes of an event.toml; a long one has 5 kB.
@@ -31,6 +36,10 @@ const MOST_SETTINGS: u64 = 1 << 20;
 const MOST_MANIFEST: u64 = 64 << 20;
 /// Bytes of a picture's file: an uncompressed TIFF of 100 megapixels with 16 bits a colour, and room.
 const MOST_PICTURE: u64 = 1 << 30;
+/// Bytes of a check's file; a wall's picture has half a megabyte, a report of 3,000 squares less than one.
+const MOST_OF_CHECK: u64 = 64 << 20;
+/// Bytes of a kept link; it has about a hundred.
+const MOST_LINK: u64 = 1 << 12;
 
 /// An event folder.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -69,6 +78,12 @@ impl Folder {
         self.root.join("print")
     }
 
+    /// `plan.json`.
+    #[must_use]
+    pub fn plan_json(&self) -> PathBuf {
+        self.root.join("plan.json")
+    }
+
     /// `print/manifest.json`.
     #[must_use]
     pub fn manifest_json(&self) -> PathBuf {
@@ -99,6 +114,12 @@ impl Folder {
         self.root.join("checks")
     }
 
+    /// `.helpers-link.json`, the link that helpers' phones have.
+    #[must_use]
+    pub fn link_json(&self) -> PathBuf {
+        self.root.join(".helpers-link.json")
+    }
+
     /// `display`, the comparison prints.
     #[must_use]
     pub fn display(&self) -> PathBuf {
@@ -116,13 +137,29 @@ impl Folder {
     /// # Errors
     /// [`FolderError`] where there is none, or where it is refused.
     pub fn settings(&self) -> Result<Settings, FolderError> {
+        Ok(Settings::from_toml(&self.event_text()?)?)
+    }
+
+    /// The text of event.toml.
+    ///
+    /// # Errors
+    /// [`FolderError`] where there is none, or where it is no text.
+    pub fn event_text(&self) -> Result<String, FolderError> {
         let path = self.event_toml();
         if !path.exists() {
             return Err(FolderError::NoEvent { folder: self.root.clone() });
         }
         let bytes = whole::read(&path, MOST_SETTINGS)?;
-        let text = String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })?;
-        Ok(Settings::from_toml(&text)?)
+        String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })
+    }
+
+    /// The text of an event.toml, or of a part of one, anywhere.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be read or is no text.
+    pub fn read_settings(path: &Path) -> Result<String, FolderError> {
+        let bytes = whole::read(path, MOST_SETTINGS)?;
+        String::from_utf8(bytes).map_err(|_| FolderError::NotText { path: path.to_owned() })
     }
 
     /// Reads print/manifest.json.
@@ -190,6 +227,33 @@ impl Folder {
         whole::write(path, bytes)
     }
 
+    /// The folders of checks whose name is not below `from`, the newest first. Names begin with the time, so they sort as their
+    /// times do; of two made within a second the one with the larger number is the newer.
+    #[must_use]
+    pub fn checks_since(&self, from: &str) -> Vec<PathBuf> {
+        checks::since(&self.checks(), from)
+    }
+
+    /// The bytes of one file of a check; `None` where it is not there or too large.
+    #[must_use]
+    pub fn read_of_check(check: &Path, name: &str) -> Option<Vec<u8>> {
+        whole::read(&check.join(name), MOST_OF_CHECK).ok()
+    }
+
+    /// The link that helpers' phones have, kept so that it still holds when the program is started again; `None` where there is none.
+    #[must_use]
+    pub fn kept_link(&self) -> Option<Vec<u8>> {
+        whole::read(&self.link_json(), MOST_LINK).ok()
+    }
+
+    /// Keeps the link, readable for the owner alone where the system knows owners.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be written.
+    pub fn keep_link(&self, bytes: &[u8]) -> Result<(), FolderError> {
+        whole::write_private(&self.link_json(), bytes)
+    }
+
     /// Begins a folder `checks/<name>`; it appears with [`CheckFolder::finish`], whole.
     ///
     /// # Errors
@@ -200,6 +264,10 @@ impl Folder {
 }
 
 /// What of an event is on its paper, for comparison.
-fn described(tag: &str, grid: &Grid) -> String {
-    format!("{tag}, {} × {} squares of {} mm", grid.columns, grid.rows, grid.square_mm)
+fn described(tag: &str, grid: &Grid) -> Sentence {
+    Sentence::new("error-folder-described")
+        .with("tag", tag)
+        .with("columns", grid.columns.to_string())
+        .with("rows", grid.rows.to_string())
+        .with("side", grid.square_mm)
 }

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use tempfile::{Builder, NamedTempFile, TempDir};
 
-use super::FolderError;
+use super::{FolderError, Why};
 
 /// How often a check's folder is given another number when its name is taken.
 const MOST_NUMBERS: usize = 1_000;
@@ -26,10 +26,19 @@ pub(super) fn read(path: &Path, most: u64) -> Result<Vec<u8>, FolderError> {
 
 /// Writes beside the file, waits for the disk, then renames.
 pub(super) fn write(path: &Path, bytes: &[u8]) -> Result<(), FolderError> {
+    write_as(path, bytes, 0o666)
+}
+
+/// The same for a file that is its owner's alone, where the system knows owners.
+pub(super) fn write_private(path: &Path, bytes: &[u8]) -> Result<(), FolderError> {
+    write_as(path, bytes, 0o600)
+}
+
+fn write_as(path: &Path, bytes: &[u8], mode: u32) -> Result<(), FolderError> {
     let refuse = |error: &std::io::Error| FolderError::writing(path, error);
     let folder = parent(path);
     fs::create_dir_all(folder).map_err(|error| refuse(&error))?;
-    let mut beside = file_in(folder).map_err(|error| refuse(&error))?;
+    let mut beside = file_in(folder, mode).map_err(|error| refuse(&error))?;
     beside.write_all(bytes).and_then(|()| beside.as_file().sync_all()).map_err(|error| refuse(&error))?;
     beside.persist(path).map_err(|error| refuse(&error.error))?;
     settle(folder);
@@ -51,12 +60,13 @@ fn settle(folder: &Path) {
     }
 }
 
-/// A new file that goes with its handle, open to whom new files are open.
-fn file_in(folder: &Path) -> std::io::Result<NamedTempFile> {
+/// A new file that goes with its handle, open to whom `mode` says, as far as new files are open to them.
+#[cfg_attr(not(unix), allow(unused_variables, reason = "other systems have no such modes"))]
+fn file_in(folder: &Path, mode: u32) -> std::io::Result<NamedTempFile> {
     let mut builder = Builder::new();
     builder.prefix(".writing-");
     #[cfg(unix)]
-    builder.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
+    builder.permissions(std::os::unix::fs::PermissionsExt::from_mode(mode));
     builder.tempfile_in(folder)
 }
 
@@ -82,7 +92,7 @@ impl CheckFolder {
         let target = checks.join(name);
         let refuse = |error: std::io::Error| FolderError::writing(&target, &error);
         if target.parent() != Some(checks) || target.file_name().is_none_or(|own| own != name) {
-            return Err(FolderError::Write { path: target, why: "this is no name for a folder".to_owned() });
+            return Err(FolderError::Write { path: target, why: Why::NoName });
         }
         fs::create_dir_all(checks).map_err(refuse)?;
         Ok(Self {

@@ -1,15 +1,17 @@
 //! Settings that are one word out of a few.
 
-use super::{Corner, Flip, Paper, Units};
+use super::{Corner, Flip, Language, Paper, Units};
 use crate::plan::cell::RowsFrom;
+use crate::words::{Sentence, one_of};
 
 /// A setting that is one word out of a few.
 ///
 /// ```
 /// use everysquare::plan::settings::{Choice, Paper};
+/// use everysquare::words::Words;
 /// assert_eq!(Paper::named("a4"), Some(Paper::A4));
 /// assert_eq!(Paper::Tabloid.word(), "tabloid");
-/// assert_eq!(Paper::words(), "letter, tabloid, a4 or a3");
+/// assert_eq!(Paper::listed().tell(&Words::english()), "letter, tabloid, a4 or a3");
 /// ```
 pub trait Choice: Copy + PartialEq + 'static {
     /// Every choice with its word, in the order in which they are named to people.
@@ -29,13 +31,9 @@ pub trait Choice: Copy + PartialEq + 'static {
 
     /// All words, as a sentence lists them.
     #[must_use]
-    fn words() -> String {
+    fn listed() -> Sentence {
         let words: Vec<&str> = Self::ALL.iter().map(|(_, word)| *word).collect();
-        match words.split_last() {
-            Some((last, [])) => (*last).to_owned(),
-            Some((last, before)) => format!("{} or {last}", before.join(", ")),
-            None => String::new(),
-        }
+        one_of(&words)
     }
 }
 
@@ -64,4 +62,8 @@ impl Choice for Units {
 
 impl Choice for RowsFrom {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Bottom, "bottom"), (Self::Top, "top")];
+}
+
+impl Choice for Language {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::English, "en"), (Self::Spanish, "es")];
 }

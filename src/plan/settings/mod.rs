@@ -20,6 +20,8 @@
 
 mod choice;
 mod error;
+mod evening;
+mod levels;
 mod read;
 mod section;
 mod write;
@@ -33,6 +35,10 @@ use crate::frame::{Point, float};
 
 pub use choice::Choice;
 pub use error::SettingsError;
+pub use evening::{
+    EveningSettings, HANG_MM, MINUTES, MINUTES_A_TILE, ROOM_MM, Room, SEATS, USUAL_MINUTES_A_TILE, VISITORS,
+};
+pub use levels::{BOUND, LevelSettings, USUAL_BOUNDS};
 pub use write::{NewValue, set};
 
 /// Columns and rows that a wall may have: `ZZ` is the last column with two letters.
@@ -77,6 +83,22 @@ pub struct Settings {
     pub code: CodeSettings,
     /// How the kit is printed.
     pub print: PrintSettings,
+    /// How hard each tile is.
+    pub levels: LevelSettings,
+    /// The crowd, the time, the room.
+    pub evening: EveningSettings,
+    /// The language of all that is printed and shown.
+    pub language: Language,
+}
+
+/// The languages that come with the program.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub enum Language {
+    /// English.
+    #[default]
+    English,
+    /// Spanish.
+    Spanish,
 }
 
 /// `[picture]` and `[[pencils]]`.
@@ -199,6 +221,9 @@ impl Settings {
             grid,
             code: CodeSettings::usual(&grid),
             print: PrintSettings::default(),
+            levels: LevelSettings::default(),
+            evening: EveningSettings::default(),
+            language: Language::default(),
         }
     }
 

@@ -10,18 +10,32 @@ use super::{
     ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM,
     MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings, PrintSettings, SQUARE_MM, Settings, TILE_MM,
 };
+use super::{evening, levels};
 use crate::plan::cell::Grid;
 use crate::plan::code::{TAG_ALPHABET, Tag};
+use crate::words::Sentence;
 
 /// Every name that event.toml may hold, with the table it stands in.
-pub(super) const KNOWN: [(&str, &[&str]); 6] = [
-    ("", &["name", "tag", "picture", "pencils", "wall", "code", "print"]),
+pub(super) const KNOWN: [(&str, &[&str]); 9] = [
+    (
+        "",
+        &[
+            "name", "tag", "language", "picture", "pencils", "wall", "code", "print", "levels", "tiles",
+            "evening",
+        ],
+    ),
     ("picture", &["file", "colours"]),
     ("pencils", &["name", "srgb"]),
     ("wall", &["columns", "rows", "tile_mm", "square_mm", "rows_from"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
     ("print", &["paper", "flip", "units"]),
+    ("levels", &["names", "bounds", "balanced"]),
+    ("tiles", &["label", "level"]),
+    ("evening", &["visitors", "minutes", "seats", "hang_mm", "wall", "minutes_a_tile"]),
 ];
+
+/// The names of [`KNOWN`] that are lists of tables, `[[…]]`.
+pub(super) const LISTS: [&str; 2] = ["pencils", "tiles"];
 
 impl Settings {
     /// Reads an event.toml.
@@ -36,13 +50,36 @@ impl Settings {
         let grid = grid(&top.section("wall")?)?;
         Ok(Self {
             name: name(&top)?
-                .ok_or_else(|| missing("name", "a line such as name = \"Open evening\" at the top"))?,
-            tag: tag(&top)?.ok_or_else(|| missing("tag", "a line such as tag = \"K7M\" at the top"))?,
+                .ok_or_else(|| missing(Sentence::given("name"), top_example("name = \"Open evening\"")))?,
+            tag: tag(&top)?.ok_or_else(|| missing(Sentence::given("tag"), top_example("tag = \"K7M\"")))?,
             picture: picture(&top)?,
             grid,
             code: code(&top.section("code")?, &grid)?,
             print: print(&top.section("print")?)?,
+            levels: levels::read(&top, &grid)?,
+            evening: evening::read(&top.section("evening")?)?,
+            language: top.choice("language")?.unwrap_or_default(),
         })
+    }
+}
+
+impl Pencil {
+    /// Reads the `[[pencils]]` of an event.toml, or of a file that holds nothing else.
+    ///
+    /// # Errors
+    /// [`SettingsError`] where there are none, too few, too many, or where one is refused.
+    pub fn list_from_toml(text: &str) -> Result<Vec<Self>, SettingsError> {
+        let document = Document::parse(text).map_err(|error| syntax(text, &error))?;
+        let top = Section::new(text, "", document.as_table());
+        refuse_unknown(&top)?;
+        let pencils = pencils(&top)?;
+        if pencils.is_empty() {
+            return Err(missing(
+                Sentence::given("[[pencils]]"),
+                Sentence::new("error-settings-pencils-example"),
+            ));
+        }
+        Ok(pencils)
     }
 }
 
@@ -50,7 +87,7 @@ fn refuse_unknown(top: &Section) -> Result<(), SettingsError> {
     for (name, known) in KNOWN {
         match name {
             "" => top.only(known)?,
-            "pencils" => top.list(name)?.iter().try_for_each(|pencil| pencil.only(known))?,
+            list if LISTS.contains(&list) => top.list(name)?.iter().try_for_each(|one| one.only(known))?,
             _ => top.section(name)?.only(known)?,
         }
     }
@@ -58,34 +95,25 @@ fn refuse_unknown(top: &Section) -> Result<(), SettingsError> {
 }
 
 fn name(section: &Section) -> Result<Option<String>, SettingsError> {
-    let allowed = format!("a text in quotes is allowed, on one line, 1 to {NAME_LENGTH} characters long");
-    section.text("name", &allowed, |text| {
+    let allowed = Sentence::new("error-settings-name").with("most", NAME_LENGTH.to_string());
+    section.text("name", allowed, |text| {
         let fits = !text.trim().is_empty() && text.chars().count() <= NAME_LENGTH;
         (fits && !text.chars().any(char::is_control)).then(|| text.to_owned())
     })
 }
 
 fn tag(top: &Section) -> Result<Option<Tag>, SettingsError> {
-    top.text("tag", &format!("3 characters of {TAG_ALPHABET} are allowed, in quotes"), Tag::new)
+    top.text("tag", Sentence::new("error-settings-tag").with("letters", TAG_ALPHABET), Tag::new)
 }
 
 fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
     let section = top.section("picture")?;
-    let allowed = "the name of a file within the event folder is allowed, such as \"picture.png\"";
+    let allowed = Sentence::new("error-settings-file");
     let file = section.text("file", allowed, |text| stays_inside(text).then(|| text.to_owned()))?;
     let colours = section.whole("colours", &COLOURS)?;
-    let pencils = top.list("pencils")?;
-    let pencils =
-        pencils.iter().zip(1..).map(|(own, number)| pencil(own, number)).collect::<Result<Vec<_>, _>>()?;
-    let (least, most) = (COLOURS.start(), COLOURS.end());
-    if !pencils.is_empty() && !COLOURS.contains(&pencils.len()) {
-        return Err(
-            top.refuse("pencils", format!("{} are listed, {least} to {most} are allowed", pencils.len()))
-        );
-    }
+    let pencils = pencils(top)?;
     if !pencils.is_empty() && colours.is_some_and(|colours| colours != pencils.len()) {
-        let count = pencils.len();
-        let allowed = format!("{count} [[pencils]] are listed: {count} is allowed, or leave colours out");
+        let allowed = Sentence::new("error-settings-colours").with("count", pencils.len().to_string());
         return Err(section.refuse("colours", allowed));
     }
     let counted = if pencils.is_empty() { DEFAULT_COLOURS } else { pencils.len() };
@@ -96,16 +124,32 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
     })
 }
 
+fn pencils(top: &Section) -> Result<Vec<Pencil>, SettingsError> {
+    let listed = top.list("pencils")?;
+    let pencils = listed.iter().zip(1..).map(|(own, number)| pencil(own, number));
+    let pencils = pencils.collect::<Result<Vec<_>, _>>()?;
+    let (least, most) = (COLOURS.start(), COLOURS.end());
+    if !pencils.is_empty() && !COLOURS.contains(&pencils.len()) {
+        let allowed = Sentence::new("error-settings-pencils")
+            .with("count", pencils.len().to_string())
+            .with("least", least.to_string())
+            .with("most", most.to_string());
+        return Err(top.refuse("pencils", allowed));
+    }
+    Ok(pencils)
+}
+
 fn pencil(section: &Section, number: usize) -> Result<Pencil, SettingsError> {
-    let allowed =
-        "a colour such as \"#3a8f4d\" is allowed, two hexadecimal digits each for red, green and blue";
-    let both = "name = \"leaf green\" and srgb = \"#3a8f4d\" under every [[pencils]]";
+    let lacking = |name: &str| {
+        let which =
+            Sentence::new("error-settings-of-pencil").with("name", name).with("number", number.to_string());
+        missing(which, Sentence::new("error-settings-pencil-example"))
+    };
     Ok(Pencil {
-        name: name(section)?
-            .ok_or_else(|| missing(&format!("name for number {number} of the [[pencils]]"), both))?,
+        name: name(section)?.ok_or_else(|| lacking("name"))?,
         srgb: section
-            .text("srgb", allowed, colour)?
-            .ok_or_else(|| missing(&format!("srgb for number {number} of the [[pencils]]"), both))?,
+            .text("srgb", Sentence::new("error-settings-colour"), colour)?
+            .ok_or_else(|| lacking("srgb"))?,
     })
 }
 
@@ -128,20 +172,24 @@ fn stays_inside(text: &str) -> bool {
 }
 
 fn grid(wall: &Section) -> Result<Grid, SettingsError> {
-    let columns =
-        wall.whole("columns", &ACROSS)?.ok_or_else(|| missing("columns", "columns = 10 under [wall]"))?;
-    let rows = wall.whole("rows", &ACROSS)?.ok_or_else(|| missing("rows", "rows = 8 under [wall]"))?;
+    let columns = wall
+        .whole("columns", &ACROSS)?
+        .ok_or_else(|| missing(Sentence::given("columns"), wall_example("columns = 10")))?;
+    let rows = wall
+        .whole("rows", &ACROSS)?
+        .ok_or_else(|| missing(Sentence::given("rows"), wall_example("rows = 8")))?;
     if columns * rows > MOST_CELLS {
         let most = MOST_CELLS / columns;
-        return Err(wall.refuse(
-            "rows",
-            format!("with {columns} columns at most {most} rows are allowed, {MOST_CELLS} squares in all"),
-        ));
+        let allowed = Sentence::new("error-settings-rows")
+            .with("columns", columns)
+            .with("most", most.to_string())
+            .with("squares", MOST_CELLS.to_string());
+        return Err(wall.refuse("rows", allowed));
     }
     let square_mm = wall.millimetres("square_mm", &SQUARE_MM)?.unwrap_or(DEFAULT_SQUARE_MM);
     let tile_mm = wall.millimetres("tile_mm", &TILE_MM)?;
     if tile_mm.is_some_and(|tile_mm| tile_mm > square_mm) {
-        return Err(wall.refuse("tile_mm", format!("at most square_mm is allowed, which is {square_mm}")));
+        return Err(wall.refuse("tile_mm", Sentence::new("error-settings-tile").with("square", square_mm)));
     }
     Ok(Grid {
         columns,
@@ -158,9 +206,7 @@ fn code(section: &Section, grid: &Grid) -> Result<CodeSettings, SettingsError> {
     let least = CodeSettings::least_inset_mm(module_mm);
     let most = CodeSettings::most_inset_mm(module_mm, grid.square_mm);
     if most < least {
-        let room = "the code and 4 modules of white around it are 29 modules wide";
-        let allowed =
-            format!("{room}, more than square_mm = {} holds: a smaller number is allowed", grid.square_mm);
+        let allowed = Sentence::new("error-settings-module").with("square", grid.square_mm);
         return Err(section.refuse("module_mm", allowed));
     }
     let inset_mm = section.millimetres("inset_mm", &(least..=most))?;
@@ -179,6 +225,14 @@ fn print(section: &Section) -> Result<PrintSettings, SettingsError> {
     })
 }
 
-fn missing(name: &str, example: &str) -> SettingsError {
-    SettingsError::Missing { name: name.to_owned(), example: example.to_owned() }
+pub(super) fn missing(name: Sentence, example: Sentence) -> SettingsError {
+    SettingsError::Missing { name, example }
+}
+
+fn top_example(line: &str) -> Sentence {
+    Sentence::new("error-settings-top-example").with("line", line)
+}
+
+fn wall_example(line: &str) -> Sentence {
+    Sentence::new("error-settings-wall-example").with("line", line)
 }

@@ -2,11 +2,12 @@
 
 use std::ops::RangeInclusive;
 
-use toml_edit::{Item, TableLike};
+use toml_edit::{Item, TableLike, Value};
 
 use super::choice::Choice;
 use super::error::{SettingsError, line_of, shortened};
 use super::read::KNOWN;
+use crate::words::{Sentence, nearest};
 
 /// One table and where it stands.
 #[derive(Copy, Clone)]
@@ -30,10 +31,7 @@ impl<'a> Section<'a> {
         let table = match self.item(name) {
             None => None,
             Some(item) => Some(item.as_table_like().ok_or_else(|| {
-                self.refuse(
-                    name,
-                    format!("a table is expected here, [{name}] and its settings on lines of their own"),
-                )
+                self.refuse(name, Sentence::new("error-settings-table").with("name", name))
             })?),
         };
         Ok(Self { text: self.text, name, table })
@@ -42,7 +40,7 @@ impl<'a> Section<'a> {
     /// The list of tables `name`; empty where it is left out.
     pub fn list(&self, name: &'a str) -> Result<Vec<Section<'a>>, SettingsError> {
         let Some(item) = self.item(name) else { return Ok(Vec::new()) };
-        let refuse = || self.refuse(name, format!("a list is expected here, one [[{name}]] for each"));
+        let refuse = || self.refuse(name, Sentence::new("error-settings-list").with("name", name));
         let tables: Vec<&dyn TableLike> = if let Some(tables) = item.as_array_of_tables() {
             tables.iter().map(|table| table as &dyn TableLike).collect()
         } else {
@@ -76,23 +74,64 @@ impl<'a> Section<'a> {
         match value.filter(|value| range.contains(value)) {
             Some(value) => Ok(Some(value)),
             None => {
-                let (least, most) = (range.start(), range.end());
-                Err(self.refuse(name, format!("a whole number from {least} to {most} is allowed")))
+                let (least, most) = (range.start().to_string(), range.end().to_string());
+                let allowed = Sentence::new("error-settings-whole").with("least", least).with("most", most);
+                Err(self.refuse(name, allowed))
             }
         }
     }
 
     /// A number of millimetres within `range`.
     pub fn millimetres(&self, name: &str, range: &RangeInclusive<f64>) -> Result<Option<f64>, SettingsError> {
+        self.number(name, range, "error-settings-millimetres")
+    }
+
+    /// A number within `range`; `allowed` is the sentence that names its unit.
+    pub fn number(
+        &self,
+        name: &str,
+        range: &RangeInclusive<f64>,
+        allowed: &'static str,
+    ) -> Result<Option<f64>, SettingsError> {
         let Some(item) = self.item(name) else { return Ok(None) };
-        let whole = || item.as_integer().and_then(|value| i32::try_from(value).ok()).map(f64::from);
-        match item.as_float().or_else(whole).filter(|value| range.contains(value)) {
+        match item.as_value().and_then(real).filter(|value| range.contains(value)) {
             Some(value) => Ok(Some(value)),
             None => {
-                let (least, most) = (range.start(), range.end());
-                Err(self.refuse(name, format!("a number from {least} to {most} is allowed, in millimetres")))
+                let (least, most) = (*range.start(), *range.end());
+                Err(self.refuse(name, Sentence::new(allowed).with("least", least).with("most", most)))
             }
         }
+    }
+
+    /// A list of `N` numbers that `fits`, such as `[1, 2.5]`.
+    pub fn numbers<const N: usize>(
+        &self,
+        name: &str,
+        allowed: Sentence,
+        fits: impl Fn(&[f64; N]) -> bool,
+    ) -> Result<Option<[f64; N]>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        let read = || item.as_array()?.iter().map(real).collect::<Option<Vec<f64>>>()?.try_into().ok();
+        read().filter(fits).map(Some).ok_or_else(|| self.refuse(name, allowed))
+    }
+
+    /// A list of `N` texts that `fits`, such as `["a", "b"]`.
+    pub fn texts<const N: usize>(
+        &self,
+        name: &str,
+        allowed: Sentence,
+        fits: impl Fn(&[String; N]) -> bool,
+    ) -> Result<Option<[String; N]>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        let own = |value: &Value| value.as_str().map(str::to_owned);
+        let read = || item.as_array()?.iter().map(own).collect::<Option<Vec<String>>>()?.try_into().ok();
+        read().filter(fits).map(Some).ok_or_else(|| self.refuse(name, allowed))
+    }
+
+    /// `true` or `false`.
+    pub fn yes_or_no(&self, name: &str) -> Result<Option<bool>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        item.as_bool().map(Some).ok_or_else(|| self.refuse(name, Sentence::new("error-settings-yes-or-no")))
     }
 
     /// One of a few words.
@@ -100,7 +139,9 @@ impl<'a> Section<'a> {
         let Some(item) = self.item(name) else { return Ok(None) };
         match item.as_str().and_then(T::named) {
             Some(choice) => Ok(Some(choice)),
-            None => Err(self.refuse(name, format!("{} is allowed, in quotes", T::words()))),
+            None => {
+                Err(self.refuse(name, Sentence::new("error-settings-choice").with("choices", T::listed())))
+            }
         }
     }
 
@@ -108,15 +149,15 @@ impl<'a> Section<'a> {
     pub fn text<T>(
         &self,
         name: &str,
-        allowed: &str,
+        allowed: Sentence,
         meant: impl Fn(&str) -> Option<T>,
     ) -> Result<Option<T>, SettingsError> {
         let Some(item) = self.item(name) else { return Ok(None) };
-        item.as_str().and_then(meant).map(Some).ok_or_else(|| self.refuse(name, allowed.to_owned()))
+        item.as_str().and_then(meant).map(Some).ok_or_else(|| self.refuse(name, allowed))
     }
 
     /// The error that the setting `name`, as it stands, is refused with.
-    pub fn refuse(&self, name: &str, allowed: String) -> SettingsError {
+    pub fn refuse(&self, name: &str, allowed: Sentence) -> SettingsError {
         let value =
             self.item(name).and_then(Item::span).and_then(|span| self.text.get(span)).unwrap_or_default();
         let first_line = value.lines().next().unwrap_or_default().trim();
@@ -143,59 +184,39 @@ impl<'a> Section<'a> {
     }
 }
 
-/// Where the name belongs, or the known name that is meant, if one is near; all of them otherwise.
-fn hint(name: &str, known: &[&str]) -> String {
-    match KNOWN.iter().find(|(_, names)| names.contains(&name)) {
-        Some(("", _)) => return "it belongs to the top of the file, above the first [table]".to_owned(),
-        Some((section, _)) => return format!("it belongs to [{section}]"),
-        None => {}
-    }
-    let near = known.iter().map(|own| (edits(&name.to_lowercase(), own), own)).min();
-    match near {
-        Some((distance, own)) if distance <= 1 + own.len() / 4 => format!("do you mean {own}?"),
-        _ => format!("known are {}", known.join(", ")),
-    }
+/// A number with or without decimals.
+fn real(value: &Value) -> Option<f64> {
+    let whole = || value.as_integer().and_then(|value| i32::try_from(value).ok()).map(f64::from);
+    value.as_float().or_else(whole)
 }
 
-/// Letters of a name that are looked at for a guess.
-const LONGEST: usize = 60;
-
-/// How many letters must be put in, left out or replaced to make `b` of `a` (Levenshtein's distance).
-fn edits(a: &str, b: &str) -> usize {
-    let b: Vec<char> = b.chars().collect();
-    let mut row: Vec<usize> = (0..=b.len()).collect();
-    for (i, from) in a.chars().take(LONGEST).enumerate() {
-        let mut corner = row[0];
-        row[0] = i + 1;
-        for (j, to) in b.iter().enumerate() {
-            let replaced = corner + usize::from(from != *to);
-            corner = row[j + 1];
-            row[j + 1] = replaced.min(row[j] + 1).min(corner + 1);
-        }
+/// Where the name belongs, or the known name that is meant, if one is near; all of them otherwise.
+fn hint(name: &str, known: &[&str]) -> Sentence {
+    match KNOWN.iter().find(|(_, names)| names.contains(&name)) {
+        Some(("", _)) => return Sentence::new("error-settings-belongs-top"),
+        Some((section, _)) => return Sentence::new("error-settings-belongs").with("section", *section),
+        None => {}
     }
-    row.last().copied().unwrap_or(0)
+    match nearest(name, known.iter().copied()) {
+        Some(near) => Sentence::new("error-settings-near").with("near", near),
+        None => Sentence::new("error-settings-known").with("known", known.join(", ")),
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use proptest::prelude::*;
+    use crate::words::in_english;
 
     #[test]
     fn a_typing_error_is_guessed_and_nonsense_is_not() {
         let known = ["columns", "rows", "tile_mm"];
-        assert_eq!(hint("colums", &known), "do you mean columns?");
-        assert_eq!(hint("tile", &known), "known are columns, rows, tile_mm");
-        assert_eq!(hint("Rows", &known), "do you mean rows?");
-        assert_eq!(hint("qwertz", &known), "known are columns, rows, tile_mm");
-    }
-
-    proptest! {
-        #[test]
-        fn edits_are_a_distance(a in "[abc]{0,6}", b in "[abc]{0,6}", c in "[abc]{0,6}") {
-            prop_assert_eq!(edits(&a, &b), edits(&b, &a));
-            prop_assert_eq!(edits(&a, &b) == 0, a == b);
-            prop_assert!(edits(&a, &c) <= edits(&a, &b) + edits(&b, &c));
-        }
+        assert_eq!(in_english(&hint("colums", &known)), "do you mean columns?");
+        assert_eq!(in_english(&hint("tile", &known)), "known are columns, rows, tile_mm");
+        assert_eq!(in_english(&hint("paper", &known)), "it belongs to [print]");
+        assert_eq!(
+            in_english(&hint("tag", &known)),
+            "it belongs to the top of the file, above the first [table]"
+        );
     }
 }

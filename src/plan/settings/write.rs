@@ -4,8 +4,9 @@ use toml_edit::{Document, Item, TableLike, Value};
 
 use super::choice::Choice;
 use super::error::SettingsError;
-use super::read::KNOWN;
-use super::{CodeSettings, Settings};
+use super::read::{KNOWN, LISTS};
+use super::{CodeSettings, Settings, evening, levels};
+use crate::words::Words;
 
 /// A value for [`set`].
 #[derive(Clone, Debug, PartialEq)]
@@ -55,7 +56,7 @@ impl NewValue {
 pub fn set(file: &str, path: &str, value: impl Into<NewValue>) -> Result<String, SettingsError> {
     let (section, name) = path.rsplit_once('.').unwrap_or(("", path));
     let known = KNOWN.iter().any(|(own, names)| *own == section && names.contains(&name));
-    let is_value = section != "pencils" && !KNOWN.iter().any(|(own, _)| *own == path);
+    let is_value = !LISTS.contains(&section) && !KNOWN.iter().any(|(own, _)| *own == path);
     if !known || !is_value {
         return Err(SettingsError::NoSuchSetting(path.to_owned()));
     }
@@ -111,116 +112,120 @@ fn last_value(table: &dyn TableLike) -> Option<usize> {
     values.filter_map(|(_, item)| Some(item.span()?.end)).max()
 }
 
-fn text(value: &str) -> String {
+pub(super) fn text(value: &str) -> String {
     Value::from(value).to_string()
 }
 
-fn number(value: f64) -> String {
+pub(super) fn number(value: f64) -> String {
     format!("{value:?}")
 }
 
+/// One setting with what it means.
+pub(super) fn line(name: &str, value: &str, means: &str) -> String {
+    format!("{name} = {value}   # {means}\n")
+}
+
+/// The same, left out: what it could be.
+pub(super) fn example(name: &str, value: &str, means: &str) -> String {
+    format!("# {}", line(name, value, means))
+}
+
 impl Settings {
-    /// A new event.toml, with comments for whoever edits it. Reads back as these settings.
+    /// A new event.toml, with comments in the event's language for whoever edits it. Reads back as these settings.
     #[must_use]
     pub fn to_toml(&self) -> String {
-        [self.head(), self.picture_table(), self.wall_table(), self.code_table(), self.print_table()]
-            .join("\n")
+        let words = Words::of(self.language.word());
+        let tables = [
+            self.head(&words),
+            self.picture_table(&words),
+            self.wall_table(&words),
+            self.code_table(&words),
+            self.print_table(&words),
+            evening::written(&self.evening, &words),
+            levels::written(&self.levels, &self.grid, &words),
+        ];
+        tables.join("\n")
     }
 
-    fn head(&self) -> String {
-        format!(
-            "# What the evening is. Change what you like, then run the command again; whatever follows a # is for people.\n\
-             name = {}\n\
-             tag = {}   # in every code of this event; once the squares are printed, leave it\n",
-            text(&self.name),
-            text(&self.tag.to_string()),
-        )
+    fn head(&self, words: &Words) -> String {
+        let choices = [("choices", quoted::<super::Language>().into())];
+        [
+            format!("# {}\n", words.say("event-head", &[])),
+            format!("name = {}\n", text(&self.name)),
+            line("tag", &text(&self.tag.to_string()), &words.say("event-tag", &[])),
+            line("language", &text(self.language.word()), &words.say("event-language", &choices)),
+        ]
+        .concat()
     }
 
-    fn picture_table(&self) -> String {
-        let mut table = format!(
-            "[picture]\n\
-             file = {}   # in this folder\n\
-             colours = {}   # how many pencils each table needs\n",
-            text(&self.picture.file),
-            self.picture.colours,
-        );
-        for pencil in &self.picture.pencils {
+    fn picture_table(&self, words: &Words) -> String {
+        let picture = &self.picture;
+        let mut table = [
+            "[picture]\n".to_owned(),
+            line("file", &text(&picture.file), &words.say("event-file", &[])),
+            line("colours", &picture.colours.to_string(), &words.say("event-colours", &[])),
+        ]
+        .concat();
+        for pencil in &picture.pencils {
             let [red, green, blue] = pencil.srgb;
             let name = text(&pencil.name);
             table += &format!("\n[[pencils]]\nname = {name}\nsrgb = \"#{red:02x}{green:02x}{blue:02x}\"\n");
         }
-        if self.picture.pencils.is_empty() {
-            table += "# Your own pencils instead: leave colours out and list each one at the end of this file, like this:\n\
-                      # [[pencils]]\n\
-                      # name = \"leaf green\"\n\
-                      # srgb = \"#3a8f4d\"\n";
+        if picture.pencils.is_empty() {
+            let (why, name) = (words.say("event-pencils", &[]), words.say("event-pencils-name", &[]));
+            let name = text(&name);
+            table += &format!("# {why}\n# [[pencils]]\n# name = {name}\n# srgb = \"#3a8f4d\"\n");
         }
         table
     }
 
-    fn wall_table(&self) -> String {
+    fn wall_table(&self, words: &Words) -> String {
         let grid = &self.grid;
-        format!(
-            "[wall]\n\
-             columns = {}   # side by side, lettered from the left\n\
-             rows = {}   # one above the other\n\
-             tile_mm = {}   # side of the piece of the picture that a visitor is given\n\
-             square_mm = {}   # side of the paper it is redrawn on\n\
-             rows_from = {}   # where row 1 is: {}\n",
-            grid.columns,
-            grid.rows,
-            number(grid.tile_mm),
-            number(grid.square_mm),
-            text(grid.rows_from.word()),
-            quoted::<crate::plan::RowsFrom>(),
-        )
+        let say = |id: &str| words.say(id, &[]);
+        let choices = [("choices", quoted::<crate::plan::RowsFrom>().into())];
+        [
+            "[wall]\n".to_owned(),
+            line("columns", &grid.columns.to_string(), &say("event-columns")),
+            line("rows", &grid.rows.to_string(), &say("event-rows")),
+            line("tile_mm", &number(grid.tile_mm), &say("event-tile-mm")),
+            line("square_mm", &number(grid.square_mm), &say("event-square-mm")),
+            line("rows_from", &text(grid.rows_from.word()), &words.say("event-rows-from", &choices)),
+        ]
+        .concat()
     }
 
-    fn code_table(&self) -> String {
+    fn code_table(&self, words: &Words) -> String {
         let code = &self.code;
         let usual = code.module_mm == CodeSettings::usual_module_mm(&self.grid);
-        let module = if usual {
-            format!(
-                "# module_mm = {}   # left out: as small as a phone can read on a wall of this size\n",
-                number(code.module_mm)
-            )
-        } else {
-            format!(
-                "module_mm = {}   # leave it out for as small as a phone can read on a wall of this size\n",
-                number(code.module_mm)
-            )
-        };
-        format!(
-            "[code]\n\
-             {module}\
-             corner = {}   # {}\n\
-             inset_mm = {}   # from the cut edges to the code; neighbours and tape cover the edges first\n",
-            text(code.corner.word()),
-            quoted::<super::Corner>(),
-            number(code.inset_mm),
-        )
+        let module = number(code.module_mm);
+        [
+            "[code]\n".to_owned(),
+            match usual {
+                true => example("module_mm", &module, &words.say("event-module-mm-usual", &[])),
+                false => line("module_mm", &module, &words.say("event-module-mm", &[])),
+            },
+            line("corner", &text(code.corner.word()), &quoted::<super::Corner>()),
+            line("inset_mm", &number(code.inset_mm), &words.say("event-inset-mm", &[])),
+        ]
+        .concat()
     }
 
-    fn print_table(&self) -> String {
+    fn print_table(&self, words: &Words) -> String {
         let print = &self.print;
-        format!(
-            "[print]\n\
-             paper = {}   # {}\n\
-             flip = {}   # how the printer turns the paper over: {} (single-sided)\n\
-             units = {}   # what people read: {}; this file is always in mm\n",
-            text(print.paper.word()),
-            quoted::<super::Paper>(),
-            text(print.flip.word()),
-            quoted::<super::Flip>(),
-            text(print.units.word()),
-            quoted::<super::Units>(),
-        )
+        let flips = [("choices", quoted::<super::Flip>().into())];
+        let units = [("choices", quoted::<super::Units>().into())];
+        [
+            "[print]\n".to_owned(),
+            line("paper", &text(print.paper.word()), &quoted::<super::Paper>()),
+            line("flip", &text(print.flip.word()), &words.say("event-flip", &flips)),
+            line("units", &text(print.units.word()), &words.say("event-units", &units)),
+        ]
+        .concat()
     }
 }
 
 /// All words of a choice, as they are typed.
-fn quoted<T: Choice>() -> String {
+pub(super) fn quoted<T: Choice>() -> String {
     let words: Vec<String> = T::ALL.iter().map(|(_, word)| format!("\"{word}\"")).collect();
     words.join(", ")
 }

@@ -1,0 +1,108 @@
+//! One check of the wall: what was read becomes a judgement, a report, pictures, and a folder of files.
+//!
+//! ```text
+//!   WallReading ─▶ Check::new ─▶ judgement, report ─┐
+//!                                                   ├─▶ write ─▶ checks/<time>/  report.json, report.html, wall.jpg, marked.jpg
+//!   Photo, Camera ─▶ draw, Straightening ─▶ Drawn ──┘
+//! ```
+//!
+//! Whoever has photos, the command or the helper's page, goes this way, so that a check is the same wherever it was made. The
+//! clock belongs to the caller: the folder's name is given.
+
+use std::path::PathBuf;
+
+use crate::display::{Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked};
+use crate::judge::{Judgement, advise, fixes, judge};
+use crate::photo::Photo;
+use crate::plan::folder::{CheckFolder, FolderError};
+use crate::plan::{Folder, Printed};
+use crate::read::WallReading;
+use crate::report::{Occasion, Pictures, Report, html};
+use crate::words::Words;
+
+/// Margin of `wall.jpg` around the wall, in mm: squares that hang over the edge are seen whole.
+pub const MARGIN_MM: f64 = 20.0;
+
+/// How `wall.jpg` is drawn: as finely as the finest photo shows the wall, as far as a screen can show that.
+pub const FRONTAL: Frontal = Frontal { margin_mm: MARGIN_MM, px_per_mm: None, longest_px: LONGEST_PX };
+
+/// One check.
+#[derive(Clone, Debug)]
+pub struct Check {
+    /// What was read.
+    pub reading: WallReading,
+    /// What state each cell is in.
+    pub judgement: Judgement,
+    /// What is told.
+    pub report: Report,
+}
+
+/// The pictures of a check, as JPEG files.
+#[derive(Clone, Debug, Default)]
+pub struct Drawn {
+    /// Each photo, cropped, blanked and marked.
+    pub marked: Vec<Vec<u8>>,
+    /// The wall, straightened.
+    pub straight: Vec<u8>,
+}
+
+impl Check {
+    /// Judges a reading and puts it into words.
+    #[must_use]
+    pub fn new(reading: WallReading, printed: &Printed, occasion: &Occasion, words: &Words) -> Self {
+        let judgement = judge(&reading, &printed.grid);
+        let (fixes, advice) = (fixes(&judgement), advise(&reading, &judgement));
+        let report = Report::new((&reading, &judgement), (&fixes, &advice), printed, occasion, words);
+        Self { reading, judgement, report }
+    }
+
+    /// Draws the photo number `index` marked, and what it shows of the wall into the wall's picture. Nothing where the reading
+    /// has no such photo.
+    ///
+    /// # Errors
+    /// [`JpegError`] where the marked photo makes no file.
+    pub fn draw(
+        &self,
+        photo: &Photo,
+        index: usize,
+        wall: &mut Straightening<'_>,
+        words: &Words,
+    ) -> Result<Option<Vec<u8>>, JpegError> {
+        let Some(own) = self.reading.photos.get(index) else { return Ok(None) };
+        let marking = Marking { photo, reading: own, index, judgement: &self.judgement, words };
+        let shot = Shot { photo, camera: &own.camera };
+        let (marked, ()) = rayon::join(|| jpeg(&marked(&marking)), || wall.add(index, shot));
+        marked.map(Some)
+    }
+
+    /// Writes the check's folder `checks/<name>/`, whole or not at all, with `more` files, and says where it is.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be written; nothing of it stays then.
+    pub fn write(
+        &self,
+        folder: &Folder,
+        name: &str,
+        drawn: &Drawn,
+        words: &Words,
+        more: &[(&str, &[u8])],
+    ) -> Result<PathBuf, FolderError> {
+        let into = folder.new_check_folder(name)?;
+        let pictures = Pictures { marked: &drawn.marked, straight: Some(&drawn.straight) };
+        into.write("report.json", self.report.to_json().as_bytes())?;
+        into.write("report.html", html(&self.report, words, pictures).as_bytes())?;
+        into.write("wall.jpg", &drawn.straight)?;
+        write_marked(&into, &drawn.marked)?;
+        more.iter().try_for_each(|(name, bytes)| into.write(name, bytes))?;
+        into.finish()
+    }
+}
+
+/// `marked.jpg`; of several photos `marked-1.jpg` and so on.
+fn write_marked(into: &CheckFolder, marked: &[Vec<u8>]) -> Result<(), FolderError> {
+    for (number, picture) in (1..).zip(marked) {
+        let name = if marked.len() == 1 { "marked.jpg".to_owned() } else { format!("marked-{number}.jpg") };
+        into.write(&name, picture)?;
+    }
+    Ok(())
+}

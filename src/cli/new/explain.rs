@@ -1,0 +1,143 @@
+//! What is said when an event folder is made.
+
+use super::Args;
+use crate::cli::Console;
+use crate::frame::MM_PER_INCH;
+use crate::picture::grid::{Cut, Reason};
+use crate::picture::warnings::ColourWarning;
+use crate::picture::{Fit, Proposal, Reduced};
+use crate::plan::Settings;
+use crate::plan::settings::Units;
+use crate::words::Words;
+
+/// Pixels along a tile's side below which small things of a picture are lost: 40 an inch. Common practice, no source.
+const CLEAR_TILE_PX: f64 = 40.0;
+
+/// All that was made.
+pub(super) struct Made<'a> {
+    pub args: &'a Args,
+    pub settings: &'a Settings,
+    pub proposal: &'a Proposal,
+    pub reduced: &'a Reduced,
+    pub warnings: Vec<ColourWarning>,
+    pub text_in_our_font: bool,
+}
+
+/// Says what was chosen, why, and what comes next.
+pub(super) fn explain(made: &Made, console: &mut Console) {
+    let Made { args, settings, proposal, .. } = made;
+    let folder = args.folder.display().to_string();
+    let tag = settings.tag.to_string();
+    console.say(
+        "new-made",
+        &[
+            ("folder", folder.as_str().into()),
+            ("name", settings.name.as_str().into()),
+            ("tag", tag.into()),
+            ("file", settings.picture.file.as_str().into()),
+        ],
+    );
+    let why = match proposal.reason {
+        Reason::Given => "new-grid-given",
+        Reason::RowsFollow => "new-grid-rows-follow",
+        Reason::ColumnsFollow => "new-grid-columns-follow",
+        Reason::NearCount => "new-grid-near-count",
+        Reason::FitsBest => "new-grid-fits-best",
+    };
+    let squares = console.words().say("new-squares", &[("count", proposal.cells().into())]);
+    console.say(
+        why,
+        &[
+            ("columns", proposal.columns.into()),
+            ("rows", proposal.rows.into()),
+            ("squares", squares.into()),
+            ("wished", args.squares.unwrap_or(0).into()),
+        ],
+    );
+    explain_fit(made, console);
+    let units = settings.print.units;
+    console.say(
+        "new-wall",
+        &[
+            ("width", length(proposal.width_mm, units).into()),
+            ("height", length(proposal.height_mm, units).into()),
+        ],
+    );
+    explain_colours(made, console);
+    made.warnings.iter().for_each(|warning| warn(warning, console));
+    console.say("new-next", &[("folder", folder.into())]);
+}
+
+/// A part as a percentage, never rounded down to nothing.
+fn percent(part: f64, words: &Words) -> String {
+    match part * 100.0 {
+        small if small < 1.0 => words.say("new-less-than-one", &[]),
+        more => format!("{more:.0}"),
+    }
+}
+
+/// A length on the wall, as people say it.
+fn length(mm: f64, units: Units) -> String {
+    match units {
+        Units::Mm => format!("{:.2} m", mm / 1000.0),
+        Units::Inch => {
+            let inches = (mm / MM_PER_INCH).round();
+            format!("{} ft {} in", (inches / 12.0).floor(), inches.rem_euclid(12.0))
+        }
+    }
+}
+
+/// What became of the picture's shape.
+fn explain_fit(made: &Made, console: &mut Console) {
+    let (cut, fit) = (made.proposal.cut, made.args.fit);
+    let (id, part) = match (cut, fit) {
+        (Cut::Nothing, _) => ("new-nothing-lost", 0.0),
+        (Cut::Sides, Fit::Crop) => ("new-lost-sides", made.reduced.lost),
+        (Cut::TopAndBottom, Fit::Crop) => ("new-lost-top-and-bottom", made.reduced.lost),
+        // what would be cut at the sides is too wide: there is room above and below
+        (Cut::Sides, Fit::Pad) => ("new-added-top-and-bottom", made.reduced.added),
+        (Cut::TopAndBottom, Fit::Pad) => ("new-added-sides", made.reduced.added),
+    };
+    let percent = percent(part, console.words());
+    console.say(id, &[("percent", percent.into())]);
+}
+
+/// The pencils, and what was done to the picture for them.
+fn explain_colours(made: &Made, console: &mut Console) {
+    let pencils = &made.reduced.few.pencils;
+    let names: Vec<&str> = pencils.iter().map(|pencil| pencil.name.as_str()).collect();
+    let names = names.join(", ");
+    console.say("new-pencils", &[("count", pencils.len().into()), ("names", names.into())]);
+    if made.text_in_our_font {
+        console.say("new-text", &[]);
+    }
+    if made.reduced.own_tile_px < CLEAR_TILE_PX {
+        console.say("new-coarse", &[("pixels", format!("{:.0}", made.reduced.own_tile_px).into())]);
+    }
+}
+
+fn warn(warning: &ColourWarning, console: &mut Console) {
+    match warning {
+        ColourWarning::Alike { one, other, .. } => {
+            console.say("new-warn-alike", &[("one", one.as_str().into()), ("other", other.as_str().into())])
+        }
+        ColourWarning::Rare { pencil, tiles } => {
+            console.say("new-warn-rare", &[("pencil", pencil.as_str().into()), ("tiles", (*tiles).into())])
+        }
+        ColourWarning::MostlyPlain { plain, drawn } => {
+            console.say("new-warn-plain", &[("plain", (*plain).into()), ("drawn", (*drawn).into())]);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lengths_are_said_as_people_say_them() {
+        assert_eq!(length(1270.0, Units::Inch), "4 ft 2 in");
+        assert_eq!(length(1016.0, Units::Mm), "1.02 m");
+        assert_eq!(length(25.4 * 23.8, Units::Inch), "2 ft 0 in");
+    }
+}

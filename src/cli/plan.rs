@@ -1,0 +1,144 @@
+//! `everysquare plan FOLDER --visitors 120 --minutes 90 --seats 30`: says what the evening's numbers mean, and writes plan.json.
+
+mod said;
+
+use std::ops::RangeInclusive;
+use std::path::PathBuf;
+
+use super::event::Event;
+use super::mistyped::{Refused, within};
+use super::progress::bar;
+use super::{CliError, Console, Outcome};
+use crate::plan::crowd::{PlanFile, SheetCount};
+use crate::plan::settings::{HANG_MM, MINUTES, NewValue, Room, SEATS, VISITORS, set};
+use crate::plan::{Folder, Settings};
+use crate::print::{Document, Sources, names, part_of_kit};
+use crate::words::{Sentence, Tell};
+
+/// What is typed after `everysquare plan`.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The event folder.
+    #[arg(value_name = "FOLDER")]
+    pub(super) folder: PathBuf,
+    /// How many visitors.
+    #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &VISITORS))]
+    visitors: Option<usize>,
+    /// How long they draw.
+    #[arg(long, value_name = "MINUTES", allow_negative_numbers = true, value_parser = |text: &str| number(text, &MINUTES))]
+    minutes: Option<f64>,
+    /// How many can draw at once.
+    #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &SEATS))]
+    seats: Option<usize>,
+    /// The place for the wall.
+    #[arg(long, value_name = "SIZE", value_parser = place)]
+    wall: Option<Place>,
+    /// The wall's lower edge over the floor.
+    #[arg(long, value_name = "MM", allow_negative_numbers = true, value_parser = |text: &str| number(text, &HANG_MM))]
+    hang: Option<f64>,
+    /// Keep the numbers.
+    #[arg(long)]
+    save: bool,
+}
+
+/// The place for the wall, as it was typed: event.toml keeps the unit.
+#[derive(Clone, Debug)]
+struct Place {
+    room: Room,
+    typed: String,
+}
+
+/// Works everything out, writes plan.json and, where that was asked for, event.toml; says it.
+pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
+    let folder = Folder::at(&args.folder);
+    let mut settings = folder.settings()?;
+    let changed = if args.save { Some(args.saved(&folder)?) } else { None };
+    args.override_in(&mut settings);
+    let event = Event::open(&folder, settings, console.words())?;
+    let sources = event.sources(console.words());
+    // paper is counted by setting the kit: any other count could differ from what comes out of the printer
+    let bar = bar(console, u64::try_from(names().count()).unwrap_or(u64::MAX), "print-working");
+    let kit = part_of_kit(&sources, &[], &|| bar.inc(1));
+    bar.finish_and_clear();
+    let documents = kit.as_ref().map_or(&[][..], |kit| &kit.documents);
+    let said =
+        said::plan(&sources, kit.as_ref().map(|_| documents).map_err(|error| error.tell(console.words())));
+    let plan = plan_json(&sources, documents)?;
+    if let Some(changed) = changed {
+        Folder::write_whole(&folder.event_toml(), changed.as_bytes())?;
+    }
+    Folder::write_whole(&folder.plan_json(), &plan)?;
+    console.line(said.trim_end());
+    console.line("");
+    explain(args, &folder, console);
+    Ok(Outcome::Right)
+}
+
+/// Says what was written.
+fn explain(args: &Args, folder: &Folder, console: &mut Console) {
+    let file = |path: PathBuf| [("file", path.display().to_string().into())];
+    console.say("plan-written", &file(folder.plan_json()));
+    if args.save {
+        console.say("plan-saved", &file(folder.event_toml()));
+    } else if args.given().next().is_some() {
+        console.say("plan-not-saved", &[]);
+    }
+}
+
+/// plan.json: what is worked out for an event's settings and tiles, and the sheets that the kit's documents take.
+pub(super) fn plan_json(sources: &Sources, documents: &[Document]) -> Result<Vec<u8>, CliError> {
+    let sheets = documents.iter().map(|document| SheetCount {
+        document: document.name.trim_end_matches(".pdf").to_owned(),
+        sheets: document.sheets,
+    });
+    let facts = sources.facts;
+    let tiles = facts.planned(&sources.settings.grid);
+    let plan = PlanFile::new(sources.settings, &facts.pencils, tiles, &sources.evening(), sheets.collect());
+    Ok(plan.to_json()?)
+}
+
+impl Args {
+    /// The numbers that were typed, under their names in event.toml.
+    fn given(&self) -> impl Iterator<Item = (&'static str, NewValue)> {
+        let all = [
+            ("evening.visitors", self.visitors.map(NewValue::Whole)),
+            ("evening.minutes", self.minutes.map(NewValue::Number)),
+            ("evening.seats", self.seats.map(NewValue::Whole)),
+            ("evening.wall", self.wall.as_ref().map(|place| NewValue::Text(place.typed.clone()))),
+            ("evening.hang_mm", self.hang.map(NewValue::Number)),
+        ];
+        all.into_iter().filter_map(|(name, value)| Some((name, value?)))
+    }
+
+    /// event.toml with the typed numbers in it.
+    fn saved(&self, folder: &Folder) -> Result<String, CliError> {
+        if self.given().next().is_none() {
+            return Err(CliError::new(Sentence::new("error-plan-save")));
+        }
+        let text = folder.event_text()?;
+        Ok(self.given().try_fold(text, |text, (name, value)| set(&text, name, value))?)
+    }
+
+    /// What was typed counts instead of what event.toml says.
+    fn override_in(&self, settings: &mut Settings) {
+        let evening = &mut settings.evening;
+        evening.visitors = self.visitors.or(evening.visitors);
+        evening.minutes = self.minutes.or(evening.minutes);
+        evening.seats = self.seats.or(evening.seats);
+        evening.wall = self.wall.as_ref().map(|place| place.room).or(evening.wall);
+        evening.hang_mm = self.hang.or(evening.hang_mm);
+    }
+}
+
+fn whole(text: &str, range: &RangeInclusive<usize>) -> Result<usize, Refused> {
+    within("typed-whole-from", text, range)
+}
+
+fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {
+    within("typed-number-from", text, range)
+}
+
+fn place(text: &str) -> Result<Place, Refused> {
+    let room = Room::read(text).ok_or_else(|| Refused::new(Room::allowed()))?;
+    Ok(Place { room, typed: text.trim().to_owned() })
+}

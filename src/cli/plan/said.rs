@@ -1,0 +1,368 @@
+//! The plan as text for a terminal: sentences and small tables in 80 columns.
+
+use crate::frame::float;
+use crate::picture::PictureFacts;
+use crate::plan::cell::column_letters;
+use crate::plan::crowd::{
+    Assumed, Evening, MOST_TILES_A_VISITOR, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict,
+};
+use crate::plan::lengths::{both, one};
+use crate::plan::settings::Choice;
+use crate::plan::{Level, Settings};
+use crate::print::{Document, Sources};
+use crate::report::lines::{WIDTH, centred, line, one_line, paragraph};
+use crate::words::{FluentValue, Words};
+
+/// What stands in the map for each level, the easiest first: the more ink, the harder.
+const MARKS: [&str; 4] = [".", "-", "+", "#"];
+
+/// The whole text. `documents` are the kit's, or why there are none.
+pub(super) fn plan(sources: &Sources, documents: Result<&[Document], String>) -> String {
+    let evening = sources.evening();
+    let Sources { settings, facts, words, .. } = *sources;
+    let mut text = Text { text: String::new(), settings, facts, evening: &evening, words };
+    text.say("plan-title", &[("name", one_line(&settings.name).into())]);
+    text.levels();
+    text.crowd();
+    text.others();
+    text.wall();
+    text.pencils();
+    text.supplies(documents);
+    text.text
+}
+
+/// The text as far as it is written, and what it is about.
+struct Text<'a> {
+    text: String,
+    settings: &'a Settings,
+    facts: &'a PictureFacts,
+    evening: &'a Evening,
+    words: &'a Words,
+}
+
+impl Text<'_> {
+    fn say(&mut self, id: &str, arguments: &[(&str, FluentValue<'_>)]) {
+        let said = self.words.say(id, arguments);
+        paragraph(&mut self.text, "", &said);
+    }
+
+    fn heading(&mut self, id: &str) {
+        self.text.push('\n');
+        self.say(id, &[]);
+    }
+
+    fn word(&self, id: &str) -> String {
+        self.words.say(id, &[])
+    }
+
+    fn long(&self, mm: f64) -> String {
+        both(mm, self.settings.print.units, self.words)
+    }
+
+    /// A table: its first column on the left, all others on the right.
+    fn table(&mut self, rows: &[Vec<String>]) {
+        let columns = rows.iter().map(Vec::len).max().unwrap_or(0);
+        let width = |column: usize| {
+            rows.iter().filter_map(|row| row.get(column)).map(|cell| cell.chars().count()).max()
+        };
+        let widths: Vec<usize> = (0..columns).map(|column| width(column).unwrap_or(0)).collect();
+        for row in rows {
+            let mut said = String::from("  ");
+            for (column, (cell, width)) in row.iter().zip(&widths).enumerate() {
+                said += &if column == 0 { format!("{cell:<width$}") } else { format!("  {cell:>width$}") };
+            }
+            line(&mut self.text, &said);
+        }
+    }
+
+    fn levels(&mut self) {
+        self.heading("plan-levels");
+        let heads = [
+            "plan-head-level",
+            "plan-head-mark",
+            "plan-head-tiles",
+            "plan-head-minutes",
+            "plan-head-finished",
+        ];
+        let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
+        for level in Level::ALL {
+            let at = level.index();
+            rows.push(vec![
+                one_line(&self.settings.levels.word(level, self.words)),
+                MARKS[at].to_owned(),
+                self.evening.tiles[at].to_string(),
+                plain(self.evening.given.minutes_a_tile[at], 1),
+                self.evening.time.finished[at].to_string(),
+            ]);
+        }
+        self.table(&rows);
+        self.text.push('\n');
+        self.map();
+        let decided = self.facts.tiles.iter().filter(|tile| tile.decided).count();
+        if decided > 0 {
+            self.say("plan-decided", &[("count", decided.into())]);
+        }
+        if self.settings.levels.balanced {
+            self.say("plan-balanced", &[]);
+        }
+    }
+
+    /// The levels of all tiles, as they hang; in blocks where the wall is wider than the terminal.
+    fn map(&mut self) {
+        let grid = &self.settings.grid;
+        let numbers = (1..=grid.rows).map(|row| row.to_string().len()).max().unwrap_or(1) + 2;
+        let room = column_letters(grid.columns - 1).len() + 1;
+        let side_by_side = ((WIDTH - numbers) / room).max(1);
+        for from in (0..grid.columns).step_by(side_by_side) {
+            let block = from..(from + side_by_side).min(grid.columns);
+            let letters: String =
+                block.clone().map(|column| centred(&column_letters(column), room)).collect();
+            line(&mut self.text, &format!("{:numbers$}{letters}", ""));
+            for row in 0..grid.rows {
+                let mark = |column: usize| MARKS[self.facts.tiles[row * grid.columns + column].level.index()];
+                let marks: String = block.clone().map(|column| centred(mark(column), room)).collect();
+                line(&mut self.text, &format!("{:>numbers$}{marks}", grid.row_number(row)));
+            }
+            if block.end < grid.columns {
+                self.text.push('\n');
+            }
+        }
+    }
+
+    fn crowd(&mut self) {
+        self.heading("plan-crowd");
+        let (given, time) = (&self.evening.given, &self.evening.time);
+        let tiles = self.facts.tiles.len();
+        let numbers = [
+            ("visitors", given.visitors.into()),
+            ("seats", given.seats.into()),
+            ("minutes", plain(given.minutes, 1).into()),
+            ("pace", plain(time.pace_minutes, 1).into()),
+            ("finish", time.can_finish.into()),
+            ("tiles", tiles.into()),
+        ];
+        self.say("plan-finish", &numbers);
+        let assumed: Vec<&str> = [Assumed::Visitors, Assumed::Minutes, Assumed::Seats]
+            .into_iter()
+            .filter(|what| given.assumes(*what))
+            .map(Assumed::word)
+            .collect();
+        if !assumed.is_empty() {
+            self.say("plan-assumed", &[("numbers", assumed.join(", ").into())]);
+        }
+        if given.visitors < given.seats {
+            self.say("plan-seats-free", &[("free", (given.seats - given.visitors).into())]);
+        }
+        self.verdict(tiles);
+    }
+
+    fn verdict(&mut self, tiles: usize) {
+        let (given, time) = (&self.evening.given, &self.evening.time);
+        let by = self.evening.verdict.by();
+        let numbers = [
+            ("tiles", tiles.into()),
+            ("by", by.into()),
+            ("needed", plain(time.minutes_for_all.ceil(), 0).into()),
+            ("most", MOST_TILES_A_VISITOR.into()),
+            ("each", plain(float(tiles) / float(given.visitors), 1).into()),
+            ("left", time.minutes_for_all.min(given.minutes).ceil().to_string().into()),
+        ];
+        let id = match self.evening.verdict {
+            Verdict::Fits => "plan-fits",
+            Verdict::TooBigForTime(_) => "plan-too-big-for-time",
+            Verdict::TooBigForCrowd(_) => "plan-too-big-for-crowd",
+            Verdict::TooSmall(_) => "plan-too-small",
+        };
+        self.say(id, &numbers);
+        let seats = time.seats_for_all.filter(|seats| *seats <= given.visitors);
+        if let (Verdict::TooBigForTime(_), Some(seats)) = (self.evening.verdict, seats) {
+            self.say("plan-more-seats", &[("seats", seats.into())]);
+        }
+        if time.can_finish < given.visitors {
+            let without = given.visitors - time.can_finish;
+            self.say("plan-without", &[("without", without.into()), ("finish", time.can_finish.into())]);
+        }
+    }
+
+    fn others(&mut self) {
+        let others = &self.evening.others;
+        if others.is_empty() {
+            self.heading("plan-no-others");
+            return;
+        }
+        self.heading(if self.evening.verdict == Verdict::Fits {
+            "plan-others-as-well"
+        } else {
+            "plan-others"
+        });
+        let heads =
+            ["plan-head-grid", "plan-head-tiles", "plan-head-each", "plan-head-size", "plan-head-lost"];
+        let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
+        rows.extend(others.iter().map(|other| self.other(other)));
+        self.table(&rows);
+        let range = self.evening.range;
+        self.say("plan-others-why", &[("least", range.least.into()), ("most", range.most.into())]);
+    }
+
+    fn other(&self, other: &OtherGrid) -> Vec<String> {
+        let units = self.settings.print.units;
+        let side = |mm: f64| one(mm, units, self.words);
+        vec![
+            format!("{} × {}", other.columns, other.rows),
+            other.count().to_string(),
+            plain(float(other.count()) / float(self.evening.given.visitors), 1),
+            format!("{} × {}", side(other.width_mm), side(other.height_mm)),
+            percent(other.lost),
+        ]
+    }
+
+    fn wall(&mut self) {
+        self.heading("plan-wall");
+        let wall = &self.evening.wall;
+        let sizes = [
+            ("width", self.long(wall.width_mm).into()),
+            ("height", self.long(wall.height_mm).into()),
+            ("around_width", self.long(wall.width_with_cards_mm).into()),
+            ("around_height", self.long(wall.height_with_cards_mm).into()),
+        ];
+        self.say("plan-wall-size", &sizes);
+        if let Some(fit) = wall.fit {
+            let id = match (fit.with_cards, fit.squares) {
+                (true, _) => "plan-room-fits",
+                (false, true) => "plan-room-without-cards",
+                (false, false) => "plan-room-too-small",
+            };
+            let size = [
+                ("width", self.long(fit.room.width_mm).into()),
+                ("height", self.long(fit.room.height_mm).into()),
+                ("square", self.long(fit.largest_square_mm).into()),
+            ];
+            self.say(id, &size);
+        }
+        let hang = if self.evening.given.assumes(Assumed::Hang) { "plan-hang-proposed" } else { "plan-hang" };
+        self.say(hang, &[("hang", self.long(wall.hang_mm).into())]);
+        self.heights();
+    }
+
+    fn heights(&mut self) {
+        self.text.push('\n');
+        let heads = [
+            "plan-head-row",
+            "plan-head-upper",
+            "plan-head-from-5",
+            "plan-head-from-9",
+            "plan-head-seated",
+            "plan-head-adults",
+        ];
+        let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
+        for row in &self.evening.wall.rows {
+            let mut cells = vec![row.number.to_string(), self.long(row.upper_mm)];
+            cells.extend(row.means().map(|means| self.word(means_id(means))));
+            rows.push(cells);
+        }
+        self.table(&rows);
+        let reach = |people: People| one(people.reach_mm(), self.settings.print.units, self.words);
+        let numbers = [
+            ("five", reach(People::Children5).into()),
+            ("nine", reach(People::Children9).into()),
+            ("seated", reach(People::Seated).into()),
+            ("adults", reach(People::Adults).into()),
+            ("stool", self.long(STOOL_MM).into()),
+        ];
+        self.say("plan-reach", &numbers);
+    }
+
+    fn pencils(&mut self) {
+        self.heading("plan-pencils");
+        let heads = ["plan-head-pencil", "plan-head-tiles", "plan-head-drawing", "plan-head-pencils"];
+        let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
+        for (number, (pencil, need)) in
+            self.facts.pencils.iter().zip(&self.evening.supplies.pencils).enumerate()
+        {
+            rows.push(vec![
+                one_line(&pencil.name),
+                self.facts.tiles_with(number).to_string(),
+                percent(need.chance),
+                need.count.to_string(),
+            ]);
+        }
+        self.table(&rows);
+        let numbers = [
+            ("count", self.evening.supplies.pencils_in_all().into()),
+            ("seats", self.evening.time.seats_in_use.into()),
+            ("sure", plain(NOBODY_WAITS * 100.0, 0).into()),
+        ];
+        self.say("plan-pencils-why", &numbers);
+    }
+
+    fn supplies(&mut self, documents: Result<&[Document], String>) {
+        self.heading("plan-supplies");
+        let supplies = &self.evening.supplies;
+        match documents {
+            Ok(documents) => {
+                let sheets: Vec<String> = documents
+                    .iter()
+                    .map(|document| format!("{} {}", document.name.trim_end_matches(".pdf"), document.sheets))
+                    .collect();
+                let all: usize = documents.iter().map(|document| document.sheets).sum();
+                let paper = self.words.say(&format!("print-paper-{}", self.settings.print.paper.word()), &[]);
+                self.say(
+                    "plan-sheets",
+                    &[
+                        ("count", all.into()),
+                        ("paper", paper.into()),
+                        ("documents", sheets.join(", ").into()),
+                    ],
+                );
+            }
+            Err(why) => self.say("plan-no-sheets", &[("why", why.into())]),
+        }
+        let numbers = [
+            ("tape", self.long(supplies.tape_mm).into()),
+            ("sharpeners", supplies.sharpeners.into()),
+            ("erasers", supplies.erasers.into()),
+            ("cards", supplies.cards.into()),
+        ];
+        self.say("plan-things", &numbers);
+        let room = self.evening.given.room;
+        let area = plain(supplies.paper_m2, 2);
+        let feet = plain(supplies.paper_m2 / SQUARE_METRES_A_SQUARE_FOOT, 0);
+        match room {
+            Some(room) => {
+                let part = supplies.paper_m2 / (room.width_mm * room.height_mm / 1e6);
+                self.say(
+                    "plan-fire-part",
+                    &[("area", area.into()), ("feet", feet.into()), ("percent", percent(part).into())],
+                );
+            }
+            None => self.say("plan-fire", &[("area", area.into()), ("feet", feet.into())]),
+        }
+    }
+}
+
+/// A square foot in square metres, exactly (0.3048²).
+const SQUARE_METRES_A_SQUARE_FOOT: f64 = 0.092_903_04;
+
+fn means_id(means: Means) -> &'static str {
+    match means {
+        Means::Floor => "plan-means-floor",
+        Means::Stool => "plan-means-stool",
+        Means::Ladder => "plan-means-ladder",
+        Means::Helper => "plan-means-helper",
+    }
+}
+
+/// A number with so many digits behind the point, without zeros at its end.
+fn plain(value: f64, digits: usize) -> String {
+    let said = format!("{value:.digits$}");
+    if said.contains('.') { said.trim_end_matches('0').trim_end_matches('.').to_owned() } else { said }
+}
+
+/// A part as a percentage, never rounded down to nothing.
+fn percent(part: f64) -> String {
+    match part * 100.0 {
+        0.0 => "0 %".to_owned(),
+        small if small < 1.0 => "< 1 %".to_owned(),
+        more => format!("{more:.0} %"),
+    }
+}

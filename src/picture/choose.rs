@@ -1,0 +1,188 @@
+//! Which few colours a picture is drawn with.
+//!
+//! A drawing's own colours stay exactly as they are: those of its *solid* pixels, all of whose neighbours are alike. What lies
+//! at the edges of its areas is mixed of two colours and has no say. Where there are more colours than pencils, and in
+//! photos, like colours are gathered: the first gatherers are chosen far apart, then each moves to the middle of what it
+//! gathered until none moves (k-means; Stuart Lloyd, 1982). A large even area counts for more than a small one, but not as
+//! much more as it is larger, so that a small red boat on a wide sea keeps its red.
+
+use image::RgbImage;
+
+use super::colour::Seen;
+use crate::frame::{float, narrow};
+
+/// Parts of a picture's pixels that are solid in a drawing; photos have 5 % at most unless they are overexposed.
+const SOLID_IN_A_DRAWING: f64 = 0.4;
+/// Part of a picture that a drawing's colour covers at least: on 80 tiles of an inch, 8 mm².
+const LEAST_OF_A_COLOUR: f64 = 1.5e-4;
+/// How much an area of like colours counts for its size: 1 would be by area, 0 each colour alike. Common practice, no source.
+const POWER_OF_AREA: f64 = 0.5;
+/// Colours within this distance are like, in the unit of [`Seen`]: a step that shows on paper.
+const LIKE: f32 = 0.08;
+/// The part of an area that one colour has to have to be its pencil, so that flat areas keep their own colour.
+const FLAT: f64 = 0.3;
+/// Difference to a neighbour at which a pixel of a photo counts half, in the unit of [`Seen`]: an edge.
+const EDGE: f32 = 0.04;
+/// Rounds after which gathering ends.
+const MOST_ROUNDS: usize = 60;
+/// Levels of red, green and blue that are gathered at once: of 256, each 8th.
+const CELL_BITS: u8 = 5;
+
+/// A colour and how much it counts.
+#[derive(Copy, Clone, Debug)]
+pub struct Swatch {
+    /// How it is seen.
+    pub seen: Seen,
+    /// How much it counts.
+    pub weight: f64,
+}
+
+/// The colours of a picture, at most as many as are wanted, those that count most first.
+#[must_use]
+pub fn choose(pixels: &RgbImage, count: usize) -> Vec<[u8; 3]> {
+    let own = drawn_colours(pixels);
+    if !own.is_empty() && own.len() <= count {
+        return own.into_iter().map(|(srgb, _)| srgb).collect();
+    }
+    if own.is_empty() {
+        return gather(&evened(&cells(pixels)), count).into_iter().map(Seen::to_srgb).collect();
+    }
+    let swatch = |(srgb, count)| Swatch { seen: Seen::of(srgb), weight: float(count) };
+    let swatches: Vec<Swatch> = own.into_iter().map(swatch).collect();
+    let middles = gather(&evened(&swatches), count);
+    middles.iter().map(|middle| flattest(*middle, &middles, &swatches).to_srgb()).collect()
+}
+
+/// The one colour of a drawing that makes up enough of what was gathered; else the middle of it.
+fn flattest(middle: Seen, middles: &[Seen], swatches: &[Swatch]) -> Seen {
+    let own = |swatch: &&Swatch| middles[nearest(swatch.seen, middles)] == middle;
+    let all: f64 = swatches.iter().filter(own).map(|swatch| swatch.weight).sum();
+    let most = swatches.iter().filter(own).max_by(|a, b| a.weight.total_cmp(&b.weight));
+    most.filter(|most| most.weight >= FLAT * all).map_or(middle, |most| most.seen)
+}
+
+/// The same colours with weights by which large areas count less for their size. What is like counts as one area, whether it
+/// is even or grainy.
+fn evened(swatches: &[Swatch]) -> Vec<Swatch> {
+    let like = |own: &Swatch, other: &&Swatch| own.seen.apart_squared(other.seen) < LIKE * LIKE;
+    let area = |own: &Swatch| {
+        swatches.iter().filter(|other| like(own, other)).map(|other| other.weight).sum::<f64>()
+    };
+    let weight = |own: &Swatch| own.weight * area(own).max(own.weight).powf(POWER_OF_AREA - 1.0);
+    swatches.iter().map(|own| Swatch { seen: own.seen, weight: weight(own) }).collect()
+}
+
+/// The colours of a drawing's solid areas, the largest first, each with its pixels; none where the picture is no drawing.
+fn drawn_colours(pixels: &RgbImage) -> Vec<([u8; 3], usize)> {
+    let (solid, all) = (solid(pixels), float(pixels.as_raw().len() / 3));
+    let own = pixels.pixels().zip(&solid).filter(|(_, solid)| **solid).map(|(pixel, _)| pixel.0);
+    let mut own: Vec<[u8; 3]> = own.collect();
+    if float(own.len()) < SOLID_IN_A_DRAWING * all {
+        return Vec::new();
+    }
+    own.sort_unstable();
+    let runs = own.chunk_by(|a, b| a == b).map(|run| (run[0], run.len()));
+    let mut colours: Vec<_> = runs.filter(|(_, count)| float(*count) >= LEAST_OF_A_COLOUR * all).collect();
+    colours.sort_by_key(|(srgb, count)| (std::cmp::Reverse(*count), *srgb));
+    colours
+}
+
+/// Which pixels have only neighbours of their own colour, the eight around them as far as there are any.
+#[must_use]
+pub fn solid(pixels: &RgbImage) -> Vec<bool> {
+    let wide = usize::try_from(pixels.width()).unwrap_or(0);
+    let all: Vec<[u8; 3]> = pixels.pixels().map(|pixel| pixel.0).collect();
+    // a row's pixels that equal those on their left and right, then the same with the rows above and below
+    let alike_in_row: Vec<bool> = (0..all.len())
+        .map(|i| (i % wide == 0 || all[i - 1] == all[i]) && (i % wide + 1 == wide || all[i + 1] == all[i]))
+        .collect();
+    let alike = |i: usize, other: Option<usize>| {
+        other
+            .filter(|other| *other < all.len())
+            .is_none_or(|other| alike_in_row[other] && all[other] == all[i])
+    };
+    (0..all.len())
+        .map(|i| alike_in_row[i] && alike(i, i.checked_sub(wide)) && alike(i, Some(i + wide)))
+        .collect()
+}
+
+/// The colours of any picture in cells of like ones; pixels at edges count for little.
+fn cells(pixels: &RgbImage) -> Vec<Swatch> {
+    let wide = usize::try_from(pixels.width()).unwrap_or(0);
+    let seen: Vec<Seen> = pixels.pixels().map(|pixel| Seen::of(pixel.0)).collect();
+    let mut sums = vec![([0.0_f64; 3], 0.0_f64); 1 << (3 * CELL_BITS)];
+    for (i, pixel) in pixels.pixels().enumerate() {
+        let beside = (i % wide + 1 < wide).then_some(i + 1).into_iter();
+        let around =
+            beside.chain((i % wide > 0).then(|| i - 1)).chain(i.checked_sub(wide)).chain(Some(i + wide));
+        let own = seen[i];
+        let change =
+            around.filter_map(|j| seen.get(j)).map(|other| own.apart_squared(*other)).fold(0.0, f32::max);
+        let weight = f64::from(1.0 / (1.0 + change / (EDGE * EDGE)));
+        let cell =
+            pixel.0.iter().fold(0, |cell, level| cell << CELL_BITS | usize::from(level >> (8 - CELL_BITS)));
+        let (sum, count) = &mut sums[cell];
+        sum.iter_mut().zip(own.0).for_each(|(sum, part)| *sum += weight * f64::from(part));
+        *count += weight;
+    }
+    let filled = sums.into_iter().filter(|(_, count)| *count > 0.0);
+    filled
+        .map(|(sum, count)| Swatch { seen: Seen(sum.map(|sum| narrow(sum / count))), weight: count })
+        .collect()
+}
+
+/// At most `count` colours for many, those that gather most first.
+#[must_use]
+pub fn gather(swatches: &[Swatch], count: usize) -> Vec<Seen> {
+    let mut middles = first_middles(swatches, count);
+    let mut last = Vec::new();
+    for _ in 0..MOST_ROUNDS {
+        let belongs: Vec<usize> = swatches.iter().map(|swatch| nearest(swatch.seen, &middles)).collect();
+        if belongs == last {
+            break;
+        }
+        let mut sums = vec![([0.0_f64; 3], 0.0_f64); middles.len()];
+        for (swatch, to) in swatches.iter().zip(&belongs) {
+            let (sum, weight) = &mut sums[*to];
+            sum.iter_mut().zip(swatch.seen.0).for_each(|(sum, part)| *sum += swatch.weight * f64::from(part));
+            *weight += swatch.weight;
+        }
+        for (middle, (sum, weight)) in middles.iter_mut().zip(sums).filter(|(_, (_, weight))| *weight > 0.0) {
+            *middle = Seen(sum.map(|sum| narrow(sum / weight)));
+        }
+        last = belongs;
+    }
+    middles
+}
+
+/// The heaviest, then again and again the one that is farthest from all chosen, weight counted.
+fn first_middles(swatches: &[Swatch], count: usize) -> Vec<Seen> {
+    let mut far = vec![f64::INFINITY; swatches.len()];
+    let mut middles: Vec<Seen> = Vec::new();
+    while middles.len() < count {
+        let badness =
+            |i: &usize| if middles.is_empty() { swatches[*i].weight } else { swatches[*i].weight * far[*i] };
+        // of equals the first
+        let next = (0..swatches.len()).rev().max_by(|a, b| badness(a).total_cmp(&badness(b)));
+        let Some(next) = next.filter(|i| far[*i] > 0.0) else { break };
+        let chosen = swatches[next].seen;
+        middles.push(chosen);
+        for (far, swatch) in far.iter_mut().zip(swatches) {
+            *far = far.min(f64::from(swatch.seen.apart_squared(chosen)));
+        }
+    }
+    middles
+}
+
+/// The number of the nearest colour, the first of equals.
+#[must_use]
+pub fn nearest(seen: Seen, colours: &[Seen]) -> usize {
+    let mut best = (0, f32::INFINITY);
+    for (number, colour) in colours.iter().enumerate() {
+        let apart = seen.apart_squared(*colour);
+        if apart < best.1 {
+            best = (number, apart);
+        }
+    }
+    best.0
+}

@@ -1,0 +1,195 @@
+//! What is known of every tile: how much of each pencil it needs, how hard it is.
+//!
+//! ```text
+//!  FewColours ──┬─ every pixel by the area that a tile covers of it ──▶ shares ──▶ pencils a tile needs
+//!               └─ pixels of one tile ──▶ Shapes: regions, edges, score ──▶ level
+//! ```
+//!
+//! Every document takes its numbers from here.
+
+use rayon::prelude::*;
+
+use super::complexity::Shapes;
+use super::few::FewColours;
+use super::tiles::{Crop, covered};
+use crate::frame::{float, floor_index, round_index};
+use crate::plan::crowd::{PlannedTile, Work};
+use crate::plan::level::{Level, levels_of};
+use crate::plan::settings::{LevelSettings, Pencil};
+use crate::plan::{Cell, Grid};
+
+/// Pixels along a tile's side that its shapes are measured with, at most: 0.13 mm on a tile of an inch, finer than a pencil's line.
+const MOST_SHAPE_PX: usize = 192;
+
+/// What is known of one tile.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TileFacts {
+    /// Which cell it is.
+    pub cell: Cell,
+    /// For each pencil, in the pencils' order, the part of the tile's area that it covers, 0 … 1; the sum is 1.
+    pub shares: Vec<f64>,
+    /// The numbers of the pencils that it needs, the one for the largest area first: those of its regions.
+    pub pencils: Vec<usize>,
+    /// How many connected patches of one colour it has, without those that nobody redraws, see [`super::complexity`].
+    pub regions: usize,
+    /// How long the edges between its colours are, in sides of the tile.
+    pub edge: f64,
+    /// The sum of its regions' perimetric complexities, see [`super::complexity`].
+    pub complexity: f64,
+    /// How hard it is to redraw, see [`super::complexity`]; 0 for one colour all over.
+    pub score: f64,
+    /// How hard it is to redraw: what the organiser decided, else what follows from the scores.
+    pub level: Level,
+    /// Whether the organiser decided its level.
+    pub decided: bool,
+}
+
+impl TileFacts {
+    /// The numbers of the pencils that the tile needs, the one for the largest area first.
+    #[must_use]
+    pub fn colours(&self) -> Vec<usize> {
+        self.pencils.clone()
+    }
+}
+
+/// What is known of every tile.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PictureFacts {
+    /// The pencils.
+    pub pencils: Vec<Pencil>,
+    /// The tiles, in the grid's order of cells.
+    pub tiles: Vec<TileFacts>,
+    /// The picture's width divided by its height.
+    pub shape: f64,
+}
+
+impl PictureFacts {
+    /// Measures every tile.
+    #[must_use]
+    pub fn of(few: &FewColours, grid: &Grid, levels: &LevelSettings) -> Self {
+        let crop = Crop::of(few.size(), grid);
+        let cells: Vec<Cell> = grid.cells().collect();
+        let mut tiles: Vec<TileFacts> = cells.par_iter().map(|cell| tile(few, &crop, *cell)).collect();
+        let scores: Vec<f64> = tiles.iter().map(|tile| tile.score).collect();
+        for (tile, level) in tiles.iter_mut().zip(levels_of(&scores, levels)) {
+            let decided = levels.decided(tile.cell);
+            tile.decided = decided.is_some();
+            tile.level = decided.unwrap_or(level);
+        }
+        let (width, height) = few.size();
+        let shape = f64::from(width.max(1)) / f64::from(height.max(1));
+        Self { pencils: few.pencils.clone(), tiles, shape }
+    }
+
+    /// How many tiles have a level.
+    #[must_use]
+    pub fn count(&self, level: Level) -> usize {
+        self.tiles.iter().filter(|tile| tile.level == level).count()
+    }
+
+    /// How many tiles need a pencil.
+    #[must_use]
+    pub fn tiles_with(&self, pencil: usize) -> usize {
+        self.tiles.iter().filter(|tile| tile.pencils.contains(&pencil)).count()
+    }
+
+    /// What there is to draw, as numbers: what crowd and time are worked out from.
+    #[must_use]
+    pub fn work(&self) -> Work {
+        let mut work = Work::none(self.pencils.len(), self.shape);
+        for tile in &self.tiles {
+            work.add(tile.level, &tile.shares);
+        }
+        work
+    }
+
+    /// Every tile as plan.json lists it.
+    #[must_use]
+    pub fn planned(&self, grid: &Grid) -> Vec<PlannedTile> {
+        let tile = |tile: &TileFacts| PlannedTile {
+            label: grid.label(tile.cell),
+            column: tile.cell.column,
+            row: tile.cell.row,
+            level: tile.level,
+            decided: tile.decided,
+            score: tile.score,
+            complexity: tile.complexity,
+            regions: tile.regions,
+            edge: tile.edge,
+            shares: tile.shares.clone(),
+            pencils: tile.pencils.clone(),
+        };
+        self.tiles.iter().map(tile).collect()
+    }
+}
+
+/// One tile, its level still open.
+fn tile(few: &FewColours, crop: &Crop, cell: Cell) -> TileFacts {
+    let (from, side) = (crop.tile_top_left(cell), crop.tile.value());
+    let window = Window { few, x: from.x, y: from.y, side };
+    let shares = window.shares();
+    let count = round_index(side).clamp(1, MOST_SHAPE_PX);
+    let shapes = Shapes::of(&window.sampled(count), count, count);
+    let counted = shapes.counted();
+    let has = |pencil: &usize| counted.iter().any(|region| usize::from(region.colour) == *pencil);
+    let mut pencils: Vec<usize> = (0..shares.len()).filter(has).collect();
+    pencils.sort_by(|&a, &b| shares[b].total_cmp(&shares[a]));
+    TileFacts {
+        cell,
+        shares,
+        pencils,
+        regions: counted.len(),
+        edge: shapes.edge / float(count),
+        complexity: shapes.complexity(),
+        score: shapes.score(),
+        level: Level::Plain,
+        decided: false,
+    }
+}
+
+/// A square part of the picture: its top left corner and its side, in pixels.
+struct Window<'a> {
+    few: &'a FewColours,
+    x: f64,
+    y: f64,
+    side: f64,
+}
+
+impl Window<'_> {
+    /// The part of its area that each pencil covers; pixels at its border count by what lies inside.
+    fn shares(&self) -> Vec<f64> {
+        let (width, height) = self.pixels();
+        let mut shares = vec![0.0; self.few.pencils.len()];
+        let columns = covered(self.x, self.side);
+        for (y, of_row) in covered(self.y, self.side) {
+            let row = y.min(height - 1) * width;
+            for (x, of_column) in &columns {
+                shares[self.pencil(row + (*x).min(width - 1))] += of_row * of_column;
+            }
+        }
+        let sum: f64 = shares.iter().sum();
+        shares.iter_mut().for_each(|share| *share /= sum);
+        shares
+    }
+
+    /// `count` × `count` of its pixels, evenly spread.
+    fn sampled(&self, count: usize) -> Vec<u8> {
+        let (width, height) = self.pixels();
+        let at = |from: f64, i: usize| floor_index(from + (float(i) + 0.5) * self.side / float(count));
+        let columns: Vec<usize> = (0..count).map(|i| at(self.x, i).min(width - 1)).collect();
+        let rows = (0..count).map(|i| at(self.y, i).min(height - 1) * width);
+        rows.flat_map(|row| columns.iter().map(move |x| self.few.index()[row + x])).collect()
+    }
+
+    /// The picture's width and height, at least one.
+    fn pixels(&self) -> (usize, usize) {
+        let [width, height] =
+            <[u32; 2]>::from(self.few.size()).map(|side| usize::try_from(side).unwrap_or(1).max(1));
+        (width, height)
+    }
+
+    /// The number of a pixel's pencil.
+    fn pencil(&self, at: usize) -> usize {
+        usize::from(self.few.index()[at]).min(self.few.pencils.len().saturating_sub(1))
+    }
+}

@@ -1,0 +1,259 @@
+//! Any picture in a few pencil colours, in the shape of the grid, without anything that nobody can draw.
+//!
+//! ```text
+//!  picture ─fit─▶ grid's shape ─shrink─▶ paper's resolution ─choose─▶ pencils ─label─▶ votes ─settle─▶ numbers ─clean─▶ FewColours
+//!                                            └ a picture with no more colours than pencils keeps its pixels ───┘
+//! ```
+
+use image::{Rgb, RgbImage};
+use thiserror::Error;
+
+use super::choose::choose;
+use super::clean::{Least, clean};
+use super::colour::{Seen, grey_of};
+use super::few::FewColours;
+use super::fit::{Fit, Fitted};
+use super::label::{votes_of_drawing, votes_of_photo};
+use super::raster::Raster;
+use super::shrink::Shrink;
+use super::vote::{Place, Vote, doubled, doublings, settle};
+use super::{Picture, name};
+use crate::frame::float;
+use crate::plan::Grid;
+use crate::plan::settings::Pencil;
+use crate::words::{Sentence, Tell, Words, told_in_english};
+
+/// How a picture's votes are counted.
+#[derive(Copy, Clone, Debug)]
+struct Manner {
+    /// How pixels vote.
+    votes: fn(&RgbImage, &[[u8; 3]]) -> Raster<Vote>,
+    /// Blur of the votes, as its standard deviation on the tile in mm.
+    smooth_mm: f64,
+    /// The least blur in pixels of the picture itself: what smooths steps where these are large.
+    smooth_px: f64,
+    /// The least area that stays, in square millimetres.
+    least_mm2: f64,
+}
+
+/// A drawing's edges stay as they are, and so does an eye.
+const DRAWING: Manner = Manner { votes: votes_of_drawing, smooth_mm: 0.12, smooth_px: 0.6, least_mm2: 0.0 };
+/// A photo's edges fray, and grain makes specks of them.
+const PHOTO: Manner = Manner { votes: votes_of_photo, smooth_mm: 0.55, smooth_px: 1.0, least_mm2: 4.0 };
+/// Part of the pixels that have a neighbour of nearly the same colour in drawings, and not in photos.
+const EVEN_IN_A_DRAWING: f64 = 0.4;
+
+/// Which pencils a picture is drawn with.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Pencils {
+    /// So many, chosen for this picture.
+    Chosen(usize),
+    /// So many greys, chosen for this picture.
+    Greys(usize),
+    /// The organiser's own.
+    Own(Vec<Pencil>),
+}
+
+/// What is to become of a picture.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Wanted<'a> {
+    /// The wall's grid.
+    pub grid: &'a Grid,
+    /// How it comes to the grid's shape.
+    pub fit: Fit,
+    /// What it is drawn with.
+    pub pencils: Pencils,
+}
+
+/// A picture in a few colours, and what became of it on the way.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Reduced {
+    /// The picture, in the grid's shape exactly.
+    pub few: FewColours,
+    /// The part of the picture that was cut away, 0 … 1.
+    pub lost: f64,
+    /// The part of the result that was added around the picture, 0 … 1.
+    pub added: f64,
+    /// Pixels that a tile's side had before.
+    pub own_tile_px: f64,
+    /// Pixels that it has now.
+    pub tile_px: usize,
+}
+
+/// A picture that cannot be drawn.
+#[derive(Clone, Debug, Error, PartialEq, Eq)]
+pub enum ReduceError {
+    /// Nothing on it.
+    OneColour,
+    /// Nothing left of it.
+    OnePencil(String),
+}
+
+told_in_english!(ReduceError);
+
+impl Tell for ReduceError {
+    fn sentence(&self) -> Sentence {
+        match self {
+            Self::OneColour => Sentence::new("error-reduce-one-colour"),
+            Self::OnePencil(pencil) => {
+                Sentence::new("error-reduce-one-pencil").with("pencil", pencil.as_str())
+            }
+        }
+    }
+}
+
+/// Reduces a picture.
+///
+/// # Errors
+/// [`ReduceError`] where fewer than two colours would be left.
+pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduced, ReduceError> {
+    let picture = match wanted.pencils {
+        Pencils::Greys(_) => greyed(picture),
+        _ => picture,
+    };
+    let first = picture.pixels.get_pixel(0, 0);
+    if picture.pixels.pixels().all(|pixel| pixel == first) {
+        return Err(ReduceError::OneColour);
+    }
+    let fitted = Fitted::to(picture, wanted.grid, wanted.fit);
+    let (pencils, mut numbers, manner) = numbered(&fitted, wanted);
+    let seen: Vec<Seen> = pencils.iter().map(|pencil| Seen::of(pencil.srgb)).collect();
+    clean(&mut numbers, &seen, Least::on_tile(wanted.grid.tile_mm, fitted.tile_px, manner.least_mm2));
+    let own = matches!(wanted.pencils, Pencils::Own(_));
+    let few = FewColours::from_numbers(pencils, numbers);
+    let few = if own { few } else { few.in_order_of_area().named(words) };
+    if few.areas().iter().filter(|area| **area > 0).count() < 2 {
+        let only = few.pencils.first().map(|pencil| pencil.name.clone()).unwrap_or_default();
+        return Err(ReduceError::OnePencil(only));
+    }
+    Ok(Reduced {
+        few,
+        lost: fitted.crop.lost,
+        added: fitted.added,
+        own_tile_px: fitted.crop.tile.value(),
+        tile_px: fitted.tile_px,
+    })
+}
+
+fn greyed(mut picture: Picture) -> Picture {
+    let mut last = ([0; 3], grey_of([0; 3]));
+    for pixel in picture.pixels.pixels_mut() {
+        if pixel.0 != last.0 {
+            last = (pixel.0, grey_of(pixel.0));
+        }
+        pixel.0 = last.1;
+    }
+    picture
+}
+
+/// The pencils, every pixel's number at the resolution wanted, and how it was found.
+fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manner) {
+    let size = (wanted.grid.columns * fitted.tile_px, wanted.grid.rows * fitted.tile_px);
+    let shrinks = fitted.crop.tile.value() >= float(fitted.tile_px);
+    let most = match &wanted.pencils {
+        Pencils::Chosen(count) | Pencils::Greys(count) => *count,
+        Pencils::Own(pencils) => pencils.len(),
+    };
+    let own = match &wanted.pencils {
+        Pencils::Own(pencils) => Some(pencils.clone()),
+        _ => None,
+    };
+    if let Some((colours, numbers)) = exactly(&fitted.picture.pixels, most, own.as_deref()) {
+        let count = colours.len();
+        return (colours, flat(numbers, count, fitted, size, shrinks), DRAWING);
+    }
+    let pixels = if shrinks { shrunk(fitted, size) } else { fitted.picture.pixels.clone() };
+    let pencils = own.unwrap_or_else(|| choose(&pixels, most).into_iter().map(unnamed).collect());
+    let colours: Vec<[u8; 3]> = pencils.iter().map(|pencil| pencil.srgb).collect();
+    let manner = if is_drawing(&pixels) { DRAWING } else { PHOTO };
+    let votes = (manner.votes)(&pixels, &colours);
+    let place = if shrinks { whole(size) } else { place(fitted, size, 1.0) };
+    let smooth_px = manner.smooth_mm * float(fitted.tile_px) / wanted.grid.tile_mm * place.step;
+    let numbers = settle(&votes, colours.len(), &place, smooth_px.max(manner.smooth_px));
+    (pencils, numbers, manner)
+}
+
+/// A picture that has no more colours than are wanted, or only those of the organiser's pencils.
+fn exactly(pixels: &RgbImage, most: usize, own: Option<&[Pencil]>) -> Option<(Vec<Pencil>, Raster<u8>)> {
+    let mut colours: Vec<[u8; 3]> = own.unwrap_or_default().iter().map(|pencil| pencil.srgb).collect();
+    let mut values = Vec::with_capacity(pixels.as_raw().len() / 3);
+    let mut last = ([0; 3], None);
+    for pixel in pixels.pixels() {
+        if last.1.is_none() || last.0 != pixel.0 {
+            let known = colours.iter().position(|colour| *colour == pixel.0);
+            let number = match known {
+                Some(number) => number,
+                None if own.is_none() && colours.len() < most => {
+                    colours.push(pixel.0);
+                    colours.len() - 1
+                }
+                None => return None,
+            };
+            last = (pixel.0, u8::try_from(number).ok());
+        }
+        values.push(last.1?);
+    }
+    let pencils = own.map_or_else(|| colours.into_iter().map(unnamed).collect(), <[Pencil]>::to_vec);
+    Some((pencils, Raster { width: usize::try_from(pixels.width()).ok()?, values }))
+}
+
+/// A picture of flat colours at the resolution wanted.
+fn flat(
+    numbers: Raster<u8>,
+    count: usize,
+    fitted: &Fitted,
+    size: (usize, usize),
+    shrinks: bool,
+) -> Raster<u8> {
+    if shrinks {
+        return Shrink::new(&fitted.crop, size.0, size.1).most(&numbers, count);
+    }
+    let times = doublings(fitted.crop.tile.value() / float(fitted.tile_px));
+    let larger = (0..times).fold(numbers, |numbers, _| doubled(&numbers));
+    let factor = float(1 << times);
+    settle(&larger.map(Vote::whole), count, &place(fitted, size, factor), DRAWING.smooth_px * factor.sqrt())
+}
+
+/// Where the grid's pixels lie among those of a picture that has `factor` times the fitted one's.
+fn place(fitted: &Fitted, size: (usize, usize), factor: f64) -> Place {
+    let crop = &fitted.crop;
+    let step = crop.tile.value() / float(fitted.tile_px) * factor;
+    Place { start: (crop.top_left.x * factor, crop.top_left.y * factor), step, size }
+}
+
+fn whole(size: (usize, usize)) -> Place {
+    Place { start: (0.0, 0.0), step: 1.0, size }
+}
+
+/// What the grid takes, in as many pixels as are wanted.
+fn shrunk(fitted: &Fitted, (width, height): (usize, usize)) -> RgbImage {
+    if fitted.keeps_pixels() && fitted.crop.lost == 0.0 {
+        return fitted.picture.pixels.clone();
+    }
+    let light = Shrink::new(&fitted.crop, width, height).light(&fitted.picture.pixels);
+    let across = u32::try_from(width).unwrap_or(0);
+    let down = u32::try_from(height).unwrap_or(0);
+    let mut pixels = RgbImage::new(across, down);
+    pixels.pixels_mut().zip(light.values).for_each(|(pixel, light)| *pixel = shown(light));
+    pixels
+}
+
+fn shown(light: [f32; 3]) -> Rgb<u8> {
+    let srgb: palette::Srgb<u8> = palette::LinSrgb::new(light[0], light[1], light[2]).into_encoding();
+    Rgb([srgb.red, srgb.green, srgb.blue])
+}
+
+/// Whether most pixels are as their neighbours on the right, but for what JPEG makes of even areas.
+fn is_drawing(pixels: &RgbImage) -> bool {
+    let even = |a: &Rgb<u8>, b: &Rgb<u8>| a.0.iter().zip(b.0).all(|(a, b)| a.abs_diff(b) <= 1);
+    let pairs = pixels.rows().flat_map(|row| {
+        let row: Vec<&Rgb<u8>> = row.collect();
+        row.windows(2).map(|pair| even(pair[0], pair[1])).collect::<Vec<_>>()
+    });
+    let (alike, all) = pairs.fold((0, 0), |(alike, all), even| (alike + usize::from(even), all + 1));
+    float(alike) >= EVEN_IN_A_DRAWING * float(all)
+}
+
+fn unnamed(srgb: [u8; 3]) -> Pencil {
+    Pencil { name: name::css_colour(srgb).name.to_owned(), srgb }
+}

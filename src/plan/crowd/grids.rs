@@ -1,0 +1,161 @@
+//! Other grids that fit crowd, time, place and picture.
+
+use super::reach::ROUNDING_MM;
+use super::time::Time;
+use crate::frame::{ceil_index, float};
+use crate::plan::cards::RING_MM;
+use crate::plan::cell::Grid;
+use crate::plan::settings::{ACROSS, MOST_CELLS, Room};
+
+/// Tiles that one visitor draws at most in an evening. Common practice, no source.
+pub const MOST_TILES_A_VISITOR: usize = 2;
+/// How many other grids are proposed at most.
+const MOST_PROPOSED: usize = 3;
+/// Two proposals differ by at least this part of their tiles, else they are no choice.
+const LEAST_APART: f64 = 0.08;
+/// How much worse a grid is that loses all of the picture.
+const WEIGHT_OF_LOSS: f64 = 4.0;
+/// How much worse a grid is that has *e* times as many tiles as are aimed at, or as few.
+const WEIGHT_OF_COUNT: f64 = 0.5;
+/// The part of the picture that a proposed grid may lose.
+const MOST_LOST: f64 = 0.15;
+
+/// Whether the grid suits the crowd.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub enum Verdict {
+    /// Nearly every visitor gets a tile and all are finished.
+    Fits,
+    /// More tiles than time and seats allow: so many stay unfinished.
+    TooBigForTime(usize),
+    /// More tiles than the visitors draw at [`MOST_TILES_A_VISITOR`] each: so many are left over.
+    TooBigForCrowd(usize),
+    /// Fewer tiles than visitors who could draw one: so many go without.
+    TooSmall(usize),
+}
+
+impl Verdict {
+    /// Its name in plan.json.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Fits => "fits",
+            Self::TooBigForTime(_) => "too-big-for-time",
+            Self::TooBigForCrowd(_) => "too-big-for-crowd",
+            Self::TooSmall(_) => "too-small",
+        }
+    }
+
+    /// How many tiles or visitors it is about.
+    #[must_use]
+    pub fn by(self) -> usize {
+        match self {
+            Self::Fits => 0,
+            Self::TooBigForTime(by) | Self::TooBigForCrowd(by) | Self::TooSmall(by) => by,
+        }
+    }
+}
+
+/// Of those visitors who could draw, the part that gets a tile in a grid that suits the crowd: some come to look. Common practice,
+/// no source.
+const LEAST_PART_DRAWING: f64 = 0.8;
+
+/// How many tiles suit the crowd: from a tile for four in five of the visitors, as far as the time allows, to what all of them can finish.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub struct Range {
+    /// At least.
+    pub least: usize,
+    /// At most.
+    pub most: usize,
+}
+
+/// How many tiles suit so many visitors of whom all together finish `can_finish`.
+#[must_use]
+pub fn range(visitors: usize, can_finish: usize) -> Range {
+    let most = can_finish.min(MOST_TILES_A_VISITOR * visitors);
+    Range { least: ceil_index(LEAST_PART_DRAWING * float(visitors.min(most))), most }
+}
+
+/// Whether so many tiles suit the crowd.
+#[must_use]
+pub fn verdict(tiles: usize, visitors: usize, time: &Time) -> Verdict {
+    let Range { least, most } = range(visitors, time.can_finish);
+    if tiles > time.can_finish {
+        Verdict::TooBigForTime(tiles - time.can_finish)
+    } else if tiles > most {
+        Verdict::TooBigForCrowd(tiles - most)
+    } else if tiles < least {
+        Verdict::TooSmall(visitors.min(most) - tiles)
+    } else {
+        Verdict::Fits
+    }
+}
+
+/// Another grid of the same squares.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct OtherGrid {
+    /// Squares side by side.
+    pub columns: usize,
+    /// Squares one above the other.
+    pub rows: usize,
+    /// Width of all squares.
+    pub width_mm: f64,
+    /// Height of all squares.
+    pub height_mm: f64,
+    /// The part of the picture that no tile would show, 0 … 1.
+    pub lost: f64,
+}
+
+impl OtherGrid {
+    /// How many tiles it has.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        self.columns * self.rows
+    }
+}
+
+/// Up to three other grids, the best first, that suit the crowd (`range`), the place and the picture's shape.
+#[must_use]
+pub fn others(grid: &Grid, shape: f64, range: Range, room: Option<Room>) -> Vec<OtherGrid> {
+    let aim = (float(range.least.max(1)) * float(range.most.max(1))).sqrt();
+    let badness = |other: &OtherGrid| {
+        WEIGHT_OF_LOSS * other.lost + WEIGHT_OF_COUNT * (float(other.count()) / aim).ln().abs()
+    };
+    let mut possible: Vec<OtherGrid> = (1..=*ACROSS.end())
+        .flat_map(|columns| rows_for(columns, range).map(move |rows| (columns, rows)))
+        .filter(|both| *both != (grid.columns, grid.rows))
+        .map(|(columns, rows)| other(columns, rows, grid.square_mm, shape))
+        .filter(|other| other.lost <= MOST_LOST && room.is_none_or(|room| fits(other, room)))
+        .collect();
+    possible.sort_by(|a, b| badness(a).total_cmp(&badness(b)));
+    let mut chosen: Vec<OtherGrid> = Vec::new();
+    for other in possible {
+        let apart = |own: &OtherGrid| (float(own.count()) / float(other.count())).ln().abs() >= LEAST_APART;
+        if chosen.len() < MOST_PROPOSED && chosen.iter().all(apart) {
+            chosen.push(other);
+        }
+    }
+    chosen
+}
+
+/// How many rows make a number of tiles within `range` with so many columns.
+fn rows_for(columns: usize, range: Range) -> std::ops::RangeInclusive<usize> {
+    let most = (range.most.min(MOST_CELLS) / columns).min(*ACROSS.end());
+    range.least.max(1).div_ceil(columns)..=most
+}
+
+fn other(columns: usize, rows: usize, square_mm: f64, shape: f64) -> OtherGrid {
+    let own = float(columns) / float(rows);
+    let lost = 1.0 - (own / shape).min(shape / own);
+    OtherGrid {
+        columns,
+        rows,
+        width_mm: float(columns) * square_mm,
+        height_mm: float(rows) * square_mm,
+        lost,
+    }
+}
+
+fn fits(other: &OtherGrid, room: Room) -> bool {
+    other.width_mm + 2.0 * RING_MM <= room.width_mm + ROUNDING_MM
+        && other.height_mm + 2.0 * RING_MM <= room.height_mm + ROUNDING_MM
+}

@@ -1,0 +1,203 @@
+//! How high everything hangs, and who reaches it.
+//!
+//! ```text
+//!    upper_mm ┬──────┬──────┬   a row is reached by whoever reaches its upper edge:
+//!             │  A8  │  B8  │   that is where the tape goes
+//!    lower_mm ┼──────┼──────┼
+//!             │  A7  │  B7  │
+//!             └──────┴──────┴ ← hang_mm over the floor
+//!   ═══════════════════════════ floor
+//! ```
+
+use crate::frame::{float, floor_index};
+use crate::plan::cards::RING_MM;
+use crate::plan::cell::Grid;
+use crate::plan::settings::Room;
+
+/// The height of a stool with one step, in mm. Common practice, no source.
+pub const STOOL_MM: f64 = 230.0;
+/// The least height of the wall's lower edge that is proposed, in mm: the lowest that people reach for without kneeling, 15 inches
+/// (2010 ADA Standards for Accessible Design, 308.2.1).
+pub const LOWEST_MM: f64 = 381.0;
+/// The height of the middle of what hangs on a wall to be looked at, in mm. Common practice in galleries, no source.
+const EYES_MM: f64 = 1_450.0;
+
+/// Who hangs squares.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum People {
+    /// Children from 5 years on, standing.
+    Children5,
+    /// Children from 9 years on, standing.
+    Children9,
+    /// Somebody seated, as in a wheelchair.
+    Seated,
+    /// Adults, standing.
+    Adults,
+}
+
+impl People {
+    /// All of them, in the order in which they are listed.
+    pub const ALL: [Self; 4] = [Self::Children5, Self::Children9, Self::Seated, Self::Adults];
+
+    /// How high nearly all of them reach, in mm.
+    ///
+    /// - Children: the height below which 5 % of girls of that age are (CDC Growth Charts 2000, stature for age: 1,004 mm at
+    ///   60.5 months, 1,232 mm at 108.5), times 1.15 for the raised arm's grip (from memory: adults have 1.18, small children less),
+    ///   rounded down to 10 mm.
+    /// - Seated: 48 inches, unobstructed (2010 ADA Standards for Accessible Design, 308.2.1).
+    /// - Adults: the vertical grip reach below which 5 % of British women are (Pheasant, Bodyspace; from memory).
+    #[must_use]
+    pub fn reach_mm(self) -> f64 {
+        match self {
+            Self::Children5 => 1_150.0,
+            Self::Children9 => 1_410.0,
+            Self::Seated => 1_219.2,
+            Self::Adults => 1_790.0,
+        }
+    }
+
+    /// What they need to reach a height.
+    #[must_use]
+    pub fn means(self, height_mm: f64) -> Means {
+        let reach = self.reach_mm();
+        match self {
+            _ if height_mm <= reach => Means::Floor,
+            Self::Seated => Means::Helper,
+            _ if height_mm <= reach + STOOL_MM => Means::Stool,
+            Self::Adults => Means::Ladder,
+            Self::Children5 | Self::Children9 => Means::Helper,
+        }
+    }
+
+    /// Its name in plan.json.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Children5 => "children-from-5",
+            Self::Children9 => "children-from-9",
+            Self::Seated => "seated",
+            Self::Adults => "adults",
+        }
+    }
+}
+
+/// What somebody needs to hang a square.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Means {
+    /// Nothing: from the floor.
+    Floor,
+    /// A stool with one step.
+    Stool,
+    /// A step ladder.
+    Ladder,
+    /// Somebody else who hangs it for them.
+    Helper,
+}
+
+impl Means {
+    /// Its name in plan.json.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Floor => "floor",
+            Self::Stool => "stool",
+            Self::Ladder => "ladder",
+            Self::Helper => "helper",
+        }
+    }
+}
+
+/// One row of squares over the floor.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct RowHeight {
+    /// The number that people give to it.
+    pub number: usize,
+    /// Its lower edge over the floor.
+    pub lower_mm: f64,
+    /// Its upper edge over the floor.
+    pub upper_mm: f64,
+}
+
+impl RowHeight {
+    /// What each of [`People::ALL`] needs to hang a square in it.
+    #[must_use]
+    pub fn means(&self) -> [Means; 4] {
+        People::ALL.map(|people| people.means(self.upper_mm))
+    }
+}
+
+/// The finished wall.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WallPlan {
+    /// Width of all squares.
+    pub width_mm: f64,
+    /// Height of all squares.
+    pub height_mm: f64,
+    /// Width with the cards around them.
+    pub width_with_cards_mm: f64,
+    /// Height with the cards around them.
+    pub height_with_cards_mm: f64,
+    /// The squares' lower edge over the floor.
+    pub hang_mm: f64,
+    /// Every row, the highest first.
+    pub rows: Vec<RowHeight>,
+    /// How it fits the place there is; `None` where nothing is known of that.
+    pub fit: Option<Fit>,
+}
+
+/// How a wall fits the place there is for it.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Fit {
+    /// The place there is.
+    pub room: Room,
+    /// Whether all squares and cards fit.
+    pub with_cards: bool,
+    /// Whether at least all squares fit.
+    pub squares: bool,
+    /// The largest side of squares with which this grid and its cards fit, rounded down to whole mm; 0 where none do.
+    pub largest_square_mm: f64,
+}
+
+/// Works out the wall's size and heights.
+#[must_use]
+pub fn wall(grid: &Grid, hang_mm: Option<f64>, room: Option<Room>) -> WallPlan {
+    let size = grid.size();
+    let hang_mm = hang_mm.unwrap_or_else(|| proposed_hang_mm(size.y));
+    let row = |row: usize| {
+        let lower_mm = hang_mm + float(grid.rows - 1 - row) * grid.square_mm;
+        RowHeight { number: grid.row_number(row), lower_mm, upper_mm: lower_mm + grid.square_mm }
+    };
+    WallPlan {
+        width_mm: size.x,
+        height_mm: size.y,
+        width_with_cards_mm: size.x + 2.0 * RING_MM,
+        height_with_cards_mm: size.y + 2.0 * RING_MM,
+        hang_mm,
+        rows: (0..grid.rows).map(row).collect(),
+        fit: room.map(|room| fit(grid, room)),
+    }
+}
+
+/// The height of the lower edge for a wall of a height: its middle before the eyes, but lower where the uppermost row would be out
+/// of adults' reach, and never below [`LOWEST_MM`]; rounded down to 10 mm.
+#[must_use]
+pub fn proposed_hang_mm(height_mm: f64) -> f64 {
+    let at_eyes = EYES_MM - height_mm / 2.0;
+    let in_reach = People::Adults.reach_mm() - height_mm;
+    let hang_mm = at_eyes.min(in_reach).max(LOWEST_MM);
+    float(floor_index(hang_mm / 10.0)) * 10.0
+}
+
+fn fit(grid: &Grid, room: Room) -> Fit {
+    let size = grid.size();
+    let fits = |more: f64| {
+        size.x + more <= room.width_mm + ROUNDING_MM && size.y + more <= room.height_mm + ROUNDING_MM
+    };
+    let across = (room.width_mm - 2.0 * RING_MM) / float(grid.columns);
+    let down = (room.height_mm - 2.0 * RING_MM) / float(grid.rows);
+    let largest_square_mm = float(floor_index(across.min(down) + ROUNDING_MM));
+    Fit { room, with_cards: fits(2.0 * RING_MM), squares: fits(0.0), largest_square_mm }
+}
+
+/// A length that is the last bits of a sum, in mm.
+pub(super) const ROUNDING_MM: f64 = 1e-6;

@@ -1,0 +1,98 @@
+//! What has to be there: pencils, sharpeners, erasers, tape; and how much paper hangs on the wall.
+//!
+//! **Pencils.** The model: whoever draws holds one pencil at a time, each for a time in proportion to the area of its colour; so at
+//! any moment a visitor at a tile of `m` minutes holds colour c with a chance of its share of that tile, and over the evening with
+//! `chance(c) = Σ m(tile) · share(tile, c) / Σ m(tile)`. With S seats in use, the number of those who hold c is binomial (S, chance).
+//! As many pencils of c are proposed as let *nobody wait for any colour* in [`NOBODY_WAITS`] of moments: each of n colours may fall
+//! short in (1 − [`NOBODY_WAITS`]) / n of them (Boole's inequality), so that all together do in no more.
+
+use super::binomial::quantile;
+use super::{Given, Work};
+use crate::frame::float;
+use crate::plan::cards::RING_MM;
+use crate::plan::cell::Grid;
+
+/// The part of all moments in which nobody waits for a pencil.
+pub const NOBODY_WAITS: f64 = 0.95;
+/// Seats that share a pencil sharpener. Common practice, no source.
+pub const SEATS_A_SHARPENER: usize = 6;
+/// Seats that share an eraser. Common practice, no source.
+pub const SEATS_AN_ERASER: usize = 3;
+/// Tape for a square, in mm: a piece of 30 mm at each corner. Common practice, no source.
+pub const TAPE_A_SQUARE_MM: f64 = 120.0;
+/// Tape for a card, in mm: two pieces of 30 mm. Common practice, no source.
+pub const TAPE_A_CARD_MM: f64 = 60.0;
+
+/// One pencil colour.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct PencilNeed {
+    /// The chance that somebody who draws holds it at a moment.
+    pub chance: f64,
+    /// How many of it there should be.
+    pub count: usize,
+}
+
+/// What has to be there.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Supplies {
+    /// Of each pencil colour, in the pencils' order.
+    pub pencils: Vec<PencilNeed>,
+    /// Pencil sharpeners.
+    pub sharpeners: usize,
+    /// Erasers.
+    pub erasers: usize,
+    /// Tape for all squares and cards, in mm.
+    pub tape_mm: f64,
+    /// How many cards hang around the squares.
+    pub cards: usize,
+    /// Paper on the wall, squares and cards, in square metres: what a rule against fire asks for.
+    pub paper_m2: f64,
+}
+
+impl Supplies {
+    /// How many pencils there should be in all.
+    #[must_use]
+    pub fn pencils_in_all(&self) -> usize {
+        self.pencils.iter().map(|need| need.count).sum()
+    }
+}
+
+/// Works it out.
+#[must_use]
+pub fn supplies(grid: &Grid, work: &Work, given: &Given, seats_in_use: usize) -> Supplies {
+    let cards = grid.columns + grid.rows + 4;
+    let squares = float(grid.count());
+    let edge_cards_mm2 = float(grid.columns + grid.rows) * grid.square_mm * RING_MM;
+    let paper_mm2 = squares * grid.square_mm * grid.square_mm + edge_cards_mm2 + 4.0 * RING_MM * RING_MM;
+    Supplies {
+        pencils: pencils(&chances(work, given.minutes_a_tile), seats_in_use),
+        sharpeners: seats_in_use.div_ceil(SEATS_A_SHARPENER),
+        erasers: seats_in_use.div_ceil(SEATS_AN_ERASER),
+        tape_mm: squares * TAPE_A_SQUARE_MM + float(cards) * TAPE_A_CARD_MM,
+        cards,
+        paper_m2: paper_mm2 / 1e6,
+    }
+}
+
+/// For each pencil, the chance that somebody who draws holds it; 0 for all where there is nothing to draw.
+#[must_use]
+pub fn chances(work: &Work, minutes_a_tile: [f64; 4]) -> Vec<f64> {
+    let counted = work.areas.iter().zip(minutes_a_tile);
+    let minutes: Vec<f64> = (0..work.pencils())
+        .map(|pencil| counted.clone().map(|(areas, each)| areas[pencil] * each).sum())
+        .collect();
+    let all: f64 = minutes.iter().sum();
+    minutes.into_iter().map(|own| if all > 0.0 { own / all } else { 0.0 }).collect()
+}
+
+/// How many of each pencil there should be for so many seats in use; at least one of each that is needed at all.
+#[must_use]
+pub fn pencils(chances: &[f64], seats: usize) -> Vec<PencilNeed> {
+    let needed = chances.iter().filter(|chance| **chance > 0.0).count();
+    let sure = 1.0 - (1.0 - NOBODY_WAITS) / float(needed.max(1));
+    let need = |chance: &f64| PencilNeed {
+        chance: *chance,
+        count: if *chance > 0.0 { quantile(seats, *chance, sure).max(1) } else { 0 },
+    };
+    chances.iter().map(need).collect()
+}

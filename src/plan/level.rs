@@ -1,0 +1,76 @@
+//! How hard a tile is to redraw: the four levels, and which score has which.
+//!
+//! ```
+//! use everysquare::plan::level::{Level, levels_of};
+//! use everysquare::plan::settings::LevelSettings;
+//! let usual = LevelSettings::default(); // easy from 0.5, medium from 3.5, hard from 9
+//! assert_eq!(levels_of(&[0.0, 1.0, 9.5], &usual), [Level::Plain, Level::Easy, Level::Hard]);
+//! ```
+
+use serde::Serialize;
+
+use super::settings::{Choice, LevelSettings};
+use crate::frame::{float, floor_index};
+
+/// How hard a tile is to redraw, the easiest first.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Level {
+    /// One colour all over.
+    Plain,
+    /// A shape or two.
+    Easy,
+    /// Several shapes or colours.
+    Medium,
+    /// Many small shapes, or long and winding edges.
+    Hard,
+}
+
+impl Level {
+    /// All of them, the easiest first.
+    pub const ALL: [Self; 4] = [Self::Plain, Self::Easy, Self::Medium, Self::Hard];
+
+    /// Its place in [`Level::ALL`].
+    #[must_use]
+    pub fn index(self) -> usize {
+        match self {
+            Self::Plain => 0,
+            Self::Easy => 1,
+            Self::Medium => 2,
+            Self::Hard => 3,
+        }
+    }
+}
+
+impl Choice for Level {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::Plain, "plain"), (Self::Easy, "easy"), (Self::Medium, "medium"), (Self::Hard, "hard")];
+}
+
+/// The level of each score, by bounds; where the settings ask for balance, all that is not plain is divided into three parts as
+/// equal as ties allow. Equal scores have the same level, and a higher score never a lower one.
+#[must_use]
+pub fn levels_of(scores: &[f64], settings: &LevelSettings) -> Vec<Level> {
+    if settings.balanced { balanced(scores, settings.bounds[0]) } else { bounded(scores, settings.bounds) }
+}
+
+fn bounded(scores: &[f64], bounds: [f64; 3]) -> Vec<Level> {
+    let level = |score: &f64| Level::ALL[bounds.iter().filter(|bound| score >= bound).count()];
+    scores.iter().map(level).collect()
+}
+
+fn balanced(scores: &[f64], least: f64) -> Vec<Level> {
+    let mut drawn: Vec<f64> = scores.iter().copied().filter(|score| *score >= least).collect();
+    drawn.sort_by(f64::total_cmp);
+    let level = |score: &f64| {
+        if *score < least {
+            return Level::Plain;
+        }
+        // where the middle of all tiles of this score lies among the drawn ones, 0 … 1
+        let below = drawn.partition_point(|other| other < score);
+        let not_above = drawn.partition_point(|other| other <= score);
+        let place = float(below + not_above) / 2.0 / float(drawn.len());
+        Level::ALL[1 + floor_index(place * 3.0).min(2)]
+    };
+    scores.iter().map(level).collect()
+}

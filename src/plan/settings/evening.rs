@@ -1,0 +1,145 @@
+//! `[evening]`: the crowd, the time, the room. What is left out is assumed, and said to be.
+
+use std::ops::RangeInclusive;
+
+use super::error::SettingsError;
+use super::section::Section;
+use super::write::{example, line, number, text};
+use crate::frame::MM_PER_INCH;
+use crate::words::{Sentence, Words};
+
+/// Visitors that an evening may have.
+pub const VISITORS: RangeInclusive<usize> = 1..=10_000;
+/// How long they may draw, in minutes: up to a whole day.
+pub const MINUTES: RangeInclusive<f64> = 5.0..=1_440.0;
+/// Seats that a room may have.
+pub const SEATS: RangeInclusive<usize> = 1..=500;
+/// The height of the wall's lower edge over the floor, in mm.
+pub const HANG_MM: RangeInclusive<f64> = 0.0..=3_000.0;
+/// Width or height that the place for the wall may have, in mm: from a noticeboard to a gymnasium.
+pub const ROOM_MM: RangeInclusive<f64> = 200.0..=50_000.0;
+/// How long a visitor may need for a tile, in minutes.
+pub const MINUTES_A_TILE: RangeInclusive<f64> = 0.5..=240.0;
+/// How long a visitor needs for a plain, an easy, a medium and a hard tile where nothing is said, in minutes, on squares of about
+/// 127 mm. Common practice, no source: an organiser who has held one evening writes her own.
+pub const USUAL_MINUTES_A_TILE: [f64; 4] = [6.0, 10.0, 15.0, 22.0];
+
+/// `[evening]`: the crowd, the time, the room.
+#[derive(Clone, Debug, PartialEq)]
+pub struct EveningSettings {
+    /// How many visitors are expected.
+    pub visitors: Option<usize>,
+    /// How long they draw, in minutes.
+    pub minutes: Option<f64>,
+    /// How many can sit and draw at once.
+    pub seats: Option<usize>,
+    /// The height of the wall's lower edge over the floor, in mm.
+    pub hang_mm: Option<f64>,
+    /// The place there is for the wall and its cards.
+    pub wall: Option<Room>,
+    /// How long a visitor needs for a plain, an easy, a medium and a hard tile, in minutes; never falling.
+    pub minutes_a_tile: [f64; 4],
+}
+
+impl Default for EveningSettings {
+    fn default() -> Self {
+        Self {
+            visitors: None,
+            minutes: None,
+            seats: None,
+            hang_mm: None,
+            wall: None,
+            minutes_a_tile: USUAL_MINUTES_A_TILE,
+        }
+    }
+}
+
+/// A place on a wall of the building.
+///
+/// ```
+/// use everysquare::plan::settings::Room;
+/// assert_eq!(Room::read("2.4x1.8m"), Some(Room { width_mm: 2400.0, height_mm: 1800.0 }));
+/// assert_eq!(Room::read("8 x 6 ft"), Some(Room { width_mm: 2438.4, height_mm: 1828.8 }));
+/// assert_eq!(Room::read("3"), None);
+/// ```
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Room {
+    /// Its width.
+    pub width_mm: f64,
+    /// Its height.
+    pub height_mm: f64,
+}
+
+impl Room {
+    /// What is allowed, for whoever is refused.
+    #[must_use]
+    pub fn allowed() -> Sentence {
+        Sentence::new("error-settings-room")
+    }
+
+    /// Reads width, `x`, height and a unit: m, cm, mm, ft or in. `None` where it is something else or outside [`ROOM_MM`].
+    #[must_use]
+    pub fn read(written: &str) -> Option<Self> {
+        let plain: String =
+            written.to_lowercase().replace('×', "x").chars().filter(|c| !c.is_whitespace()).collect();
+        let unit_at = plain.find(|c: char| c.is_ascii_alphabetic() && c != 'x')?;
+        let (size, unit) = plain.split_at(unit_at);
+        let mm = match unit {
+            "mm" => 1.0,
+            "cm" => 10.0,
+            "m" => 1_000.0,
+            "in" => MM_PER_INCH,
+            "ft" => 12.0 * MM_PER_INCH,
+            _ => return None,
+        };
+        let (width, height) = size.split_once('x')?;
+        let side = |digits: &str| -> Option<f64> {
+            let only_digits = digits.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.');
+            let value: f64 = digits.parse().ok().filter(|_| only_digits)?;
+            let rounded = (value * mm * 1e4).round() / 1e4; // 8 ft are 2438.4 mm and not 2438.3999999999996
+            ROOM_MM.contains(&rounded).then_some(rounded)
+        };
+        Some(Self { width_mm: side(width)?, height_mm: side(height)? })
+    }
+
+    /// As event.toml has it.
+    #[must_use]
+    pub fn written(&self) -> String {
+        format!("{}x{}mm", self.width_mm, self.height_mm)
+    }
+}
+
+pub(super) fn read(section: &Section) -> Result<EveningSettings, SettingsError> {
+    let (least, most) = (MINUTES_A_TILE.start(), MINUTES_A_TILE.end());
+    let allowed = Sentence::new("error-settings-minutes-a-tile").with("least", *least).with("most", *most);
+    let minutes_a_tile = section.numbers("minutes_a_tile", allowed, |minutes: &[f64; 4]| {
+        minutes.iter().all(|one| MINUTES_A_TILE.contains(one)) && minutes.is_sorted()
+    })?;
+    Ok(EveningSettings {
+        visitors: section.whole("visitors", &VISITORS)?,
+        minutes: section.number("minutes", &MINUTES, "error-settings-minutes")?,
+        seats: section.whole("seats", &SEATS)?,
+        hang_mm: section.millimetres("hang_mm", &HANG_MM)?,
+        wall: section.text("wall", Room::allowed(), Room::read)?,
+        minutes_a_tile: minutes_a_tile.unwrap_or(USUAL_MINUTES_A_TILE),
+    })
+}
+
+pub(super) fn written(evening: &EveningSettings, words: &Words) -> String {
+    let own = |name: &str, value: Option<String>, usual: &str, means: &str| match value {
+        Some(value) => line(name, &value, &words.say(means, &[])),
+        None => example(name, usual, &words.say(means, &[])),
+    };
+    let minutes = format!("[{}]", evening.minutes_a_tile.map(number).join(", "));
+    let wall = evening.wall.map(|room| text(&room.written()));
+    [
+        "[evening]\n".to_owned(),
+        own("visitors", evening.visitors.map(|count| count.to_string()), "120", "event-visitors"),
+        own("minutes", evening.minutes.map(number), "90", "event-minutes"),
+        own("seats", evening.seats.map(|count| count.to_string()), "30", "event-seats"),
+        own("wall", wall, "\"2.4x1.8m\"", "event-room"),
+        own("hang_mm", evening.hang_mm.map(number), "600", "event-hang-mm"),
+        line("minutes_a_tile", &minutes, &words.say("event-minutes-a-tile", &[])),
+    ]
+    .concat()
+}

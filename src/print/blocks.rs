@@ -1,0 +1,103 @@
+//! What pages to read are made of: headings, paragraphs, lists, tables. `templates/blocks.typ` sets them.
+
+use serde::Serialize;
+
+use super::Sources;
+use crate::words::FluentValue;
+
+/// A part of a page to read.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(tag = "kind", rename_all = "lowercase")]
+pub(super) enum Block {
+    /// The title of a page; all but the first begin a new one.
+    Title { text: String },
+    /// The heading of a part.
+    Heading { text: String },
+    /// A paragraph.
+    Text { text: String },
+    /// A paragraph in a frame: what matters most.
+    Note { text: String },
+    /// Points.
+    List { items: Vec<String> },
+    /// Things to do, one after the other.
+    Steps { items: Vec<String> },
+    /// Things to tick off.
+    Boxes { items: Vec<String> },
+    /// A table. The columns' widths are parts of what the narrow ones leave; 0 for a narrow one. The first column is bold.
+    Table { heads: Vec<String>, widths: Vec<f64>, rows: Vec<Vec<String>> },
+    /// A drawing that the template makes, with what it shows in words.
+    Drawing { about: String },
+}
+
+/// What fills the gaps of a sentence.
+pub(super) type Values<'a> = [(&'a str, FluentValue<'a>)];
+
+/// Words for blocks: the sentences of one document with the same values for all of them.
+pub(super) struct Writer<'a> {
+    pub sources: &'a Sources<'a>,
+    /// What every sentence may name.
+    pub values: Vec<(&'static str, FluentValue<'static>)>,
+}
+
+impl Writer<'_> {
+    /// A sentence.
+    pub fn say(&self, id: &str) -> String {
+        self.sources.words.say(id, &self.values)
+    }
+
+    /// A sentence with values of its own besides.
+    pub fn say_with(&self, id: &str, more: &Values) -> String {
+        let values: Vec<(&str, FluentValue)> = self
+            .values
+            .iter()
+            .map(|(name, value)| (*name, value.clone()))
+            .chain(more.iter().cloned())
+            .collect();
+        self.sources.words.say(id, &values)
+    }
+
+    /// The sentences `id-1`, `id-2` … as many as there are to be.
+    pub fn all(&self, id: &str, count: usize) -> Vec<String> {
+        (1..=count).map(|number| self.say(&format!("{id}-{number}"))).collect()
+    }
+
+    /// A title.
+    pub fn title(&self, id: &str) -> Block {
+        Block::Title { text: self.say(id) }
+    }
+
+    /// A heading.
+    pub fn heading(&self, id: &str) -> Block {
+        Block::Heading { text: self.say(id) }
+    }
+
+    /// A paragraph.
+    pub fn text(&self, id: &str) -> Block {
+        Block::Text { text: self.say(id) }
+    }
+
+    /// A paragraph in a frame.
+    pub fn note(&self, id: &str) -> Block {
+        Block::Note { text: self.say(id) }
+    }
+
+    /// Points.
+    pub fn list(&self, id: &str, count: usize) -> Block {
+        Block::List { items: self.all(id, count) }
+    }
+
+    /// Things to do, one after the other.
+    pub fn steps(&self, id: &str, count: usize) -> Block {
+        Block::Steps { items: self.all(id, count) }
+    }
+
+    /// Things to tick off.
+    pub fn boxes(&self, id: &str, count: usize) -> Block {
+        Block::Boxes { items: self.all(id, count) }
+    }
+
+    /// The heads of a table.
+    pub fn heads(&self, ids: &[&str]) -> Vec<String> {
+        ids.iter().map(|id| self.say(id)).collect()
+    }
+}

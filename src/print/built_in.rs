@@ -1,0 +1,37 @@
+//! The templates that come with the program.
+
+/// Each with its name: that of its document, or that under which others import it.
+const BUILT_IN: [(&str, &str); 15] = [
+    ("answers", include_str!("templates/answers.typ")),
+    ("blocks", include_str!("templates/blocks.typ")),
+    ("cards", include_str!("templates/cards.typ")),
+    ("common", include_str!("templates/common.typ")),
+    ("drawings", include_str!("templates/drawings.typ")),
+    ("guide", include_str!("templates/guide.typ")),
+    ("helpers", include_str!("templates/helpers.typ")),
+    ("ledger", include_str!("templates/ledger.typ")),
+    ("levels", include_str!("templates/levels.typ")),
+    ("pencils", include_str!("templates/pencils.typ")),
+    ("questions", include_str!("templates/questions.typ")),
+    ("squares", include_str!("templates/squares.typ")),
+    ("steps", include_str!("templates/steps.typ")),
+    ("tiles", include_str!("templates/tiles.typ")),
+    ("wall-map", include_str!("templates/wall-map.typ")),
+];
+
+/// The text of a template; empty for a name that there is not, which a test rules out.
+pub(super) fn built_in(name: &str) -> &'static str {
+    BUILT_IN.iter().find(|(own, _)| *own == name).map_or("", |(_, text)| text)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_name_has_its_template() {
+        let names = crate::print::template_names();
+        assert_eq!(names.len(), BUILT_IN.len());
+        assert!(names.iter().all(|name| built_in(name).len() > 100));
+    }
+}

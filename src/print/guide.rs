@@ -1,0 +1,220 @@
+//! `guide.pdf`: the organiser's own pages: the evening in numbers, what to do when, what has to be there, a plan of the room,
+//! cautions, what to do when things go wrong, and what comes afterwards.
+//!
+//! Every number is worked out from this picture and this evening; one that nobody said is called assumed.
+
+use serde::Serialize;
+
+use super::blocks::{Block, Writer};
+use super::built_in::built_in;
+use super::camera_place::CameraPlace;
+use super::lengths::one;
+use super::numbers::{MM_PER_FOOT, about, height_rows, level_rows, numbers, parts, reach_rows, side_by_side};
+use super::page::Reading;
+use super::room::Room;
+use super::room_drawing::RoomDrawing;
+use super::{Document, PrintError, Sources, squares};
+use crate::plan::crowd::{Assumed, Evening, PencilNeed};
+use crate::plan::settings::{Choice, Pencil, Units};
+
+/// What the template sets.
+#[derive(Serialize)]
+struct Content {
+    blocks: Vec<Block>,
+    room: RoomDrawing,
+}
+
+/// Width of a page's margins, in mm.
+const MARGINS_MM: f64 = 34.0;
+/// Rows of a table of heights that stand one below the other before it is divided.
+const MOST_HEIGHTS: usize = 12;
+/// Pencils that stand one below the other before their table is divided.
+const MOST_PENCILS: usize = 8;
+/// Lines that a table of heights has at most: a wall of more rows than that is measured from the wall map.
+const MOST_HEIGHT_LINES: usize = 20;
+
+/// Typesets the document.
+///
+/// # Errors
+/// [`PrintError::Typeset`].
+pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
+    let evening = sources.evening();
+    let writer = Writer { sources, values: numbers(sources, &evening) };
+    let pages = [
+        in_numbers(&writer, &evening),
+        timeline(&writer),
+        materials(&writer, &evening)?,
+        room_page(&writer),
+        wrong(&writer),
+        afterwards(&writer),
+    ];
+    let content = Content { blocks: pages.concat(), room: room(sources, &evening) };
+    let (template, pictures) = (built_in("guide"), Vec::new());
+    Reading { name: "guide", template, content, pictures }.document(sources)
+}
+
+/// What this evening is.
+fn in_numbers(w: &Writer, evening: &Evening) -> Vec<Block> {
+    let said = |what: Assumed, id: &str| {
+        let assumed = evening.given.assumes(what);
+        if assumed { w.say_with("guide-assumed", &[("value", w.say(id).into())]) } else { w.say(id) }
+    };
+    let row = |id: &str, value: String| vec![w.say(id), value];
+    let rows = vec![
+        row("guide-crowd", said(Assumed::Visitors, "guide-crowd-value")),
+        row("guide-time", said(Assumed::Minutes, "guide-time-value")),
+        row("guide-seats", said(Assumed::Seats, "guide-seats-value")),
+        row("guide-picture", w.say("guide-picture-value")),
+        row("guide-square", w.say("guide-square-value")),
+        row("guide-wall", w.say("guide-wall-value")),
+        row("guide-hang", said(Assumed::Hang, "guide-hang-value")),
+        row("guide-finish", w.say("guide-finish-value")),
+    ];
+    let verdict = w.text(&format!("guide-verdict-{}", evening.verdict.word()));
+    let mut blocks = vec![
+        w.title("guide-title"),
+        w.text("guide-intro"),
+        w.heading("guide-numbers"),
+        Block::Table { heads: w.heads(&["guide-what", "guide-how-much"]), widths: vec![0.0, 1.0], rows },
+        verdict,
+    ];
+    if !evening.given.assumed.is_empty() {
+        blocks.push(w.note("guide-assumed-note"));
+    }
+    let heads = ["helpers-level", "helpers-tiles", "helpers-minutes", "helpers-last"];
+    blocks.push(Block::Table {
+        heads: w.heads(&heads),
+        widths: vec![1.0, 1.0, 1.0, 1.6],
+        rows: level_rows(w.sources, evening).into_iter().map(Vec::from).collect(),
+    });
+    blocks.extend(heights(w, evening));
+    blocks
+}
+
+/// The height of every row, and who reaches which.
+fn heights(w: &Writer, evening: &Evening) -> Vec<Block> {
+    let rows = height_rows(w.sources, evening);
+    let across = parts(rows.len(), MOST_HEIGHTS, 2);
+    let heads: Vec<String> =
+        (0..across).flat_map(|_| w.heads(&["guide-row", "guide-lower", "guide-upper"])).collect();
+    let table =
+        Block::Table { heads, widths: [0.0, 1.0, 1.0].repeat(across), rows: side_by_side(&rows, across) };
+    let reach = ["helpers-who", "helpers-floor", "helpers-stool", "helpers-help-needed"];
+    let who = Block::Table {
+        heads: w.heads(&reach),
+        widths: vec![2.6, 1.0, 1.0, 1.0],
+        rows: reach_rows(w.sources, evening),
+    };
+    let mut blocks = vec![w.heading("guide-heights")];
+    if rows.len() <= across * MOST_HEIGHT_LINES {
+        blocks.push(table);
+    }
+    blocks.extend([who, w.text("guide-reach-source")]);
+    blocks
+}
+
+fn timeline(w: &Writer) -> Vec<Block> {
+    let part = |id: &str, count: usize| [w.heading(id), w.boxes(id, count)];
+    [
+        vec![w.title("guide-timeline")],
+        part("guide-week", 7).into(),
+        part("guide-day", 6).into(),
+        part("guide-hours", 5).into(),
+        part("guide-running", 5).into(),
+        part("guide-end", 4).into(),
+        part("guide-clearing", 4).into(),
+    ]
+    .concat()
+}
+
+/// What has to be there.
+///
+/// # Errors
+/// [`PrintError::TooLarge`] where squares fit the paper in no number of parts.
+fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
+    let Sources { settings, printed, .. } = *w.sources;
+    let division = squares::division(&settings.print, printed)?;
+    let sheets = division.layout.sheets(printed.squares.len() * division.parts().len());
+    let paper = w.sources.words.say(&format!("print-paper-{}", settings.print.paper.word()), &[]);
+    let own = [("sheets", sheets.into()), ("paper", paper.into())];
+    let row = |id: &str| vec![w.say(&format!("guide-{id}")), w.say_with(&format!("guide-{id}-amount"), &own)];
+    let things = [
+        "paper",
+        "printer",
+        "pencils",
+        "sharpeners",
+        "tape",
+        "string",
+        "bags",
+        "stool",
+        "cutting",
+        "phone",
+        "signs",
+        "bin",
+    ];
+    let pencil = |(pencil, need): (&Pencil, &PencilNeed)| [pencil.name.clone(), need.count.to_string()];
+    let pencils: Vec<[String; 2]> =
+        w.sources.facts.pencils.iter().zip(&evening.supplies.pencils).map(pencil).collect();
+    let across = parts(pencils.len(), MOST_PENCILS, 3);
+    let heads = (0..across).flat_map(|_| w.heads(&["guide-colour", "guide-pieces"])).collect();
+    Ok(vec![
+        w.title("guide-materials"),
+        Block::Table {
+            heads: w.heads(&["guide-thing", "guide-amount"]),
+            widths: vec![0.0, 1.0],
+            rows: things.map(row).into(),
+        },
+        w.heading("guide-pencil-list"),
+        w.text("guide-pencil-list-intro"),
+        Block::Table { heads, widths: [1.0, 0.5].repeat(across), rows: side_by_side(&pencils, across) },
+    ])
+}
+
+fn room_page(w: &Writer) -> Vec<Block> {
+    vec![
+        w.title("guide-room"),
+        w.text("guide-room-intro"),
+        Block::Drawing { about: w.say("guide-room-about") },
+        w.list("guide-room", 4),
+        w.heading("guide-cautions"),
+        w.note("guide-fire"),
+        w.list("guide-cautions", 5),
+    ]
+}
+
+/// What to do when things go wrong.
+fn wrong(w: &Writer) -> Vec<Block> {
+    let row = |id: &str| vec![w.say(&format!("guide-wrong-{id}")), w.say(&format!("guide-wrong-{id}-do"))];
+    let all =
+        ["short", "many", "few", "scale", "backs", "painted", "lost", "turned", "unread", "pencils", "late"];
+    vec![
+        w.title("guide-wrong"),
+        Block::Table {
+            heads: w.heads(&["guide-wrong-what", "guide-wrong-do"]),
+            widths: vec![1.0, 1.8],
+            rows: all.map(row).into(),
+        },
+    ]
+}
+
+fn afterwards(w: &Writer) -> Vec<Block> {
+    vec![w.heading("guide-after"), w.list("guide-after", 5)]
+}
+
+/// The room, to scale.
+fn room(sources: &Sources, evening: &Evening) -> RoomDrawing {
+    let Sources { settings, words, .. } = *sources;
+    let place = CameraPlace::of(settings, evening.wall.hang_mm);
+    let width = settings.print.paper.size_mm().0 - MARGINS_MM;
+    let (wall_m, phone_m) = (evening.wall.width_with_cards_mm / 1e3, place.distance_mm / 1e3);
+    let plan = Room::of(wall_m, phone_m, evening.given.seats, RoomDrawing::shape(width));
+    let say = |part: &str, mm: f64| {
+        let length = if part == "bar" { one(sources, mm) } else { about(sources, mm) };
+        words.say(&format!("guide-plan-{part}"), &[("length", length.into())])
+    };
+    let scale_mm = match settings.print.units {
+        Units::Inch => 6.0 * MM_PER_FOOT,
+        Units::Mm => 2_000.0,
+    };
+    RoomDrawing::of(&plan, width, scale_mm / 1e3, say)
+}

@@ -1,0 +1,137 @@
+//! `levels.pdf`: a label for the bag or box of each level: its word, its marks, how many tiles, and which.
+//!
+//! ```text
+//!   ┌───────────────────────────────┐  cut out and stuck on the bag; whoever fills or tidies the bags
+//!   │  medium                 ●●●○  │  finds on it what belongs in
+//!   │  24 tiles                     │
+//!   │  A8 C8 D8 …                   │
+//!   └───────────────────────────────┘
+//! ```
+
+use serde::Serialize;
+
+use super::built_in::built_in;
+use super::layout::Layout;
+use super::marks::Box;
+use super::page::{Heading, Page, Sheets, Sides, listed};
+use super::tile_back::level_word;
+use super::typeset::width_mm;
+use super::{Document, Large, PrintError, Sources};
+use crate::frame::{float, floor_index};
+use crate::plan::Level;
+
+/// A label, in mm: two on a sheet of letter or A4.
+const WIDTH_MM: f64 = 180.0;
+const HEIGHT_MM: f64 = 115.0;
+/// White at its edges, and where the list of tiles begins, in mm.
+const EDGE_MM: f64 = 8.0;
+const LIST_FROM_MM: f64 = 50.0;
+/// Sizes that the list may have, in points, the best first; and how far its lines are apart, in mm a point.
+const LIST_POINTS: [f64; 6] = [18.0, 14.0, 12.0, 10.0, 9.0, 8.0];
+const LINE_MM_A_POINT: f64 = 0.46;
+
+/// Nothing that all labels share but their size.
+#[derive(Serialize)]
+struct Shared {
+    edge: f64,
+    list_from: f64,
+}
+
+/// A label.
+#[derive(Serialize)]
+struct Piece {
+    area: Box,
+    word: String,
+    /// How many of the four marks are filled.
+    filled: usize,
+    marks: usize,
+    count: String,
+    /// The list of tiles, line by line.
+    lines: Vec<String>,
+    points: f64,
+    line: f64,
+}
+
+/// Typesets the document.
+///
+/// # Errors
+/// [`PrintError::Typeset`].
+pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
+    let paper = sources.settings.print.paper;
+    let layout = Layout::pack(paper, WIDTH_MM, HEIGHT_MM)
+        .ok_or_else(|| PrintError::too_large(Large::Card, WIDTH_MM, 0.0, paper))?;
+    let present: Vec<Level> =
+        Level::ALL.into_iter().filter(|level| sources.facts.count(*level) > 0).collect();
+    let heading = Heading::new(sources, "levels", Some(layout.sheets(present.len())), Sides::One);
+    let mut pages = Vec::new();
+    for on_sheet in present.chunks(layout.spots.len()) {
+        let strip = heading.strip(&layout, pages.len() + 1, false);
+        let words: Vec<String> = on_sheet.iter().map(|level| level_word(sources, *level)).collect();
+        let levels = listed(words.iter().map(String::as_str));
+        let about = sources.words.say("print-about-levels", &[("levels", levels.into())]);
+        let pieces = on_sheet.iter().zip(&layout.spots);
+        let pieces = pieces.map(|(level, spot)| piece(sources, *level, (*spot).into())).collect();
+        pages.push(Page { strip, about, back: false, pieces });
+    }
+    let shared = Shared { edge: EDGE_MM, list_from: LIST_FROM_MM };
+    let template = built_in("levels");
+    Sheets { name: "levels", template, shared, pages, pictures: Vec::new(), two_sided: false }
+        .document(sources)
+}
+
+fn piece(sources: &Sources, level: Level, area: Box) -> Piece {
+    let Sources { printed, facts, words, .. } = *sources;
+    let with_tile = printed.squares.iter().zip(&facts.tiles);
+    let labels: Vec<&str> =
+        with_tile.filter(|(_, tile)| tile.level == level).map(|(square, _)| square.label.as_str()).collect();
+    let (lines, points) = fitting(sources, &labels);
+    Piece {
+        area,
+        word: level_word(sources, level),
+        filled: level.index() + 1,
+        marks: Level::ALL.len(),
+        count: words.say("print-level-count", &[("tiles", labels.len().into())]),
+        lines,
+        points,
+        line: points * LINE_MM_A_POINT,
+    }
+}
+
+/// The list in lines that fit the label, as large as possible; where not even the smallest letters fit, its end is counted.
+fn fitting(sources: &Sources, labels: &[&str]) -> (Vec<String>, f64) {
+    let most_lines =
+        |points: f64| floor_index((HEIGHT_MM - EDGE_MM - LIST_FROM_MM) / (points * LINE_MM_A_POINT));
+    for points in LIST_POINTS {
+        let lines = wrapped(labels, points);
+        if lines.len() <= most_lines(points) {
+            return (lines, points);
+        }
+    }
+    let points = LIST_POINTS[LIST_POINTS.len() - 1];
+    let most = most_lines(points);
+    let mut shown = labels.len();
+    loop {
+        let more = sources.words.say("print-level-more", &[("count", (labels.len() - shown).into())]);
+        let some: Vec<&str> = labels.iter().take(shown).copied().chain([more.as_str()]).collect();
+        let lines = wrapped(&some, points);
+        if lines.len() <= most || shown == 0 {
+            return (lines, points);
+        }
+        // too long by so many lines: of each about as many labels go as stand on it
+        let too_many = float(lines.len() - most) / float(lines.len()) * float(shown);
+        shown = shown.saturating_sub(floor_index(too_many).max(1));
+    }
+}
+
+/// Names in lines of the label's width.
+fn wrapped(names: &[&str], points: f64) -> Vec<String> {
+    let room = WIDTH_MM - 2.0 * EDGE_MM;
+    let mut lines: Vec<String> = Vec::new();
+    for name in names {
+        match lines.last_mut().filter(|line| width_mm(&format!("{line}   {name}"), points, false) <= room) {
+            Some(line) => *line = format!("{line}   {name}"),
+            None => lines.push((*name).to_owned()),
+        }
+    }
+    lines
+}

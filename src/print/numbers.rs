@@ -1,0 +1,191 @@
+//! The evening's numbers as sentences name them: what helpers' pages and the organiser's guide have in common.
+
+use super::Sources;
+use super::camera_place::CameraPlace;
+use super::lengths::both;
+use super::room::SEATS_A_TABLE;
+use super::steps::cards_for;
+use super::tile_back::level_word;
+use crate::frame::{MM_PER_INCH, ceil_index, float, floor_index, round_index};
+use crate::plan::Level;
+use crate::plan::crowd::{Evening, Means, People, RowHeight};
+use crate::plan::settings::Units;
+use crate::words::{FluentValue, Words};
+
+/// A roll of tape, in mm.
+const ROLL_MM: f64 = 25_000.0;
+
+/// Every number that a sentence may name.
+pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str, FluentValue<'static>)> {
+    let Sources { settings, printed, .. } = *sources;
+    let grid = &printed.grid;
+    let (given, wall, supplies) = (&evening.given, &evening.wall, &evening.supplies);
+    let length = |mm: f64| FluentValue::from(both(sources, mm));
+    let count = |count: usize| FluentValue::from(count);
+    let place = CameraPlace::of(settings, wall.hang_mm);
+    let scale = grid.square_mm / grid.tile_mm;
+    vec![
+        ("event", settings.name.clone().into()),
+        ("columns", count(grid.columns)),
+        ("rows", count(grid.rows)),
+        ("squares", count(grid.count())),
+        ("colours", count(sources.facts.pencils.len())),
+        ("square", length(grid.square_mm)),
+        ("tile", length(grid.tile_mm)),
+        ("scale", decimals(round_index(scale * 10.0), 10).into()),
+        ("width", length(wall.width_mm)),
+        ("height", length(wall.height_mm)),
+        ("width-with-cards", length(wall.width_with_cards_mm)),
+        ("height-with-cards", length(wall.height_with_cards_mm)),
+        ("hang", length(wall.hang_mm)),
+        ("top", length(wall.hang_mm + wall.height_mm)),
+        ("visitors", count(given.visitors)),
+        ("minutes", count(round_index(given.minutes))),
+        ("seats", count(given.seats)),
+        ("tables", count(given.seats.div_ceil(SEATS_A_TABLE))),
+        ("step-cards", count(cards_for(given.seats))),
+        ("finish", count(evening.time.can_finish)),
+        ("minutes-for-all", count(ceil_index(evening.time.minutes_for_all))),
+        ("difference", count(evening.verdict.by())),
+        ("tape", about(sources, supplies.tape_mm).into()),
+        ("rolls", count(ceil_index(supplies.tape_mm / ROLL_MM))),
+        ("cards", count(supplies.cards)),
+        ("area", decimals(ceil_index(supplies.paper_m2 * 10.0), 10).into()),
+        ("area-feet", count(ceil_index(supplies.paper_m2 * FEET2_A_M2))),
+        ("sharpeners", count(supplies.sharpeners)),
+        ("erasers", count(supplies.erasers)),
+        ("pencils-in-all", count(supplies.pencils_in_all())),
+        ("distance", about(sources, place.distance_mm).into()),
+        ("phone-height", about(sources, place.height_mm).into()),
+        ("photos", count(place.photos)),
+        ("held", if place.sideways { "sideways" } else { "upright" }.into()),
+        ("easy-minutes", count(round_index(given.minutes_a_tile[Level::Easy.index()]))),
+    ]
+}
+
+/// Square feet in a square metre.
+const FEET2_A_M2: f64 = 10.763_910_4;
+
+/// A length for which half a foot is near enough, rounded up, in both units.
+pub(super) fn about(sources: &Sources, mm: f64) -> String {
+    let feet = ceil_index(mm / MM_PER_FOOT * 2.0 - SLACK);
+    let (metres, feet) = (decimals(ceil_index(mm / 100.0 - SLACK), 10), decimals(feet, 2));
+    let id = match sources.settings.print.units {
+        Units::Inch => "about-feet",
+        Units::Mm => "about-metres",
+    };
+    sources.words.say(id, &[("feet", feet.into()), ("metres", metres.into())])
+}
+
+/// How high somebody reaches, in both units, rounded down.
+fn reach(sources: &Sources, mm: f64) -> String {
+    let (inches, metres) = (floor_index(mm / MM_PER_INCH), decimals(floor_index(mm / 10.0), 100));
+    let id = match sources.settings.print.units {
+        Units::Inch => "reach-inches",
+        Units::Mm => "reach-metres",
+    };
+    sources.words.say(id, &[("inches", inches.into()), ("metres", metres.into())])
+}
+
+/// Millimetres in a foot of twelve inches.
+pub(super) const MM_PER_FOOT: f64 = 12.0 * MM_PER_INCH;
+/// A part of a step that is the last bits of a sum.
+const SLACK: f64 = 1e-6;
+
+/// A number of parts of one as a decimal number without zeros behind: 127 hundredths are `1.27`, 130 are `1.3`.
+fn decimals(count: usize, of: usize) -> String {
+    (float(count) / float(of)).to_string()
+}
+
+/// A level with what is known of it: name, how many tiles, minutes a tile, and the minute from the start up to which one is handed
+/// out.
+pub(super) fn level_rows(sources: &Sources, evening: &Evening) -> Vec<[String; 4]> {
+    let row = |level: Level| {
+        let index = level.index();
+        let minutes = evening.given.minutes_a_tile[index];
+        let last = (evening.given.minutes - minutes).max(0.0);
+        [
+            level_word(sources, level),
+            evening.tiles[index].to_string(),
+            decimals(round_index(minutes * 10.0), 10),
+            round_index(last).to_string(),
+        ]
+    };
+    Level::ALL.into_iter().filter(|level| evening.tiles[level.index()] > 0).map(row).collect()
+}
+
+/// Who reaches which rows how: who, from the floor, on a stool, not without help.
+pub(super) fn reach_rows(sources: &Sources, evening: &Evening) -> Vec<Vec<String>> {
+    let words = sources.words;
+    let row = |(at, who): (usize, &People)| {
+        let reached = |means: &[Means]| {
+            let rows: Vec<&RowHeight> =
+                evening.wall.rows.iter().filter(|row| means.contains(&row.means()[at])).collect();
+            span(&rows, words)
+        };
+        let said =
+            words.say(&format!("people-{}", who.word()), &[("reach", reach(sources, who.reach_mm()).into())]);
+        vec![
+            said,
+            reached(&[Means::Floor]),
+            reached(&[Means::Stool]),
+            reached(&[Means::Helper, Means::Ladder]),
+        ]
+    };
+    People::ALL.iter().enumerate().map(row).collect()
+}
+
+/// “1 to 5”: rows that are neighbours.
+fn span(rows: &[&RowHeight], words: &Words) -> String {
+    let numbers = || rows.iter().map(|row| row.number);
+    match (numbers().min(), numbers().max()) {
+        (Some(first), Some(last)) if first < last => {
+            words.say("span", &[("first", first.into()), ("last", last.into())])
+        }
+        (Some(only), _) => words.say("span-one", &[("row", only.into())]),
+        _ => words.say("span-none", &[]),
+    }
+}
+
+/// Each row of the wall: its number, lower and upper edge over the floor; the highest first.
+pub(super) fn height_rows(sources: &Sources, evening: &Evening) -> Vec<[String; 3]> {
+    let said = |mm: f64| both(sources, mm);
+    let row = |row: &RowHeight| [row.number.to_string(), said(row.lower_mm), said(row.upper_mm)];
+    evening.wall.rows.iter().map(row).collect()
+}
+
+/// Rows side by side, so that a long table takes `across` times less height: each line has row 1 of every part, then row 2 …
+pub(super) fn side_by_side<const N: usize>(rows: &[[String; N]], across: usize) -> Vec<Vec<String>> {
+    let height = rows.len().div_ceil(across.max(1)).max(1);
+    let parts: Vec<&[[String; N]]> = rows.chunks(height).collect();
+    let line = |at: usize| {
+        let cells =
+            |part: &&[[String; N]]| part.get(at).map_or_else(|| vec![String::new(); N], |row| row.to_vec());
+        parts.iter().flat_map(cells).collect()
+    };
+    (0..height.min(rows.len())).map(line).collect()
+}
+
+/// How many parts [`side_by_side`] makes of so many rows so that none has more than `most`, but not more than `across`.
+pub(super) fn parts(rows: usize, most: usize, across: usize) -> usize {
+    ceil_index(float(rows) / float(most.max(1))).clamp(1, across)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_long_table_is_divided_and_read_downwards() {
+        let rows: Vec<[String; 1]> = (1..=5).map(|number: usize| [number.to_string()]).collect();
+        assert_eq!(side_by_side(&rows, 2), [["1", "4"], ["2", "5"], ["3", ""]]);
+        assert_eq!(side_by_side(&rows, 1).len(), 5);
+        assert!(side_by_side::<1>(&[], 2).is_empty());
+        assert_eq!([parts(12, 12, 2), parts(13, 12, 2), parts(99, 12, 2), parts(0, 12, 2)], [1, 2, 2, 1]);
+    }
+
+    #[test]
+    fn decimals_have_no_zeros_behind() {
+        assert_eq!([decimals(127, 100), decimals(130, 100), decimals(4, 2)], ["1.27", "1.3", "2"]);
+    }
+}

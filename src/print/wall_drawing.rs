@@ -1,0 +1,247 @@
+//! The wall drawn to scale: squares with their labels, the cards around them, the floor, heights and distances.
+//!
+//! ```text
+//!    ┌┐┌──┬──┬──┐┌┐
+//!    ├┤│A2│B2│C2│                ── 65 in       heights of the rows' edges over the floor
+//!    ├┤├──┼──┼──┤
+//!    ├┤│A1│B1│C1│                ── 55 in
+//!    └┘└──┴──┴──┘└┘
+//!    └┘├──┼──┼──┤└┘
+//!      0  5  10  15                             distances of the columns' edges from the left
+//!   ═══════════════════ floor
+//! ```
+
+use serde::Serialize;
+
+use super::Sources;
+use super::lengths::{inches, millimetres, one};
+use super::marks::{Box, Line};
+use super::typeset::width_mm;
+use crate::frame::{Point, WallMm, ceil_index, float};
+use crate::plan::cards::RING_MM;
+use crate::plan::settings::Units;
+use crate::plan::{CardKind, Cell};
+
+/// What of the page's width and height is not the drawing's, in mm: margins; also the title, four sentences and the strip.
+const BESIDE_MM: f64 = 36.0;
+const ABOVE_AND_BELOW_MM: f64 = 104.0;
+/// Room at the right for the heights, and below a row of distances, in mm.
+const HEIGHTS_MM: f64 = 18.0;
+const DISTANCES_MM: f64 = 16.0;
+/// Letters in the drawing, in points, and how far apart two lines of them have to be, in mm.
+const POINTS: f64 = 8.0;
+const APART_MM: f64 = 3.6;
+
+/// The drawing, in mm on the page from its own top left corner.
+#[derive(Serialize)]
+pub(super) struct Drawing {
+    width: f64,
+    height: f64,
+    squares: Vec<Named>,
+    cards: Vec<Named>,
+    floor: Line,
+    floor_words: String,
+    /// From the squares down to the floor: a plumb line, in two pieces where the floor is farther than drawn, and its length.
+    plumb: Vec<Line>,
+    plumb_words: Text,
+    /// Short lines at the edges of rows and columns.
+    ticks: Vec<Line>,
+    /// Heights beside the rows; distances below the columns, read from the bottom up.
+    heights: Vec<Text>,
+    distances: Vec<Text>,
+    unit: String,
+}
+
+/// A rectangle with a name in it, or none where it has no room.
+#[derive(Serialize)]
+struct Named {
+    area: Box,
+    name: String,
+}
+
+/// Words with their middle left, or upper middle, in a place.
+#[derive(Serialize)]
+struct Text {
+    x: f64,
+    y: f64,
+    words: String,
+}
+
+/// From the wall to the page.
+struct Scale {
+    times: f64,
+    left: f64,
+    top: f64,
+}
+
+impl Scale {
+    fn area(&self, top_left: Point<WallMm>, width: f64, height: f64) -> Box {
+        let (x, y) = self.place(top_left);
+        Box { x, y, width: width * self.times, height: height * self.times }
+    }
+
+    fn place(&self, at: Point<WallMm>) -> (f64, f64) {
+        (self.left + at.x * self.times, self.top + at.y * self.times)
+    }
+}
+
+impl Drawing {
+    /// As large as the page has room.
+    pub fn of(sources: &Sources) -> Self {
+        let grid = &sources.settings.grid;
+        let wall = sources.evening().wall;
+        let size = grid.size();
+        // the floor below a small wall is far: drawn nearer, with a break in the plumb line
+        let shown_hang = wall.hang_mm.min(size.y.max(size.x / 4.0).max(2.0 * RING_MM));
+        let to_floor = size.y + shown_hang.max(RING_MM);
+        let (width, height) = sources.settings.print.paper.size_mm();
+        let across = (width - BESIDE_MM - HEIGHTS_MM) / (size.x + 2.0 * RING_MM);
+        let down = (height - ABOVE_AND_BELOW_MM) / (RING_MM + to_floor);
+        let times = across.min(down);
+        let scale = Scale { times, left: RING_MM * times, top: RING_MM * times };
+        let floor = scale.top + to_floor * times;
+        let right = (size.x + 2.0 * RING_MM) * times;
+        let words = sources.words;
+        let unit = match sources.settings.print.units {
+            Units::Inch => "wall-map-in-inches",
+            Units::Mm => "wall-map-in-mm",
+        };
+        let is_broken = shown_hang < wall.hang_mm;
+        let plumb =
+            plumb(scale.left, scale.top + (size.y + RING_MM) * times + DISTANCES_MM, floor, is_broken);
+        let (row_ticks, heights) = heights(sources, &scale, right);
+        let (column_ticks, distances) = distances(sources, &scale);
+        Self {
+            width: right + HEIGHTS_MM,
+            height: floor.max(scale.top + (size.y + RING_MM) * times + DISTANCES_MM) + APART_MM + 1.0,
+            squares: squares(sources, &scale),
+            cards: cards(sources, &scale),
+            floor: Line { x1: 0.0, y1: floor, x2: right + HEIGHTS_MM, y2: floor },
+            floor_words: words.say("wall-map-floor", &[]),
+            plumb_words: Text {
+                x: scale.left + 2.0,
+                y: plumb.first().map_or(floor, |line| line.y1) + APART_MM / 2.0,
+                words: if plumb.is_empty() { String::new() } else { one(sources, wall.hang_mm) },
+            },
+            plumb,
+            ticks: row_ticks.into_iter().chain(column_ticks).collect(),
+            heights,
+            distances,
+            unit: words.say(unit, &[]),
+        }
+    }
+}
+
+/// The plumb line between two heights, with a gap and two slanting strokes in its middle where it stands for a longer one;
+/// nothing where there is no room.
+fn plumb(x: f64, from: f64, floor: f64, is_broken: bool) -> Vec<Line> {
+    if floor - from < 2.0 * APART_MM {
+        return Vec::new();
+    }
+    let upright = |y1: f64, y2: f64| Line { x1: x, y1, x2: x, y2 };
+    if !is_broken {
+        return vec![upright(from, floor)];
+    }
+    let (gap, slant) = (0.8, 1.5);
+    let middle = (from + floor) / 2.0;
+    let stroke = |y: f64| Line { x1: x - slant, y1: y + gap, x2: x + slant, y2: y - gap };
+    vec![
+        upright(from, middle - gap),
+        stroke(middle - gap),
+        stroke(middle + gap),
+        upright(middle + gap, floor),
+    ]
+}
+
+/// A name if it fits its rectangle.
+fn if_it_fits(name: String, area: &Box) -> String {
+    let fits = width_mm(&name, POINTS, false) + 0.6 <= area.width && area.height >= APART_MM;
+    if fits { name } else { String::new() }
+}
+
+fn squares(sources: &Sources, scale: &Scale) -> Vec<Named> {
+    let grid = &sources.settings.grid;
+    let square = |cell: Cell| {
+        let [top_left, ..] = grid.corners(cell);
+        let area = scale.area(top_left, grid.square_mm, grid.square_mm);
+        Named { name: if_it_fits(grid.label(cell), &area), area }
+    };
+    let all: Vec<Named> = grid.cells().map(square).collect();
+    // all or none: a wall with a few labels missing would look as if those squares were not there
+    if all.iter().all(|square| !square.name.is_empty()) {
+        return all;
+    }
+    all.into_iter().map(|square| Named { name: String::new(), ..square }).collect()
+}
+
+/// The cards, the outlines of which are a cell's side and the ring's width.
+fn cards(sources: &Sources, scale: &Scale) -> Vec<Named> {
+    let side = sources.settings.grid.square_mm;
+    let wall = sources.settings.grid.size();
+    let cards = super::cards::printable(sources.printed).map(|card| {
+        let own = |along: f64| (along / side).floor() * side;
+        let (x, y, width, height) = match card.kind {
+            CardKind::Column => (own(card.centre.x), wall.y, side, RING_MM),
+            CardKind::Row => (-RING_MM, own(card.centre.y), RING_MM, side),
+            CardKind::Corner => {
+                let half = RING_MM / 2.0;
+                (card.centre.x - half, card.centre.y - half, RING_MM, RING_MM)
+            }
+        };
+        let area = scale.area(Point::new(x, y), width, height);
+        Named { name: if_it_fits(card.name.clone(), &area), area }
+    });
+    cards.collect()
+}
+
+/// The heights of the rows' edges over the floor, as many of them as have room.
+fn heights(sources: &Sources, scale: &Scale, right: f64) -> (Vec<Line>, Vec<Text>) {
+    let grid = &sources.settings.grid;
+    let hang = sources.evening().wall.hang_mm;
+    let every = ceil_index(APART_MM / (grid.square_mm * scale.times)).max(1);
+    let edges = (0..=grid.rows).rev().step_by(every);
+    edges
+        .map(|edge| {
+            let down = float(edge) * grid.square_mm;
+            let (_, y) = scale.place(Point::new(0.0, down));
+            let over_floor = hang + grid.size().y - down;
+            let tick = Line { x1: right + 0.5, y1: y, x2: right + 2.5, y2: y };
+            (tick, Text { x: right + 3.2, y, words: said(sources, over_floor) })
+        })
+        .unzip()
+}
+
+/// The distances of the columns' edges from the squares' left edge, as many of them as have room.
+fn distances(sources: &Sources, scale: &Scale) -> (Vec<Line>, Vec<Text>) {
+    let grid = &sources.settings.grid;
+    let every = ceil_index(APART_MM / (grid.square_mm * scale.times)).max(1);
+    let below = grid.size().y + RING_MM;
+    (0..=grid.columns)
+        .step_by(every)
+        .map(|edge| {
+            let across = float(edge) * grid.square_mm;
+            let (x, y) = scale.place(Point::new(across, below));
+            let tick = Line { x1: x, y1: y + 0.5, x2: x, y2: y + 2.5 };
+            (tick, Text { x, y: y + 3.0, words: said(sources, across) })
+        })
+        .unzip()
+}
+
+fn said(sources: &Sources, mm: f64) -> String {
+    match sources.settings.print.units {
+        Units::Inch => inches(mm),
+        Units::Mm => millimetres(mm),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_stand_only_where_they_fit() {
+        let area = |width: f64| Box { x: 0.0, y: 0.0, width, height: 5.0 };
+        assert_eq!(if_it_fits("AB".to_owned(), &area(6.0)), "AB");
+        assert_eq!(if_it_fits("AB12".to_owned(), &area(3.0)), "");
+    }
+}

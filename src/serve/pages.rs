@@ -1,0 +1,128 @@
+//! The pages themselves: written by hand, embedded, their sentences filled in from the words.
+//!
+//! In a page `{{id}}` stands for a sentence, `{{=name}}` for the evening's name, `{{=language}}` for the language, and `{{=words}}`
+//! for the sentences that its script needs, as JSON that cannot end the element it stands in.
+
+use serde_json::{Map, Value};
+
+use crate::report::html::escaped;
+use crate::words::Words;
+
+/// The pages' styles and scripts: name, kind, text.
+pub(super) const FILES: [(&str, &str, &str); 6] = [
+    ("icon.svg", "image/svg+xml", include_str!("assets/icon.svg")),
+    ("base.css", "text/css; charset=utf-8", include_str!("assets/base.css")),
+    ("phone.css", "text/css; charset=utf-8", include_str!("assets/phone.css")),
+    ("room.css", "text/css; charset=utf-8", include_str!("assets/room.css")),
+    ("phone.js", "text/javascript; charset=utf-8", include_str!("assets/phone.js")),
+    ("room.js", "text/javascript; charset=utf-8", include_str!("assets/room.js")),
+];
+const PHONE: &str = include_str!("assets/phone.html");
+const ROOM: &str = include_str!("assets/room.html");
+
+/// The sentences that the phone page's script says.
+const PHONE_WORDS: &[&str] = &[
+    "serve-again",
+    "serve-all-missing",
+    "serve-cell-belongs",
+    "serve-cell-hangs",
+    "serve-cell-nothing-seen",
+    "serve-connection-lost",
+    "serve-done",
+    "serve-give-out",
+    "serve-given",
+    "serve-last-photo",
+    "serve-link-old",
+    "serve-no-answer",
+    "serve-photo-too-heavy-here",
+    "serve-queue",
+    "serve-reading",
+    "serve-sending",
+    "serve-sending-of",
+    "serve-step-all-ticked",
+    "serve-take",
+];
+/// The sentences that the room page's script says.
+const ROOM_WORDS: &[&str] = &["serve-room-lost", "serve-link-old", "serve-room-complete"];
+
+/// The helper's page.
+pub(super) fn phone(name: &str, words: &Words) -> String {
+    filled(PHONE, name, words, PHONE_WORDS)
+}
+
+/// The room's page.
+pub(super) fn room(name: &str, words: &Words) -> String {
+    filled(ROOM, name, words, ROOM_WORDS)
+}
+
+fn filled(page: &str, name: &str, words: &Words, script: &[&str]) -> String {
+    let mut parts = page.split("{{");
+    let mut text = parts.next().unwrap_or_default().to_owned();
+    for part in parts {
+        let Some((id, rest)) = part.split_once("}}") else {
+            text.push_str(part);
+            continue;
+        };
+        match id {
+            "=name" => text.push_str(&escaped(name)),
+            "=language" => text.push_str(&escaped(&words.say("report-language", &[]))),
+            "=words" => text.push_str(&script_words(words, script)),
+            id => text.push_str(&escaped(&words.say(id, &[]))),
+        }
+        text.push_str(rest);
+    }
+    text
+}
+
+/// JSON for between `<script type="application/json">` and its end.
+fn script_words(words: &Words, ids: &[&str]) -> String {
+    let said: Map<String, Value> =
+        ids.iter().map(|id| ((*id).to_owned(), words.say(id, &[]).into())).collect();
+    Value::Object(said).to_string().replace('<', "\\u003c")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn ids_in<'a>(text: &'a str, before: &str, after: &str) -> Vec<&'a str> {
+        text.split(before).skip(1).filter_map(|part| part.split(after).next()).collect()
+    }
+
+    #[test]
+    fn every_sentence_of_a_page_is_written() {
+        let words = Words::english();
+        for page in [phone("An <evening> & more", &words), room("An <evening> & more", &words)] {
+            assert!(page.contains("An &lt;evening&gt; &amp; more") && page.contains("lang=\"en\""));
+            assert!(!page.contains("[serve-") && !page.contains("{{"), "{page}");
+        }
+    }
+
+    #[test]
+    fn scripts_say_what_they_are_given_and_nothing_else() {
+        let script = |name: &str| FILES.iter().find(|(own, ..)| *own == name).unwrap().2;
+        for (text, words) in [(script("phone.js"), PHONE_WORDS), (script("room.js"), ROOM_WORDS)] {
+            let mut used = ids_in(text, "say(\"", "\"");
+            used.sort_unstable();
+            used.dedup();
+            let mut given = words.to_vec();
+            given.sort_unstable();
+            assert_eq!(used, given);
+        }
+    }
+
+    #[test]
+    fn nothing_is_asked_for_elsewhere_and_nothing_stands_inline() {
+        for text in FILES.iter().map(|(.., text)| *text).chain([PHONE, ROOM]) {
+            assert!(
+                !text.contains("//cdn")
+                    && !text.contains("https:")
+                    && !text.replace("http://www.w3.org/2000/svg", "").contains("http://"),
+                "{text}"
+            );
+            assert!(
+                !text.contains(" style=\"") && !text.contains(" onclick=") && !text.contains("innerHTML")
+            );
+        }
+    }
+}

@@ -1,0 +1,155 @@
+//! What there is behind a secret.
+//!
+//! | path | helpers | room | answer |
+//! |---|---|---|---|
+//! | `/` | yes | yes | the page |
+//! | `/phone.js` … | yes | yes | its styles and script |
+//! | `/wall.json` | all that is to be done | counts | the wall as it stands |
+//! | `/live` | yes | yes | the number of the standing, whenever it changes (server-sent events) |
+//! | `/wall.jpg` | yes | yes | the wall as it looks |
+//! | `/cell/17`, `/tile/17` | yes | | what hangs in a cell; what belongs there |
+//! | `/code.svg` | | this computer only | the helpers' link as a code |
+//! | `POST /photo` | yes | | see [`super::upload`] |
+
+use std::convert::Infallible;
+use std::sync::Arc;
+use std::time::Duration;
+
+use axum::Router;
+use axum::extract::{Extension, Path, State};
+use axum::http::StatusCode;
+use axum::response::sse::{Event, KeepAlive, Sse};
+use axum::response::{IntoResponse, Response};
+use axum::routing::{get, post};
+use tokio_stream::StreamExt;
+use tokio_stream::wrappers::WatchStream;
+
+use crate::plan::Cell;
+use crate::plan::code::{LinkCode, QUIET_ZONE};
+
+use super::answer::{bytes, json, room_json, wall_json};
+use super::evening::Evening;
+use super::guard::Peer;
+use super::pages;
+use super::upload::{self, MOST_BYTES};
+use super::work::Work;
+
+const JPEG: &str = "image/jpeg";
+const HTML: &str = "text/html; charset=utf-8";
+/// So often a line goes to pages that wait: phones that went away are noticed, and nothing in between closes the connection.
+const ALIVE: Duration = Duration::from_secs(15);
+
+/// What every answer is made from.
+#[derive(Debug)]
+pub struct Shared {
+    /// The evening.
+    pub evening: Arc<Evening>,
+    /// Who may send now.
+    pub work: Work,
+    /// The helpers' link.
+    pub link: String,
+    /// Whether that link leads in from the room's network.
+    pub for_phones: bool,
+}
+
+/// What helpers get.
+pub(super) fn helpers(shared: Arc<Shared>) -> Router {
+    let page = pages::phone(&shared.evening.printed.name, &shared.evening.words);
+    both(page)
+        .route("/wall.json", get(helpers_wall))
+        .route("/cell/{place}", get(cell))
+        .route("/tile/{place}", get(tile))
+        .route("/photo", post(upload::photo))
+        .with_state(shared)
+}
+
+/// What the room gets.
+pub(super) fn room(shared: Arc<Shared>) -> Router {
+    let page = pages::room(&shared.evening.printed.name, &shared.evening.words);
+    both(page).route("/wall.json", get(room_wall)).route("/code.svg", get(code)).with_state(shared)
+}
+
+fn both(page: String) -> Router<Arc<Shared>> {
+    let page: Arc<str> = page.replace("{most-bytes}", &MOST_BYTES.to_string()).into();
+    let mut router = Router::new()
+        .route("/", get(move || async move { bytes(StatusCode::OK, HTML, page.to_string()) }))
+        .route("/wall.jpg", get(wall_picture))
+        .route("/live", get(live));
+    for (name, kind, text) in pages::FILES {
+        router =
+            router.route(&format!("/{name}"), get(move || async move { bytes(StatusCode::OK, kind, text) }));
+    }
+    router
+}
+
+async fn helpers_wall(State(shared): State<Arc<Shared>>) -> Response {
+    json(StatusCode::OK, &wall_json(&shared.evening, &shared.evening.standing()))
+}
+
+async fn room_wall(State(shared): State<Arc<Shared>>, Extension(peer): Extension<Peer>) -> Response {
+    let mut told = room_json(&shared.evening, &shared.evening.standing());
+    told["code"] = shows_code(&shared, peer).into();
+    json(StatusCode::OK, &told)
+}
+
+/// Whether the helpers' code is shown: to this computer's own screen only, where whoever reads the room's link elsewhere gets
+/// nothing more by it.
+fn shows_code(shared: &Shared, peer: Peer) -> bool {
+    shared.for_phones && peer.0.is_loopback()
+}
+
+async fn wall_picture(State(shared): State<Arc<Shared>>) -> Response {
+    let standing = shared.evening.standing();
+    let drawn = tokio::task::spawn_blocking(move || standing.map().to_vec()).await.unwrap_or_default();
+    bytes(StatusCode::OK, JPEG, drawn)
+}
+
+async fn cell(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> Response {
+    let standing = shared.evening.standing();
+    let picture = at(&shared, &place).and_then(|cell| standing.picture.cell(cell).ok());
+    picture.map_or_else(nothing, |picture| bytes(StatusCode::OK, JPEG, picture))
+}
+
+async fn tile(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> Response {
+    let index = at(&shared, &place).map(|cell| shared.evening.printed.grid.index(cell));
+    let picture = index.and_then(|index| shared.evening.tiles.get(index).cloned());
+    picture.map_or_else(nothing, |picture| bytes(StatusCode::OK, JPEG, picture))
+}
+
+/// The cell of a place in the order of cells.
+fn at(shared: &Shared, place: &str) -> Option<Cell> {
+    let place: usize = place.parse().ok()?;
+    shared.evening.printed.grid.cells().nth(place)
+}
+
+fn nothing() -> Response {
+    bytes(StatusCode::NOT_FOUND, "text/plain", "")
+}
+
+/// Tells the number of the standing whenever it changes.
+async fn live(State(shared): State<Arc<Shared>>) -> Response {
+    let numbers = WatchStream::new(shared.evening.watch());
+    let events = numbers.map(|number| Ok::<_, Infallible>(Event::default().data(number.to_string())));
+    Sse::new(events).keep_alive(KeepAlive::new().interval(ALIVE)).into_response()
+}
+
+/// The helpers' link.
+async fn code(State(shared): State<Arc<Shared>>, Extension(peer): Extension<Peer>) -> Response {
+    if !shows_code(&shared, peer) {
+        return nothing();
+    }
+    LinkCode::new(&shared.link)
+        .map_or_else(nothing, |code| bytes(StatusCode::OK, "image/svg+xml", svg(&code)))
+}
+
+/// A code as a picture, black on white, with its quiet zone.
+fn svg(code: &LinkCode) -> String {
+    let side = code.side();
+    let dark = (0..side * side).map(|at| (at % side, at / side)).filter(|(x, y)| code.dark(*x, *y));
+    let path: String = dark.map(|(x, y)| format!("M{} {}h1v1h-1z", x + QUIET_ZONE, y + QUIET_ZONE)).collect();
+    let whole = side + 2 * QUIET_ZONE;
+    format!(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {whole} {whole}\" shape-rendering=\"crispEdges\">\
+         <path fill=\"#fff\" d=\"M0 0h{whole}v{whole}H0z\"/><path d=\"{path}\"/></svg>"
+    )
+}

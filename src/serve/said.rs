@@ -1,0 +1,76 @@
+//! What goes wrong, in the page's language: every refusal of a photo, and what to do.
+
+use axum::http::{HeaderValue, StatusCode};
+use axum::response::Response;
+use serde_json::json;
+
+use crate::photo::PhotoError;
+use crate::plan::folder::FolderError;
+use crate::read::ReadError;
+use crate::words::Words;
+
+use super::answer;
+use super::evening::{MOST_PIXELS, Refusal};
+use super::upload::MOST_BYTES;
+
+/// One sentence as an answer.
+pub(super) fn answer(status: StatusCode, sentence: &str) -> Response {
+    answer::json(status, &json!({ "say": sentence }))
+}
+
+/// Come again later.
+pub(super) fn busy(words: &Words, seconds: u32) -> Response {
+    let mut response = answer(StatusCode::SERVICE_UNAVAILABLE, &words.say("serve-busy", &[]));
+    response.headers_mut().insert("retry-after", HeaderValue::from(seconds));
+    response
+}
+
+/// More bytes than a photo has.
+pub(super) fn too_large(words: &Words) -> String {
+    words.say("serve-photo-too-heavy", &[("most", (MOST_BYTES >> 20).into())])
+}
+
+/// Why a photo gives no answer, and what to do.
+pub(super) fn refusal(refused: &Refusal, words: &Words) -> String {
+    let say = |id: &str| words.say(id, &[]);
+    match refused {
+        Refusal::Photo(error) => photo(error, words),
+        Refusal::Read(ReadError::NoCodes) => say("serve-photo-no-codes"),
+        Refusal::Read(ReadError::Foreign(tags)) => {
+            words.say("serve-photo-foreign", &[("tags", tags.join(", ").into())])
+        }
+        Refusal::Read(ReadError::TooDark) => say("serve-photo-too-dark"),
+        Refusal::Read(ReadError::CannotPlace) => say("serve-photo-cannot-place"),
+        Refusal::Draw(_) | Refusal::Stumble => say("serve-photo-stumble"),
+    }
+}
+
+fn photo(error: &PhotoError, words: &Words) -> String {
+    let sized = |id: &str, width: &usize, height: &usize| {
+        let most = MOST_PIXELS / 1_000_000;
+        let named = [
+            ("width", width.to_string().into()),
+            ("height", height.to_string().into()),
+            ("most", most.to_string().into()),
+        ];
+        words.say(id, &named)
+    };
+    match error {
+        PhotoError::TooLarge { width, height } => sized("serve-photo-too-large", width, height),
+        PhotoError::TooSmall { width, height } => sized("serve-photo-too-small", width, height),
+        PhotoError::Empty | PhotoError::File(_) => words.say("serve-photo-empty", &[]),
+        PhotoError::Heic => words.say("serve-photo-heic", &[]),
+        PhotoError::Unknown => words.say("serve-photo-unknown", &[]),
+        PhotoError::Truncated => words.say("serve-photo-truncated", &[]),
+        PhotoError::Damaged(_) => words.say("serve-photo-damaged", &[]),
+    }
+}
+
+/// Why the answer could not be kept.
+pub(super) fn unkept(error: &FolderError, words: &Words) -> String {
+    let id = match error {
+        FolderError::Full { .. } => "serve-unkept-full",
+        _ => "serve-unkept",
+    };
+    words.say(id, &[])
+}

@@ -1,0 +1,279 @@
+//! Crowd and time: each number by another way, and what must hold whatever the numbers are.
+
+use everysquare::plan::crowd::{
+    Assumed, Evening, HAND_OUT_MINUTES, MOST_TILES_A_VISITOR, Means, NOBODY_WAITS, People, STOOL_MM, Verdict,
+    Work, chances, evening, part_of, pencils, proposed_hang_mm, time, wall,
+};
+use everysquare::plan::settings::Room;
+use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
+use proptest::prelude::*;
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+
+fn grid(columns: usize, rows: usize) -> Grid {
+    Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom }
+}
+
+/// So many tiles of each level, all in two colours, 3 to 1.
+fn work(tiles: [usize; 4], shape: f64) -> Work {
+    let mut work = Work::none(2, shape);
+    for (level, count) in Level::ALL.into_iter().zip(tiles) {
+        (0..count).for_each(|_| work.add(level, &[0.75, 0.25]));
+    }
+    work
+}
+
+fn planned(
+    grid: Grid,
+    tiles: [usize; 4],
+    visitors: usize,
+    minutes: f64,
+    seats: usize,
+    room: Option<Room>,
+) -> Evening {
+    let mut settings = Settings::new("x".to_owned(), Tag::new("K7M").unwrap(), grid);
+    settings.evening.visitors = Some(visitors);
+    settings.evening.minutes = Some(minutes);
+    settings.evening.seats = Some(seats);
+    settings.evening.wall = room;
+    evening(&settings, &work(tiles, grid.columns as f64 / grid.rows as f64))
+}
+
+prop_compose! {
+    fn some_tiles()(plain in 0_usize..40, easy in 1_usize..60, medium in 0_usize..60, hard in 0_usize..40) -> [usize; 4] {
+        [plain, easy, medium, hard]
+    }
+}
+
+/// By another way: every seat on its own, each tile's level drawn by lot and its time up to a half shorter or longer.
+fn played(
+    tiles: [usize; 4],
+    minutes_a_tile: [f64; 4],
+    seats: usize,
+    minutes: f64,
+    chance: &mut ChaCha8Rng,
+) -> f64 {
+    const EVENINGS: usize = 60;
+    let all: usize = tiles.iter().sum();
+    let mut finished = 0;
+    for _ in 0..EVENINGS * seats {
+        let mut now = 0.0;
+        loop {
+            let mut drawn = chance.random_range(0..all);
+            let level = tiles
+                .iter()
+                .position(|count| {
+                    if drawn < *count {
+                        true
+                    } else {
+                        drawn -= count;
+                        false
+                    }
+                })
+                .unwrap();
+            now += HAND_OUT_MINUTES + minutes_a_tile[level] * chance.random_range(0.5..1.5);
+            if now > minutes {
+                break;
+            }
+            finished += 1;
+        }
+    }
+    finished as f64 / EVENINGS as f64
+}
+
+#[test]
+fn as_many_tiles_are_finished_as_when_the_evening_is_played_through() {
+    let mut chance = ChaCha8Rng::seed_from_u64(7);
+    let cases = [
+        ([10, 20, 30, 20], [6.0, 10.0, 15.0, 22.0], 30, 90.0),
+        ([0, 50, 30, 0], [6.0, 10.0, 15.0, 22.0], 24, 120.0),
+        ([40, 40, 20, 10], [3.0, 5.0, 9.0, 15.0], 60, 60.0),
+        ([5, 10, 40, 40], [6.0, 10.0, 15.0, 22.0], 12, 240.0),
+    ];
+    for (tiles, minutes_a_tile, seats, minutes) in cases {
+        let ours = time(&work(tiles, 1.0), minutes_a_tile, seats, 1_000, minutes).can_finish as f64;
+        let theirs = played(tiles, minutes_a_tile, seats, minutes, &mut chance);
+        // what tiles differ in time by adds up to a quarter of a tile at each seat
+        assert!((ours - theirs).abs() < 0.25 * seats as f64, "{tiles:?}: {ours} {theirs}");
+        assert!(ours <= theirs, "what is promised is kept: {ours} {theirs}");
+    }
+}
+
+/// By another way: many moments, in each of which every seat takes a pencil by lot.
+fn moments_without_waiting(chances: &[f64], counts: &[usize], seats: usize, chance: &mut ChaCha8Rng) -> f64 {
+    const MOMENTS: usize = 20_000;
+    let mut good = 0;
+    for _ in 0..MOMENTS {
+        let mut held = vec![0; chances.len()];
+        for _ in 0..seats {
+            let mut at: f64 = chance.random();
+            let pencil = chances
+                .iter()
+                .position(|own| {
+                    at -= own;
+                    at < 0.0
+                })
+                .unwrap_or(0);
+            held[pencil] += 1;
+        }
+        good += usize::from(held.iter().zip(counts).all(|(held, count)| held <= count));
+    }
+    good as f64 / MOMENTS as f64
+}
+
+#[test]
+fn nobody_waits_in_as_many_moments_as_promised_and_with_one_pencil_less_of_each_somebody_does() {
+    let mut chance = ChaCha8Rng::seed_from_u64(9);
+    for (seats, chances) in [
+        (30, vec![0.41, 0.14, 0.12, 0.13, 0.1, 0.1]),
+        (12, vec![0.5, 0.5]),
+        (100, vec![0.7, 0.2, 0.05, 0.03, 0.02]),
+        (24, vec![1.0 / 12.0; 12]),
+    ] {
+        let counts: Vec<usize> = pencils(&chances, seats).iter().map(|need| need.count).collect();
+        let good = moments_without_waiting(&chances, &counts, seats, &mut chance);
+        assert!(good >= NOBODY_WAITS - 0.004, "{seats} seats, {chances:?}: {counts:?} are enough in {good}");
+        let fewer: Vec<usize> = counts.iter().map(|count| count - 1).collect();
+        let less = moments_without_waiting(&chances, &fewer, seats, &mut chance);
+        assert!(less < NOBODY_WAITS, "{seats} seats, {chances:?}: {fewer:?} are enough in {less}");
+    }
+}
+
+#[test]
+fn whoever_draws_holds_a_pencil_as_long_as_its_colour_takes() {
+    // 10 plain tiles of 6 minutes in colour 0; 5 hard ones of 22 in halves of 0 and 1; colour 2 is nowhere
+    let mut work = Work::none(3, 1.0);
+    (0..10).for_each(|_| work.add(Level::Plain, &[1.0, 0.0, 0.0]));
+    (0..5).for_each(|_| work.add(Level::Hard, &[0.5, 0.5, 0.0]));
+    let chances = chances(&work, [6.0, 10.0, 15.0, 22.0]);
+    assert_eq!(chances, [115.0 / 170.0, 55.0 / 170.0, 0.0]);
+    assert_eq!(pencils(&chances, 20)[2].count, 0);
+    assert_eq!(everysquare::plan::crowd::chances(&Work::none(2, 1.0), [1.0; 4]), [0.0, 0.0]);
+}
+
+#[test]
+fn what_nobody_said_is_assumed_and_said() {
+    let settings = Settings::new("x".to_owned(), Tag::new("K7M").unwrap(), grid(10, 8));
+    let evening = evening(&settings, &work([80, 0, 0, 0], 1.25));
+    assert_eq!(evening.given.assumed, [Assumed::Visitors, Assumed::Minutes, Assumed::Seats, Assumed::Hang]);
+    assert!(planned(grid(10, 8), [0, 80, 0, 0], 60, 90.0, 30, None).given.assumed == [Assumed::Hang]);
+}
+
+#[test]
+fn too_big_and_too_small_are_told_apart() {
+    // 10 minutes and 3 between: a seat finishes 90 / 13 − ½ tiles
+    let verdict = |tiles, visitors, minutes, seats| {
+        planned(grid(10, 8), [0, tiles, 0, 0], visitors, minutes, seats, None).verdict
+    };
+    assert_eq!(verdict(80, 60, 90.0, 30), Verdict::Fits);
+    assert_eq!(verdict(80, 60, 90.0, 10), Verdict::TooBigForTime(80 - 64));
+    assert_eq!(verdict(80, 30, 90.0, 30), Verdict::TooBigForCrowd(20));
+    assert_eq!(verdict(80, 150, 90.0, 30), Verdict::TooSmall(70));
+    assert_eq!(verdict(80, 10_000, 1_440.0, 500), Verdict::TooSmall(9_920), "more than any wall holds");
+    assert_eq!(verdict(80, 60, 5.0, 30), Verdict::TooBigForTime(80), "nobody finishes anything in 5 minutes");
+}
+
+#[test]
+fn heights_of_rows_go_up_from_the_floor() {
+    let plan = wall(&grid(10, 8), Some(600.0), Room::read("1.39x1.136m"));
+    let lowest = plan.rows.last().unwrap();
+    assert_eq!((lowest.number, lowest.lower_mm, lowest.upper_mm), (1, 600.0, 727.0));
+    assert_eq!((plan.rows[0].number, plan.rows[0].upper_mm), (8, 600.0 + 1016.0));
+    assert_eq!(plan.rows[0].means(), [Means::Helper, Means::Stool, Means::Helper, Means::Floor]);
+    let fit = plan.fit.unwrap();
+    assert!(fit.with_cards && fit.squares && fit.largest_square_mm == 127.0, "{fit:?}");
+    let smaller = wall(&grid(10, 8), None, Room::read("1.38x1.136m")).fit.unwrap();
+    assert!(!smaller.with_cards && smaller.squares && smaller.largest_square_mm == 126.0, "{smaller:?}");
+    let tiny = wall(&grid(10, 8), None, Room::read("0.2x0.2m")).fit.unwrap();
+    assert!(!tiny.squares && tiny.largest_square_mm == 8.0, "{tiny:?}");
+    assert_eq!(People::Adults.means(People::Adults.reach_mm() + STOOL_MM + 1.0), Means::Ladder);
+}
+
+proptest! {
+    #[test]
+    fn more_seats_or_minutes_never_finish_less_and_never_need_fewer_pencils(
+        tiles in some_tiles(), seats in 1_usize..400, minutes in 10.0_f64..300.0, visitors in 1_usize..800,
+    ) {
+        let at = |minutes, seats, visitors| planned(grid(10, 8), tiles, visitors, minutes, seats, None);
+        let here = at(minutes, seats, visitors);
+        for more in [at(minutes, seats + 1, visitors), at(minutes + 5.0, seats, visitors), at(minutes, seats, visitors + 1)] {
+            prop_assert!(more.time.can_finish >= here.time.can_finish);
+            prop_assert!(more.time.minutes_for_all <= here.time.minutes_for_all + 1e-9);
+            let pairs = more.supplies.pencils.iter().zip(&here.supplies.pencils);
+            prop_assert!(pairs.into_iter().all(|(more, here)| more.count >= here.count && more.count <= seats + 1));
+        }
+    }
+
+    #[test]
+    fn the_minutes_and_seats_for_all_are_enough_and_not_more(
+        tiles in some_tiles(), seats in 1_usize..100, minutes in 20.0_f64..300.0,
+    ) {
+        let all: usize = tiles.iter().sum();
+        let at = |minutes, seats| time(&work(tiles, 1.0), [6.0, 10.0, 15.0, 22.0], seats, 1_000, minutes);
+        let here = at(minutes, seats);
+        prop_assert_eq!(at(here.minutes_for_all, seats).can_finish, all);
+        prop_assert!(at(here.minutes_for_all - 0.1, seats).can_finish < all || seats > all);
+        if let Some(enough) = here.seats_for_all {
+            prop_assert!(at(minutes, enough).can_finish >= all);
+            prop_assert!(enough == 0 || at(minutes, enough - 1).can_finish < all);
+        }
+    }
+
+    #[test]
+    fn a_part_of_the_tiles_keeps_their_mix(tiles in some_tiles(), most in 0_usize..300) {
+        let all: usize = tiles.iter().sum();
+        let part = part_of(tiles, most);
+        prop_assert_eq!(part.iter().sum::<usize>(), most.min(all));
+        for (part, whole) in part.into_iter().zip(tiles) {
+            prop_assert!(part <= whole);
+            let exact = whole as f64 * most.min(all) as f64 / all as f64;
+            prop_assert!((part as f64 - exact).abs() < 1.0);
+        }
+    }
+
+    #[test]
+    fn other_grids_fit_crowd_place_and_picture(
+        tiles in some_tiles(), visitors in 1_usize..300, seats in 1_usize..100, width in 0.5_f64..8.0, height in 0.5_f64..4.0,
+        given: bool, columns in 1_usize..30, rows in 1_usize..20,
+    ) {
+        let room = Room::read(&format!("{width:.3}x{height:.3}m")).filter(|_| given);
+        let own = grid(columns, rows);
+        let evening = planned(own, tiles, visitors, 90.0, seats, room);
+        let shape = columns as f64 / rows as f64;
+        prop_assert!(evening.others.len() <= 3);
+        prop_assert!(evening.range.least <= evening.range.most);
+        prop_assert!(evening.range.most <= MOST_TILES_A_VISITOR * visitors && evening.range.most <= evening.time.can_finish);
+        for other in &evening.others {
+            prop_assert!((other.columns, other.rows) != (columns, rows));
+            prop_assert!((evening.range.least..=evening.range.most).contains(&other.count()));
+            prop_assert_eq!((other.width_mm, other.height_mm), (other.columns as f64 * 127.0, other.rows as f64 * 127.0));
+            // by another way: the picture, 1 high, and the grid's rectangle within it
+            let scale = (shape / other.columns as f64).min(1.0 / other.rows as f64);
+            let lost = 1.0 - scale * scale * (other.columns * other.rows) as f64 / shape;
+            prop_assert!((other.lost - lost).abs() < 1e-9 && other.lost <= 0.15);
+            if let Some(room) = room {
+                prop_assert!(other.width_mm + 120.0 <= room.width_mm + 1e-6 && other.height_mm + 120.0 <= room.height_mm + 1e-6);
+            }
+        }
+    }
+
+    #[test]
+    fn the_proposed_height_keeps_low_walls_in_reach(rows in 1_usize..40) {
+        let height = rows as f64 * 127.0;
+        let hang = proposed_hang_mm(height);
+        prop_assert!(hang >= 370.0, "never on the floor");
+        if height <= People::Adults.reach_mm() - 381.0 {
+            prop_assert!(hang + height <= People::Adults.reach_mm());
+            let plan = wall(&grid(3, rows), None, None);
+            prop_assert!(plan.rows.iter().all(|row| row.means()[3] == Means::Floor));
+        }
+        prop_assert!(proposed_hang_mm(height + 127.0) <= hang, "a higher wall hangs no higher");
+    }
+
+    #[test]
+    fn whoever_reaches_a_height_reaches_what_is_lower(height in 0.0_f64..3_000.0, less in 0.0_f64..500.0) {
+        for people in People::ALL {
+            prop_assert!(people.means(height - less) <= people.means(height));
+        }
+    }
+}

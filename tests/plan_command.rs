@@ -1,0 +1,155 @@
+//! `everysquare plan`: what it says and writes, what it keeps, what it refuses.
+
+#![allow(missing_docs, clippy::unwrap_used)]
+
+mod common;
+
+use std::path::{Path, PathBuf};
+
+use common::everysquare;
+use everysquare::cli::sample;
+use everysquare::plan::{Folder, Settings};
+
+/// The sample's folder.
+fn event(place: &Path) -> PathBuf {
+    let folder = place.join("event");
+    sample::write_to(&Folder::at(&folder)).unwrap();
+    folder
+}
+
+fn read(path: &Path) -> String {
+    std::fs::read_to_string(path).unwrap()
+}
+
+#[test]
+fn the_plan_is_said_in_80_columns_and_written_whole() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let before = read(&folder.join("event.toml"));
+    let at = folder.to_str().unwrap();
+    let typed = ["plan", at, "--visitors", "100", "--minutes", "90", "--seats", "30", "--wall", "2.4x1.8m"];
+    let (code, out, err) = everysquare(&typed);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    assert!(!out.contains("[plan-"), "every sentence has its words: {out}");
+    for line in out.lines().filter(|line| !line.contains(at)) {
+        assert!(line.chars().count() <= 80, "{line}");
+    }
+    for said in [
+        "100 visitors, 30 seats, 90 minutes",
+        "level",
+        "pencils in all",
+        "sheets of letter paper",
+        "of tape",
+        "fire",
+    ] {
+        assert!(out.contains(said), "{said} in {out}");
+    }
+    assert!(!out.contains("Assumed"), "{out}");
+    assert_eq!(read(&folder.join("event.toml")), before, "only --save changes it");
+    let plan: serde_json::Value = serde_json::from_str(&read(&folder.join("plan.json"))).unwrap();
+    assert_eq!((plan["format"].as_u64(), plan["evening"]["seats"].as_u64()), (Some(1), Some(30)));
+    let tiles = plan["tiles"].as_array().unwrap();
+    assert_eq!((tiles.len(), plan["pencils"].as_array().unwrap().len()), (80, 6));
+    // counts agree with the tiles that are listed
+    for level in plan["levels"].as_array().unwrap() {
+        let listed = tiles.iter().filter(|tile| tile["level"] == level["level"]).count() as u64;
+        assert_eq!(level["tiles"].as_u64(), Some(listed), "{level}");
+    }
+    for (number, pencil) in plan["pencils"].as_array().unwrap().iter().enumerate() {
+        let needs =
+            |tile: &&serde_json::Value| tile["pencils"].as_array().unwrap().iter().any(|own| *own == number);
+        assert_eq!(pencil["tiles"].as_u64(), Some(tiles.iter().filter(needs).count() as u64), "{pencil}");
+    }
+    let sheets = plan["supplies"]["sheets"].as_array().unwrap();
+    let squares = sheets.iter().find(|sheet| sheet["document"] == "squares").unwrap();
+    assert_eq!(squares["sheets"].as_u64(), Some(40), "two squares a sheet of letter paper");
+    let again = read(&folder.join("plan.json"));
+    assert_eq!(everysquare(&typed).0, 0);
+    assert_eq!(read(&folder.join("plan.json")), again, "the same input gives the same bytes");
+}
+
+#[test]
+fn what_is_saved_is_kept_with_all_comments() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let at = folder.to_str().unwrap();
+    let file = folder.join("event.toml");
+    std::fs::write(&file, format!("{}\n# ours: keep\n", read(&file))).unwrap();
+    let before = read(&file);
+    let saved =
+        ["plan", at, "--visitors", "70", "--seats", "20", "--wall", "8x6ft", "--hang", "600", "--save"];
+    let (code, out, err) = everysquare(&saved);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    let after = read(&file);
+    let mut lines = after.lines();
+    for line in before.lines() {
+        assert!(lines.any(|own| own == line), "{line:?} is lost in {after}");
+    }
+    let evening = Settings::from_toml(&after).unwrap().evening;
+    assert_eq!(
+        (evening.visitors, evening.minutes, evening.seats, evening.hang_mm),
+        (Some(70), None, Some(20), Some(600.0))
+    );
+    assert_eq!(evening.wall.unwrap().width_mm, 2_438.4);
+    assert!(after.contains("wall = \"8x6ft\"\n"), "in the unit that was typed: {after}");
+    let (_, out, _) = everysquare(&["plan", at]);
+    assert!(
+        out.contains("70 visitors, 20 seats, 90 minutes") && out.contains("nobody said it: minutes."),
+        "{out}"
+    );
+}
+
+#[test]
+fn a_mistake_is_one_sentence_and_changes_nothing() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let at = folder.to_str().unwrap();
+    let before = read(&folder.join("event.toml"));
+    let refused: [(&[&str], &str); 15] = [
+        (&["--seats", "0"], "a whole number from 1 to 500 is allowed"),
+        (&["--seats", "501"], "a whole number from 1 to 500 is allowed"),
+        (&["--seats", "many"], "a whole number from 1 to 500 is allowed"),
+        (&["--visitors", "0"], "a whole number from 1 to 10000 is allowed"),
+        (&["--visitors", "99999999999999999999999"], "a whole number from 1 to 10000 is allowed"),
+        (&["--minutes", "0"], "a number from 5 to 1440 is allowed"),
+        (&["--minutes", "nan"], "a number from 5 to 1440 is allowed"),
+        (&["--minutes", "1e300"], "a number from 5 to 1440 is allowed"),
+        (&["--wall", "3"], "a width, an x, a height and a unit are allowed"),
+        (&["--wall", "0x0m"], "a width, an x, a height and a unit are allowed"),
+        (&["--wall", "1e9x2m"], "a width, an x, a height and a unit are allowed"),
+        (&["--hang", "-5"], "a number from 0 to 3000 is allowed"),
+        (&["--hang", "inf"], "a number from 0 to 3000 is allowed"),
+        (&["--save"], "--save keeps the numbers that are typed with it"),
+        (&["--seats", "20", "--save", "extra"], "extra"),
+    ];
+    for (more, sentence) in refused {
+        let words = [["plan", at].as_slice(), more].concat();
+        let (code, out, err) = everysquare(&words);
+        assert_eq!((code, out.as_str()), (2, ""), "{words:?}");
+        assert!(err.starts_with("everysquare: ") && err.contains(sentence), "{words:?}: {err}");
+        assert_eq!(err.lines().count(), 1, "one sentence: {err}");
+        assert!(!folder.join("plan.json").exists(), "{words:?} leaves nothing behind");
+    }
+    assert_eq!(read(&folder.join("event.toml")), before);
+    let (code, _, err) = everysquare(&["plan", place.path().join("none").to_str().unwrap()]);
+    assert_eq!((code, err.lines().count()), (2, 1), "{err}");
+}
+
+#[test]
+fn levels_are_named_decided_and_shown_as_event_toml_says() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let at = folder.to_str().unwrap();
+    let file = folder.join("event.toml");
+    // as many bounds as the sample has, but all below every score
+    let text = read(&file);
+    let text = text.split("[levels]").next().unwrap();
+    let levels = "[levels]\nnames = [\"sky\", \"calm\", \"lively\", \"wild\"]\nbounds = [0.1, 0.2, 0.3]\n[[tiles]]\nlabel = \"A6\"\nlevel = \"wild\"\n";
+    std::fs::write(&file, format!("{text}\n{levels}")).unwrap();
+    let (code, out, err) = everysquare(&["plan", at]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    let spaced = out.split_whitespace().collect::<Vec<_>>().join(" ");
+    for said in ["sky . 2 ", "wild # 78 ", "1 tile has the level that event.toml gives it"] {
+        assert!(spaced.contains(said), "{said} in {out}");
+    }
+}

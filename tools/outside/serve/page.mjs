@@ -1,0 +1,361 @@
+// The helper's and the room's page in Chromium, with a real program behind them:
+//   node tools/outside/serve/page.mjs MODULES CHROMIUM EVERYSQUARE OUT
+// MODULES is a folder where `npm ci` has put what package.json names. Needs Node 20 and no network. Made photos go the whole way:
+// sent, read, shown, ticked; bad files, two phones, a reload in the middle, kill -9, the keyboard alone, axe-core (WCAG 2.2 A and AA),
+// light, dark, large letters. What was seen is kept in OUT. Ends with "N passed, M failed" and exits 1 where one failed.
+import { spawn, execFileSync } from "node:child_process";
+import { mkdirSync, readFileSync, readdirSync, rmSync, truncateSync, utimesSync, writeFileSync, copyFileSync, existsSync } from "node:fs";
+import { createRequire } from "node:module";
+import { networkInterfaces } from "node:os";
+import { join, resolve } from "node:path";
+
+const [modules, chromium, everysquare, out] = process.argv.slice(2).map((path) => resolve(path));
+const require = createRequire(join(modules, "package.json"));
+const { chromium: browserType } = require("playwright-core");
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+const PORT = 18417;
+const PHONE = { width: 360, height: 740 };
+const FIRST_PAGE_BYTES = 60_000;
+const READING_MS = 60_000; // a busy machine
+const NEWEST = { swaps: 2, turns: 2, missing: 12, scribbled: 1 };
+
+let passed = 0;
+let failed = 0;
+const check = (name, holds, seen = "") => {
+  if (holds) passed += 1;
+  else failed += 1;
+  console.log(`${holds ? "ok    " : "FAILED"} ${name}${holds || seen === "" ? "" : `: ${seen}`}`);
+};
+const wait = (ms) => new Promise((done) => setTimeout(done, ms));
+
+// ---- an event, made photos, the program
+rmSync(out, { recursive: true, force: true });
+mkdirSync(out, { recursive: true });
+const event = join(out, "evening");
+const run = (...words) => execFileSync(everysquare, words, { encoding: "utf8" });
+run("new", event, "--picture", "samples/harbour-evening/picture.png", "--columns", "10", "--rows", "8", "--name", "Harbour library evening", "--tag", "K7M");
+run("print", event);
+const made = (seed, faults) => {
+  const options = Object.entries(faults).flatMap(([name, count]) => [`--${name}`, String(count)]);
+  run("rehearse", event, "--seed", String(seed), ...options);
+  return join(event, "rehearsals", `${seed}.jpg`);
+};
+const first = made(5, NEWEST);
+const second = made(6, { swaps: 1, turns: 1, missing: 4 });
+const cut = join(out, "cut.jpg");
+copyFileSync(first, cut);
+truncateSync(cut, 900_000);
+const letter = join(out, "letter.jpg");
+writeFileSync(letter, "Dear helper, this is no photo.");
+const checks = () => (existsSync(join(event, "checks")) ? readdirSync(join(event, "checks")).filter((name) => !name.startsWith(".")).sort() : []);
+const report = () => JSON.parse(readFileSync(join(event, "checks", checks().at(-1), "report.json"), "utf8"));
+const toFix = () => report().fixes.filter((fix) => fix.do !== "fetch").length;
+
+// the laptop's own address in a network, where it has one: phones come from there
+const own = Object.values(networkInterfaces()).flat().find((one) => one.family === "IPv4" && !one.internal && /^(10|192\.168|172\.(1[6-9]|2\d|3[01]))\./.test(one.address));
+const lan = own ? ["--address", own.address] : [];
+const homes = ["127.0.0.1", ...(own ? [own.address] : [])].map((host) => `http://${host}:${PORT}/`);
+let program = null;
+process.on("exit", () => program && program.kill("SIGKILL"));
+const start = () =>
+  new Promise((done, fail) => {
+    program = spawn(everysquare, ["serve", event, "--no-browser", "--port", String(PORT), ...lan]);
+    let said = "";
+    program.stderr.on("data", (data) => fail(new Error(String(data))));
+    program.stdout.on("data", (data) => {
+      said += data;
+      const links = said.match(/http:\S+/g) || []; // the helpers' first, then the room's
+      if (links.length >= 2) done({ helpers: links[0], room: links[1] });
+    });
+  });
+
+// ---- what is looked at on every page
+const browser = await browserType.launch({ executablePath: chromium, args: ["--no-sandbox", "--disable-quic", "--disable-background-networking"] });
+const strange = [];
+const phone = async (more = {}) => {
+  const context = await browser.newContext({ viewport: PHONE, deviceScaleFactor: 2, isMobile: true, hasTouch: true, ...more });
+  const page = await context.newPage();
+  page.on("console", (message) => {
+    const expected = /Failed to load resource|ERR_CONNECTION|EventSource/.test(message.text());
+    if (message.type() === "error" && !expected) strange.push(message.text());
+  });
+  page.on("pageerror", (error) => strange.push(String(error)));
+  page.on("request", (request) => {
+    if (![...homes, "data:"].some((home) => request.url().startsWith(home))) strange.push(request.url());
+  });
+  await page.addInitScript(() => {
+    window.shifted = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) if (!entry.hadRecentInput) window.shifted += entry.value;
+    }).observe({ type: "layout-shift", buffered: true });
+  });
+  return page;
+};
+// axe is put in through the debugger, as the page's own policy forbids strange scripts
+const axe = async (page, name) => {
+  await page.evaluate(AXE);
+  const found = await page.evaluate(() => window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }));
+  const faults = found.violations.map((fault) => `${fault.id} (${fault.nodes.map((node) => node.target.join(" ")).slice(0, 3).join(", ")})`);
+  check(`axe-core: ${name}, ${found.passes.length} rules hold`, faults.length === 0, faults.join("; "));
+};
+const fits = async (page, name) => {
+  const wide = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+  check(`nothing sticks out sideways: ${name}`, wide[0] <= wide[1], wide.join(" > "));
+};
+const picture = (page, name, fullPage = true) => page.screenshot({ path: join(out, `${name}.png`), fullPage });
+const headline = (page) => page.locator("#headline").innerText();
+const answered = async (page, before) => {
+  await page.waitForFunction((before) => document.getElementById("headline").textContent !== before && document.getElementById("working").hidden, before, { timeout: READING_MS });
+};
+// as if it had been taken just now: the newest photo of a cell wins
+const fresh = (file) => {
+  utimesSync(file, new Date(), new Date());
+  return file;
+};
+const send = async (page, file, input = "#camera") => {
+  const before = await headline(page);
+  fresh(file);
+  const start = Date.now();
+  await page.setInputFiles(input, file);
+  await answered(page, before);
+  return Date.now() - start;
+};
+
+const links = await start();
+
+// ---- the whole way on one phone
+const one = await phone();
+let bytes = 0;
+one.on("response", async (response) => {
+  const sizes = await response.request().sizes().catch(() => null);
+  if (sizes) bytes += sizes.responseBodySize + sizes.responseHeadersSize;
+});
+await one.goto(links.helpers);
+await one.waitForFunction(() => document.getElementById("headline").textContent.trim() !== "");
+await wait(500);
+check(`first page: ${bytes} bytes over the wire, at most ${FIRST_PAGE_BYTES}`, bytes > 10_000 && bytes <= FIRST_PAGE_BYTES, bytes);
+const shifted = await one.evaluate(() => window.shifted);
+check("first page: no layout shift", shifted < 0.005, shifted);
+await picture(one, "phone-first");
+await axe(one, "phone, before the first photo");
+await fits(one, "phone, before the first photo");
+
+const took = await send(one, first);
+check(`a photo of 12 megapixels is read and shown (${took} ms on this machine)`, checks().length === 1, checks());
+check("the steps are those of the check", (await one.locator("#steps > li").count()) === toFix(), await one.locator("#steps > li").count());
+check("the headline has the focus", await one.evaluate(() => document.activeElement.id === "headline"));
+await one.waitForFunction(() => [...document.images].filter((image) => image.getAttribute("src")).every((image) => image.complete && image.naturalWidth > 0), null, { timeout: 20_000 });
+check("every picture shows", true);
+await picture(one, "phone-answer");
+await picture(one, "phone-answer-window", false);
+await axe(one, "phone, with an answer");
+await fits(one, "phone, with an answer");
+
+// ---- ticks outlast a reload
+await one.locator("#steps input").first().check();
+await one.locator("#next button").first().click();
+await one.reload();
+await one.waitForSelector("#steps input");
+check("a tick outlasts a reload", await one.locator("#steps input").first().isChecked());
+check("a tile handed out stays so", (await one.locator("#missing [aria-pressed=true]").count()) === 1);
+
+// ---- the map
+await one.locator("#cells button").nth(13).tap();
+check("a cell opens", await one.locator("#cell").evaluate((dialog) => dialog.open));
+await one.waitForFunction(() => ["cell-hangs", "cell-belongs"].every((id) => document.getElementById(id).naturalWidth > 20));
+await picture(one, "phone-cell", false);
+await axe(one, "phone, a cell opened");
+await one.locator("#cell-close").tap();
+const side = () => one.locator("#cells button").first().evaluate((button) => button.getBoundingClientRect().width);
+const small = await side();
+await one.locator("#map").scrollIntoViewIfNeeded();
+const box = await one.locator("#map").boundingBox();
+const debug = await one.context().newCDPSession(one);
+const touch = (type, apart) => {
+  const points = [-1, 1].map((sign, id) => ({ x: box.x + box.width / 2 + sign * apart, y: box.y + box.height / 2, id }));
+  return debug.send("Input.dispatchTouchEvent", { type, touchPoints: type === "touchEnd" ? [] : points });
+};
+await touch("touchStart", 30);
+for (const apart of [40, 55, 70, 85]) await touch("touchMove", apart);
+await touch("touchEnd", 0);
+check("two fingers make the map larger", (await side()) > small * 1.5, `${small} to ${await side()}`);
+await picture(one, "phone-map-large", false);
+
+// ---- what cannot be read
+for (const [file, what] of [[letter, /no photo that can be read|no es una foto/i], [cut, /cut off|cortada/i]]) {
+  await one.setInputFiles("#gallery", file);
+  await one.waitForFunction(() => document.getElementById("problem").textContent !== "", null, { timeout: READING_MS });
+  const said = await one.locator("#problem").innerText();
+  check(`a bad file is told: ${said}`, what.test(said), said);
+  if (file === letter) await picture(one, "phone-bad-file", false);
+}
+check("and nothing of it is kept", checks().length === 1);
+
+// ---- a reload in the middle
+await one.setInputFiles("#camera", fresh(second));
+await wait(150);
+await one.reload();
+await one.waitForSelector("#steps input");
+check("a reload in the middle of a photo leaves a page that works", (await headline(one)) !== "");
+await wait(6000);
+
+// ---- two phones and the room
+const room = await phone({ viewport: { width: 1280, height: 800 }, isMobile: false, hasTouch: false });
+const wallPictures = [];
+room.on("request", (request) => request.url().includes("wall.jpg") && wallPictures.push(request.url()));
+await room.goto(links.room);
+await room.waitForFunction(() => document.getElementById("hang").textContent !== "");
+check("the room's page keeps the secret: no picture is even asked for", wallPictures.length === 0, wallPictures);
+await picture(room, "room-covered", false);
+await axe(room, "room, covered");
+const hangBefore = await room.locator("#hang").innerText();
+const two = await phone();
+await two.goto(links.helpers);
+await two.waitForSelector("#steps-part:not([hidden]), #headline");
+await two.waitForFunction(() => document.getElementById("headline").textContent.trim() !== "");
+check("a second phone sees what the first has sent", (await headline(two)) === (await headline(one)));
+const third = made(7, { swaps: 3, turns: 0, missing: 20 });
+const headlineBefore = await headline(one);
+await send(two, third, "#gallery");
+await one.waitForFunction((before) => document.getElementById("headline").textContent !== before, headlineBefore, { timeout: 10_000 });
+check("the first phone sees what the second has sent", (await headline(one)) === (await headline(two)));
+await room.waitForFunction((before) => document.getElementById("hang").textContent !== before, hangBefore, { timeout: 10_000 });
+check("the room's page goes along", (await room.locator("#hang").innerText()) !== hangBefore);
+await room.locator("#secret").click();
+await room.waitForFunction(() => document.getElementById("picture").naturalWidth > 500);
+check("the cover can be lifted", await room.locator("#cover").isHidden());
+await picture(room, "room-open", false);
+await axe(room, "room, open");
+check("the helpers' code shows where phones are let in", (await room.locator("#show-code").isVisible()) === Boolean(own));
+if (own) {
+  await room.locator("#show-code").click();
+  await room.waitForFunction(() => document.getElementById("code-picture").naturalWidth > 0);
+  await picture(room, "room-code", false);
+  await axe(room, "room, the helpers' code");
+  await room.locator("#code-close").click();
+}
+const told = await (await room.request.get(`${links.room}wall.json`)).text();
+check("the room is told counts and nothing of fixes", !/steps|found|say":/.test(told) && !(await room.request.post(`${links.room}photo`)).ok());
+await room.setViewportSize({ width: 500, height: 900 });
+await picture(room, "room-narrow", false);
+await fits(room, "room, narrow");
+
+// ---- kill -9, and again
+await two.locator("#steps input").first().check();
+const before = [await headline(one), checks().length];
+const dies = two.waitForFunction(() => !document.getElementById("lost").hidden, null, { timeout: 20_000 });
+await two.setInputFiles("#camera", fresh(first));
+await wait(700);
+program.kill("SIGKILL");
+await dies;
+check(`a laptop that is gone is told: ${await two.locator("#lost").innerText()}`, true);
+await two.waitForFunction(() => document.getElementById("problem").textContent !== "", null, { timeout: 20_000 });
+check("a photo that did not get through can be sent again", await two.locator("#retry").isVisible());
+await picture(two, "phone-lost", false);
+await axe(two, "phone, connection lost");
+check("nothing half-written is left", checks().every((name) => existsSync(join(event, "checks", name, "report.json")) && existsSync(join(event, "checks", name, "seen.json"))));
+const again = await start();
+check("started again, the link is the same", again.helpers === links.helpers);
+await one.waitForFunction(() => document.getElementById("lost").hidden, null, { timeout: 20_000 });
+check("and the phone shows the last complete check", (await headline(one)) === before[0] && checks().length === before[1], `${await headline(one)}, ${checks().length} checks`);
+await two.waitForFunction(() => document.getElementById("lost").hidden, null, { timeout: 20_000 });
+check("ticks are still there", await two.locator("#steps input").first().isChecked());
+const lostHeadline = await headline(two);
+await two.locator("#retry").tap();
+await answered(two, lostHeadline);
+check("the photo is sent again and read", checks().length === before[1] + 1, checks().length);
+
+// ---- a photo from before comes late
+utimesSync(second, new Date(Date.now() - 7_200_000), new Date(Date.now() - 7_200_000));
+const known = await headline(two);
+await two.setInputFiles("#gallery", second);
+await two.waitForFunction(() => document.getElementById("problem").textContent !== "", null, { timeout: READING_MS });
+check("an older photo changes nothing, and that is said", (await headline(two)) === known, await two.locator("#problem").innerText());
+
+// ---- the keyboard alone
+const keys = await phone({ viewport: { width: 800, height: 900 }, isMobile: false, hasTouch: false });
+await keys.goto(links.helpers);
+await keys.waitForSelector("#steps input");
+const tabTo = async (wanted) => {
+  for (let presses = 0; presses < 80; presses += 1) {
+    await keys.keyboard.press("Tab");
+    const here = await keys.evaluate((wanted) => document.activeElement.matches(wanted), wanted);
+    const seen = await keys.evaluate(() => getComputedStyle(document.activeElement).outlineStyle);
+    if (here) return seen !== "none";
+  }
+  return false;
+};
+check("Tab reaches a tick, and shows where it is", await tabTo("#steps input"));
+await keys.keyboard.press("Space");
+check("Space ticks", await keys.evaluate(() => document.activeElement.checked));
+check("Tab reaches the map", await tabTo("#cells button"));
+await keys.keyboard.press("ArrowRight");
+await keys.keyboard.press("ArrowDown");
+check("arrows walk over the map", (await keys.evaluate(() => document.activeElement.dataset.place)) === "11");
+await keys.keyboard.press("Enter");
+check("Enter opens a cell", await keys.locator("#cell").evaluate((dialog) => dialog.open));
+await keys.keyboard.press("Escape");
+check("Escape closes it, and the focus is back", (await keys.evaluate(() => document.activeElement.dataset.place)) === "11");
+check("Tab reaches the button to photograph", await tabTo("#take"));
+const chooser = keys.waitForEvent("filechooser");
+await keys.keyboard.press("Enter");
+const keysBefore = await headline(keys);
+await (await chooser).setFiles(fresh(second));
+await answered(keys, keysBefore);
+check("and a photo is sent without a pointer", true);
+
+// ---- how it looks: dark, large letters, another language
+const dark = await phone({ colorScheme: "dark" });
+await dark.goto(links.helpers);
+await dark.waitForSelector("#steps input");
+await wait(800);
+await picture(dark, "phone-dark");
+await axe(dark, "phone, dark");
+await dark.goto(links.room);
+await wait(500);
+await picture(dark, "room-dark", false);
+await axe(dark, "room, dark");
+const large = await phone();
+await large.goto(links.helpers);
+await large.waitForSelector("#steps input");
+await large.evaluate(() => (document.documentElement.style.fontSize = "200%"));
+await wait(800);
+await picture(large, "phone-large");
+await picture(large, "phone-large-window", false);
+await fits(large, "letters of 200 %");
+await axe(large, "phone, letters of 200 %");
+
+program.kill("SIGINT");
+await wait(1500);
+const settings = join(event, "event.toml");
+const toml = readFileSync(settings, "utf8");
+if (!/^language/m.test(toml)) writeFileSync(settings, `language = "es"\n${toml}`);
+else writeFileSync(settings, toml.replace(/^language = "en"/m, 'language = "es"'));
+const spanishLinks = await start().catch(() => null);
+if (spanishLinks) {
+  const spanish = await phone();
+  await spanish.goto(spanishLinks.helpers);
+  await spanish.waitForSelector("#steps input");
+  const language = await spanish.evaluate(() => document.documentElement.lang);
+  check("the page speaks the event's language", language === "es", language);
+  await wait(800);
+  await picture(spanish, "phone-spanish");
+  await fits(spanish, "Spanish");
+  await axe(spanish, "phone, Spanish");
+  await spanish.evaluate(() => (document.documentElement.style.fontSize = "200%"));
+  await wait(500);
+  await picture(spanish, "phone-spanish-large");
+  await fits(spanish, "Spanish, letters of 200 %");
+  await spanish.goto(spanishLinks.room);
+  await spanish.setViewportSize({ width: 1280, height: 800 });
+  await wait(500);
+  await picture(spanish, "room-spanish", false);
+  program.kill("SIGINT");
+} else {
+  console.log("Spanish: this program does not know the setting language, so it was not looked at");
+}
+check("no error in any page, nothing asked for elsewhere", strange.length === 0, strange.slice(0, 3).join("; "));
+
+await browser.close();
+console.log(`${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);
