@@ -251,9 +251,7 @@ impl Fit {
                 weights[k] += weight;
             }
         }
-        for k in 0..2 {
-            fit.known_and_rest[k] /= weights[k];
-        }
+        fit.known_and_rest.iter_mut().zip(weights).for_each(|(sum, weight)| *sum /= weight);
         fit.alike /= fit.left.max(f64::MIN_POSITIVE);
         Some(fit)
     }
