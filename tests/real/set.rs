@@ -106,7 +106,7 @@ pub fn sheets(set: &Path) -> Printed {
 fn decoy(number: usize) -> String {
     const PARTS: [&str; 12] = ["ba", "Ker", "lo", "Mi", "sun", "te", "vor", "xi", "Qua", "ne", "dol", "pin"];
     let part = |k: usize| PARTS[number / 12_usize.pow(u32::try_from(k).unwrap()) % 12];
-    format!("{}{}{}", part(0), part(1), if number % 5 == 0 { part(2) } else { "" })
+    format!("{}{}{}", part(0), part(1), if number.is_multiple_of(5) { part(2) } else { "" })
 }
 
 fn encoded(word: &str) -> Modules {
