@@ -220,7 +220,7 @@ impl Hunt<'_> {
 /// Squares from which the photo's blur is known, and how much more than that a code's may be: far out of focus nothing of
 /// it would show, and what does is no code.
 const SHARP_ENOUGH: usize = 8;
-const BLURRED: f32 = 1.5;
+const BLURRED: f32 = 2.5;
 
 /// The photo's blur: the median over the squares known; `None` while those are few.
 fn usual_blur(known: &Known) -> Option<f32> {
