@@ -106,8 +106,8 @@ impl Hunt<'_> {
             let due = self.due(&known, within, &BTreeMap::new(), f64::INFINITY);
             let news = self.look(&mut known, within, &due, &THOROUGH);
             // only now is the photo's blur known well
-            let usual = usual_blur(&known);
-            known.squares.retain(|_, seen| !seen.found.impossible(usual));
+            let sharpness = Sharpness::of(&known);
+            known.squares.retain(|_, seen| !sharpness.rules_out(&seen.found));
             if !news {
                 break;
             }
@@ -126,13 +126,13 @@ impl Hunt<'_> {
     ) -> bool {
         let mut news = self.take_loose(known, within);
         let camera = known.camera;
-        let usual = usual_blur(known);
+        let sharpness = Sharpness::of(known);
         let seen: Vec<(Site, Option<Sought>)> = due
             .par_iter()
             .map(|(site, _)| (*site, seek(self.luma, self.identifier, &camera, &self.layout, *site, effort)))
             .collect();
         for (site, one) in seen {
-            let Some(one) = one.filter(|one| !one.found.impossible(usual)) else { continue };
+            let Some(one) = one.filter(|one| !sharpness.rules_out(&one.found)) else { continue };
             if one.found.whose.is_none() {
                 known.nameless.insert(site, one);
             } else {
@@ -156,8 +156,8 @@ impl Hunt<'_> {
     /// Codes found by their finder patterns find their cells.
     fn take_loose(&self, known: &mut Known, within: &Bounds) -> bool {
         let mut news = false;
-        let usual = usual_blur(known);
-        for found in self.loose.iter().filter(|found| !found.impossible(usual)) {
+        let sharpness = Sharpness::of(known);
+        for found in self.loose.iter().filter(|found| !sharpness.rules_out(found)) {
             news |= self.take(known, within, *found);
         }
         news
@@ -217,25 +217,36 @@ impl Hunt<'_> {
     }
 }
 
-/// Squares from which the photo's blur is known, and how much more than that a code's may be: far out of focus nothing of
-/// it would show, and what does is no code.
-const SHARP_ENOUGH: usize = 8;
-const BLURRED: f32 = 2.5;
+/// The squares nearest to a code that tell how blurred the photo is there, and how much more than that the code may be: far out
+/// of focus nothing of it would show, and what does is no code. A wall seen from aside is sharper at one end.
+const NEIGHBOURS: usize = 8;
+const BLURRED: f32 = 1.5;
 
-/// The photo's blur: the median over the squares known; `None` while those are few.
-fn usual_blur(known: &Known) -> Option<f32> {
-    let weights = known.squares.values().filter_map(|seen| seen.found.matched.weight);
-    let mut blurs: Vec<f32> = weights.map(|weight| weight.blur).collect();
-    blurs.sort_by(f32::total_cmp);
-    blurs.get(blurs.len() / 2).copied().filter(|_| blurs.len() >= SHARP_ENOUGH)
-}
+/// How blurred the photo is, from place to place.
+struct Sharpness(Vec<(Point<PhotoPx>, f32)>);
 
-impl Found {
-    /// Whether it is named, but blurred as no code in this photo is, or a card where squares hang.
-    fn impossible(&self, usual: Option<f32>) -> bool {
-        let blurred =
-            usual.zip(self.matched.weight).is_some_and(|(usual, weight)| weight.blur > BLURRED * usual);
-        self.whose.is_some_and(|whose| blurred || matches!(whose, Whose::Card(_)))
+impl Sharpness {
+    /// From the squares that were weighed.
+    fn of(known: &Known) -> Self {
+        let found = known.squares.values().map(|seen| &seen.found);
+        Self(found.filter_map(|found| Some((found.pose.centre, found.matched.weight?.blur))).collect())
+    }
+
+    /// The median of the squares nearest to a place; `None` while there are few.
+    fn blur_at(&self, place: Point<PhotoPx>) -> Option<f32> {
+        let mut near: Vec<(f64, f32)> =
+            self.0.iter().map(|(at, blur)| (at.distance(place).value(), *blur)).collect();
+        near.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let mut blurs: Vec<f32> = near.iter().take(NEIGHBOURS).map(|(_, blur)| *blur).collect();
+        blurs.sort_by(f32::total_cmp);
+        blurs.get(NEIGHBOURS / 2).copied()
+    }
+
+    /// Whether a code is named, but blurred as no code near it is, or a card where squares hang.
+    fn rules_out(&self, found: &Found) -> bool {
+        let Some(whose) = found.whose else { return false };
+        let usual = self.blur_at(found.pose.centre).zip(found.matched.weight);
+        matches!(whose, Whose::Card(_)) || usual.is_some_and(|(usual, weight)| weight.blur > BLURRED * usual)
     }
 }
 

@@ -110,7 +110,7 @@ impl Match {
         match (self.weight, self.evidence()) {
             (Some(Weight { ink, .. }), Some(evidence)) => {
                 least
-                    && INK.contains(&ink)
+                    && INK_NAMED.contains(&ink)
                     && evidence >= if self.bleached { SURELY_BLEACHED } else { SURELY }
             }
             _ => {
@@ -130,9 +130,11 @@ const EVIDENCE: [f32; 4] = [-23.0, -10.2, -4.3, 5.5];
 const SURELY: f32 = 2.5;
 const SURELY_BLEACHED: f32 = 5.0;
 /// Darkness of ink as a share of the paper's brightness. Printed black has 0.6 and more, in glare a third of that; what noise
-/// and compression make of a bare wall has less than 0.1. Nothing is darker than black, but where the sun clips the paper's white,
-/// its brightness is taken for less than it is: 1.15 was seen on a made wall.
-pub(super) const INK: std::ops::Range<f32> = 0.15..1.5;
+/// and compression make of a bare wall has less than 0.1; nothing is darker than black.
+pub(super) const INK: std::ops::Range<f32> = 0.15..1.15;
+/// The same where a code is named: where the sun clips the paper's white, its brightness is taken for less than it is, and 1.154 was
+/// seen (made wall 101).
+const INK_NAMED: std::ops::Range<f32> = 0.15..1.25;
 /// By how much the best code must be likelier than the second where it could not be weighed.
 const LIKELIER_UNWEIGHED: f32 = 40.0;
 

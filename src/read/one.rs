@@ -126,7 +126,7 @@ fn half_a_code(matched: &Match) -> bool {
 /// Half a code is explained by the best of all codes to this share, on made walls.
 const HALF_A_CODE: f32 = 0.48;
 /// Evidence for the best of all codes where half of it shows; bare walls have less.
-const HALF_EVIDENCE: f32 = -5.0;
+const HALF_EVIDENCE: f32 = -2.0;
 /// Error correction leaves little doubt about a code that was decoded.
 const STRANGER_CERTAINTY: f64 = 0.99;
 
