@@ -118,7 +118,7 @@ fn mean_along(line: &[f32]) -> Vec<f32> {
 }
 
 /// The share of a standard normal distribution below `x`, to 1.5e-7 (Abramowitz & Stegun 1964, 7.1.26).
-fn normal_below(x: f64) -> f64 {
+pub(super) fn normal_below(x: f64) -> f64 {
     let z = x.abs() / std::f64::consts::SQRT_2;
     let t = 1.0 / (1.0 + 0.327_591_1 * z);
     let poly = t

@@ -7,6 +7,7 @@ use std::collections::BTreeMap;
 
 use rayon::prelude::*;
 
+use super::book::Whose;
 use super::camera::Anchor;
 use super::identify::{Found, Identifier};
 use super::lattice::quarters_between;
@@ -103,7 +104,11 @@ impl Hunt<'_> {
     pub fn finish(&self, mut known: Known, within: &Bounds) -> Known {
         for _ in 0..2 {
             let due = self.due(&known, within, &BTreeMap::new(), f64::INFINITY);
-            if !self.look(&mut known, within, &due, &THOROUGH) {
+            let news = self.look(&mut known, within, &due, &THOROUGH);
+            // only now is the photo's blur known well
+            let sharpness = Sharpness::of(&known);
+            known.squares.retain(|_, seen| !sharpness.rules_out(&seen.found));
+            if !news {
                 break;
             }
         }
@@ -121,12 +126,13 @@ impl Hunt<'_> {
     ) -> bool {
         let mut news = self.take_loose(known, within);
         let camera = known.camera;
+        let sharpness = Sharpness::of(known);
         let seen: Vec<(Site, Option<Sought>)> = due
             .par_iter()
             .map(|(site, _)| (*site, seek(self.luma, self.identifier, &camera, &self.layout, *site, effort)))
             .collect();
         for (site, one) in seen {
-            let Some(one) = one else { continue };
+            let Some(one) = one.filter(|one| !sharpness.rules_out(&one.found)) else { continue };
             if one.found.whose.is_none() {
                 known.nameless.insert(site, one);
             } else {
@@ -150,7 +156,8 @@ impl Hunt<'_> {
     /// Codes found by their finder patterns find their cells.
     fn take_loose(&self, known: &mut Known, within: &Bounds) -> bool {
         let mut news = false;
-        for found in self.loose {
+        let sharpness = Sharpness::of(known);
+        for found in self.loose.iter().filter(|found| !sharpness.rules_out(found)) {
             news |= self.take(known, within, *found);
         }
         news
@@ -207,6 +214,39 @@ impl Hunt<'_> {
                 (self.luma.holds(at, margin) && fresh() && close()).then_some((site, at))
             })
             .collect()
+    }
+}
+
+/// The squares nearest to a code that tell how blurred the photo is there, and how much more than that the code may be: far out
+/// of focus nothing of it would show, and what does is no code. A wall seen from aside is sharper at one end.
+const NEIGHBOURS: usize = 8;
+const BLURRED: f32 = 1.5;
+
+/// How blurred the photo is, from place to place.
+struct Sharpness(Vec<(Point<PhotoPx>, f32)>);
+
+impl Sharpness {
+    /// From the squares that were weighed.
+    fn of(known: &Known) -> Self {
+        let found = known.squares.values().map(|seen| &seen.found);
+        Self(found.filter_map(|found| Some((found.pose.centre, found.matched.weight?.blur))).collect())
+    }
+
+    /// The median of the squares nearest to a place; `None` while there are few.
+    fn blur_at(&self, place: Point<PhotoPx>) -> Option<f32> {
+        let mut near: Vec<(f64, f32)> =
+            self.0.iter().map(|(at, blur)| (at.distance(place).value(), *blur)).collect();
+        near.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let mut blurs: Vec<f32> = near.iter().take(NEIGHBOURS).map(|(_, blur)| *blur).collect();
+        blurs.sort_by(f32::total_cmp);
+        blurs.get(NEIGHBOURS / 2).copied()
+    }
+
+    /// Whether a code is named, but blurred as no code near it is, or a card where squares hang.
+    fn rules_out(&self, found: &Found) -> bool {
+        let Some(whose) = found.whose else { return false };
+        let usual = self.blur_at(found.pose.centre).zip(found.matched.weight);
+        matches!(whose, Whose::Card(_)) || usual.is_some_and(|(usual, weight)| weight.blur > BLURRED * usual)
     }
 }
 

@@ -1,13 +1,19 @@
 //! A rough pose becomes an exact one, and the code under it a name, or none.
 
 use super::align::{Aligner, Freedom};
-use super::book::{Book, Light, Match, Whose};
+use super::book::{Book, Light, Match, Weight, Whose};
+use super::draw::{LATTICE, single};
 use super::pose::Pose;
+use super::weigh::{Pixels, Weighed, weigh};
+use crate::frame::float;
 use crate::photo::Luma;
+use crate::plan::code::SIDE;
 
 /// The least correlation with the shared part for a code to be there at all. Clean codes have 0.6 to 0.8; half of that is
 /// left where a shadow or a neighbour lies over a part. Naming asks for more; halved, drawings take time and give nothing.
 const PRESENT: f32 = 0.42;
+/// The same where a code is looked for that hardly shows: drawn up to, or dark and noisy.
+const PRESENT_FAINTLY: f32 = 0.32;
 /// The same after the first steps of alignment, below which it is not gone on with.
 const HOPELESS: f32 = 0.2;
 /// The least correlation with a code's own part for its name to be taken. The largest of 3,000 chance correlations over
@@ -15,14 +21,8 @@ const HOPELESS: f32 = 0.2;
 const KNOWN: f32 = 0.38;
 /// By how much the best code must be likelier than the second, as a natural logarithm.
 const LIKELIER: f32 = 12.0;
-/// How strong the code's own part must be for what the shared part lets expect. With this and the others, codes of events
-/// whose tag differs in one character are never named: the test below tries 320.
+/// How strong the code's own part must be for what the shared part lets expect, where it could not be weighed.
 const STRENGTH: f32 = 0.65;
-/// The same for a bleached code, of which the sun leaves more of this and less of that; it must then be
-/// [`LIKELIER_BLEACHED`].
-const STRENGTH_BLEACHED: f32 = 0.5;
-/// By how much the best code must be likelier than the second where the code is bleached.
-const LIKELIER_BLEACHED: f32 = 20.0;
 /// The least share of what is seen, light left out, that the whole code explains.
 const EXPLAINED: f32 = 0.5;
 /// Places that speak for or against a code independently of each other: of 441 modules, shared ones left out, what blur
@@ -30,6 +30,14 @@ const EXPLAINED: f32 = 0.5;
 const FREE_PLACES: f32 = 200.0;
 /// The score at which a name is taken without looking at further places.
 const SURE: f32 = 0.6;
+
+/// The least correlation with a code's own part for it to be weighed.
+const WORTH: f32 = 0.3;
+/// By how much the best code must be likelier than the second for it to be weighed.
+const WORTH_LIKELIER: f32 = 8.0;
+
+/// Blur of a phone's photo, its pixels and their interpolation included, in pixels.
+const USUAL_BLUR_PX: f64 = 0.95;
 
 /// A code that was seen.
 #[derive(Copy, Clone, Debug, PartialEq)]
@@ -80,17 +88,55 @@ impl Match {
         1.0 / (1.0 + others * f64::from(-self.likelier()).exp())
     }
 
+    /// What speaks for the best code, all taken together, as the natural logarithm of its odds against a code that no event
+    /// of ours has printed; `None` where it was not weighed.
+    #[must_use]
+    pub fn evidence(&self) -> Option<f32> {
+        let Weight { left, rest, lead, .. } = self.weight?;
+        let [constant, by_left, by_rest, by_lead] = EVIDENCE;
+        let left = left.clamp(0.01, 0.99);
+        Some(
+            constant
+                + by_left * (left / (1.0 - left)).ln()
+                + by_rest * rest.max(0.05).ln()
+                + by_lead * (1.0 + lead.max(0.0)).ln(),
+        )
+    }
+
     /// Whether all speaks for the best code.
     #[must_use]
     pub fn settled(&self) -> bool {
-        let (likelier, strength) =
-            if self.bleached { (LIKELIER_BLEACHED, STRENGTH_BLEACHED) } else { (LIKELIER, STRENGTH) };
-        self.score >= KNOWN
-            && self.likelier() >= likelier
-            && self.strength >= strength
-            && self.explained() >= EXPLAINED
+        let least = self.score >= KNOWN && self.likelier() >= LIKELIER;
+        match (self.weight, self.evidence()) {
+            (Some(Weight { ink, .. }), Some(evidence)) => {
+                least
+                    && INK_NAMED.contains(&ink)
+                    && evidence >= if self.bleached { SURELY_BLEACHED } else { SURELY }
+            }
+            _ => {
+                least
+                    && self.likelier() >= LIKELIER_UNWEIGHED
+                    && self.strength >= STRENGTH
+                    && self.explained() >= EXPLAINED
+            }
+        }
     }
 }
+
+/// What `left`, `rest` and `lead` say for a code, as logarithms: logistic regression over 740 squares of the event and the 1,190
+/// likest of other events on made walls, at 0.8 to 1.3 px a module (`tools/bench/limit.rs`).
+const EVIDENCE: [f32; 4] = [-23.0, -10.2, -4.3, 5.5];
+/// Evidence from which a name is taken; from which where the code is bleached, and less of it can be seen to be wrong.
+const SURELY: f32 = 2.5;
+const SURELY_BLEACHED: f32 = 5.0;
+/// Darkness of ink as a share of the paper's brightness. Printed black has 0.6 and more, in glare a third of that; what noise
+/// and compression make of a bare wall has less than 0.1; nothing is darker than black.
+pub(super) const INK: std::ops::Range<f32> = 0.15..1.15;
+/// The same where a code is named: where the sun clips the paper's white, its brightness is taken for less than it is, and 1.154 was
+/// seen (made wall 101).
+const INK_NAMED: std::ops::Range<f32> = 0.15..1.25;
+/// By how much the best code must be likelier than the second where it could not be weighed.
+const LIKELIER_UNWEIGHED: f32 = 40.0;
 
 /// Names codes.
 #[derive(Debug)]
@@ -108,9 +154,27 @@ impl<'a> Identifier<'a> {
         Self { book, shared }
     }
 
+    /// What all codes share as a photo shows it with so many pixels a module, a place a module, light taken out.
+    pub(super) fn shared(&self, px_per_module: f64) -> Vec<f32> {
+        let sheet = self.book.sheet(self.book.view_near(USUAL_BLUR_PX / px_per_module));
+        let fine = |at: usize| [at, at + 1, at + LATTICE, at + LATTICE + 1].map(|at| sheet.shared[at]);
+        (0..SIDE * SIDE)
+            .map(|i| fine(i / SIDE * 2 * LATTICE + i % SIDE * 2).iter().sum::<f32>() / 4.0)
+            .collect()
+    }
+
     /// The code near `rough`, which may be off by a module or so and a few degrees; `None` where there is none.
     #[must_use]
     pub fn identify(&self, luma: &Luma, rough: Pose, light: Light) -> Option<Found> {
+        self.identified(luma, rough, light, PRESENT)
+    }
+
+    /// The same, for a code that hardly shows.
+    pub(super) fn identify_faint(&self, luma: &Luma, rough: Pose) -> Option<Found> {
+        self.identified(luma, rough, Light::AsSeen, PRESENT_FAINTLY)
+    }
+
+    fn identified(&self, luma: &Luma, rough: Pose, light: Light, present: f32) -> Option<Found> {
         let mut seen = Vec::new();
         let [as_seen, evened] = &self.shared;
         let shared = if light == Light::AsSeen { as_seen } else { evened };
@@ -120,15 +184,15 @@ impl<'a> Identifier<'a> {
             return None;
         }
         let pose = shared.align(luma, pose, (Freedom::Affine, 6), &mut seen);
-        let (view, first) = self.compare(&seen, light)?;
+        let (view, first) = self.compare(&seen, light, present)?;
         if strayed(&rough, &pose) {
             return None;
         }
         let mut best = (pose, first);
-        for at in first.ranked {
+        for at in first.ranked.into_iter().take(3) {
             let drawn = self.book.drawn(at, view);
             let closer = Aligner::new(&drawn, light)?.align(luma, pose, (Freedom::Affine, 4), &mut seen);
-            let (_, again) = self.compare(&seen, light)?;
+            let (_, again) = self.compare(&seen, light, present)?;
             if again.best == at && again.explained() > best.1.explained() && !strayed(&rough, &closer) {
                 best = (closer, again);
             }
@@ -136,15 +200,45 @@ impl<'a> Identifier<'a> {
                 break;
             }
         }
-        let (pose, matched) = best;
+        let (pose, matched) = self.weighed(luma, best.0, best.1, view);
         Some(Found { pose, whose: matched.settled().then(|| self.book.whose(matched.best)), matched })
     }
 
+    /// The likeliest codes weighed against the photo's own pixels; the best of them comes first then.
+    fn weighed(&self, luma: &Luma, pose: Pose, matched: Match, view: usize) -> (Pose, Match) {
+        let (blur, drowned) = self.book.view(view);
+        let start = (pose, blur * pose.px_per_module());
+        let worth = matched.score >= WORTH && matched.likelier() >= WORTH_LIKELIER;
+        let Some(pixels) = Pixels::under(luma, &pose).filter(|_| worth) else { return (pose, matched) };
+        let sound = |w: &Weighed| w.ink > 0.0 && !strayed(&pose, &w.pose);
+        let weighed = |at: usize, from: (Pose, f64), steps: usize| {
+            weigh(&pixels, self.book.modules(at), drowned, from, steps).filter(sound).map(|w| (at, w))
+        };
+        let Some(first) = weighed(matched.best, start, 5) else { return (pose, matched) };
+        // the others begin where the best has led: that is near for them too
+        let from = (first.1.pose, first.1.blur);
+        let others = matched.ranked.into_iter().filter(|at| *at != matched.best);
+        let mut weighed: Vec<(usize, Weighed)> = others.filter_map(|at| weighed(at, from, 2)).collect();
+        weighed.push(first);
+        weighed.sort_by(|a, b| a.1.left.total_cmp(&b.1.left));
+        let [(best, first), (_, second), ..] = weighed.as_slice() else { return (pose, matched) };
+        let weight = Weight {
+            left: single(first.left / first.without),
+            rest: single(first.known_and_rest[1] / first.known_and_rest[0]),
+            lead: single(0.25 * float(first.pixels) * (second.left / first.left).ln()),
+            noise: single((first.left / float(first.pixels)).sqrt()),
+            blur: single(first.blur),
+            alike: single(first.alike),
+            ink: single(first.ink),
+        };
+        (first.pose, Match { best: *best, weight: Some(weight), ..matched })
+    }
+
     /// The comparison in the view that explains most of what is seen, and that view.
-    fn compare(&self, seen: &[f32], light: Light) -> Option<(usize, Match)> {
+    fn compare(&self, seen: &[f32], light: Light, present: f32) -> Option<(usize, Match)> {
         let views = self.book.views_of(seen, light).into_iter();
         views
-            .filter(|(fit, _)| *fit >= PRESENT)
+            .filter(|(fit, _)| *fit >= present)
             .map(|(_, view)| (view, self.book.sheet(view).compare(seen)))
             .max_by(|a, b| a.1.explained().total_cmp(&b.1.explained()))
     }

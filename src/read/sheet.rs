@@ -21,8 +21,9 @@ pub(super) struct View {
 pub(super) struct Sheet {
     view: View,
     weights: Vec<[f32; SIDE]>,
-    /// Orthonormal: constant, slope along x, slope along y.
-    light: [Vec<f32>; 3],
+    /// Orthonormal: constant, slope along x, slope along y, and what the blur lets in from the four sides around the code,
+    /// whatever is drawn there.
+    light: Vec<Vec<f32>>,
     /// What all codes share, without light, of length 1.
     pub(super) shared: Vec<f32>,
     /// What is each code's own, without light and shared part, of length 1; one after the other.
@@ -34,7 +35,7 @@ pub(super) struct Sheet {
 impl Sheet {
     pub(super) fn new(view: View, codes: &[Modules]) -> Self {
         let weights = weights(view.blur);
-        let light = light();
+        let light = light(&view, &weights);
         let mut own: Vec<f32> = Vec::with_capacity(codes.len() * PLACES);
         let mut shared = vec![0.0; PLACES];
         for code in codes {
@@ -94,13 +95,14 @@ impl Sheet {
                 ranked[place] = (score, at);
             }
         }
-        let [(score, best), (second, _), _] = ranked;
+        let [(score, best), (second, _), ..] = ranked;
         let expected = common * self.strength.get(best).copied().unwrap_or(1.0);
         Match {
             best,
             score,
             second,
             shared: common / power,
+            weight: None,
             bleached: self.view.drowned > 0.3,
             strength: score * left / expected.max(f32::MIN_POSITIVE),
             ranked: ranked.map(|(_, at)| at),
@@ -118,9 +120,25 @@ impl View {
     }
 }
 
-fn light() -> [Vec<f32>; 3] {
+fn light(view: &View, weights: &[[f32; SIDE]]) -> Vec<Vec<f32>> {
     let slope = |along: fn(usize) -> usize| (0..PLACES).map(|i| single(offset(along(i)))).collect();
-    let mut parts = [vec![1.0; PLACES], slope(|i| i % LATTICE), slope(|i| i / LATTICE)];
-    parts.iter_mut().for_each(|part| normalise(part)); // orthogonal already: the slopes are odd about the centre
-    parts
+    let mut parts: Vec<Vec<f32>> = vec![vec![1.0; PLACES], slope(|i| i % LATTICE), slope(|i| i / LATTICE)];
+    if !view.evened && view.drowned == 0.0 {
+        // what of a place's surroundings lies beyond the code, before its first module or after its last
+        let beyond = |place: usize, before: bool| {
+            let near = (place < LATTICE / 2) == before;
+            if near { 1.0 - weights[place].iter().sum::<f32>() } else { 0.0 }
+        };
+        for before in [true, false] {
+            parts.push((0..PLACES).map(|i| beyond(i % LATTICE, before)).collect());
+            parts.push((0..PLACES).map(|i| beyond(i / LATTICE, before)).collect());
+        }
+    }
+    let mut light: Vec<Vec<f32>> = Vec::with_capacity(parts.len());
+    for mut part in parts {
+        light.iter().for_each(|other| project_out(&mut part, other));
+        normalise(&mut part);
+        light.push(part);
+    }
+    light
 }
