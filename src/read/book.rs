@@ -14,6 +14,8 @@
 use std::ops::Range;
 use std::sync::OnceLock;
 
+use rayon::prelude::*;
+
 use super::sheet::{Sheet, View};
 use crate::plan::{Cell, Modules, Printed};
 
@@ -108,12 +110,12 @@ pub struct Weight {
     pub rest: f32,
     /// By how much it is likelier than the second best, as a natural logarithm.
     pub lead: f32,
-    /// What is left a pixel, in grey levels.
-    pub noise: f32,
     /// Deviation of the blur in pixels.
     pub blur: f32,
-    /// How alike what is left is in neighbouring pixels: a correlation.
-    pub alike: f32,
+    /// The same in modules.
+    pub blur_modules: f32,
+    /// How much more of what is left looks like modules of another colour than of noise would: 1 where all is noise.
+    pub flips: f32,
     /// How dark its dark modules are, as a share of the paper's brightness.
     pub ink: f32,
 }
@@ -148,6 +150,13 @@ impl Book {
         let cards = printed.cards.iter().enumerate().map(|(i, c)| (Whose::Card(i), c.modules.clone()));
         let (whose, modules) = squares.chain(cards).unzip();
         Self { whose, modules, sheets: Default::default() }
+    }
+
+    /// Works out all views, many at a time; without it each is when it is first asked for.
+    pub(super) fn prepare(&self) {
+        (0..VIEWS.len()).into_par_iter().for_each(|view| {
+            self.sheet(view);
+        });
     }
 
     /// Whose the code at a place in the book is.

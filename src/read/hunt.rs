@@ -106,8 +106,13 @@ impl Hunt<'_> {
             let due = self.due(&known, within, &BTreeMap::new(), f64::INFINITY);
             let news = self.look(&mut known, within, &due, &THOROUGH);
             // only now is the photo's blur known well
-            let sharpness = Sharpness::of(&known);
-            known.squares.retain(|_, seen| !sharpness.rules_out(&seen.found));
+            let blurred: Vec<Site> = known
+                .squares
+                .iter()
+                .filter(|(_, seen)| self.rules_out(&known, &seen.found))
+                .map(|(site, _)| *site)
+                .collect();
+            known.squares.retain(|site, _| !blurred.contains(site));
             if !news {
                 break;
             }
@@ -126,13 +131,12 @@ impl Hunt<'_> {
     ) -> bool {
         let mut news = self.take_loose(known, within);
         let camera = known.camera;
-        let sharpness = Sharpness::of(known);
         let seen: Vec<(Site, Option<Sought>)> = due
             .par_iter()
             .map(|(site, _)| (*site, seek(self.luma, self.identifier, &camera, &self.layout, *site, effort)))
             .collect();
         for (site, one) in seen {
-            let Some(one) = one.filter(|one| !sharpness.rules_out(&one.found)) else { continue };
+            let Some(one) = one.filter(|one| !self.rules_out(known, &one.found)) else { continue };
             if one.found.whose.is_none() {
                 known.nameless.insert(site, one);
             } else {
@@ -156,9 +160,10 @@ impl Hunt<'_> {
     /// Codes found by their finder patterns find their cells.
     fn take_loose(&self, known: &mut Known, within: &Bounds) -> bool {
         let mut news = false;
-        let sharpness = Sharpness::of(known);
-        for found in self.loose.iter().filter(|found| !sharpness.rules_out(found)) {
-            news |= self.take(known, within, *found);
+        for found in self.loose {
+            if !self.rules_out(known, found) {
+                news |= self.take(known, within, *found);
+            }
         }
         news
     }
@@ -222,31 +227,37 @@ impl Hunt<'_> {
 const NEIGHBOURS: usize = 8;
 const BLURRED: f32 = 1.5;
 
-/// How blurred the photo is, from place to place.
-struct Sharpness(Vec<(Point<PhotoPx>, f32)>);
-
-impl Sharpness {
-    /// From the squares that were weighed.
-    fn of(known: &Known) -> Self {
-        let found = known.squares.values().map(|seen| &seen.found);
-        Self(found.filter_map(|found| Some((found.pose.centre, found.matched.weight?.blur))).collect())
-    }
-
-    /// The median of the squares nearest to a place; `None` while there are few.
-    fn blur_at(&self, place: Point<PhotoPx>) -> Option<f32> {
-        let mut near: Vec<(f64, f32)> =
-            self.0.iter().map(|(at, blur)| (at.distance(place).value(), *blur)).collect();
+impl Hunt<'_> {
+    /// The median blur of the squares known that hang nearest to a place; `None` while there are few.
+    fn blur_at(&self, known: &Known, place: Point<PhotoPx>) -> Option<f32> {
+        let mut near: Vec<(f64, &Found)> = known
+            .squares
+            .values()
+            .map(|seen| (seen.found.pose.centre.distance(place).value(), &seen.found))
+            .filter(|(away, _)| *away > 0.0)
+            .collect();
         near.sort_by(|a, b| a.0.total_cmp(&b.0));
-        let mut blurs: Vec<f32> = near.iter().take(NEIGHBOURS).map(|(_, blur)| *blur).collect();
+        let mut blurs: Vec<f32> = near
+            .iter()
+            .take(NEIGHBOURS)
+            .filter_map(|(_, found)| self.identifier.blur(self.luma, found))
+            .collect();
         blurs.sort_by(f32::total_cmp);
         blurs.get(NEIGHBOURS / 2).copied()
     }
 
-    /// Whether a code is named, but blurred as no code near it is, or a card where squares hang.
-    fn rules_out(&self, found: &Found) -> bool {
-        let Some(whose) = found.whose else { return false };
-        let usual = self.blur_at(found.pose.centre).zip(found.matched.weight);
-        matches!(whose, Whose::Card(_)) || usual.is_some_and(|(usual, weight)| weight.blur > BLURRED * usual)
+    /// Whether a code is named, but blurred as no code near it is, or a card where squares hang. A code that leaves no doubt is as
+    /// sharp as it needs to be.
+    fn rules_out(&self, known: &Known, found: &Found) -> bool {
+        let blurred = || {
+            let weight = found.matched.weight.filter(|_| !found.matched.clear())?;
+            Some(weight.blur > BLURRED * self.blur_at(known, found.pose.centre)?)
+        };
+        match found.whose {
+            Some(Whose::Card(_)) => true,
+            Some(Whose::Square(_)) => blurred().unwrap_or(false),
+            None => false,
+        }
     }
 }
 

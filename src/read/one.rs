@@ -120,13 +120,13 @@ fn cell_reading(
 fn half_a_code(matched: &Match) -> bool {
     matched.explained() > HALF_A_CODE
         && matched.weight.is_some_and(|weight| INK.contains(&weight.ink))
-        && matched.evidence().is_some_and(|evidence| evidence > HALF_EVIDENCE)
+        && matched.evidence() > HALF_EVIDENCE
 }
 
 /// Half a code is explained by the best of all codes to this share, on made walls.
 const HALF_A_CODE: f32 = 0.48;
 /// Evidence for the best of all codes where half of it shows; bare walls have less.
-const HALF_EVIDENCE: f32 = -2.0;
+const HALF_EVIDENCE: f32 = 1.0;
 /// Error correction leaves little doubt about a code that was decoded.
 const STRANGER_CERTAINTY: f64 = 0.99;
 

@@ -101,9 +101,8 @@ pub(super) struct Weighed {
     pub(super) known_and_rest: [f64; 2],
     /// Sum of squares without the code, light taken out.
     pub(super) without: f64,
-    /// How alike what is left is in neighbouring pixels: a correlation. Noise is hardly alike; what another code, or no code at all,
-    /// leaves is.
-    pub(super) alike: f64,
+    /// How much more of what is left looks like modules of another colour than of noise would: 1 where all is noise.
+    pub(super) flips: f64,
     /// How dark its dark modules are, as a share of the paper's brightness.
     pub(super) ink: f64,
     pub(super) pixels: usize,
@@ -140,7 +139,7 @@ pub(super) fn weigh(
         left: fit.left,
         known_and_rest: fit.known_and_rest,
         without: fit.without,
-        alike: fit.alike,
+        flips: flips(pixels, &fit.errors, &pose, blur),
         ink: fit.light[LIGHTS - 1] / fit.light[0].max(1.0),
         pixels: pixels.level.len(),
     })
@@ -158,8 +157,9 @@ struct Fit {
     left: f64,
     known_and_rest: [f64; 2],
     without: f64,
-    alike: f64,
     sides_least: f64,
+    /// What is left of each pixel.
+    errors: Vec<f64>,
 }
 
 /// What one pixel sees of the code.
@@ -228,11 +228,10 @@ impl Fit {
             left: 0.0,
             known_and_rest: [0.0; 2],
             without,
-            alike: 0.0,
             sides_least: least,
+            errors: Vec::with_capacity(seen.len()),
         };
         let mut weights = [1e-9; 2];
-        let mut before = 0.0;
         for s in seen {
             let (x, y) = (s.at[0] / ARM, s.at[1] / ARM);
             let lit = s.lit();
@@ -244,15 +243,13 @@ impl Fit {
             fit.normal += row * row.transpose();
             fit.right += row * error;
             fit.left += error * error;
-            fit.alike += error * before;
-            before = error;
+            fit.errors.push(error);
             for (k, weight) in [s.known, 1.0 - s.known].into_iter().enumerate() {
                 fit.known_and_rest[k] += weight * error * error;
                 weights[k] += weight;
             }
         }
         fit.known_and_rest.iter_mut().zip(weights).for_each(|(sum, weight)| *sum /= weight);
-        fit.alike /= fit.left.max(f64::MIN_POSITIVE);
         Some(fit)
     }
 
@@ -353,6 +350,31 @@ fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> ([f64; 4
         return ([0.0; 4], known / all);
     }
     ([level + drowned, along, down, wider / blur], known / all)
+}
+
+/// What is left of the pixels, compared with what each module that differs from code to code would leave if it had the other
+/// colour: the sum of squares of what is alike, over what noise as strong lets expect. A score test (C. R. Rao, 1948) of "this very
+/// code" against "whatever code".
+fn flips(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> f64 {
+    let det = pose.u.cross(pose.v).abs();
+    let wide = [pose.v.length().value(), pose.u.length().value()].map(|side| blur * side / det);
+    let (mut alike, mut power) = ([0.0; SIDE * SIDE], 0.0);
+    for (at, error) in pixels.at.iter().zip(errors) {
+        let Some(m) = pose.photo_to_module(*at) else { continue };
+        let (x, y) = (Axis::at(m.x, wide[0]), Axis::at(m.y, wide[1]));
+        for j in 0..y.count {
+            for i in 0..x.count {
+                let (column, row) = (x.first + i, y.first + j);
+                if !is_known(column, row) {
+                    let share = x.share[i] * y.share[j];
+                    alike[row * SIDE + column] += share * error;
+                    power += share * share;
+                }
+            }
+        }
+    }
+    let noise = errors.iter().map(|e| e * e).sum::<f64>() / float(errors.len().max(1));
+    alike.iter().map(|a| a * a).sum::<f64>() / (power * noise).max(f64::MIN_POSITIVE)
 }
 
 /// Whether a module belongs to a finder pattern with its separator, or to the timing: the same in every code.
