@@ -1,11 +1,23 @@
 //! How small a module may be: made walls at the edge of what a photo holds, and how much of them is read.
 //!
+//! `cargo run --release --example limit trials [FIRST [COUNT]]` makes single codes instead, COUNT a size and camera, a third of them
+//! none of the event's; it prints how many were named, and for each bin of certainty how many guesses were right.
+//! `… limit ideal [FIRST [COUNT]]` tells how small a module may be for 99 of 100 codes to be named, and how small for a reader
+//! that is told pose, blur, light and surroundings.
+//!
 //! `cargo run --release --example limit [FIRST [COUNT [CONDITION]]]` makes walls FIRST … FIRST + COUNT − 1 of each condition (or of the one
 //! named), reads them, and prints a line each: readable codes named, codes named wrongly, walls not placed. With a
 //! condition named, it says of each wall what was missed. The walls are made (`rehearse`), 6 × 5 to 12 × 9 squares with
 //! modules of 0.6 mm, with squares in wrong cells, turned, missing, covered, torn, scribbled on and of other events.
 
 #![allow(clippy::print_stdout, reason = "a tool's answers")]
+
+#[path = "limit/ideal.rs"]
+mod ideal;
+#[path = "limit/patch.rs"]
+mod patch;
+#[path = "limit/trials.rs"]
+mod trials;
 
 use std::error::Error;
 use std::path::Path;
@@ -20,24 +32,18 @@ use everysquare::read::{self, CellReading, Sight};
 use everysquare::rehearse::{Backing, Cards, CellTruth, Faults, Options, Truth, make};
 use rayon::prelude::*;
 
+use patch::Sensor;
+
 type Outcome<T> = Result<T, Box<dyn Error + Send + Sync>>;
 
-/// Blur of the camera in pixels, noise at mid grey, quality of the JPEG.
-#[derive(Copy, Clone)]
-struct Camera {
-    blur_px: f64,
-    noise: f64,
-    quality: u8,
-}
-
-const SHARP: Camera = Camera { blur_px: 0.7, noise: 0.03, quality: 85 };
-const SOFT: Camera = Camera { blur_px: 1.0, noise: 0.05, quality: 75 };
+const SHARP: Sensor = Sensor { blur_px: 0.7, noise: 0.03, quality: 85 };
+const SOFT: Sensor = Sensor { blur_px: 1.0, noise: 0.05, quality: 75 };
 
 /// One kind of wall and photo.
 struct Condition {
     name: &'static str,
     px_per_module: f64,
-    camera: Camera,
+    camera: Sensor,
     cards: Cards,
 }
 
@@ -112,7 +118,7 @@ fn options(seed: u64, condition: &Condition) -> Options {
     options.min_px_per_module = Some(condition.px_per_module);
     options.cards = condition.cards;
     options.backing = [Backing::White, Backing::Grey, Backing::Coloured, Backing::Wood][small(seed, 8, 4)];
-    let Camera { blur_px, noise, quality } = condition.camera;
+    let Sensor { blur_px, noise, quality } = condition.camera;
     (options.sensor.blur_px, options.sensor.noise, options.sensor.jpeg_quality) = (blur_px, noise, quality);
     options.sensor.sharpen = 0.0;
     options.sensor.mirrored = pick(seed, 7, 8) == 0;
@@ -210,10 +216,35 @@ impl Score {
 }
 
 fn main() -> Outcome<()> {
-    let typed: Vec<String> = std::env::args().skip(1).collect();
+    let mut typed: Vec<String> = std::env::args().skip(1).collect();
+    let what = typed.first().filter(|word| word.parse::<u64>().is_err()).cloned();
+    if what.is_some() {
+        typed.remove(0);
+    }
     let number = |at: usize, usual: u64| typed.get(at).map_or(Ok(usual), |word| word.parse());
     let (first, count) = (number(0, 1)?, number(1, 8)?);
-    let chosen = typed.get(2);
+    match what.as_deref() {
+        None => walls(first, count, typed.get(2)),
+        Some("trials") => {
+            trials::say(&trials::trials(&trials::Event::new()?, first, count, &TRIED, &SENSORS, false)?);
+            Ok(())
+        }
+        Some("ideal") => trials::compare(first, count, &[SENSORS[0], SENSORS[1]]),
+        Some(other) => Err(format!("{other}: trials, ideal or a number").into()),
+    }
+}
+
+/// Sizes of single codes, in pixels a module.
+const TRIED: [f64; 8] = [0.65, 0.7, 0.8, 1.0, 1.15, 1.3, 1.6, 2.2];
+/// Cameras for single codes: sharp and soft as for the walls, a good one in good light, and one out of focus.
+const SENSORS: [Sensor; 4] = [
+    SHARP,
+    SOFT,
+    Sensor { blur_px: 0.5, noise: 0.015, quality: 92 },
+    Sensor { blur_px: 1.4, noise: 0.04, quality: 80 },
+];
+
+fn walls(first: u64, count: u64, chosen: Option<&String>) -> Outcome<()> {
     let picture = Picture::open(include_bytes!("../../samples/harbour-evening/picture.png"))?;
     for condition in CONDITIONS.iter().filter(|c| chosen.is_none_or(|name| c.name == name)) {
         let scores: Outcome<Vec<Score>> =
