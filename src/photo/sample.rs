@@ -1,7 +1,7 @@
 //! Brightness between pixels.
 
 use super::Luma;
-use crate::frame::{PhotoPx, Point, Vector, float, floor_index, narrow};
+use crate::frame::{PhotoPx, Point, Vector, float, floor_index, narrow, round_signed};
 
 impl Luma {
     /// The brightness at a place, 0 … 255, linear between the centres of the four nearest pixels; beyond the edge, that
@@ -36,25 +36,29 @@ impl Luma {
         let last = first + right * float(columns.saturating_sub(1)) + down * float(rows.saturating_sub(1));
         let others = [first + (last - first), first + right * float(columns), first + down * float(rows)];
         let inside = [first, last].iter().chain(&others).all(|p| self.holds(*p, 1.0));
+        let step = [fixed(right.x), fixed(right.y)];
         for row in 0..rows {
             let start = first + down * float(row);
             if inside {
-                into.extend((0..columns).map(|column| self.well_inside(start + right * float(column))));
+                let mut at = [fixed(start.x - 0.5), fixed(start.y - 0.5)];
+                into.extend((0..columns).map(|_| {
+                    let level = self.well_inside(at);
+                    at = [at[0] + step[0], at[1] + step[1]];
+                    level
+                }));
             } else {
                 into.extend((0..columns).map(|column| self.at(start + right * float(column))));
             }
         }
     }
 
-    /// [`Luma::at`] without the care at the edge, for places at least a pixel inside.
-    fn well_inside(&self, p: Point<PhotoPx>) -> f32 {
-        let (x, y) = (p.x - 0.5, p.y - 0.5);
-        let (i, j) = (floor_index(x), floor_index(y));
+    /// [`Luma::at`] without the care at the edge, for places at least a pixel inside, in [`UNITS`] from the first pixel's centre.
+    fn well_inside(&self, at: [i64; 2]) -> f32 {
+        let [(i, fx), (j, fy)] = at.map(parts);
         let at = j * self.width + i;
         let (Some([a, b]), Some([c, d])) = (pair(&self.grey, at), pair(&self.grey, at + self.width)) else {
             return 0.0;
         };
-        let (fx, fy) = (beyond(x, i), beyond(y, j));
         let (top, bottom) = (a + (b - a) * fx, c + (d - c) * fx);
         top + (bottom - top) * fy
     }
@@ -67,6 +71,21 @@ impl Luma {
             && p.x <= float(self.width) - margin
             && p.y <= float(self.height) - margin
     }
+}
+
+/// Places along a line are added up in whole numbers of so many a pixel: a real number would have to be cut into pixel and
+/// rest at each of them, which takes longer than all else there.
+const UNITS: f64 = 16_777_216.0;
+
+fn fixed(px: f64) -> i64 {
+    round_signed(px * UNITS)
+}
+
+/// The pixel, and how far beyond its centre, 0 … 1.
+fn parts(units: i64) -> (usize, f32) {
+    let [_, low, high, a, b, c, d, _] = units.to_le_bytes();
+    let pixel = usize::try_from(u32::from_le_bytes([a, b, c, d])).unwrap_or(usize::MAX);
+    (pixel, f32::from(u16::from_le_bytes([low, high])) / 65_536.0)
 }
 
 fn pair(grey: &[u8], at: usize) -> Option<[f32; 2]> {

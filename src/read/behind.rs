@@ -6,6 +6,7 @@
 //! with the white paper in the nearest codes, so that a grey ladder in front of the wall is no grey wall.
 
 use image::RgbImage;
+use rayon::prelude::*;
 
 use super::pose::Pose;
 use super::reading::{Camera, Sight};
@@ -84,8 +85,10 @@ impl<'a> Behind<'a> {
         read: &[(Cell, Pose)],
         cards: bool,
     ) -> Self {
-        let whites =
-            read.iter().filter_map(|(cell, pose)| Some((grid.centre(*cell), white(colour, pose)?))).collect();
+        let whites = read
+            .par_iter()
+            .filter_map(|(cell, pose)| Some((grid.centre(*cell), white(colour, pose)?)))
+            .collect();
         let mut behind = Self {
             colour,
             camera,
@@ -102,13 +105,15 @@ impl<'a> Behind<'a> {
         behind.surroundings =
             looks.into_iter().find(|looks: &Vec<Look>| !looks.is_empty()).unwrap_or_default();
         let looks: Vec<Look> =
-            read.iter().filter_map(|(cell, _)| behind.look(places(&grid, *cell))).collect();
+            read.par_iter().filter_map(|(cell, _)| behind.look(places(&grid, *cell))).collect();
         if looks.len() >= 5 {
             let tenth = |of: fn(&Look) -> f64| quantile(looks.iter().map(of).collect(), 0.1);
             behind.smoothest = Some([tenth(|l| l.grain[0]), tenth(|l| l.grain[1])]);
         }
-        let unread = grid.cells().filter(|cell| read.iter().all(|(other, _)| other != cell));
-        behind.others = unread.filter_map(|cell| Some((cell, behind.look(places(&grid, cell))?))).collect();
+        let unread: Vec<Cell> =
+            grid.cells().filter(|cell| read.iter().all(|(other, _)| other != cell)).collect();
+        behind.others =
+            unread.par_iter().filter_map(|cell| Some((*cell, behind.look(places(&grid, *cell))?))).collect();
         behind
     }
 

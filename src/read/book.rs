@@ -14,6 +14,8 @@
 use std::ops::Range;
 use std::sync::OnceLock;
 
+use rayon::prelude::*;
+
 use super::sheet::{Sheet, View};
 use crate::plan::{Cell, Modules, Printed};
 
@@ -49,10 +51,12 @@ const VIEWS: [View; 18] = [
     evened(0.95, 0.0),
     evened(0.5, 0.5),
 ];
+/// So many of them, the first, are neither bleached nor evened.
+const PLAIN: usize = 6;
 /// So many views are compared in full.
 const VIEWS_TRIED: usize = 3;
 /// So many of the best codes are told.
-pub(super) const RANKED: usize = 3;
+pub(super) const RANKED: usize = 5;
 
 /// How what is seen is prepared before it is compared.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
@@ -97,6 +101,25 @@ pub struct Book {
     sheets: [OnceLock<Sheet>; VIEWS.len()],
 }
 
+/// How a code does against the photo's own pixels.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Weight {
+    /// The share of what is seen, light taken out, that the code leaves unexplained.
+    pub left: f32,
+    /// How much more it leaves where codes differ than where all codes of the world are the same.
+    pub rest: f32,
+    /// By how much it is likelier than the second best, as a natural logarithm.
+    pub lead: f32,
+    /// Deviation of the blur in pixels.
+    pub blur: f32,
+    /// The same in modules.
+    pub blur_modules: f32,
+    /// How much more of what is left looks like modules of another colour than of noise would: 1 where all is noise.
+    pub flips: f32,
+    /// How dark its dark modules are, as a share of the paper's brightness.
+    pub ink: f32,
+}
+
 /// The outcome of one comparison.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Match {
@@ -113,6 +136,8 @@ pub struct Match {
     pub strength: f32,
     /// Whether the view it was compared in is a bleached one.
     pub bleached: bool,
+    /// How the best code does against the photo's own pixels.
+    pub weight: Option<Weight>,
     /// The best codes, best first.
     pub(super) ranked: [usize; RANKED],
 }
@@ -127,15 +152,38 @@ impl Book {
         Self { whose, modules, sheets: Default::default() }
     }
 
+    /// Works out all views, many at a time; without it each is when it is first asked for.
+    pub(super) fn prepare(&self) {
+        (0..VIEWS.len()).into_par_iter().for_each(|view| {
+            self.sheet(view);
+        });
+    }
+
     /// Whose the code at a place in the book is.
     #[must_use]
     pub fn whose(&self, at: usize) -> Whose {
         self.whose[at]
     }
 
+    /// A code's modules.
+    pub(super) fn modules(&self, at: usize) -> &Modules {
+        &self.modules[at]
+    }
+
+    /// The blur, in modules, and the darkness below which nothing shows, of one of the views.
+    pub(super) fn view(&self, view: usize) -> (f64, f32) {
+        (VIEWS[view].blur, VIEWS[view].drowned)
+    }
+
     /// The sheet of one of the views.
     pub(super) fn sheet(&self, view: usize) -> &Sheet {
         self.sheets[view].get_or_init(|| Sheet::new(VIEWS[view], &self.modules))
+    }
+
+    /// The plain view whose blur, in modules, is nearest.
+    pub(super) fn view_near(&self, blur: f64) -> usize {
+        let away = |view: &usize| (VIEWS[*view].blur / blur).ln().abs();
+        (0..PLAIN).min_by(|a, b| away(a).total_cmp(&away(b))).unwrap_or(0)
     }
 
     /// The views whose shared part fits best what is seen, best first, and how well it does.

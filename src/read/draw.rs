@@ -96,29 +96,44 @@ pub(super) fn even_out(levels: &mut [f32]) {
 /// The mean over the square around each place, as far as it lies in the lattice.
 fn around(levels: &[f32]) -> Vec<f32> {
     let rows: Vec<f32> = levels.chunks_exact(LATTICE).flat_map(mean_along).collect();
-    let turned = |levels: &[f32]| -> Vec<f32> {
-        (0..PLACES).map(|i| levels[i % LATTICE * LATTICE + i / LATTICE]).collect()
-    };
-    let both: Vec<f32> = turned(&rows).chunks_exact(LATTICE).flat_map(mean_along).collect();
-    turned(&both)
+    let row = |y: usize| &rows[y * LATTICE..(y + 1) * LATTICE];
+    let mut means = Vec::with_capacity(PLACES);
+    let mut sums = [0.0_f32; LATTICE];
+    (0..AROUND).for_each(|y| sums.iter_mut().zip(row(y)).for_each(|(sum, level)| *sum += level));
+    for y in 0..LATTICE {
+        let (from, to) = window(y);
+        if y + AROUND < LATTICE {
+            sums.iter_mut().zip(row(y + AROUND)).for_each(|(sum, level)| *sum += level);
+        }
+        if from > 0 {
+            sums.iter_mut().zip(row(from - 1)).for_each(|(sum, level)| *sum -= level);
+        }
+        let part = 1.0 / single(float(to - from));
+        means.extend(sums.iter().map(|sum| sum * part));
+    }
+    means
 }
 
-fn mean_along(line: &[f32]) -> Vec<f32> {
-    let mut sums = vec![0.0];
-    sums.extend(line.iter().scan(0.0, |sum, level| {
-        *sum += level;
-        Some(*sum)
-    }));
-    (0..line.len())
-        .map(|i| {
-            let (from, to) = (i.saturating_sub(AROUND), (i + AROUND + 1).min(line.len()));
-            (sums[to] - sums[from]) / single(float(to - from))
-        })
-        .collect()
+/// The places around one along a line: the first, and the one after the last.
+fn window(place: usize) -> (usize, usize) {
+    (place.saturating_sub(AROUND), (place + AROUND + 1).min(LATTICE))
+}
+
+fn mean_along(line: &[f32]) -> [f32; LATTICE] {
+    let mut sums = [0.0; LATTICE + 1];
+    let mut sum = 0.0;
+    for (before, level) in sums[1..].iter_mut().zip(line) {
+        sum += level;
+        *before = sum;
+    }
+    std::array::from_fn(|place| {
+        let (from, to) = window(place);
+        (sums[to] - sums[from]) / single(float(to - from))
+    })
 }
 
 /// The share of a standard normal distribution below `x`, to 1.5e-7 (Abramowitz & Stegun 1964, 7.1.26).
-fn normal_below(x: f64) -> f64 {
+pub(super) fn normal_below(x: f64) -> f64 {
     let z = x.abs() / std::f64::consts::SQRT_2;
     let t = 1.0 / (1.0 + 0.327_591_1 * z);
     let poly = t

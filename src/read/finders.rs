@@ -133,28 +133,31 @@ fn edges(line: &[f32], step: f32) -> Vec<Edge> {
 
 /// Peaks and pits in turn, each at least `step` from the next; what is smaller is passed over.
 fn turns(line: &[f32], step: f32) -> Vec<usize> {
-    let mut turns = Vec::new();
-    let mut falling = None;
-    let Some(first) = line.first() else { return turns };
+    let Some(first) = line.first() else { return Vec::new() };
+    let mut levels = line.iter().copied().enumerate();
     let (mut high, mut low) = ((*first, 0), (*first, 0));
-    for (i, level) in line.iter().copied().enumerate() {
-        if level > high.0 {
-            high = (level, i);
-        }
-        if level < low.0 {
-            low = (level, i);
-        }
-        if falling != Some(true) && high.0 - level >= step {
-            turns.push(high.1);
-            falling = Some(true);
-            low = (level, i);
-        } else if falling != Some(false) && level - low.0 >= step {
-            turns.push(low.1);
-            falling = Some(false);
-            high = (level, i);
+    // until the first turn it may go either way
+    let start = levels.by_ref().find_map(|(i, level)| {
+        high = if level > high.0 { (level, i) } else { high };
+        low = if level < low.0 { (level, i) } else { low };
+        (high.0 - low.0 >= step).then_some((i, level))
+    });
+    let Some((i, level)) = start else { return Vec::new() };
+    // the extreme of the two that came first is a turn, the other one is still going on
+    let mut falling = high.1 < low.1;
+    let mut turns = vec![high.1.min(low.1)];
+    let mut extreme = (level, i);
+    for (i, level) in levels {
+        let beyond = if falling { extreme.0 - level } else { level - extreme.0 };
+        if beyond > 0.0 {
+            extreme = (level, i);
+        } else if beyond <= -step {
+            turns.push(extreme.1);
+            falling = !falling;
+            extreme = (level, i);
         }
     }
-    turns.extend(falling.map(|falling| if falling { low.1 } else { high.1 }));
+    turns.push(extreme.1);
     turns
 }
 

@@ -130,10 +130,13 @@ fn partners<'f>(
         for c in column.saturating_sub(reach)..=column + reach {
             for at in bins.get(&(c, r)).into_iter().flatten() {
                 let other = &finders[*at];
-                let away = corner.centre.distance(other.centre).value();
+                let step = other.centre - corner.centre;
+                let away = step.length().value();
                 let alike = |k: usize| (0.6..1.67).contains(&(other.module[k] / corner.module[k]));
                 if away > least && away < most && alike(0) && alike(1) {
-                    partners.push(((away / (APART * (wide + high) / 2.0)).ln().abs(), other));
+                    // so much shorter than the lines across it is the side of a square turned like the step
+                    let turned = step.x.abs().max(step.y.abs()) / away;
+                    partners.push(((away / (APART * turned * (wide + high) / 2.0)).ln().abs(), other));
                 }
             }
         }

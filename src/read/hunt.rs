@@ -7,6 +7,7 @@ use std::collections::BTreeMap;
 
 use rayon::prelude::*;
 
+use super::book::Whose;
 use super::camera::Anchor;
 use super::identify::{Found, Identifier};
 use super::lattice::quarters_between;
@@ -103,7 +104,16 @@ impl Hunt<'_> {
     pub fn finish(&self, mut known: Known, within: &Bounds) -> Known {
         for _ in 0..2 {
             let due = self.due(&known, within, &BTreeMap::new(), f64::INFINITY);
-            if !self.look(&mut known, within, &due, &THOROUGH) {
+            let news = self.look(&mut known, within, &due, &THOROUGH);
+            // only now is the photo's blur known well
+            let blurred: Vec<Site> = known
+                .squares
+                .iter()
+                .filter(|(_, seen)| self.rules_out(&known, &seen.found))
+                .map(|(site, _)| *site)
+                .collect();
+            known.squares.retain(|site, _| !blurred.contains(site));
+            if !news {
                 break;
             }
         }
@@ -126,7 +136,7 @@ impl Hunt<'_> {
             .map(|(site, _)| (*site, seek(self.luma, self.identifier, &camera, &self.layout, *site, effort)))
             .collect();
         for (site, one) in seen {
-            let Some(one) = one else { continue };
+            let Some(one) = one.filter(|one| !self.rules_out(known, &one.found)) else { continue };
             if one.found.whose.is_none() {
                 known.nameless.insert(site, one);
             } else {
@@ -151,7 +161,9 @@ impl Hunt<'_> {
     fn take_loose(&self, known: &mut Known, within: &Bounds) -> bool {
         let mut news = false;
         for found in self.loose {
-            news |= self.take(known, within, *found);
+            if !self.rules_out(known, found) {
+                news |= self.take(known, within, *found);
+            }
         }
         news
     }
@@ -207,6 +219,45 @@ impl Hunt<'_> {
                 (self.luma.holds(at, margin) && fresh() && close()).then_some((site, at))
             })
             .collect()
+    }
+}
+
+/// The squares nearest to a code that tell how blurred the photo is there, and how much more than that the code may be: far out
+/// of focus nothing of it would show, and what does is no code. A wall seen from aside is sharper at one end.
+const NEIGHBOURS: usize = 8;
+const BLURRED: f32 = 1.5;
+
+impl Hunt<'_> {
+    /// The median blur of the squares known that hang nearest to a place; `None` while there are few.
+    fn blur_at(&self, known: &Known, place: Point<PhotoPx>) -> Option<f32> {
+        let mut near: Vec<(f64, &Found)> = known
+            .squares
+            .values()
+            .map(|seen| (seen.found.pose.centre.distance(place).value(), &seen.found))
+            .filter(|(away, _)| *away > 0.0)
+            .collect();
+        near.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let mut blurs: Vec<f32> = near
+            .iter()
+            .take(NEIGHBOURS)
+            .filter_map(|(_, found)| self.identifier.blur(self.luma, found))
+            .collect();
+        blurs.sort_by(f32::total_cmp);
+        blurs.get(NEIGHBOURS / 2).copied()
+    }
+
+    /// Whether a code is named, but blurred as no code near it is, or a card where squares hang. A code that leaves no doubt is as
+    /// sharp as it needs to be.
+    fn rules_out(&self, known: &Known, found: &Found) -> bool {
+        let blurred = || {
+            let weight = found.matched.weight.filter(|_| !found.matched.clear())?;
+            Some(weight.blur > BLURRED * self.blur_at(known, found.pose.centre)?)
+        };
+        match found.whose {
+            Some(Whose::Card(_)) => true,
+            Some(Whose::Square(_)) => blurred().unwrap_or(false),
+            None => false,
+        }
     }
 }
 

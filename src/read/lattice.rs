@@ -139,6 +139,7 @@ mod tests {
         shared: 0.8,
         strength: 1.0,
         bleached: false,
+        weight: None,
         ranked: [0; RANKED],
     };
 

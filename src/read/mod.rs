@@ -6,7 +6,7 @@
 //!   Luma ─ finders ─▶ Finder ─ group ─▶ Found ─ lattice, start ─▶ Camera ─ hunt (seek) ─▶ Sought
 //!                                 │                                  ▲          │
 //!                              identify                              └─ fitted ─┘
-//!                           (align, compare)
+//!                       (align, compare, weigh)                 (promising, sweep)
 //!   Sought ─ resolve ─▶ which cell is which ─ behind ─▶ PhotoReading ─ several ─▶ WallReading
 //! ```
 //!
@@ -50,6 +50,8 @@ pub mod several;
 mod sheet;
 pub mod start;
 pub mod stranger;
+mod sweep;
+mod weigh;
 
 pub use one::photo;
 pub use reading::{Camera, CellReading, PhotoReading, ReadError, Sight, WallReading};

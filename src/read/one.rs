@@ -3,10 +3,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::behind::Behind;
-use super::book::{Book, Whose};
+use super::book::{Book, Match, Whose};
 use super::camera::Anchor;
 use super::hunt::{Bounds, Hunt, Known, centre};
-use super::identify::{Found, Identifier};
+use super::identify::{Found, INK, Identifier};
 use super::lattice::{self, Member};
 use super::lens::Lens;
 use super::place::{Layout, Site, card_corners};
@@ -105,7 +105,7 @@ fn cell_reading(
     let (sight, certainty) = match behind.judge(cell) {
         // a wall without a square shows nothing that is half a code
         (Sight::Empty, _)
-            if wall.nameless.get(&site).is_some_and(|seen| seen.found.matched.explained() > HALF_A_CODE) =>
+            if wall.nameless.get(&site).is_some_and(|seen| half_a_code(&seen.found.matched)) =>
         {
             (Sight::Unread, 0.8)
         }
@@ -116,8 +116,17 @@ fn cell_reading(
     reading(sight, certainty, seen.then_some(corners))
 }
 
+/// Whether what was compared is a code of which a part shows.
+fn half_a_code(matched: &Match) -> bool {
+    matched.explained() > HALF_A_CODE
+        && matched.weight.is_some_and(|weight| INK.contains(&weight.ink))
+        && matched.evidence() > HALF_EVIDENCE
+}
+
 /// Half a code is explained by the best of all codes to this share, on made walls.
-const HALF_A_CODE: f32 = 0.45;
+const HALF_A_CODE: f32 = 0.48;
+/// Evidence for the best of all codes where half of it shows; bare walls have less.
+const HALF_EVIDENCE: f32 = 1.0;
 /// Error correction leaves little doubt about a code that was decoded.
 const STRANGER_CERTAINTY: f64 = 0.99;
 

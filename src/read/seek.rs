@@ -13,6 +13,7 @@ use super::identify::{Found, Identifier};
 use super::place::{Layout, Site, pose_of};
 use super::pose::Pose;
 use super::reading::Camera;
+use super::sweep::sweep;
 use crate::frame::{float, floor_index, round_byte, round_signed};
 use crate::photo::Luma;
 use crate::plan::Turn;
@@ -33,6 +34,8 @@ pub struct Effort {
     marks: &'static [Mark],
     /// In what light the places are looked at.
     lights: &'static [Light],
+    /// So many places are looked at closely that show what all codes share.
+    swept: usize,
 }
 
 /// Enough for squares that hang well: a centimetre off and five degrees askew.
@@ -43,6 +46,7 @@ pub const QUICK: Effort = Effort {
     closer: 5,
     marks: &[Mark::Rings],
     lights: &[Light::AsSeen],
+    swept: 0,
 };
 
 /// For cells where the quick look found nothing: curled corners, squares far askew, codes bleached by the sun.
@@ -53,6 +57,7 @@ pub const THOROUGH: Effort = Effort {
     closer: 8,
     marks: &[Mark::Rings, Mark::Dot],
     lights: &[Light::AsSeen, Light::Evened],
+    swept: 16,
 };
 
 /// What is taken for the middle of a finder pattern.
@@ -113,8 +118,45 @@ pub fn seek(
             }
         }
     }
+    if effort.swept == 0 || best.is_some_and(|b| b.found.whose.is_some()) {
+        return best;
+    }
+    for (turn, rough) in swept(luma, identifier, camera, layout, site, effort) {
+        let found = identifier.identify_faint(luma, rough);
+        // what is no code may look faintly like one: only a name counts
+        if let Some(found) = found.filter(|found| found.whose.is_some()) {
+            return Some(Sought { turn, found });
+        }
+    }
     best
 }
+
+/// The places where most shows of what all codes share, over all ways that the square may be turned.
+fn swept(
+    luma: &Luma,
+    identifier: &Identifier<'_>,
+    camera: &Camera,
+    layout: &Layout,
+    site: Site,
+    effort: &Effort,
+) -> Vec<(Turn, Pose)> {
+    let mut all = Vec::new();
+    for turn in Turn::ALL {
+        let Some(expected) = pose_of(camera, layout.code_corners(site, turn)) else { continue };
+        if luma.holds(expected.centre, 0.0) {
+            let shared = identifier.shared(expected.px_per_module());
+            let reach = SWEPT_MM.min(effort.reach_mm) / layout.module;
+            let found = sweep(luma, &shared, &expected, reach, effort.swept);
+            all.extend(found.into_iter().map(|swept| (turn, swept)));
+        }
+    }
+    all.sort_by(|a, b| b.1.rating.total_cmp(&a.1.rating));
+    all.truncate(effort.swept);
+    all.into_iter().map(|(turn, swept)| (turn, swept.pose)).collect()
+}
+
+/// How far from its place a code is swept for, in mm.
+const SWEPT_MM: f64 = 12.0;
 
 /// Places in a patch around the expected pose that look like a code's.
 fn promising(luma: &Luma, expected: &Pose, layout: &Layout, effort: &Effort) -> Vec<Pose> {

@@ -21,12 +21,15 @@ pub(super) struct View {
 pub(super) struct Sheet {
     view: View,
     weights: Vec<[f32; SIDE]>,
-    /// Orthonormal: constant, slope along x, slope along y.
-    light: [Vec<f32>; 3],
+    /// Orthonormal: constant, slope along x, slope along y, and what the blur lets in from the four sides around the code,
+    /// whatever is drawn there.
+    light: Vec<Vec<f32>>,
     /// What all codes share, without light, of length 1.
     pub(super) shared: Vec<f32>,
     /// What is each code's own, without light and shared part, of length 1; one after the other.
     own: Vec<f32>,
+    /// The same with a place a module, and not of length 1.
+    coarse: Vec<f32>,
     /// How strong each code's own part is against the shared part.
     strength: Vec<f32>,
 }
@@ -34,7 +37,7 @@ pub(super) struct Sheet {
 impl Sheet {
     pub(super) fn new(view: View, codes: &[Modules]) -> Self {
         let weights = weights(view.blur);
-        let light = light();
+        let light = light(&view, &weights);
         let mut own: Vec<f32> = Vec::with_capacity(codes.len() * PLACES);
         let mut shared = vec![0.0; PLACES];
         for code in codes {
@@ -42,7 +45,8 @@ impl Sheet {
             shared.iter_mut().zip(&drawn).for_each(|(s, d)| *s += d);
             own.extend(drawn);
         }
-        let mut sheet = Self { view, weights, light, shared, own: Vec::new(), strength: Vec::new() };
+        let mut sheet =
+            Self { view, weights, light, shared, own: Vec::new(), coarse: Vec::new(), strength: Vec::new() };
         let mut shared = std::mem::take(&mut sheet.shared);
         sheet.darken(&mut shared);
         normalise(&mut shared);
@@ -54,7 +58,8 @@ impl Sheet {
             strength.push(dot(code, code).sqrt() / common);
             normalise(code);
         }
-        Self { shared, own, strength, ..sheet }
+        let coarse = own.chunks_exact(PLACES).flat_map(a_place_a_module).collect();
+        Self { shared, own, coarse, strength, ..sheet }
     }
 
     /// A code in this view, without light, of length 1.
@@ -87,25 +92,59 @@ impl Sheet {
         project_out(&mut rest, &self.shared);
         let left = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
         let mut ranked = [(-1.0_f32, 0); RANKED];
-        for (at, own) in self.own.chunks_exact(PLACES).enumerate() {
+        for at in self.likeliest(&rest) {
+            let own = &self.own[at * PLACES..(at + 1) * PLACES];
             let score = dot(&rest, own) / left;
             if let Some(place) = ranked.iter().position(|(other, _)| score > *other) {
                 ranked[place..].rotate_right(1);
                 ranked[place] = (score, at);
             }
         }
-        let [(score, best), (second, _), _] = ranked;
+        let [(score, best), (second, _), ..] = ranked;
         let expected = common * self.strength.get(best).copied().unwrap_or(1.0);
         Match {
             best,
             score,
             second,
             shared: common / power,
+            weight: None,
             bleached: self.view.drowned > 0.3,
             strength: score * left / expected.max(f32::MIN_POSITIVE),
             ranked: ranked.map(|(_, at)| at),
         }
     }
+}
+
+/// So many codes are compared in full: those that are most alike with a place a module. Blur leaves little more than that to be
+/// seen, so the best and the second best are among them by far; common practice, no source.
+const IN_FULL: usize = 24;
+
+impl Sheet {
+    /// The codes that are most like what is seen, in their order.
+    fn likeliest(&self, rest: &[f32]) -> Vec<usize> {
+        let rest: Vec<f32> = a_place_a_module(rest).collect();
+        let alike = self.coarse.chunks_exact(COARSE).map(|own| dot(&rest, own));
+        let mut ranked: Vec<(f32, usize)> = alike.enumerate().map(|(at, alike)| (alike, at)).collect();
+        if ranked.len() > IN_FULL {
+            ranked.select_nth_unstable_by(IN_FULL, |a, b| b.0.total_cmp(&a.0));
+            ranked.truncate(IN_FULL);
+        }
+        let mut likeliest: Vec<usize> = ranked.into_iter().map(|(_, at)| at).collect();
+        likeliest.sort_unstable();
+        likeliest
+    }
+}
+
+/// Places with one a module, filled up to a multiple of eight.
+const COARSE: usize = (SIDE * SIDE).next_multiple_of(8);
+
+/// Sums over each module's places.
+fn a_place_a_module(levels: &[f32]) -> impl Iterator<Item = f32> {
+    let module = |i: usize| {
+        let at = i / SIDE * 2 * LATTICE + i % SIDE * 2;
+        levels[at] + levels[at + 1] + levels[at + LATTICE] + levels[at + LATTICE + 1]
+    };
+    (0..COARSE).map(move |i| if i < SIDE * SIDE { module(i) } else { 0.0 })
 }
 
 impl View {
@@ -118,9 +157,25 @@ impl View {
     }
 }
 
-fn light() -> [Vec<f32>; 3] {
+fn light(view: &View, weights: &[[f32; SIDE]]) -> Vec<Vec<f32>> {
     let slope = |along: fn(usize) -> usize| (0..PLACES).map(|i| single(offset(along(i)))).collect();
-    let mut parts = [vec![1.0; PLACES], slope(|i| i % LATTICE), slope(|i| i / LATTICE)];
-    parts.iter_mut().for_each(|part| normalise(part)); // orthogonal already: the slopes are odd about the centre
-    parts
+    let mut parts: Vec<Vec<f32>> = vec![vec![1.0; PLACES], slope(|i| i % LATTICE), slope(|i| i / LATTICE)];
+    if !view.evened && view.drowned == 0.0 {
+        // what of a place's surroundings lies beyond the code, before its first module or after its last
+        let beyond = |place: usize, before: bool| {
+            let near = (place < LATTICE / 2) == before;
+            if near { 1.0 - weights[place].iter().sum::<f32>() } else { 0.0 }
+        };
+        for before in [true, false] {
+            parts.push((0..PLACES).map(|i| beyond(i % LATTICE, before)).collect());
+            parts.push((0..PLACES).map(|i| beyond(i / LATTICE, before)).collect());
+        }
+    }
+    let mut light: Vec<Vec<f32>> = Vec::with_capacity(parts.len());
+    for mut part in parts {
+        light.iter().for_each(|other| project_out(&mut part, other));
+        normalise(&mut part);
+        light.push(part);
+    }
+    light
 }

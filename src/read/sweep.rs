@@ -1,0 +1,146 @@
+//! Sweep: every place of a patch is compared with all that codes share, for codes whose finder patterns no longer show.
+//!
+//! In go the pose at which a code is expected and how far off it may be; out come the likeliest poses, best first. A code is
+//! looked at with one place a module. What lies around it is not looked at, and the outermost modules count for where
+//! the code is, but not for how much there is to explain: visitors draw up to them, and blur lets that in.
+//!
+//! ```text
+//!    ┌──────────────────────────┐      for each direction the patch is straightened anew;
+//!    │   reach  ┌────────┐      │      at each of its places 21 × 21 places are compared
+//!    │ ◀──────▶ │ 21 ×21 │      │      with the shared part, light taken out
+//!    │          └────────┘      │
+//!    └──────────────────────────┘
+//! ```
+
+use super::draw::single;
+use super::pose::Pose;
+use crate::frame::{ceil_index, float};
+use crate::photo::Luma;
+use crate::plan::code::SIDE;
+
+/// Places of a row of the shared part, filled up to a multiple of eight.
+const ROW: usize = 24;
+/// Directions looked along, in degrees from the expected one; alignment pulls in what lies between.
+const ASKEW: [f64; 3] = [0.0, -4.0, 4.0];
+/// Places sampled along a module's side and taken together.
+const SAMPLES: usize = 2;
+/// Modules at the edge that do not count for how much there is to explain.
+const EDGE: usize = 2;
+/// The least rating for a closer look; a clean code has 0.35 to 0.5, the faintest that was named 0.2.
+const PROMISING: f32 = 0.18;
+/// Two places nearer than this, in modules, are one.
+const APART: usize = 2;
+
+/// A place that may be a code's, and how much of the shared part shows there.
+#[derive(Copy, Clone, Debug)]
+pub(super) struct Swept {
+    pub(super) rating: f32,
+    pub(super) pose: Pose,
+}
+
+/// The `most` likeliest poses within `reach` modules of the expected one. `shared` is what all codes share, a place a module,
+/// light taken out.
+pub(super) fn sweep(luma: &Luma, shared: &[f32], expected: &Pose, reach: f64, most: usize) -> Vec<Swept> {
+    let reach = ceil_index(reach);
+    // rows are filled up so that eight places are multiplied at a time
+    let filled = |row: &[f32]| row.iter().copied().chain([0.0; ROW - SIDE]).collect::<Vec<f32>>();
+    let shared: Vec<f32> = shared.chunks_exact(SIDE).flat_map(filled).collect();
+    let mut swept: Vec<(Swept, [usize; 3])> = Vec::new();
+    for (direction, degrees) in ASKEW.iter().enumerate() {
+        let turned = Pose {
+            u: expected.u.turned(degrees.to_radians()),
+            v: expected.v.turned(degrees.to_radians()),
+            ..*expected
+        };
+        let patch = Patch::straight(luma, &turned, reach);
+        for down in 0..=2 * reach {
+            for right in 0..=2 * reach {
+                let rating = patch.rate(&shared, right, down);
+                if rating < PROMISING {
+                    continue;
+                }
+                let off = |at: usize| float(at) - float(reach);
+                let centre = turned.centre + turned.u * off(right) + turned.v * off(down);
+                swept.push((Swept { rating, pose: Pose { centre, ..turned } }, [direction, right, down]));
+            }
+        }
+    }
+    swept.sort_by(|a, b| b.0.rating.total_cmp(&a.0.rating));
+    let mut kept: Vec<(Swept, [usize; 3])> = Vec::new();
+    for one in swept {
+        let near = |k: usize, other: &[usize; 3]| one.1[k].abs_diff(other[k]) < APART;
+        if !kept.iter().any(|(_, other)| near(1, other) && near(2, other)) {
+            kept.push(one);
+            if kept.len() == most {
+                break;
+            }
+        }
+    }
+    kept.into_iter().map(|(swept, _)| swept).collect()
+}
+
+/// A straightened piece of the photo, one level a module.
+struct Patch {
+    side: usize,
+    level: Vec<f32>,
+    /// Sums over rectangles from the top left, of levels and of their squares.
+    sums: Vec<[f64; 2]>,
+}
+
+impl Patch {
+    fn straight(luma: &Luma, pose: &Pose, reach: usize) -> Self {
+        let side = 2 * reach + SIDE;
+        let fine = side * SAMPLES;
+        let step = 1.0 / float(SAMPLES);
+        let corner = step / 2.0 - float(side) / 2.0;
+        let mut samples = Vec::new();
+        let first = pose.centre + pose.u * corner + pose.v * corner;
+        luma.lattice(first, [pose.u * step, pose.v * step], [fine, fine], &mut samples);
+        let mean = |at: usize| {
+            let first = at / side * SAMPLES * fine + at % side * SAMPLES;
+            let rows =
+                (0..SAMPLES).flat_map(|row| &samples[first + row * fine..first + row * fine + SAMPLES]);
+            rows.sum::<f32>() / single(float(SAMPLES * SAMPLES))
+        };
+        let mut level: Vec<f32> = (0..side * side).map(mean).collect();
+        level.resize(side * side + ROW, 0.0);
+        let width = side + 1;
+        let mut sums = vec![[0.0; 2]; width * width];
+        for y in 0..side {
+            let mut row = [0.0; 2];
+            for x in 0..side {
+                let level = f64::from(level[y * side + x]);
+                row = [row[0] + level, row[1] + level * level];
+                let above = sums[y * width + x + 1];
+                sums[(y + 1) * width + x + 1] = [above[0] + row[0], above[1] + row[1]];
+            }
+        }
+        Self { side, level, sums }
+    }
+
+    /// How much of the shared part shows in the code whose top left module is there.
+    fn rate(&self, shared: &[f32], right: usize, down: usize) -> f32 {
+        let mut sums = [0.0_f32; 8];
+        for (row, part) in shared.chunks_exact(ROW).enumerate() {
+            let at = (down + row) * self.side + right;
+            let seen = &self.level[at..at + ROW];
+            for (seen, part) in seen.chunks_exact(8).zip(part.chunks_exact(8)) {
+                for k in 0..8 {
+                    sums[k] += seen[k] * part[k];
+                }
+            }
+        }
+        let fit = sums.iter().sum::<f32>();
+        let width = self.side + 1;
+        let (left, top) = (right + EDGE, down + EDGE);
+        let (past, below) = (right + SIDE - EDGE, down + SIDE - EDGE);
+        let sum = |k: usize| {
+            self.sums[below * width + past][k] + self.sums[top * width + left][k]
+                - self.sums[top * width + past][k]
+                - self.sums[below * width + left][k]
+        };
+        let places = float((SIDE - 2 * EDGE).pow(2));
+        let power = (sum(1) - sum(0) * sum(0) / places).max(places);
+        fit / single(power.sqrt())
+    }
+}
