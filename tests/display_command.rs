@@ -150,6 +150,20 @@ fn half_the_wall_is_shown_with_what_is_missing_in_soft_pencil() {
 }
 
 #[test]
+fn a_wall_with_no_square_in_its_place_is_put_in_order() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path(), "K7M");
+    let photo = photo(&folder, "12", &["--permute-all"]);
+    let (code, out, err) = display(&folder, &[&photo, "--only", "side-by-side"]);
+    assert_eq!(code, 0, "{err}");
+    assert!(out.contains("20 squares hang in another cell or turned"), "{out}");
+    let (_, mixed, _) = display(&folder, &[&photo, "--only", "side-by-side", "--view", "in-order"]);
+    assert!(!mixed.contains("hang in another cell"), "{mixed}");
+    let likeness = |out: &str| out.lines().find(|line| line.starts_with("Likeness")).map(str::to_owned);
+    assert_eq!(likeness(&out), likeness(&mixed), "what is compared with the original is always in order");
+}
+
+#[test]
 fn another_events_wall_is_refused_and_nothing_is_written() {
     let place = tempfile::tempdir().unwrap();
     let (own, other) = (event(place.path(), "K7M"), event(place.path(), "X3R"));

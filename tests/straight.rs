@@ -155,6 +155,47 @@ fn colours_come_nearer_to_those_that_were_drawn() {
 }
 
 #[test]
+fn photos_in_quite_different_light_make_one_even_picture() {
+    let printed = printed(10, 8, 127.0);
+    let mut options = ordinary(10);
+    let light = |cast, exposure| Light { gradient: 0.4, shadow: 0.0, vignetting: 0.2, cast, exposure };
+    let mut photos = Vec::new();
+    for (side, light) in [(1.0, light([1.0, 0.85, 0.6], 0.8)), (-1.0, light([0.8, 0.95, 1.1], 0.35))] {
+        // each shows a little more than one half
+        (options.pose.fill, options.pose.off_centre) = (1.5, [0.42 * side, 0.0]);
+        (options.pose.yaw_degrees, options.pose.pitch_degrees, options.light) = (0.0, 0.0, light);
+        photos.push((made(&printed, &options).0, made(&printed, &as_drawn(&options)).0));
+    }
+    let readings =
+        photos.iter().map(|(photo, _)| read::photo(photo, &printed, &Book::new(&printed)).unwrap());
+    let reading = read::several(readings.collect());
+    let manner = Manner { view: View::Put(Arrangement::InOrder), ..Manner::default() };
+    let mut showing = Showing::new(&reading, &printed, manner).unwrap();
+    for (index, (photo, _)) in photos.iter().enumerate() {
+        showing.add(index, photo);
+    }
+    let shown = showing.finish(&picture());
+    let mut off = [Vec::new(), Vec::new()];
+    for hung in &shown.hanging.squares {
+        let Some(square) = shown.square_of(hung.home, &printed) else { continue };
+        let camera = &reading.photos[hung.photo].camera;
+        let truth = &photos[hung.photo].1.colour;
+        for i in 0..16_u8 {
+            let (x, y) = (25.0 + f64::from(i % 4) * 16.0, 25.0 + f64::from(i / 4) * 16.0);
+            let place = camera.wall_to_photo(hung.square_to_wall.apply(Point::new(x, y)));
+            let px = |value: f64| u32::try_from(floor_index(value)).unwrap();
+            let own = |mm: f64| px(mm / 127.0 * f64::from(square.width()));
+            let drawn = truth.get_pixel(px(place.x), px(place.y)).0;
+            off[hung.photo].push(ciede2000(square.get_pixel(own(x), own(y)).0, drawn));
+        }
+    }
+    let [one, other] = off.map(|mut off| (off.len() / 16, at(&mut off, 0.5)));
+    println!("{} squares off by {:.1}, {} by {:.1} (CIEDE2000, medians)", one.0, one.1, other.0, other.1);
+    assert!(one.0 >= 30 && other.0 >= 30, "each photo shows half of the wall");
+    assert!(one.1 < 6.0 && other.1 < 6.0 && (one.1 - other.1).abs() < 3.0);
+}
+
+#[test]
 fn careless_hanging_is_measured() {
     // what is true of one wall: where its squares' middles are, through the made camera itself
     let printed = printed(10, 8, 127.0);

@@ -1104,6 +1104,7 @@ help-value-photo = PHOTO
 help-value-document = DOCUMENT
 help-value-n = N
 help-value-name = NAME
+help-value-label = LABEL
 help-value-tag = TAG
 help-value-mm = MM
 help-value-address = ADDRESS

@@ -1114,6 +1114,7 @@ help-value-photo = FOTO
 help-value-document = DOCUMENTO
 help-value-n = N
 help-value-name = NOMBRE
+help-value-label = ETIQUETA
 help-value-tag = CLAVE
 help-value-mm = MM
 help-value-address = DIRECCIÓN
