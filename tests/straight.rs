@@ -161,8 +161,8 @@ fn photos_in_quite_different_light_make_one_even_picture() {
     let light = |cast, exposure| Light { gradient: 0.4, shadow: 0.0, vignetting: 0.2, cast, exposure };
     let mut photos = Vec::new();
     for (side, light) in [(1.0, light([1.0, 0.85, 0.6], 0.8)), (-1.0, light([0.8, 0.95, 1.1], 0.35))] {
-        // each shows a little more than one half
-        (options.pose.fill, options.pose.off_centre) = (1.5, [0.42 * side, 0.0]);
+        // each shows about two thirds
+        (options.pose.fill, options.pose.off_centre) = (1.4, [0.2 * side, 0.0]);
         (options.pose.yaw_degrees, options.pose.pitch_degrees, options.light) = (0.0, 0.0, light);
         photos.push((made(&printed, &options).0, made(&printed, &as_drawn(&options)).0));
     }
