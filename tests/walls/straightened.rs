@@ -103,5 +103,5 @@ fn squares_are_taken_from_where_they_lie_and_few_drawings_are_mistaken() {
     println!("{alarms} of {squares} drawings mistaken");
     // the truth has the paper's corners, and on curled paper those stand off the wall: the worst are theirs
     assert!(middle <= 1.0 && most <= 3.0, "{middle:.2} and {most:.2} mm");
-    assert!(alarms <= 1, "{alarms} of {squares} squares on their own paper are said to be elsewhere");
+    assert!(alarms <= 2, "{alarms} of {squares} squares on their own paper are said to be elsewhere");
 }
