@@ -32,6 +32,7 @@ pub mod behind;
 pub mod book;
 pub mod camera;
 mod draw;
+mod faint;
 pub mod finders;
 pub mod group;
 pub mod hunt;

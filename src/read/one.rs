@@ -14,7 +14,7 @@ use super::pose::Pose;
 use super::reading::{Camera, CellReading, PhotoReading, ReadError, Sight};
 use super::resolve::{Placing, Vote, resolve};
 use super::seek::Sought;
-use super::{finders, group, start, stranger};
+use super::{faint, finders, group, start, stranger};
 use crate::frame::{Point, float};
 use crate::photo::{Luma, Photo};
 use crate::plan::{Cell, Grid, Printed};
@@ -156,15 +156,30 @@ fn shift_mm(camera: &Camera, layout: &Layout, site: Site, seen: &Sought) -> f64 
 /// A [`ReadError`] where no code of the event is seen, or not enough to say which cell is which.
 pub fn codes(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadError> {
     let identifier = Identifier::new(book);
-    let finders = finders::find(luma);
-    let mut codes = group::group(luma, &finders, &identifier);
-    let named = codes.iter().filter(|c| c.whose.is_some()).count();
-    if named == 0 {
+    let found = group::group(luma, &finders::find(luma), &identifier);
+    wall(luma, printed, &identifier, found).or_else(|error| {
+        let faint = group::group(luma, &faint::find(luma), &identifier);
+        if faint.iter().any(|code| code.whose.is_some()) {
+            wall(luma, printed, &identifier, faint)
+        } else {
+            Err(error)
+        }
+    })
+}
+
+/// The wall that codes belong to, and the rest of its squares.
+fn wall(
+    luma: &Luma,
+    printed: &Printed,
+    identifier: &Identifier<'_>,
+    mut codes: Vec<Found>,
+) -> Result<Wall, ReadError> {
+    if codes.iter().all(|code| code.whose.is_none()) {
         return Err(nothing_known(luma, printed, &codes));
     }
     one_sided(&mut codes);
     let (cards, loose) = split(printed, &codes);
-    let hunt = Hunt { luma, identifier: &identifier, layout: Layout::of(printed), loose: &loose };
+    let hunt = Hunt { luma, identifier, layout: Layout::of(printed), loose: &loose };
     let known = from_cards(&hunt, printed, &cards, false)
         .map_or_else(|| from_squares(&hunt, printed, &cards), Ok)
         .or_else(|error| from_cards(&hunt, printed, &cards, true).ok_or(error))?;

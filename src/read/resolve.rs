@@ -76,8 +76,20 @@ pub fn resolve(grid: &Grid, votes: &[Vote], cards: impl Fn(&Placing) -> f64) -> 
     rated.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
     let (first, best) = *rated.first()?;
     let second = rated.get(1).map_or(f64::NEG_INFINITY, |(rating, _)| *rating);
-    (first - second >= 1.0 && first > 0.0).then_some(best)
+    let sure = first - second >= 1.0 && first > 0.0;
+    // where squares hang in each other's places, a few at home in a wrong placing are chance
+    let other = rated.iter().filter(|(_, p)| p.turn == best.turn).nth(1);
+    let chance = other.is_some_and(|(rating, _)| {
+        let lead = first - rating;
+        lead < NO_CHANCE && lead < MOSTLY * crate::frame::float(votes.len())
+    });
+    (sure && !chance).then_some(best)
 }
+
+/// Lead in votes over the next placing with the same turn that is no chance, however many squares are seen; and the share of
+/// all squares seen that is none, however few.
+const NO_CHANCE: f64 = 4.0;
+const MOSTLY: f64 = 0.4;
 
 /// All placings that keep every square on the wall.
 fn candidates(grid: &Grid, votes: &[Vote]) -> Vec<Placing> {
