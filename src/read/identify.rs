@@ -233,7 +233,9 @@ impl<'a> Identifier<'a> {
             return None;
         }
         let pose = shared.align(luma, pose, (Freedom::Affine, 6), &mut seen);
-        let (view, first) = self.compare(&seen, light, present)?;
+        let views = self.views(&seen, light, present);
+        let among = self.book.sheet(*views.first()?).shortlist(&seen);
+        let (view, first) = self.compare(&seen, &views, &among)?;
         if strayed(&rough, &pose) {
             return None;
         }
@@ -241,7 +243,8 @@ impl<'a> Identifier<'a> {
         for at in first.ranked.into_iter().take(3) {
             let drawn = self.book.drawn(at, view);
             let closer = Aligner::new(&drawn, light)?.align(luma, pose, (Freedom::Affine, 4), &mut seen);
-            let (_, again) = self.compare(&seen, light, present)?;
+            let views = self.views(&seen, light, present);
+            let Some((_, again)) = self.compare(&seen, &views, &among) else { continue };
             if again.best == at && again.explained() > best.1.explained() && !strayed(&rough, &closer) {
                 best = (closer, again);
             }
@@ -296,13 +299,16 @@ impl<'a> Identifier<'a> {
         weigh(&pixels, self.book.modules(found.matched.best), 0.0, start, BLUR_STEPS).map(|w| single(w.blur))
     }
 
-    /// The comparison in the view that explains most of what is seen, and that view.
-    fn compare(&self, seen: &[f32], light: Light, present: f32) -> Option<(usize, Match)> {
+    /// The views in which most of the shared part shows, best first; none where too little does.
+    fn views(&self, seen: &[f32], light: Light, present: f32) -> Vec<usize> {
         let views = self.book.views_of(seen, light).into_iter();
-        views
-            .filter(|(fit, _)| *fit >= present)
-            .map(|(_, view)| (view, self.book.sheet(view).compare(seen)))
-            .max_by(|a, b| a.1.explained().total_cmp(&b.1.explained()))
+        views.filter(|(fit, _)| *fit >= present).map(|(_, view)| view).collect()
+    }
+
+    /// The comparison with these codes in that of the views that explains most of what is seen, and that view.
+    fn compare(&self, seen: &[f32], views: &[usize], among: &[usize]) -> Option<(usize, Match)> {
+        let compared = views.iter().map(|view| (*view, self.book.sheet(*view).compare(seen, among)));
+        compared.max_by(|a, b| a.1.explained().total_cmp(&b.1.explained()))
     }
 }
 

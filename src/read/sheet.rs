@@ -83,8 +83,8 @@ impl Sheet {
         if power <= 0.0 { 0.0 } else { dot(seen, &self.shared) / power.sqrt() }
     }
 
-    /// Compares what is seen with every code.
-    pub(super) fn compare(&self, seen: &[f32]) -> Match {
+    /// Compares what is seen with the codes at these places in the book.
+    pub(super) fn compare(&self, seen: &[f32], among: &[usize]) -> Match {
         let mut rest = seen.to_vec();
         self.darken(&mut rest);
         let power = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
@@ -92,7 +92,7 @@ impl Sheet {
         project_out(&mut rest, &self.shared);
         let left = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
         let mut ranked = [(-1.0_f32, 0); RANKED];
-        for at in self.likeliest(&rest) {
+        for at in self.likeliest(&rest, among.iter().copied(), IN_FULL) {
             let own = &self.own[at * PLACES..(at + 1) * PLACES];
             let score = dot(&rest, own) / left;
             if let Some(place) = ranked.iter().position(|(other, _)| score > *other) {
@@ -118,16 +118,27 @@ impl Sheet {
 /// So many codes are compared in full: those that are most alike with a place a module. Blur leaves little more than that to be
 /// seen, so the best and the second best are among them by far; common practice, no source.
 const IN_FULL: usize = 24;
+/// So many of all codes are gone on with at a place. What is seen is compared a dozen times, ever closer; with all codes only once, or 3,000
+/// cells would cost much more each than 200.
+const SHORTLIST: usize = 64;
 
 impl Sheet {
-    /// The codes that are most like what is seen, in their order.
-    fn likeliest(&self, rest: &[f32]) -> Vec<usize> {
+    /// The codes of the whole event that are most like what is seen.
+    pub(super) fn shortlist(&self, seen: &[f32]) -> Vec<usize> {
+        let mut rest = seen.to_vec();
+        self.darken(&mut rest);
+        project_out(&mut rest, &self.shared);
+        self.likeliest(&rest, 0..self.strength.len(), SHORTLIST)
+    }
+
+    /// The `most` codes of these that are most like what is seen, in their order.
+    fn likeliest(&self, rest: &[f32], among: impl Iterator<Item = usize>, most: usize) -> Vec<usize> {
         let rest: Vec<f32> = a_place_a_module(rest).collect();
-        let alike = self.coarse.chunks_exact(COARSE).map(|own| dot(&rest, own));
-        let mut ranked: Vec<(f32, usize)> = alike.enumerate().map(|(at, alike)| (alike, at)).collect();
-        if ranked.len() > IN_FULL {
-            ranked.select_nth_unstable_by(IN_FULL, |a, b| b.0.total_cmp(&a.0));
-            ranked.truncate(IN_FULL);
+        let alike = |at: usize| dot(&rest, &self.coarse[at * COARSE..(at + 1) * COARSE]);
+        let mut ranked: Vec<(f32, usize)> = among.map(|at| (alike(at), at)).collect();
+        if ranked.len() > most {
+            ranked.select_nth_unstable_by(most, |a, b| b.0.total_cmp(&a.0));
+            ranked.truncate(most);
         }
         let mut likeliest: Vec<usize> = ranked.into_iter().map(|(_, at)| at).collect();
         likeliest.sort_unstable();
