@@ -21,11 +21,17 @@ pub struct Anchor {
 
 /// Eight numbers of the homography, two of the lens.
 const UNKNOWNS: usize = 10;
-type Normal = SMatrix<f64, UNKNOWNS, UNKNOWNS>;
-type Unknowns = SVector<f64, UNKNOWNS>;
+pub(super) type Normal = SMatrix<f64, UNKNOWNS, UNKNOWNS>;
+pub(super) type Unknowns = SVector<f64, UNKNOWNS>;
 
 /// How far squares usually hang from their place, in mm: the weight of what is seen against what is known beforehand.
-const USUAL_SHIFT_MM: f64 = 3.0;
+pub(super) const USUAL_SHIFT_MM: f64 = 3.0;
+/// How far squares usually hang askew, or are seen too large: 0.05 is three degrees. So two codes side by side tell directions by
+/// themselves, not by the line from one to the other. From memory, no source.
+const USUAL_TURN: f64 = 0.05;
+/// What the codes' directions and sizes say together counts as much as of so many codes: the corners of paper curl alike, so their
+/// errors do not average out. Without it squares on the simulator's walls were taken from farther beside their places.
+const CODES_FOR_TURNS: f64 = 4.0;
 /// How much a phone's lens does at the corner of the photo, for r² and r⁴: from memory, no source. Twenty codes outweigh it.
 const USUAL_LENS: [f64; 2] = [0.15, 0.08];
 /// How much nearer one end of the wall usually is, over half its size: 0.4 is a view from far aside. From memory, no source.
@@ -92,41 +98,68 @@ impl Camera {
             let spread = (median * loose).clamp(LEAST_SPREAD_MM, 200.0);
             let weights: Vec<f64> =
                 weights_from.iter().map(|s| (1.0 + (s / spread).powi(2)).powi(-2)).collect();
-            camera = Fit::new(&camera, anchors, &weights).solve(camera);
+            camera = Fit::new(&camera, anchors).solve(camera, anchors, &weights);
         }
         camera
     }
 }
 
+/// One thing that a code says of a camera.
+#[derive(Copy, Clone, Debug)]
+pub(super) struct Said {
+    /// How far off it is seen, in mm.
+    pub(super) miss: f64,
+    /// How its place changes with the camera's numbers, in mm.
+    pub(super) slope: Unknowns,
+    /// What it counts, where a code's middle counts 1.
+    pub(super) weight: f64,
+}
+
 /// One weighted least squares problem, in normalised coordinates: the wall's about the anchors' middle in units of their
 /// spread, the photo's about the lens's centre in units of its scale.
-struct Fit<'a> {
-    anchors: &'a [Anchor],
-    weights: &'a [f64],
+#[derive(Clone, Debug)]
+pub(super) struct Fit {
+    /// Where it begins.
+    from: Camera,
     middle: Point<WallMm>,
     spread: f64,
     lens: Lens,
     lens_free: [bool; 2],
-    /// Anchors' local scale: mm of wall for a normalised unit of the photo.
-    mm: Vec<f64>,
+    /// What direction and size of one code count.
+    turns: f64,
 }
 
-impl<'a> Fit<'a> {
-    fn new(camera: &Camera, anchors: &'a [Anchor], weights: &'a [f64]) -> Self {
+impl Fit {
+    pub(super) fn new(camera: &Camera, anchors: &[Anchor]) -> Self {
         let count = float(anchors.len().max(1));
         let sum = anchors.iter().fold(Vector::new(0.0, 0.0), |a, b| a + (b.wall[0] - Point::origin()));
         let middle = Point::origin() + sum / count;
         let far = anchors.iter().map(|a| a.wall[0].distance(middle).value()).fold(300.0, f64::max);
-        let mm = anchors
-            .iter()
-            .map(|a| camera.lens.scale / camera.wall_to_straight.scale_at(a.wall[0]).max(1e-9))
-            .collect();
         let lens_free = CODES_FOR_LENS.map(|least| anchors.len() >= least);
-        Self { anchors, weights, middle, spread: far, lens: camera.lens, lens_free, mm }
+        let turns = (CODES_FOR_TURNS / count).min(1.0);
+        Self { from: *camera, middle, spread: far, lens: camera.lens, lens_free, turns }
+    }
+
+    /// mm of wall for a normalised unit of the photo.
+    fn mm_at(&self, place: Point<WallMm>) -> f64 {
+        self.lens.scale / self.from.wall_to_straight.scale_at(place).max(1e-9)
+    }
+
+    /// A place on the wall in normalised coordinates.
+    fn normal(&self, place: Point<WallMm>) -> [f64; 2] {
+        [(place.x - self.middle.x) / self.spread, (place.y - self.middle.y) / self.spread]
+    }
+
+    /// How a place moves across the wall, right and down, when the camera's numbers change. `None` where the camera cannot see it.
+    pub(super) fn slopes(&self, n: &Unknowns, place: Point<WallMm>) -> Option<[Unknowns; 2]> {
+        let [x, y] = self.normal(place);
+        let (_, slopes) = project(n, x, y)?;
+        let mm = self.mm_at(place);
+        Some(slopes.map(|slope| slope * mm))
     }
 
     /// The camera's numbers in normalised coordinates; `None` where the anchors' middle lies behind it.
-    fn unknowns(&self, camera: &Camera) -> Option<Unknowns> {
+    pub(super) fn unknowns(&self, camera: &Camera) -> Option<Unknowns> {
         let Point { x: cx, y: cy, .. } = self.lens.centre;
         let s = self.lens.scale;
         let out = Matrix3::new(1.0 / s, 0.0, -cx / s, 0.0, 1.0 / s, -cy / s, 0.0, 0.0, 1.0);
@@ -152,30 +185,61 @@ impl<'a> Fit<'a> {
         Some(Camera { wall_to_straight, lens: Lens { k1: n[8], k2: n[9], ..self.lens } })
     }
 
-    /// Normal equations and cost at `n`; `None` where an anchor falls behind the camera.
-    fn equations(&self, n: &Unknowns) -> Option<(Normal, Unknowns, f64)> {
-        let (mut left, mut right, mut cost) = (Normal::zeros(), Unknowns::zeros(), 0.0);
-        for ((anchor, weight), mm) in self.anchors.iter().zip(self.weights).zip(&self.mm) {
-            for (wall, photo) in anchor.wall.iter().zip(&anchor.photo) {
-                let x = (wall.x - self.middle.x) / self.spread;
-                let y = (wall.y - self.middle.y) / self.spread;
-                let (at, slopes) = project(n, x, y)?;
-                let seen = [
-                    (photo.x - self.lens.centre.x) / self.lens.scale,
-                    (photo.y - self.lens.centre.y) / self.lens.scale,
-                ];
-                for axis in 0..2 {
-                    let miss = (seen[axis] - at[axis]) * mm;
-                    let slope = slopes[axis] * *mm;
-                    let w = weight / 4.0;
-                    left += slope * slope.transpose() * w;
-                    right += slope * (miss * w);
-                    cost += miss * miss * w;
-                }
+    /// What a code says of the camera with these numbers: its middle, then its corners about that. `None` where it falls behind the camera.
+    pub(super) fn said(&self, n: &Unknowns, anchor: &Anchor) -> Option<[Said; 10]> {
+        let mm = self.mm_at(anchor.wall[0]);
+        let mut corners = [Said { miss: 0.0, slope: Unknowns::zeros(), weight: 0.0 }; 8];
+        for (k, (wall, photo)) in anchor.wall.iter().zip(&anchor.photo).enumerate() {
+            let [x, y] = self.normal(*wall);
+            let (at, slopes) = project(n, x, y)?;
+            let seen = [photo.x - self.lens.centre.x, photo.y - self.lens.centre.y];
+            for axis in 0..2 {
+                let miss = (seen[axis] / self.lens.scale - at[axis]) * mm;
+                corners[2 * k + axis] = Said { miss, slope: slopes[axis] * mm, weight: 0.0 };
             }
         }
-        let usual = [USUAL_PERSPECTIVE, USUAL_PERSPECTIVE, USUAL_LENS[0], USUAL_LENS[1]];
-        for (k, usual) in (6..UNKNOWNS).zip(usual) {
+        let mean = [0, 1].map(|axis| {
+            let own = || corners.iter().skip(axis).step_by(2);
+            Said {
+                miss: own().map(|said| said.miss).sum::<f64>() / 4.0,
+                slope: own().fold(Unknowns::zeros(), |sum, said| sum + said.slope) / 4.0,
+                weight: 1.0,
+            }
+        });
+        let half = anchor.wall[0].distance(anchor.wall[2]).value() / 2.0;
+        // four corners are two codes' worth of direction and size
+        let weight = self.turns * (USUAL_SHIFT_MM / (USUAL_TURN * half.max(1.0))).powi(2) / 2.0;
+        let mut all = [mean[0]; 10];
+        for (k, said) in all.iter_mut().enumerate() {
+            let mean = &mean[k % 2];
+            *said = match k.checked_sub(2) {
+                None => *mean,
+                Some(at) => {
+                    let Said { miss, slope, .. } = corners[at];
+                    Said { miss: miss - mean.miss, slope: slope - mean.slope, weight }
+                }
+            };
+        }
+        Some(all)
+    }
+
+    /// Normal equations and cost at `n`; `None` where an anchor falls behind the camera.
+    fn equations(
+        &self,
+        n: &Unknowns,
+        anchors: &[Anchor],
+        weights: &[f64],
+    ) -> Option<(Normal, Unknowns, f64)> {
+        let (mut left, mut right, mut cost) = (Normal::zeros(), Unknowns::zeros(), 0.0);
+        for (anchor, weight) in anchors.iter().zip(weights) {
+            for Said { miss, slope, weight: own } in self.said(n, anchor)? {
+                let w = weight * own;
+                left += slope * slope.transpose() * w;
+                right += slope * (miss * w);
+                cost += miss * miss * w;
+            }
+        }
+        for (k, usual) in prior() {
             let w = (USUAL_SHIFT_MM / usual).powi(2);
             left[(k, k)] += w;
             right[k] -= w * n[k];
@@ -189,9 +253,10 @@ impl<'a> Fit<'a> {
         Some((left, right, cost))
     }
 
-    fn solve(&self, start: Camera) -> Camera {
+    fn solve(&self, start: Camera, anchors: &[Anchor], weights: &[f64]) -> Camera {
         let Some(mut n) = self.unknowns(&start) else { return start };
-        let Some((mut left, mut right, mut cost)) = self.equations(&n) else { return start };
+        let equations = |n: &Unknowns| self.equations(n, anchors, weights);
+        let Some((mut left, mut right, mut cost)) = equations(&n) else { return start };
         let mut damping = 1e-4;
         for _ in 0..STEPS {
             let mut damped = left;
@@ -199,7 +264,7 @@ impl<'a> Fit<'a> {
                 damped[(k, k)] *= 1.0 + damping;
             }
             let Some(step) = damped.cholesky().map(|c| c.solve(&right)) else { break };
-            match self.equations(&(n + step)) {
+            match equations(&(n + step)) {
                 Some((l, r, c)) if c <= cost => {
                     let settled = cost - c < 1e-6 * cost;
                     (n, left, right, cost) = (n + step, l, r, c);
@@ -213,6 +278,11 @@ impl<'a> Fit<'a> {
         }
         self.camera(&n).unwrap_or(start)
     }
+}
+
+/// What is known of a camera beforehand: which of its numbers are usually so far from 0.
+pub(super) fn prior() -> impl Iterator<Item = (usize, f64)> {
+    (6..UNKNOWNS).zip([USUAL_PERSPECTIVE, USUAL_PERSPECTIVE, USUAL_LENS[0], USUAL_LENS[1]])
 }
 
 /// Where the normalised place (x, y) is seen, and how that changes with each unknown. `None` behind the camera or where the

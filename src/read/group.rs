@@ -64,6 +64,13 @@ pub fn group(luma: &Luma, finders: &[Finder], identifier: &Identifier<'_>) -> Ve
             break;
         }
     }
+    together(found, Vec::new())
+}
+
+/// All codes of both, best first; no two of them on the same place.
+#[must_use]
+pub(super) fn together(mut found: Vec<Found>, more: Vec<Found>) -> Vec<Found> {
+    found.extend(more);
     found.sort_by(|a, b| b.rank().total_cmp(&a.rank()));
     apart(found)
 }

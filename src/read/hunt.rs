@@ -9,6 +9,7 @@ use rayon::prelude::*;
 
 use super::book::Whose;
 use super::camera::Anchor;
+use super::doubt::Doubt;
 use super::identify::{Found, Identifier};
 use super::lattice::quarters_between;
 use super::place::{Layout, Site, pose_of, whole};
@@ -26,8 +27,17 @@ const FAR: f64 = 50.0;
 const MOVED_MM: f64 = 1.5;
 /// A square whose middle lies this far from a cell's, in sides, is not taken for that cell's.
 const OFF: f64 = 0.4;
+/// Cells are sought, and squares put in their cells, where the camera's doubt is no more than this, in sides. Three times that, and a square is
+/// still nearer to its own cell than [`OFF`] lets the next one have it; without a bound, walls of which few codes showed at first were put
+/// together wrongly.
+const DOUBT: f64 = 0.2;
+/// A code is looked for as far from its place as this many times the camera's doubt, at least as far as is usual.
+const REACH: f64 = 2.0;
 /// At most so many rounds; each reaches two cells farther than the one before.
-const ROUNDS: usize = 24;
+const ROUNDS: usize = 48;
+/// So many times it is looked harder everywhere, as long as that finds anything: what is found says how blurred the photo is, and so what
+/// else can be believed.
+const HARD_ROUNDS: usize = 2;
 
 /// From which place to which the cells go, ends included.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
@@ -46,7 +56,8 @@ impl Bounds {
             && (self.first.column..=self.last.column).contains(&site.column)
     }
 
-    fn sites(&self) -> impl Iterator<Item = Site> + use<> {
+    /// All of them, row by row.
+    pub(super) fn sites(&self) -> impl Iterator<Item = Site> + use<> {
         let (rows, columns) = (self.first.row..=self.last.row, self.first.column..=self.last.column);
         rows.flat_map(move |row| columns.clone().map(move |column| Site { row, column }))
     }
@@ -57,13 +68,30 @@ impl Bounds {
 pub struct Known {
     /// Wall to photo.
     pub camera: Camera,
+    /// What the camera came from, as long as nothing else is known.
+    pub start: Vec<Anchor>,
     /// Cards whose places agree.
     pub cards: Vec<Anchor>,
     /// Squares, by the place where they hang.
     pub squares: BTreeMap<Site, Sought>,
     /// Codes without a name, by place.
     pub nameless: BTreeMap<Site, Sought>,
+    /// Where a cell's middle was expected when it was last sought, quickly and thoroughly.
+    pub(super) sought: [BTreeMap<Site, Point<PhotoPx>>; 2],
 }
+
+impl Known {
+    /// A camera, and nothing else.
+    #[must_use]
+    pub fn new(camera: Camera) -> Self {
+        let (start, cards) = (Vec::new(), Vec::new());
+        let (squares, nameless) = (BTreeMap::new(), BTreeMap::new());
+        Self { camera, start, cards, squares, nameless, sought: Default::default() }
+    }
+}
+
+/// Where squares may hang, and how well the camera is known there.
+type Reach<'a> = (&'a Bounds, &'a Doubt);
 
 /// What the hunt works with.
 #[derive(Debug)]
@@ -82,19 +110,31 @@ impl Hunt<'_> {
     /// Hunts on from what is known until nothing new turns up within `bounds`.
     #[must_use]
     pub fn go_on(&self, mut known: Known, bounds: impl Fn(&Known) -> Bounds) -> Known {
-        let mut sought: BTreeMap<Site, Point<PhotoPx>> = BTreeMap::new();
         let mut near = NEAR;
         for _ in 0..ROUNDS {
             let within = bounds(&known);
-            let due = self.due(&known, &within, &sought, near);
-            sought.extend(due.iter().copied());
-            let news = self.look(&mut known, &within, &due, &QUICK);
-            if !news && due.is_empty() {
-                if near > FAR {
-                    break;
-                }
-                near *= 2.0;
+            let (news, sought) = self.round(&mut known, &within, near, &QUICK);
+            if news || sought {
+                continue;
             }
+            if near < FAR {
+                near *= 2.0;
+            } else if !self.doubtful(&known, &within) || !self.round(&mut known, &within, near, &THOROUGH).0 {
+                break;
+            }
+        }
+        known
+    }
+
+    /// The same, looking harder wherever nothing was found.
+    #[must_use]
+    pub fn go_on_harder(&self, mut known: Known, bounds: impl Fn(&Known) -> Bounds) -> Known {
+        for _ in 0..ROUNDS {
+            let within = bounds(&known);
+            if !self.round(&mut known, &within, f64::INFINITY, &THOROUGH).0 {
+                break;
+            }
+            known = self.go_on(known, &bounds);
         }
         known
     }
@@ -102,9 +142,9 @@ impl Hunt<'_> {
     /// Looks once more, and harder, where nothing was found.
     #[must_use]
     pub fn finish(&self, mut known: Known, within: &Bounds) -> Known {
-        for _ in 0..2 {
-            let due = self.due(&known, within, &BTreeMap::new(), f64::INFINITY);
-            let news = self.look(&mut known, within, &due, &THOROUGH);
+        for _ in 0..HARD_ROUNDS {
+            known.sought[1].clear();
+            let (news, _) = self.round(&mut known, within, f64::INFINITY, &THOROUGH);
             // only now is the photo's blur known well
             let blurred: Vec<Site> = known
                 .squares
@@ -121,30 +161,56 @@ impl Hunt<'_> {
         known
     }
 
+    /// Seeks all cells that are due; whether anything was found, and whether any cell was due.
+    fn round(&self, known: &mut Known, within: &Bounds, near: f64, effort: &Effort) -> (bool, bool) {
+        let doubt = Doubt::of(&known.camera, &self.anchors(known));
+        let hard = usize::from(effort.is_thorough());
+        let due = self.due(known, (within, &doubt), &known.sought[hard], near);
+        known.sought[hard].extend(due.iter().copied());
+        (self.look(known, (within, &doubt), &due, effort), !due.is_empty())
+    }
+
+    /// Whether the camera is too little known at a cell that may be in the photo.
+    fn doubtful(&self, known: &Known, within: &Bounds) -> bool {
+        let doubt = Doubt::of(&known.camera, &self.anchors(known));
+        let in_sight =
+            |site: &Site| self.luma.holds(known.camera.wall_to_photo(centre(*site, self.layout.side)), 0.0);
+        within.sites().any(|site| in_sight(&site) && !self.sure_of(&doubt, site))
+    }
+
     /// Seeks the cells that are due and fits the camera again; whether anything was found.
     fn look(
         &self,
         known: &mut Known,
-        within: &Bounds,
+        where_to: Reach<'_>,
         due: &[(Site, Point<PhotoPx>)],
         effort: &Effort,
     ) -> bool {
-        let mut news = self.take_loose(known, within);
+        let mut news = self.take_loose(known, where_to);
         let camera = known.camera;
         let seen: Vec<(Site, Option<Sought>)> = due
             .par_iter()
-            .map(|(site, _)| (*site, seek(self.luma, self.identifier, &camera, &self.layout, *site, effort)))
+            .map(|(site, _)| {
+                let effort = effort.reaching(REACH * where_to.1.at(centre(*site, self.layout.side)));
+                (*site, seek(self.luma, self.identifier, &camera, &self.layout, *site, &effort))
+            })
             .collect();
         for (site, one) in seen {
             let Some(one) = one.filter(|one| !self.rules_out(known, &one.found)) else { continue };
             if one.found.whose.is_none() {
                 known.nameless.insert(site, one);
             } else {
-                news |= self.take(known, within, one.found);
+                news |= self.take(known, where_to, one.found);
             }
         }
         known.camera = known.camera.fitted(&self.anchors(known));
         news
+    }
+
+    /// Whether the camera is known well enough at a cell to say what hangs in it.
+    #[must_use]
+    pub fn sure_of(&self, doubt: &Doubt, site: Site) -> bool {
+        doubt.at(centre(site, self.layout.side)) <= DOUBT * self.layout.side
     }
 
     /// The anchors of all that is known.
@@ -154,24 +220,25 @@ impl Hunt<'_> {
             wall: self.layout.code_corners(*site, seen.turn),
             photo: seen.found.pose.corners(),
         });
-        known.cards.iter().copied().chain(squares).collect()
+        let all: Vec<Anchor> = known.cards.iter().copied().chain(squares).collect();
+        if all.is_empty() { known.start.clone() } else { all }
     }
 
     /// Codes found by their finder patterns find their cells.
-    fn take_loose(&self, known: &mut Known, within: &Bounds) -> bool {
+    fn take_loose(&self, known: &mut Known, where_to: Reach<'_>) -> bool {
         let mut news = false;
         for found in self.loose {
             if !self.rules_out(known, found) {
-                news |= self.take(known, within, *found);
+                news |= self.take(known, where_to, *found);
             }
         }
         news
     }
 
     /// Puts a named code where its paper hangs, unless a better one hangs there; whether that is news.
-    fn take(&self, known: &mut Known, within: &Bounds, found: Found) -> bool {
+    fn take(&self, known: &mut Known, (within, doubt): Reach<'_>, found: Found) -> bool {
         let Some((site, turn)) = self.hangs(&known.camera, &found) else { return false };
-        if found.whose.is_none() || !within.hold(site) {
+        if found.whose.is_none() || !within.hold(site) || !self.sure_of(doubt, site) {
             return false;
         }
         let better = known.squares.get(&site).is_none_or(|other| found.rank() > other.found.rank() + 1e-3);
@@ -200,7 +267,7 @@ impl Hunt<'_> {
     fn due(
         &self,
         known: &Known,
-        within: &Bounds,
+        (within, doubt): Reach<'_>,
         sought: &BTreeMap<Site, Point<PhotoPx>>,
         near: f64,
     ) -> Vec<(Site, Point<PhotoPx>)> {
@@ -216,7 +283,8 @@ impl Hunt<'_> {
                 let mm = known.camera.wall_to_straight.scale_at(middle) * MOVED_MM;
                 let fresh = || sought.get(&site).is_none_or(|before| before.distance(at).value() > mm);
                 let margin = -0.5 * side * mm / MOVED_MM;
-                (self.luma.holds(at, margin) && fresh() && close()).then_some((site, at))
+                (self.luma.holds(at, margin) && fresh() && close() && self.sure_of(doubt, site))
+                    .then_some((site, at))
             })
             .collect()
     }

@@ -31,6 +31,7 @@ mod align;
 pub mod behind;
 pub mod book;
 pub mod camera;
+pub mod doubt;
 mod draw;
 mod faint;
 pub mod finders;

@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::behind::Behind;
 use super::book::{Book, Match, Whose};
 use super::camera::Anchor;
+use super::doubt::Doubt;
 use super::hunt::{Bounds, Hunt, Known, centre};
 use super::identify::{Found, INK, Identifier};
 use super::lattice::{self, Member};
@@ -35,6 +36,8 @@ pub struct Wall {
     pub nameless: BTreeMap<Site, Sought>,
     /// How many codes of cards were read.
     pub cards: usize,
+    /// Places where the camera is not known well enough to say what hangs there.
+    pub doubtful: BTreeSet<Site>,
 }
 
 /// Reads a photo of an event's wall; `book` holds the codes of `printed`.
@@ -102,6 +105,9 @@ fn cell_reading(
             return reading(Sight::Stranger { text, turn: seen.turn }, STRANGER_CERTAINTY, Some(corners));
         }
     }
+    if wall.doubtful.contains(&site) {
+        return reading(Sight::Unread, DOUBTFUL_CERTAINTY, None);
+    }
     let (sight, certainty) = match behind.judge(cell) {
         // a wall without a square shows nothing that is half a code
         (Sight::Empty, _)
@@ -127,6 +133,8 @@ fn half_a_code(matched: &Match) -> bool {
 const HALF_A_CODE: f32 = 0.48;
 /// Evidence for the best of all codes where half of it shows; bare walls have less.
 const HALF_EVIDENCE: f32 = 1.0;
+/// Where a cell is in the photo is not known, so nor is that a square hangs there.
+const DOUBTFUL_CERTAINTY: f64 = 0.3;
 /// Error correction leaves little doubt about a code that was decoded.
 const STRANGER_CERTAINTY: f64 = 0.99;
 
@@ -156,15 +164,41 @@ fn shift_mm(camera: &Camera, layout: &Layout, site: Site, seen: &Sought) -> f64 
 /// A [`ReadError`] where no code of the event is seen, or not enough to say which cell is which.
 pub fn codes(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadError> {
     let identifier = Identifier::new(book);
-    let found = group::group(luma, &finders::find(luma), &identifier);
-    wall(luma, printed, &identifier, found).or_else(|error| {
-        let faint = group::group(luma, &faint::find(luma), &identifier);
-        if faint.iter().any(|code| code.whose.is_some()) {
-            wall(luma, printed, &identifier, faint)
-        } else {
-            Err(error)
-        }
-    })
+    let crossed = group::group(luma, &finders::find(luma), &identifier);
+    let small =
+        |found: &[Found]| median(named(found).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX;
+    let first = wall(luma, printed, &identifier, crossed.clone());
+    if !small(&crossed) || first.as_ref().is_ok_and(|wall| !wall.thin(luma, printed)) {
+        return first;
+    }
+    let faint = group::group(luma, &faint::find(luma), &identifier);
+    if named(&faint).next().is_none() {
+        return first;
+    }
+    let second = wall(luma, printed, &identifier, group::together(crossed, faint));
+    let read = |wall: &Result<Wall, ReadError>| wall.as_ref().map_or(0, |wall| wall.squares.len());
+    if read(&second) > read(&first) { second } else { first }
+}
+
+/// Codes of the event.
+fn named(found: &[Found]) -> impl Iterator<Item = &Found> {
+    found.iter().filter(|code| code.whose.is_some())
+}
+
+/// Modules of fewer pixels may be too small for their finder patterns to be crossed.
+const SMALL_PX: f64 = 2.2;
+/// The share of the cells in the photo in which squares were read, below which there may be more to see.
+const THIN: f64 = 0.5;
+
+impl Wall {
+    /// Whether so little was read, with no card to say where all squares hang, that it may be the reader's fault.
+    fn thin(&self, luma: &Luma, printed: &Printed) -> bool {
+        let in_sight = printed
+            .grid
+            .cells()
+            .filter(|cell| luma.holds(self.camera.wall_to_photo(printed.grid.centre(*cell)), 0.0));
+        self.cards < ENOUGH_CARDS && float(self.squares.len()) < THIN * float(in_sight.count())
+    }
 }
 
 /// The wall that codes belong to, and the rest of its squares.
@@ -183,9 +217,12 @@ fn wall(
     let known = from_cards(&hunt, printed, &cards, false)
         .map_or_else(|| from_squares(&hunt, printed, &cards), Ok)
         .or_else(|error| from_cards(&hunt, printed, &cards, true).ok_or(error))?;
-    let known = hunt.finish(known, &wall_bounds(printed));
-    let Known { camera, cards, squares, nameless } = known;
-    Ok(Wall { camera, squares, nameless, cards: cards.len() })
+    let bounds = wall_bounds(printed);
+    let known = hunt.finish(known, &bounds);
+    let doubt = Doubt::of(&known.camera, &hunt.anchors(&known));
+    let doubtful = bounds.sites().filter(|site| !hunt.sure_of(&doubt, *site)).collect();
+    let Known { camera, cards, squares, nameless, .. } = known;
+    Ok(Wall { camera, squares, nameless, cards: cards.len(), doubtful })
 }
 
 /// A photo shows all its codes as they are or all as in a mirror: the fewer are dropped.
@@ -222,7 +259,7 @@ fn from_cards(hunt: &Hunt<'_>, printed: &Printed, cards: &[Anchor], few: bool) -
     if agreeing.len() < ENOUGH_CARDS && !few {
         return None;
     }
-    let known = Known { camera, cards: agreeing, squares: BTreeMap::new(), nameless: BTreeMap::new() };
+    let known = Known { cards: agreeing, ..Known::new(camera) };
     Some(hunt.go_on(known, |_| wall_bounds(printed)))
 }
 
@@ -238,11 +275,17 @@ fn from_squares(hunt: &Hunt<'_>, printed: &Printed, cards: &[Anchor]) -> Result<
         photo: hunt.loose[m.code].pose.corners(),
     };
     let anchors: Vec<Anchor> = members.iter().map(anchor).collect();
-    let (camera, _) = start::consensus(&anchors, lens(hunt.luma)).ok_or(ReadError::NoCodes)?;
-    let none = Known { camera, cards: Vec::new(), squares: BTreeMap::new(), nameless: BTreeMap::new() };
+    let (camera, start) = start::consensus(&anchors, lens(hunt.luma)).ok_or(ReadError::NoCodes)?;
+    let none = Known { start, ..Known::new(camera) };
     let sites: BTreeSet<Site> = members.iter().map(|m| m.site).collect();
-    let floating = hunt.go_on(none, |known| floating_bounds(printed, &sites, known));
-    let placing = place(printed, &floating, cards).ok_or(ReadError::CannotPlace)?;
+    let bounds = |known: &Known| floating_bounds(printed, &sites, known);
+    let mut floating = hunt.go_on(none, bounds);
+    let mut placing = place(printed, &floating, cards);
+    if placing.is_none() {
+        floating = hunt.go_on_harder(floating, bounds);
+        placing = place(printed, &floating, cards);
+    }
+    let placing = placing.ok_or(ReadError::CannotPlace)?;
     Ok(settle(hunt, printed, &floating, placing, cards))
 }
 
@@ -294,8 +337,8 @@ fn settle(hunt: &Hunt<'_>, printed: &Printed, floating: &Known, placing: Placing
         all.iter().map(|(site, seen)| (placing.site(*site), turned(seen))).collect()
     };
     let cards = cards.iter().filter(|c| camera.shift(c) < 25.0).copied().collect();
-    let known =
-        Known { camera, cards, squares: moved(&floating.squares), nameless: moved(&floating.nameless) };
+    let (squares, nameless) = (moved(&floating.squares), moved(&floating.nameless));
+    let known = Known { cards, squares, nameless, ..Known::new(camera) };
     hunt.go_on(known, |_| wall_bounds(printed))
 }
 

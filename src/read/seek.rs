@@ -19,7 +19,7 @@ use crate::photo::Luma;
 use crate::plan::Turn;
 
 /// How hard to look.
-#[derive(Debug)]
+#[derive(Copy, Clone, Debug)]
 pub struct Effort {
     /// How far from its place a square's code is looked for, in mm.
     reach_mm: f64,
@@ -36,6 +36,25 @@ pub struct Effort {
     lights: &'static [Light],
     /// So many places are looked at closely that show what all codes share.
     swept: usize,
+    /// How far from its place a code is swept for, in mm.
+    swept_mm: f64,
+}
+
+impl Effort {
+    /// The same, at least so many mm far; there as densely as nearer by.
+    #[must_use]
+    pub fn reaching(self, mm: f64) -> Self {
+        let farther = (mm / self.reach_mm).max(1.0);
+        let closer = float(self.closer) * farther.powi(2);
+        let swept_mm = self.swept_mm.max(mm);
+        Self { reach_mm: self.reach_mm * farther, closer: floor_index(closer), swept_mm, ..self }
+    }
+
+    /// Whether this is more than a quick look.
+    #[must_use]
+    pub fn is_thorough(&self) -> bool {
+        self.swept > 0
+    }
 }
 
 /// Enough for squares that hang well: a centimetre off and five degrees askew.
@@ -47,6 +66,7 @@ pub const QUICK: Effort = Effort {
     marks: &[Mark::Rings],
     lights: &[Light::AsSeen],
     swept: 0,
+    swept_mm: 12.0,
 };
 
 /// For cells where the quick look found nothing: curled corners, squares far askew, codes bleached by the sun.
@@ -58,6 +78,7 @@ pub const THOROUGH: Effort = Effort {
     marks: &[Mark::Rings, Mark::Dot],
     lights: &[Light::AsSeen, Light::Evened],
     swept: 16,
+    swept_mm: 12.0,
 };
 
 /// What is taken for the middle of a finder pattern.
@@ -145,7 +166,7 @@ fn swept(
         let Some(expected) = pose_of(camera, layout.code_corners(site, turn)) else { continue };
         if luma.holds(expected.centre, 0.0) {
             let shared = identifier.shared(expected.px_per_module());
-            let reach = SWEPT_MM.min(effort.reach_mm) / layout.module;
+            let reach = effort.swept_mm / layout.module;
             let found = sweep(luma, &shared, &expected, reach, effort.swept);
             all.extend(found.into_iter().map(|swept| (turn, swept)));
         }
@@ -154,9 +175,6 @@ fn swept(
     all.truncate(effort.swept);
     all.into_iter().map(|(turn, swept)| (turn, swept.pose)).collect()
 }
-
-/// How far from its place a code is swept for, in mm.
-const SWEPT_MM: f64 = 12.0;
 
 /// Places in a patch around the expected pose that look like a code's.
 fn promising(luma: &Luma, expected: &Pose, layout: &Layout, effort: &Effort) -> Vec<Pose> {
