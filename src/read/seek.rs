@@ -13,7 +13,7 @@ use super::identify::{Found, Identifier};
 use super::place::{Layout, Site, pose_of};
 use super::pose::Pose;
 use super::reading::Camera;
-use super::sweep::sweep;
+use super::sweep::{likeliest, sweep};
 use crate::frame::{float, floor_index, round_byte, round_signed};
 use crate::photo::Luma;
 use crate::plan::Turn;
@@ -101,6 +101,12 @@ const PROMISING: f32 = 1.0;
 /// The least rating of a single mark, and how many of a patch are tried together.
 const PEAK: f32 = 0.3;
 const PEAKS: usize = 24;
+/// So many threes of single marks are compared with what all codes share; the likeliest of them are looked at closely. Halved, flapping
+/// corners are missed among a drawing's spots.
+const BENT: usize = 160;
+
+/// How far at least each side of a code goes its own way, against aside: 1.3 is 38 degrees askew, as the simulator's flapping corners are.
+const SHEARED: f64 = 1.3;
 
 /// What was found in a cell.
 #[derive(Copy, Clone, Debug, PartialEq)]
@@ -128,7 +134,7 @@ pub fn seek(
     for light in effort.lights {
         for ((turn, expected), rough) in Turn::ALL.into_iter().zip(expected).zip(&mut rough) {
             let Some(expected) = expected.filter(|pose| luma.holds(pose.centre, 0.0)) else { continue };
-            for pose in rough.get_or_insert_with(|| promising(luma, &expected, layout, effort)) {
+            for pose in rough.get_or_insert_with(|| promising(luma, identifier, &expected, layout, effort)) {
                 let Some(found) = identifier.identify(luma, *pose, *light) else { continue };
                 if best.is_none_or(|b| found.rank() > b.found.rank()) {
                     best = Some(Sought { turn, found });
@@ -177,7 +183,13 @@ fn swept(
 }
 
 /// Places in a patch around the expected pose that look like a code's.
-fn promising(luma: &Luma, expected: &Pose, layout: &Layout, effort: &Effort) -> Vec<Pose> {
+fn promising(
+    luma: &Luma,
+    identifier: &Identifier<'_>,
+    expected: &Pose,
+    layout: &Layout,
+    effort: &Effort,
+) -> Vec<Pose> {
     let per = float(PER_MODULE);
     let reach = (effort.reach_mm / layout.module * per).ceil() / per;
     let half = reach + FINDER * 1.25 + RING + 1.0;
@@ -191,11 +203,13 @@ fn promising(luma: &Luma, expected: &Pose, layout: &Layout, effort: &Effort) -> 
     let mut poses = Vec::new();
     for mark in effort.marks {
         let ratings = Ratings::new(&sums, *mark);
-        let mut places = ratings.best_codes(reach, effort);
+        poses.extend(ratings.best_codes(reach, effort).iter().map(|place| place.pose(expected)));
         if effort.bent {
-            places.extend(ratings.bent_codes(reach, effort));
+            let bent: Vec<Pose> =
+                ratings.bent_codes(reach).iter().map(|place| place.pose(expected)).collect();
+            let shared = identifier.shared(expected.px_per_module());
+            poses.extend(likeliest(luma, &shared, bent, effort.closer));
         }
-        poses.extend(places.into_iter().map(|place| place.pose(expected)));
     }
     poses
 }
@@ -302,18 +316,18 @@ impl Ratings {
     }
 
     /// The places, best first, where three single marks stand as in a code that is seen narrow or sheared.
-    fn bent_codes(&self, reach: f64, effort: &Effort) -> Vec<Place> {
+    fn bent_codes(&self, reach: f64) -> Vec<Place> {
         let peaks = self.peaks();
         let mut promising = Vec::new();
         for (corner, c) in &peaks {
             for (right, r) in &peaks {
                 let u = [0, 1].map(|k| (r[k] - c[k]) / (2.0 * FINDER));
-                if !(0.5..1.25).contains(&u[0].hypot(u[1])) || u[0] < 3.0 * u[1].abs() {
+                if !(0.5..1.25).contains(&u[0].hypot(u[1])) || u[0] < SHEARED * u[1].abs() {
                     continue;
                 }
                 for (below, b) in &peaks {
                     let v = [0, 1].map(|k| (b[k] - c[k]) / (2.0 * FINDER));
-                    if !(0.5..1.25).contains(&v[0].hypot(v[1])) || v[1] < 3.0 * v[0].abs() {
+                    if !(0.5..1.25).contains(&v[0].hypot(v[1])) || v[1] < SHEARED * v[0].abs() {
                         continue;
                     }
                     let middle = [0, 1].map(|k| (r[k] + b[k]) / 2.0);
@@ -323,7 +337,7 @@ impl Ratings {
                 }
             }
         }
-        apart(promising, effort.closer)
+        apart(promising, BENT)
     }
 
     /// The highest ratings that stand above all within two modules, with their places in modules from the patch's middle.

@@ -79,6 +79,27 @@ pub(super) fn sweep(luma: &Luma, shared: &[f32], expected: &Pose, reach: f64, mo
     kept.into_iter().map(|(swept, _)| swept).collect()
 }
 
+/// The `most` of these poses at which most shows of what all codes share, best first.
+pub(super) fn likeliest(luma: &Luma, shared: &[f32], poses: Vec<Pose>, most: usize) -> Vec<Pose> {
+    let mut seen = Vec::new();
+    let mut rated: Vec<(f32, Pose)> =
+        poses.into_iter().map(|pose| (fit(luma, shared, &pose, &mut seen), pose)).collect();
+    rated.sort_by(|a, b| b.0.total_cmp(&a.0));
+    rated.truncate(most);
+    rated.into_iter().map(|(_, pose)| pose).collect()
+}
+
+/// Correlation of what is seen under a pose, one place a module, with what all codes share.
+fn fit(luma: &Luma, shared: &[f32], pose: &Pose, seen: &mut Vec<f32>) -> f32 {
+    let corner = 0.5 - float(SIDE) / 2.0;
+    luma.lattice(pose.centre + (pose.u + pose.v) * corner, [pose.u, pose.v], [SIDE, SIDE], seen);
+    let count = single(float(seen.len()));
+    let mean = seen.iter().sum::<f32>() / count;
+    let power = seen.iter().map(|level| (level - mean).powi(2)).sum::<f32>().max(count);
+    // the shared part has no mean
+    seen.iter().zip(shared).map(|(level, part)| level * part).sum::<f32>() / power.sqrt()
+}
+
 /// A straightened piece of the photo, one level a module.
 struct Patch {
     side: usize,
