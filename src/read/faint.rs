@@ -1,7 +1,8 @@
-//! Finder patterns too small or too blurred to show five edges: places where a dark middle lies in a light ring in a dark ring.
+//! Codes too small or too blurred for their finder patterns to show five edges: places where three faint patterns stand as in a code.
 //!
 //! Where modules are little larger than the blur, a line through a pattern no longer crosses 1 : 1 : 3 : 1 : 1. What is left is
-//! seen over areas. At every pixel three squares about it are summed, and the correlation with the rings is rated:
+//! seen over areas: at every pixel three squares about it are summed, and the correlation with the rings is rated, in deviations of
+//! what noise would reach.
 //!
 //! ```text
 //!   ┌───────────────┐   outer   7 modules     dark:  outer − middle, and inner
@@ -11,154 +12,344 @@
 //!   └───────────────┘   sides are odd numbers of pixels: a table of sums gives each square in four look-ups
 //! ```
 //!
-//! Much else is rated high too; which places belong together is for the grouping to say. That takes seconds, so it is done only where
-//! crossings lead nowhere.
+//! One pattern alone drowns among all else that is rated high. So every place of the photo is taken for the middle of a code, in many sizes
+//! and directions, and the best three of its four corners are added up:
+//!
+//! ```text
+//!   ▣───────▣      the fourth, worst corner says how the code is turned; a code in a mirror has the same three
+//!   │   ·   │
+//!   ▣───────╳
+//! ```
+//!
+//! That takes a second or two, so it is done only where crossings lead nowhere.
+
+use std::cmp::Reverse;
+use std::collections::HashMap;
 
 use rayon::prelude::*;
 
-use super::finders::Finder;
-use crate::frame::{Point, float};
+use super::identify::Identifier;
+use super::pose::Pose;
+use super::sweep::likeliest;
+use crate::frame::{PhotoPx, Point, Vector, float, floor_index, narrow, round_signed};
 use crate::photo::Luma;
 
 /// Half sides of the three squares, in pixels without the middle one, and the module's side that they stand for.
-const SIZES: [([usize; 3], f64); 5] =
+const RINGS: [([usize; 3], f64); 5] =
     [([1, 2, 3], 1.0), ([1, 3, 4], 1.3), ([2, 3, 5], 1.5), ([2, 4, 6], 1.85), ([2, 5, 7], 2.1)];
-/// The least correlation; a clean pattern blurred by as much as its module has 0.5 and more.
-const LEAST: f64 = 0.42;
+/// Sides of a module that are tried, across and down, in pixels: each an eighth larger than the one before.
+const SIDES: [f64; 8] = [1.0, 1.12, 1.26, 1.41, 1.58, 1.77, 1.99, 2.22];
+/// By how many of these steps the two sides may differ: a wall seen from aside is narrower than high.
+const NARROWER: usize = 2;
+/// Directions that are tried, in degrees from the photo's own. A hand holds a phone straighter than the last of them.
+const DIRECTIONS: [f64; 9] = [0.0, -3.0, 3.0, -6.0, 6.0, -9.0, 9.0, -12.0, 12.0];
+/// Modules from a code's middle to that of a finder pattern, along both axes.
+const FINDER: f64 = 7.0;
+/// The farthest that a pattern's middle lies from its code's, in pixels, along both axes: 7 modules of 2.22 px, 12 degrees askew; and the farthest
+/// that anything is looked at from there.
+const FAR: usize = 20;
+const MARGIN: usize = FAR + 8;
+/// Rows that are worked at together.
+const STRIP: usize = 128;
 /// The least spread of brightness about a pattern, in grey levels: what is flatter is noise.
-const SPREAD: f64 = 6.0;
-/// At most so many places are kept, the best. With 5 % of noise on 1.5 px modules, 4,000 held 12 of 171 true patterns, these 59 (made wall);
-/// halved, walls without cards are not placed there.
-const MOST: usize = 12000;
-/// Pixels at the photo's edge that are not looked at.
-const EDGE: usize = 8;
+const SPREAD: f32 = 6.0;
+/// Levels of rating for one deviation of noise; with 4, three patterns fit in a byte. A clean pattern of 2.1 px modules has 9 deviations.
+const LEVELS: f32 = 4.0;
+/// The least sum for a code, in those levels: patterns at the edge of what can be named have 4 deviations each.
+const LEAST: u8 = 36;
+/// At most so many places are compared with what all codes share, the best: a photo of drawings has 100,000.
+const PLACES: usize = 200_000;
+/// Side of the areas, in pixels, of which only so many poses are looked at closely, and how many of all: hatching makes any number.
+const AREA: f64 = 128.0;
+const AN_AREA: usize = 20;
+const MOST: usize = 2000;
 
-/// The likeliest places, best first.
+/// Rough poses of what may be codes, likeliest first; for each place as seen and as in a mirror.
 #[must_use]
-pub(super) fn find(luma: &Luma) -> Vec<Finder> {
-    if luma.width < 4 * EDGE || luma.height < 4 * EDGE {
+pub(super) fn find(luma: &Luma, identifier: &Identifier<'_>) -> Vec<Pose> {
+    if luma.width <= 2 * MARGIN || luma.height <= 2 * MARGIN {
         return Vec::new();
     }
-    let sums = Sums::new(luma);
-    let rows: Vec<Vec<Rated>> = (EDGE..luma.height - EDGE).into_par_iter().map(|y| sums.row(y)).collect();
-    let mut peaks: Vec<(f64, Finder)> = rows
-        .par_iter()
-        .enumerate()
-        .flat_map_iter(|(at, row)| {
-            let near = &rows[at.saturating_sub(1)..(at + 2).min(rows.len())];
-            row.iter().filter(|one| near.iter().flatten().all(|other| !other.beats(one))).map(move |one| {
-                let centre = Point::new(float(one.x) + 0.5, float(at + EDGE) + 0.5);
-                let module = [SIZES[one.size].1; 2];
-                let pixels = float((2 * SIZES[one.size].0[2] + 1).pow(2));
-                // what noise alone reaches shrinks with the root of the number of pixels
-                (one.rating * pixels.sqrt(), Finder { centre, module, crossings: 1 })
-            })
-        })
-        .collect();
-    peaks.sort_by(|a, b| b.0.total_cmp(&a.0));
-    peaks.truncate(MOST);
-    peaks.into_iter().map(|(_, finder)| finder).collect()
-}
-
-/// A place of a row that is rated high, with the size that suits it best.
-struct Rated {
-    x: usize,
-    size: usize,
-    rating: f64,
-}
-
-impl Rated {
-    /// Whether this is rated higher than a place beside it.
-    fn beats(&self, other: &Self) -> bool {
-        self.x.abs_diff(other.x) <= 1 && self.rating > other.rating
+    let tops: Vec<usize> = (MARGIN..luma.height - MARGIN).step_by(STRIP).collect();
+    let shapes = shapes();
+    let mut places: Vec<Place> =
+        tops.par_iter().flat_map_iter(|top| Strip::new(luma, *top).places(&shapes)).collect();
+    if places.len() > PLACES {
+        places.sort_by_key(|place| Reverse(place.rating));
+        places.truncate(PLACES);
     }
+    let poses = places.iter().map(Place::pose).collect();
+    let likeliest = likeliest(luma, identifier, (poses, Pose::px_per_module), usize::MAX);
+    // what all codes share is nearly the same in a mirror
+    let mirrored = |pose: Pose| [pose, Pose { u: pose.v, v: pose.u, ..pose }];
+    best_of_areas(likeliest).into_iter().take(MOST).flat_map(mirrored).collect()
+}
+
+/// The first poses of each area.
+fn best_of_areas(mut poses: Vec<Pose>) -> Vec<Pose> {
+    let mut areas: HashMap<[usize; 2], usize> = HashMap::new();
+    poses.retain(|pose| {
+        let area = [pose.centre.x, pose.centre.y].map(|at| floor_index(at / AREA));
+        let count = areas.entry(area).or_default();
+        *count += 1;
+        *count <= AN_AREA
+    });
+    poses
+}
+
+/// One size and direction of a code: the patterns' places from its middle, clockwise from the top left, and which rings suit it.
+struct Shape {
+    rings: usize,
+    corners: [[i64; 2]; 4],
+}
+
+fn shapes() -> Vec<Shape> {
+    let mut shapes = Vec::new();
+    for (i, wide) in SIDES.iter().enumerate() {
+        for (j, high) in SIDES.iter().enumerate() {
+            if i.abs_diff(j) > NARROWER {
+                continue;
+            }
+            let side = (wide * high).sqrt();
+            let away = |rings: &usize| (RINGS[*rings].1 / side).ln().abs();
+            let rings = (0..RINGS.len()).min_by(|a, b| away(a).total_cmp(&away(b))).unwrap_or(0);
+            for degrees in DIRECTIONS {
+                let u = Vector::<PhotoPx>::new(wide * FINDER, 0.0).turned(degrees.to_radians());
+                let v = Vector::<PhotoPx>::new(0.0, high * FINDER).turned(degrees.to_radians());
+                let corner = |at: Vector<PhotoPx>| [round_signed(at.x), round_signed(at.y)];
+                let corners = [corner(-u - v), corner(u - v), corner(u + v), corner(v - u)];
+                shapes.push(Shape { rings, corners });
+            }
+        }
+    }
+    shapes
+}
+
+/// What may be a code: the middles of its four corners, clockwise from the top left, and the one without a pattern.
+struct Place {
+    rating: u8,
+    corners: [Point<PhotoPx>; 4],
+    without: usize,
+}
+
+impl Place {
+    /// The code with its patterns there, as it would be seen without a mirror.
+    fn pose(&self) -> Pose {
+        let corner = |k: usize| self.corners[(self.without + k) % 4];
+        let (right, first, below) = (corner(3), corner(2), corner(1));
+        let [u, v] = [right, below].map(|p| (p - first) / (2.0 * FINDER));
+        Pose { centre: right.towards(below, 0.5), u, v }
+    }
+}
+
+/// Some rows of the photo and how much each of their pixels looks like the middle of a pattern.
+struct Strip {
+    /// The photo's row that the first row of the ratings is.
+    top: usize,
+    width: usize,
+    rows: usize,
+    ratings: [Vec<u8>; RINGS.len()],
+}
+
+impl Strip {
+    fn new(luma: &Luma, top: usize) -> Self {
+        let first = top - MARGIN;
+        let rows = (STRIP + 2 * MARGIN).min(luma.height - first);
+        let sums = Sums::new(luma, first, rows);
+        let ratings = RINGS.map(|(halves, _)| sums.rated(halves));
+        Self { top: first, width: luma.width, rows, ratings }
+    }
+
+    fn at(&self, rings: usize, x: usize, y: usize) -> u8 {
+        self.ratings[rings].get(y * self.width + x).copied().unwrap_or(0)
+    }
+
+    /// The places of the strip's own rows that may be a code's middle.
+    fn places(&self, shapes: &[Shape]) -> Vec<Place> {
+        let (from, to) = (MARGIN, self.rows.saturating_sub(MARGIN));
+        // a row more at either end, so that what stands above its neighbours does so across strips
+        let best: Vec<Vec<u8>> = (from - 1..to + 1).map(|y| self.row(y, shapes)).collect();
+        let mut places = Vec::new();
+        for y in 1..best.len() - 1 {
+            for (x, rating) in best[y].iter().enumerate().filter(|(_, rating)| **rating >= LEAST) {
+                let around = x.saturating_sub(1)..(x + 2).min(best[y].len());
+                let highest = best[y - 1..y + 2].iter().flat_map(|row| &row[around.clone()]).max();
+                if highest == Some(rating) {
+                    let (x, y) = (x + FAR, from + y - 1);
+                    let shape = shapes.iter().find(|shape| self.three(shape, x, y) == *rating);
+                    places.extend(shape.map(|shape| self.place(*rating, shape, x, y)));
+                }
+            }
+        }
+        places
+    }
+
+    /// How much the best three corners look like patterns, for each place of a row from [`FAR`] pixels from the left on, in the shape
+    /// that suits it best.
+    fn row(&self, y: usize, shapes: &[Shape]) -> Vec<u8> {
+        let count = self.width - 2 * FAR;
+        let mut best = vec![0; count];
+        for shape in shapes {
+            let [a, b, c, d] = shape.corners.map(|[dx, dy]| self.moved(shape.rings, y, dx, dy, count));
+            let corners = a.iter().zip(b).zip(c).zip(d);
+            for (rating, (((a, b), c), d)) in best.iter_mut().zip(corners) {
+                *rating = three(*a, *b, *c, *d).max(*rating);
+            }
+        }
+        best
+    }
+
+    /// The same at one place, in one shape.
+    fn three(&self, shape: &Shape, x: usize, y: usize) -> u8 {
+        let [a, b, c, d] = shape.corners.map(|[dx, dy]| {
+            let one = self.moved(shape.rings, y, dx + whole(x) - whole(FAR), dy, 1);
+            one.first().copied().unwrap_or(0)
+        });
+        three(a, b, c, d)
+    }
+
+    /// The ratings of a row's places, so far beside and below them.
+    fn moved(&self, rings: usize, y: usize, dx: i64, dy: i64, count: usize) -> &[u8] {
+        let (x, y) = (usize::try_from(whole(FAR) + dx), usize::try_from(whole(y) + dy));
+        let at = y.unwrap_or(0) * self.width + x.unwrap_or(0);
+        self.ratings[rings].get(at..at + count).unwrap_or_default()
+    }
+
+    /// The code there, each corner where the rating is highest nearby.
+    fn place(&self, rating: u8, shape: &Shape, x: usize, y: usize) -> Place {
+        let seen = shape.corners.map(|[dx, dy]| {
+            let near = (-1..=1).flat_map(|down| (-1..=1).map(move |right| [right, down]));
+            let rated = near.filter_map(|[right, down]| {
+                let (x, y) = (whole(x) + dx + right, whole(y) + dy + down);
+                let (x, y) = (usize::try_from(x).ok()?, usize::try_from(y).ok()?);
+                Some((self.at(shape.rings, x, y), (x, y)))
+            });
+            rated.max_by_key(|(rating, _)| *rating).unwrap_or((0, (x, y)))
+        });
+        let without = (0..4).min_by_key(|k| seen[*k].0).unwrap_or(2);
+        let corners = seen.map(|(_, (x, y))| Point::new(float(x) + 0.5, float(self.top + y) + 0.5));
+        Place { rating, corners, without }
+    }
+}
+
+/// The sum of the best three of four ratings, each at most 63.
+fn three(a: u8, b: u8, c: u8, d: u8) -> u8 {
+    a + b + c + d - a.min(b).min(c.min(d))
+}
+
+fn whole(n: usize) -> i64 {
+    i64::try_from(n).unwrap_or(i64::MAX)
 }
 
 /// Sums over rectangles from the top left, of levels and of their squares; they may run over, differences do not mind.
 struct Sums {
     width: usize,
-    level: Vec<u32>,
-    square: Vec<u32>,
+    rows: usize,
+    level: Vec<i32>,
+    square: Vec<i32>,
 }
 
 impl Sums {
-    fn new(luma: &Luma) -> Self {
+    fn new(luma: &Luma, first: usize, rows: usize) -> Self {
         let width = luma.width + 1;
-        let mut level = vec![0_u32; width * (luma.height + 1)];
+        let mut level = vec![0_i32; width * (rows + 1)];
         let mut square = level.clone();
-        for (y, line) in luma.grey.chunks_exact(luma.width).enumerate() {
-            let (mut row, mut row_of_squares) = (0_u32, 0_u32);
+        let lines = luma.grey.chunks_exact(luma.width).skip(first).take(rows);
+        for (y, line) in lines.enumerate() {
+            let (mut row, mut row_of_squares) = (0_i32, 0_i32);
             for (x, grey) in line.iter().enumerate() {
-                let grey = u32::from(*grey);
-                row = row.wrapping_add(grey);
-                row_of_squares = row_of_squares.wrapping_add(grey * grey);
+                let grey = i32::from(*grey);
+                row += grey;
+                row_of_squares += grey * grey;
                 let at = (y + 1) * width + x + 1;
                 level[at] = level[at - width].wrapping_add(row);
                 square[at] = square[at - width].wrapping_add(row_of_squares);
             }
         }
-        Self { width, level, square }
+        Self { width, rows, level, square }
     }
 
-    /// The sum over the square with a pixel in its middle.
-    fn sum(&self, of: &[u32], x: usize, y: usize, half: usize) -> f64 {
-        let at = |x: usize, y: usize| of[y * self.width + x];
-        let (right, below) = (x + half + 1, y + half + 1);
-        let sum = at(right, below)
-            .wrapping_add(at(x - half, y - half))
-            .wrapping_sub(at(right, y - half))
-            .wrapping_sub(at(x - half, below));
-        f64::from(sum)
+    /// The ratings of all pixels; 0 at the edge.
+    fn rated(&self, halves: [usize; 3]) -> Vec<u8> {
+        let width = self.width - 1;
+        let mut ratings = vec![0; width * self.rows];
+        let edge = halves[2];
+        for y in edge..self.rows - edge {
+            self.rate_row(y, halves, &mut ratings[y * width + edge..(y + 1) * width - edge]);
+        }
+        ratings
     }
 
-    fn row(&self, y: usize) -> Vec<Rated> {
-        let rate = |x: usize| {
-            let rated = SIZES.iter().enumerate().map(|(size, (halves, _))| (size, self.rate(x, y, *halves)));
-            let (size, rating) = rated.max_by(|a, b| a.1.total_cmp(&b.1))?;
-            (rating >= LEAST).then_some(Rated { x, size, rating })
-        };
-        (EDGE..self.width - 1 - EDGE).filter_map(rate).collect()
+    /// The sums over the squares about a row's pixels, from `edge` pixels from the left on.
+    fn squares(&self, of: &[i32], y: usize, half: usize, edge: usize) -> impl Iterator<Item = f32> {
+        let count = self.width - 1 - 2 * edge;
+        let row = |y: usize, x: usize| &of[y * self.width + x..][..count];
+        let (left, right) = (edge - half, edge + half + 1);
+        let (above, below) = (y - half, y + half + 1);
+        let far = row(below, right).iter().zip(row(above, left));
+        let near = row(above, right).iter().zip(row(below, left));
+        far.zip(near).map(|((a, b), (c, d))| level(a.wrapping_add(*b).wrapping_sub(*c).wrapping_sub(*d)))
     }
 
-    fn rate(&self, x: usize, y: usize, halves: [usize; 3]) -> f64 {
-        let [inner, middle, outer] = halves.map(|half| self.sum(&self.level, x, y, half));
-        let [few, more, all] = halves.map(|half| float((2 * half + 1).pow(2)));
+    fn rate_row(&self, y: usize, halves: [usize; 3], ratings: &mut [u8]) {
+        let edge = halves[2];
+        let [few, more, all] = halves.map(|half| narrow(float((2 * half + 1).pow(2))));
         let light = more - few;
         let dark = all - light;
-        let step = (middle - inner) / light - (outer - middle + inner) / dark;
-        if step <= SPREAD {
-            return 0.0;
+        // correlation is step · √(light · dark) / all / spread; noise alone reaches 1 / √all of it
+        let scale = LEVELS * (light * dark).sqrt() / all * all.sqrt();
+        let [inner, middle, outer] = halves.map(|half| self.squares(&self.level, y, half, edge));
+        let squares = self.squares(&self.square, y, edge, edge);
+        let seen = inner.zip(middle).zip(outer.zip(squares));
+        for (rating, ((inner, middle), (outer, squares))) in ratings.iter_mut().zip(seen) {
+            let step = (middle - inner) / light - (outer - middle + inner) / dark;
+            let power = squares / all - (outer / all) * (outer / all);
+            let rated = step * scale / power.max(SPREAD).sqrt();
+            let rated = if step > SPREAD { rated.clamp(0.0, 63.0) } else { 0.0 };
+            // a whole number of 0 … 63 lies in the lowest byte of one that was moved to 2²³
+            *rating = (rated + 8_388_608.0).to_bits().to_le_bytes()[0];
         }
-        let power = self.sum(&self.square, x, y, halves[2]) / all - (outer / all).powi(2);
-        step * (light * dark).sqrt() / all / power.max(SPREAD).sqrt()
     }
+}
+
+/// A sum over at most 225 levels or their squares as a real number: these are below 2²⁴, so nothing is lost.
+fn level(sum: i32) -> f32 {
+    narrow(f64::from(sum))
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::book::Book;
     use super::super::paint::{event, paint, pose};
     use super::*;
 
     #[test]
-    fn the_patterns_of_small_codes_are_among_the_places() {
-        let squares = event("K7M").squares;
-        for (at, px) in [(3, 1.2), (20, 1.4), (41, 1.6), (60, 2.0)] {
-            let truth = pose(40.3, 40.6, px, 4.0);
-            let luma = paint(80, 80, &[(truth, squares[at].modules.clone())]);
-            let found = find(&luma);
-            for (right, down) in [(-7.0, -7.0), (7.0, -7.0), (-7.0, 7.0)] {
-                let middle = truth.centre + truth.u * right + truth.v * down;
-                let nearest =
-                    found.iter().map(|f| f.centre.distance(middle).value()).fold(f64::INFINITY, f64::min);
-                assert!(nearest < 1.0, "a pattern is {nearest} px away, a module has {px} px");
-            }
+    fn small_codes_are_among_the_places() {
+        let event = event("K7M");
+        let book = Book::new(&event);
+        let identifier = Identifier::new(&book);
+        let squares = &event.squares;
+        for (at, px, degrees) in
+            [(3, 1.2, 4.0), (20, 1.4, -7.0), (41, 1.6, 2.0), (60, 2.0, 184.0), (7, 1.5, 95.0)]
+        {
+            let truth = pose(60.3, 60.6, px, degrees);
+            let luma = paint(120, 120, &[(truth, squares[at].modules.clone())]);
+            let found = find(&luma, &identifier);
+            let near = found.iter().map(|pose| {
+                let turned = (pose.u - truth.u).length().value() + (pose.v - truth.v).length().value();
+                pose.centre.distance(truth.centre).value() / px + turned * FINDER
+            });
+            let best = near.fold(f64::INFINITY, f64::min);
+            assert!(best < 4.0, "{px} px, {degrees} degrees: {best} modules");
         }
     }
 
     #[test]
     fn a_flat_picture_and_a_tiny_one_hold_none() {
-        for (width, height) in [(0, 0), (20, 20), (300, 200)] {
-            assert!(find(&Luma { width, height, grey: vec![90; width * height] }).is_empty());
+        let book = Book::new(&event("K7M"));
+        let identifier = Identifier::new(&book);
+        for (width, height) in [(0, 0), (20, 20), (56, 200), (300, 200)] {
+            assert!(find(&Luma { width, height, grey: vec![90; width * height] }, &identifier).is_empty());
         }
     }
 }

@@ -50,13 +50,18 @@ pub struct Triple {
 /// Every code that three of the patterns make, best first; no two of them on the same place.
 #[must_use]
 pub fn group(luma: &Luma, finders: &[Finder], identifier: &Identifier<'_>) -> Vec<Found> {
+    let poses: Vec<Pose> = triples(finders).iter().map(|triple| triple.pose).collect();
+    looked_at(luma, &poses, identifier)
+}
+
+/// Every code at one of these rough poses, the likeliest of which come first; best first, no two of them on the same place.
+#[must_use]
+pub(super) fn looked_at(luma: &Luma, poses: &[Pose], identifier: &Identifier<'_>) -> Vec<Found> {
     let mut found = Vec::new();
     let (mut named, mut nameless) = (0, 0);
-    for batch in triples(finders).chunks(BATCH) {
-        let seen: Vec<Found> = batch
-            .par_iter()
-            .filter_map(|triple| identifier.identify(luma, triple.pose, Light::AsSeen))
-            .collect();
+    for batch in poses.chunks(BATCH) {
+        let seen: Vec<Found> =
+            batch.par_iter().filter_map(|pose| identifier.identify(luma, *pose, Light::AsSeen)).collect();
         named += seen.iter().filter(|one| one.whose.is_some()).count();
         nameless += seen.iter().filter(|one| one.whose.is_none()).count();
         found.extend(seen);

@@ -171,7 +171,7 @@ pub fn codes(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadEr
     if !small(&crossed) || first.as_ref().is_ok_and(|wall| !wall.thin(luma, printed)) {
         return first;
     }
-    let faint = group::group(luma, &faint::find(luma), &identifier);
+    let faint = group::looked_at(luma, &faint::find(luma, &identifier), &identifier);
     if named(&faint).next().is_none() {
         return first;
     }

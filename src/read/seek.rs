@@ -207,8 +207,7 @@ fn promising(
         if effort.bent {
             let bent: Vec<Pose> =
                 ratings.bent_codes(reach).iter().map(|place| place.pose(expected)).collect();
-            let shared = identifier.shared(expected.px_per_module());
-            poses.extend(likeliest(luma, &shared, bent, effort.closer));
+            poses.extend(likeliest(luma, identifier, (bent, |_| expected.px_per_module()), effort.closer));
         }
     }
     poses

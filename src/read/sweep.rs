@@ -12,7 +12,10 @@
 //!    └──────────────────────────┘
 //! ```
 
+use rayon::prelude::*;
+
 use super::draw::single;
+use super::identify::Identifier;
 use super::pose::Pose;
 use crate::frame::{ceil_index, float};
 use crate::photo::Luma;
@@ -79,11 +82,17 @@ pub(super) fn sweep(luma: &Luma, shared: &[f32], expected: &Pose, reach: f64, mo
     kept.into_iter().map(|(swept, _)| swept).collect()
 }
 
-/// The `most` of these poses at which most shows of what all codes share, best first.
-pub(super) fn likeliest(luma: &Luma, shared: &[f32], poses: Vec<Pose>, most: usize) -> Vec<Pose> {
-    let mut seen = Vec::new();
+/// The `most` of these poses at which most shows of what all codes share, best first; `px` says how many pixels a module has there.
+pub(super) fn likeliest(
+    luma: &Luma,
+    identifier: &Identifier<'_>,
+    (poses, px): (Vec<Pose>, impl Fn(&Pose) -> f64 + Sync),
+    most: usize,
+) -> Vec<Pose> {
+    let rated =
+        |seen: &mut Vec<f32>, pose: Pose| (fit(luma, &identifier.shared(px(&pose)), &pose, seen), pose);
     let mut rated: Vec<(f32, Pose)> =
-        poses.into_iter().map(|pose| (fit(luma, shared, &pose, &mut seen), pose)).collect();
+        poses.into_par_iter().with_min_len(64).map_init(Vec::new, rated).collect();
     rated.sort_by(|a, b| b.0.total_cmp(&a.0));
     rated.truncate(most);
     rated.into_iter().map(|(_, pose)| pose).collect()
