@@ -198,7 +198,10 @@ impl Hunt<'_> {
         for (site, one) in seen {
             let Some(one) = one.filter(|one| !self.rules_out(known, &one.found)) else { continue };
             if one.found.whose.is_none() {
-                known.nameless.insert(site, one);
+                let best = known.nameless.entry(site).or_insert(one);
+                if one.found.rank() > best.found.rank() {
+                    *best = one;
+                }
             } else {
                 news |= self.take(known, where_to, one.found);
             }

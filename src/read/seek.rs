@@ -129,15 +129,19 @@ pub fn seek(
 ) -> Option<Sought> {
     let expected = Turn::ALL.map(|turn| pose_of(camera, layout.code_corners(site, turn)));
     // worked out when its turn comes: most squares hang upright, which is looked at first
-    let mut rough: [Option<Vec<Pose>>; 4] = Default::default();
+    let mut rough: [Option<Vec<Rough>>; 4] = Default::default();
     let mut best: Option<Sought> = None;
+    let mut best_counts = (false, f32::MIN);
     for light in effort.lights {
         for ((turn, expected), rough) in Turn::ALL.into_iter().zip(expected).zip(&mut rough) {
             let Some(expected) = expected.filter(|pose| luma.holds(pose.centre, 0.0)) else { continue };
             for pose in rough.get_or_insert_with(|| promising(luma, identifier, &expected, layout, effort)) {
-                let Some(found) = identifier.identify(luma, *pose, *light) else { continue };
-                if best.is_none_or(|b| found.rank() > b.found.rank()) {
+                let Some(found) = identifier.identify(luma, pose.pose, *light) else { continue };
+                // threes of marks that stand askew may look faintly like a code: a flat one without a name counts more
+                let counts = (found.whose.is_some() || !pose.bent, found.rank());
+                if counts > best_counts {
                     best = Some(Sought { turn, found });
+                    best_counts = counts;
                 }
                 if found.sure() {
                     return best;
@@ -189,7 +193,7 @@ fn promising(
     expected: &Pose,
     layout: &Layout,
     effort: &Effort,
-) -> Vec<Pose> {
+) -> Vec<Rough> {
     let per = float(PER_MODULE);
     let reach = (effort.reach_mm / layout.module * per).ceil() / per;
     let half = reach + FINDER * 1.25 + RING + 1.0;
@@ -203,14 +207,22 @@ fn promising(
     let mut poses = Vec::new();
     for mark in effort.marks {
         let ratings = Ratings::new(&sums, *mark);
-        poses.extend(ratings.best_codes(reach, effort).iter().map(|place| place.pose(expected)));
+        let flat = ratings.best_codes(reach, effort);
+        poses.extend(flat.iter().map(|place| Rough { pose: place.pose(expected), bent: false }));
         if effort.bent {
             let bent: Vec<Pose> =
                 ratings.bent_codes(reach).iter().map(|place| place.pose(expected)).collect();
-            poses.extend(likeliest(luma, identifier, (bent, |_| expected.px_per_module()), effort.closer));
+            let likeliest = likeliest(luma, identifier, (bent, |_| expected.px_per_module()), effort.closer);
+            poses.extend(likeliest.into_iter().map(|pose| Rough { pose, bent: true }));
         }
     }
     poses
+}
+
+/// A pose that is looked at closely, and whether it is that of a code seen narrow or sheared.
+struct Rough {
+    pose: Pose,
+    bent: bool,
 }
 
 /// A place that looks like a code's middle, in modules from the patch's middle, and the code's steps of one module there.
