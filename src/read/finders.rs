@@ -52,8 +52,11 @@ pub fn find(luma: &Luma) -> Vec<Finder> {
         .flat_map_iter(|row| {
             let line = row_line(luma, *row);
             let mut hits = Vec::new();
+            // what turns at a high step turns at every lower one
+            let mut turning = turns(line.iter().copied().enumerate(), STEPS[0]);
             for step in STEPS {
-                for [x, module] in crossings(&line, step) {
+                turning = turns(turning.iter().map(|at| (*at, line[*at])), step);
+                for [x, module] in crossings(&line, &turning) {
                     hits.extend(cross_check(luma, x, float(*row) + 0.5, module, step));
                 }
             }
@@ -84,7 +87,7 @@ fn check_along(luma: &Luma, x: f64, y: f64, module: f64, step: f32, across: bool
     };
     let line: Vec<f32> =
         (from..to).map(|k| (level(k, lane - 1) + level(k, lane) + level(k, lane + 1)) / 3.0).collect();
-    crossings(&line, step)
+    crossings(&line, &turns(line.iter().copied().enumerate(), step))
         .into_iter()
         .map(|[middle, module]| [middle + float(from), module])
         .filter(|[middle, found]| (middle - at).abs() < 1.3 * found && (0.4..2.5).contains(&(found / module)))
@@ -98,9 +101,9 @@ fn cross_check(luma: &Luma, x: f64, y: f64, module: f64, step: f32) -> Option<Fi
     Some(Finder { centre: Point::new(x, y), module: [wide, high], crossings: 1 })
 }
 
-/// Middle and module width of each 1 : 1 : 3 : 1 : 1 along a line of levels.
-fn crossings(line: &[f32], step: f32) -> Vec<[f64; 2]> {
-    let edges = edges(line, step);
+/// Middle and module width of each 1 : 1 : 3 : 1 : 1 along a line of levels with these peaks and pits.
+fn crossings(line: &[f32], turns: &[usize]) -> Vec<[f64; 2]> {
+    let edges = edges(line, turns);
     edges
         .windows(6)
         .filter(|six| six[0].falls)
@@ -129,15 +132,14 @@ struct Edge {
 }
 
 /// Where a line passes the middle between a peak and the pit beside it.
-fn edges(line: &[f32], step: f32) -> Vec<Edge> {
-    turns(line, step).windows(2).filter_map(|two| edge(line, two[0], two[1])).collect()
+fn edges(line: &[f32], turns: &[usize]) -> Vec<Edge> {
+    turns.windows(2).filter_map(|two| edge(line, two[0], two[1])).collect()
 }
 
 /// Peaks and pits in turn, each at least `step` from the next; what is smaller is passed over.
-fn turns(line: &[f32], step: f32) -> Vec<usize> {
-    let Some(first) = line.first() else { return Vec::new() };
-    let mut levels = line.iter().copied().enumerate();
-    let (mut high, mut low) = ((*first, 0), (*first, 0));
+fn turns(mut levels: impl Iterator<Item = (usize, f32)>, step: f32) -> Vec<usize> {
+    let Some((i, level)) = levels.next() else { return Vec::new() };
+    let (mut high, mut low) = ((level, i), (level, i));
     // until the first turn it may go either way
     let start = levels.by_ref().find_map(|(i, level)| {
         high = if level > high.0 { (level, i) } else { high };
@@ -256,6 +258,15 @@ mod tests {
     #[test]
     fn peaks_and_pits_smaller_than_the_step_are_passed_over() {
         let line = [100.0, 104.0, 99.0, 20.0, 24.0, 18.0, 110.0, 108.0];
-        assert_eq!(turns(&line, 40.0), [1, 5, 6]);
+        assert_eq!(turns(line.into_iter().enumerate(), 40.0), [1, 5, 6]);
+    }
+
+    proptest! {
+        #[test]
+        fn what_turns_at_a_high_step_turns_at_a_low_one(line in prop::collection::vec(0.0..255.0_f32, 0..200), low in 5.0..40.0_f32, by in 1.0..4.0_f32) {
+            let all = turns(line.iter().copied().enumerate(), low * by);
+            let few = turns(line.iter().copied().enumerate(), low);
+            prop_assert_eq!(turns(few.iter().map(|at| (*at, line[*at])), low * by), all);
+        }
     }
 }
