@@ -14,6 +14,8 @@
 
 #[path = "real/lots.rs"]
 mod lots;
+#[path = "real/others.rs"]
+mod others;
 #[path = "real/set.rs"]
 mod set;
 #[path = "real/small.rs"]

@@ -152,8 +152,8 @@ impl Book {
         Self { whose, modules, sheets: Default::default() }
     }
 
-    /// Works out all views, many at a time; without it each is when it is first asked for.
-    pub(super) fn prepare(&self) {
+    /// Works out all views, many at a time; without it that is done when the first photo is read.
+    pub fn prepare(&self) {
         (0..VIEWS.len()).into_par_iter().for_each(|view| {
             self.sheet(view);
         });

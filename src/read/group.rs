@@ -178,7 +178,7 @@ fn triple(corner: &Finder, right: &Finder, below: &Finder) -> Option<Triple> {
 
 /// How long a line through the middle of a pattern is in one module's share, along the axis that `along` belongs to:
 /// the line leaves the unit square of steps (u, v) where one of its coordinates reaches ½.
-fn expected_run(along: [f64; 2], across: [f64; 2]) -> f64 {
+pub(super) fn expected_run(along: [f64; 2], across: [f64; 2]) -> f64 {
     let det = (along[0] * across[1] - along[1] * across[0]).abs();
     det / across[0].abs().max(across[1].abs()).max(f64::MIN_POSITIVE)
 }

@@ -40,6 +40,7 @@ pub mod hunt;
 pub mod identify;
 pub mod lattice;
 pub mod lens;
+pub mod locate;
 pub mod one;
 #[cfg(test)]
 mod paint;

@@ -10,6 +10,7 @@ use super::hunt::{Bounds, Hunt, Known, centre};
 use super::identify::{Found, INK, Identifier};
 use super::lattice::{self, Member};
 use super::lens::Lens;
+use super::locate::locate;
 use super::place::{Layout, Site, card_corners};
 use super::pose::Pose;
 use super::reading::{Camera, CellReading, PhotoReading, ReadError, Sight};
@@ -344,16 +345,31 @@ fn settle(hunt: &Hunt<'_>, printed: &Printed, floating: &Known, placing: Placing
 
 /// Why nothing of this event is seen: nothing at all, or another event's codes.
 fn nothing_known(luma: &Luma, printed: &Printed, codes: &[Found]) -> ReadError {
-    let tags: BTreeSet<String> = codes
-        .iter()
-        .filter_map(|code| stranger::text(luma, &code.pose))
-        .filter_map(|text| stranger::tag(&text).map(str::to_owned))
-        .filter(|tag| *tag != printed.tag)
-        .collect();
+    let foreign = |texts: &BTreeSet<String>| -> BTreeSet<String> {
+        let tags = texts.iter().filter_map(|text| stranger::tag(text).map(str::to_owned));
+        tags.filter(|tag| *tag != printed.tag).collect()
+    };
+    let mut texts: BTreeSet<String> =
+        codes.iter().filter_map(|code| stranger::text(luma, &code.pose)).collect();
+    let mut tags = foreign(&texts);
+    if tags.is_empty() {
+        // codes with more modules than an event's are told from nothing at all
+        texts.extend(locate(luma, &finders::find(luma)).into_iter().filter_map(|code| code.text));
+        tags = foreign(&texts);
+    }
     if !tags.is_empty() {
         return ReadError::Foreign(tags.into_iter().collect());
+    }
+    texts.retain(|text| stranger::tag(text) != Some(printed.tag.as_str()));
+    if !texts.is_empty() {
+        let short = |text: String| text.chars().take(LONGEST_TEXT).collect();
+        return ReadError::Other(texts.into_iter().take(MOST_TEXTS).map(short).collect());
     }
     let brightness: f64 = luma.grey.iter().step_by(97).map(|g| f64::from(*g)).sum();
     let mean = brightness / float(luma.grey.len().div_ceil(97).max(1));
     if mean < 28.0 { ReadError::TooDark } else { ReadError::NoCodes }
 }
+
+/// Of what other codes say so many are told, each so many characters long: enough to know a poster by.
+const MOST_TEXTS: usize = 3;
+const LONGEST_TEXT: usize = 40;

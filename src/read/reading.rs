@@ -15,6 +15,8 @@ pub enum ReadError {
     NoCodes,
     /// Codes of other events only, with their tags.
     Foreign(Vec<String>),
+    /// Codes of other kinds only, with what some of them say, shortened.
+    Other(Vec<String>),
     /// Hardly any light.
     TooDark,
     /// Squares, but nothing that says which part of the wall they hang on.
@@ -28,6 +30,7 @@ impl Tell for ReadError {
         match self {
             Self::NoCodes => Sentence::new("error-read-no-codes"),
             Self::Foreign(tags) => Sentence::new("error-read-foreign").with("tags", tags.join(", ")),
+            Self::Other(texts) => Sentence::new("error-read-other").with("texts", texts.join(", ")),
             Self::TooDark => Sentence::new("error-read-too-dark"),
             Self::CannotPlace => Sentence::new("error-read-cannot-place"),
         }

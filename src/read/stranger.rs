@@ -8,15 +8,19 @@ use crate::plan::Tag;
 use crate::plan::code::SIDE;
 
 /// What the code with this pose says, decoded the ordinary way with error correction; `None` where that fails.
-///
-/// Without control characters: whoever printed it may mean the terminal that shows it. Dark and light are told apart by one level for the whole code, and if that fails by the levels around each module.
 #[must_use]
 pub fn text(luma: &Luma, pose: &Pose) -> Option<String> {
-    let levels = pose.modules(luma);
-    let half = threshold(&levels);
-    let around = around(&levels);
+    decoded(&pose.modules(luma), SIDE)
+}
+
+/// What a code says whose modules, `side` in a row, have these levels; `None` where error correction fails.
+///
+/// Without control characters: whoever printed it may mean the terminal that shows it. Dark and light are told apart by one level for the whole code, and if that fails by the levels around each module.
+pub(super) fn decoded(levels: &[f32], side: usize) -> Option<String> {
+    let half = threshold(levels);
+    let around = around(levels, side);
     let decode = |dark: &dyn Fn(usize) -> bool| {
-        let grid = SimpleGrid::from_func(SIDE, |x, y| dark(y * SIDE + x));
+        let grid = SimpleGrid::from_func(side, |x, y| dark(y * side + x));
         Grid::new(grid).decode().ok().map(|(_, text)| text)
     };
     let text = decode(&|i| levels[i] < half)
@@ -34,11 +38,11 @@ pub fn tag(text: &str) -> Option<&str> {
 }
 
 /// The mean of the 5 × 5 modules around each, as far as they lie in the code.
-fn around(levels: &[f32]) -> Vec<f32> {
-    let span = |k: usize| k.saturating_sub(2)..(k + 3).min(SIDE);
-    (0..SIDE * SIDE)
+fn around(levels: &[f32], side: usize) -> Vec<f32> {
+    let span = |k: usize| k.saturating_sub(2)..(k + 3).min(side);
+    (0..levels.len())
         .map(|i| {
-            let near = span(i / SIDE).flat_map(|y| span(i % SIDE).map(move |x| levels[y * SIDE + x]));
+            let near = span(i / side).flat_map(|y| span(i % side).map(move |x| levels[y * side + x]));
             let (sum, count) = near.fold((0.0, 0.0_f32), |(s, n), level| (s + level, n + 1.0));
             sum / count.max(1.0)
         })

@@ -39,6 +39,9 @@ pub(super) fn refusal(refused: &Refusal, words: &Words) -> String {
         Refusal::Read(ReadError::Foreign(tags)) => {
             words.say("serve-photo-foreign", &[("tags", tags.join(", ").into())])
         }
+        Refusal::Read(ReadError::Other(texts)) => {
+            words.say("serve-photo-other", &[("texts", texts.join(", ").into())])
+        }
         Refusal::Read(ReadError::TooDark) => say("serve-photo-too-dark"),
         Refusal::Read(ReadError::CannotPlace) => say("serve-photo-cannot-place"),
         Refusal::Draw(_) | Refusal::Stumble => say("serve-photo-stumble"),

@@ -917,6 +917,7 @@ serve-photo-truncated = The photo is cut off, its end is missing. Send it again.
 serve-photo-damaged = The photo is damaged or of a rare kind. Photograph again.
 serve-photo-no-codes = No code of this event is to be seen. Is this the wall? Go closer, hold still, and photograph again.
 serve-photo-foreign = The codes in this photo belong to another event (tag { $tags }). Photograph this event's wall, or start the program with the other folder.
+serve-photo-other = Only codes of other kinds are to be seen ({ $texts }). Is this the wall? Photograph the squares.
 serve-photo-too-dark = The photo is too dark. Switch on more light, or use the flash from a little to the side.
 serve-photo-cannot-place = Squares are to be seen, but not which part of the wall they hang on. Step back until the whole wall is in the photo, or hang up the corner cards.
 serve-photo-stumble = Something in this photo made the program stumble. Photograph again.
@@ -1141,6 +1142,7 @@ error-photo-too-small = the photo has only { $width } × { $height } pixels: sen
 
 error-read-no-codes = no code of this event is to be seen: is this the wall? Go closer, hold the phone still, and try again
 error-read-foreign = the codes in this photo belong to another event (tag { $tags }): check the folder, or photograph this event’s wall
+error-read-other = only codes of other kinds are to be seen ({ $texts }): is this the wall? Photograph the squares
 error-read-too-dark = the photo is too dark to read: switch on more light, or use the flash from a little to the side
 error-read-cannot-place = squares are to be seen, but not which part of the wall they hang on: step back until the whole wall is in the photo, or hang up the corner cards
 error-jpeg-size = a picture of { $width } × { $height } pixels cannot be a JPEG file: 1 to 65535 a side are possible

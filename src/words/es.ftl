@@ -927,6 +927,7 @@ serve-photo-truncated = La foto está cortada, le falta el final. Envíela de nu
 serve-photo-damaged = La foto está dañada o es de un tipo raro. Fotografíe de nuevo.
 serve-photo-no-codes = No se ve ningún código de este evento. ¿Es esta la pared? Acérquese, no mueva el teléfono y fotografíe de nuevo.
 serve-photo-foreign = Los códigos de esta foto son de otro evento (clave { $tags }). Fotografíe la pared de este evento o inicie el programa con la otra carpeta.
+serve-photo-other = Solo se ven códigos de otro tipo ({ $texts }). ¿Es esta la pared? Fotografíe los cuadros.
 serve-photo-too-dark = La foto está demasiado oscura. Encienda más luz o use el flash un poco de lado.
 serve-photo-cannot-place = Se ven cuadros, pero no en qué parte de la pared cuelgan. Retroceda hasta que se vea toda la pared o cuelgue las tarjetas de las esquinas.
 serve-photo-stumble = Algo en esta foto hizo tropezar al programa. Fotografíe de nuevo.
@@ -1151,6 +1152,7 @@ error-photo-too-small = la foto tiene solo { $width } × { $height } píxeles: e
 
 error-read-no-codes = no se ve ningún código de este evento: ¿es esta la pared? Acérquese, no mueva el teléfono e intente otra vez
 error-read-foreign = los códigos de esta foto son de otro evento (clave { $tags }): revise la carpeta o tome la foto de la pared de este evento
+error-read-other = solo se ven códigos de otro tipo ({ $texts }): ¿es esta la pared? Tome la foto de los cuadros
 error-read-too-dark = la foto está demasiado oscura para leerla: encienda más luces, o use el flash un poco de lado
 error-read-cannot-place = se ven cuadros, pero no en qué parte de la pared están: aléjese hasta que toda la pared salga en la foto, o cuelgue las tarjetas de las esquinas
 error-jpeg-size = una imagen de { $width } × { $height } píxeles no puede ser un archivo JPEG: cada lado puede tener de 1 a 65535
