@@ -75,6 +75,27 @@ impl Check {
         marked.map(Some)
     }
 
+    /// The same with the last photo: `wall.jpg` is made too, beside the marked photo.
+    ///
+    /// # Errors
+    /// [`JpegError`] where one of the two makes no file.
+    pub fn draw_last(
+        &self,
+        photo: &Photo,
+        index: usize,
+        mut wall: Straightening<'_>,
+        words: &Words,
+    ) -> Result<(Option<Vec<u8>>, Vec<u8>), JpegError> {
+        let Some(own) = self.reading.photos.get(index) else { return Ok((None, jpeg(&wall.finish())?)) };
+        let marking = Marking { photo, reading: own, index, judgement: &self.judgement, words };
+        let straight = || {
+            wall.add(index, Shot { photo, camera: &own.camera, light: None });
+            jpeg(&wall.finish())
+        };
+        let (marked, straight) = rayon::join(|| jpeg(&marked(&marking)), straight);
+        Ok((Some(marked?), straight?))
+    }
+
     /// Writes the check's folder `checks/<name>/`, whole or not at all, with `more` files, and says where it is.
     ///
     /// # Errors

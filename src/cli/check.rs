@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use super::photos::{Seen, each, look};
 use super::{CliError, Console, Outcome, progress};
 use crate::check::{Check, Drawn, FRONTAL};
-use crate::display::{Straightening, jpeg};
+use crate::display::Straightening;
 use crate::judge;
 use crate::photo::Photo;
 use crate::plan::Folder;
@@ -74,16 +74,26 @@ fn pictures(
     step: &(dyn Fn() + Sync),
 ) -> Result<Drawn, CliError> {
     let cameras: Vec<&Camera> = check.reading.photos.iter().map(|photo| &photo.camera).collect();
-    let mut wall = Straightening::new(&check.reading.cells, &cameras, &check.judgement.grid, FRONTAL);
+    let wall = Straightening::new(&check.reading.cells, &cameras, &check.judgement.grid, FRONTAL);
+    let (mut wall, mut straight) = (Some(wall), None);
     let mut marks = Vec::new();
-    each(paths, only, |_, photo| {
-        marks.extend(check.draw(&photo?, marks.len(), &mut wall, words)?);
+    let mut indices = 0..;
+    each(paths, only.map(Ok), |_, photo| {
+        let photo = photo?;
+        let index = indices.next().unwrap_or(usize::MAX);
+        if index + 1 < paths.len() {
+            let Some(wall) = &mut wall else { return Ok(()) };
+            marks.extend(check.draw(&photo, index, wall, words)?);
+        } else if let Some(wall) = wall.take() {
+            let (marked, file) = check.draw_last(&photo, index, wall, words)?;
+            marks.extend(marked);
+            straight = Some(file);
+            step();
+        }
         step();
         Ok(())
     })?;
-    let straight = jpeg(&wall.finish())?;
-    step();
-    Ok(Drawn { marked: marks, straight })
+    Ok(Drawn { marked: marks, straight: straight.unwrap_or_default() })
 }
 
 fn tell(check: &Check, refused: &[CliError], console: &mut Console) {

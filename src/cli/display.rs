@@ -164,7 +164,7 @@ impl Work<'_> {
         let Args { view, codes, missing, .. } = *self.args;
         let mut showing = Showing::new(reading, self.printed, Manner { view, codes, missing })?;
         let mut index = 0;
-        each(&seen.paths, seen.only.take(), |_, photo: Result<Photo, CliError>| {
+        each(&seen.paths, seen.only.take().map(Ok), |_, photo: Result<Photo, CliError>| {
             showing.add(index, &photo?);
             index += 1;
             step();

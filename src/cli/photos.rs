@@ -45,7 +45,8 @@ pub(super) fn look(
         readings: Vec::new(),
         refused: Vec::new(),
     };
-    each(paths, None, |path, photo| {
+    let ((), first) = rayon::join(|| book.prepare(), || paths.first().map(|path| open(path)));
+    each(paths, first, |path, photo| {
         step();
         let read = photo.and_then(|photo| {
             let reading = read::photo(&photo, printed, &book);
@@ -74,10 +75,10 @@ pub(super) fn look(
 /// where it is open already.
 pub(super) fn each(
     paths: &[PathBuf],
-    first: Option<Photo>,
+    first: Option<Result<Photo, CliError>>,
     mut work: impl FnMut(&PathBuf, Result<Photo, CliError>) -> Result<(), CliError> + Send,
 ) -> Result<(), CliError> {
-    let mut opened = first.map(Ok).or_else(|| paths.first().map(|path| open(path)));
+    let mut opened = first.or_else(|| paths.first().map(|path| open(path)));
     for (path, next) in paths.iter().zip(1..) {
         let Some(photo) = opened.take() else { break };
         let (done, then) = rayon::join(|| work(path, photo), || paths.get(next).map(|path| open(path)));

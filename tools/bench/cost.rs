@@ -142,7 +142,8 @@ fn event() -> PathBuf {
     Path::new(PLACE).join("event")
 }
 
-fn typed(words: &[&str]) -> u8 {
+/// Runs the program with what was typed; its exit code.
+pub fn typed(words: &[&str]) -> u8 {
     let mut console = Console::new(Box::new(std::io::sink()), Box::new(std::io::stderr()), Screen::plain());
     run(std::iter::once("everysquare").chain(words.iter().copied()).map(Into::into), &mut console)
 }

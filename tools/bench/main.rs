@@ -94,6 +94,7 @@ fn work(job: &str, case: &Case, rounds: usize) -> Outcome<table::Told> {
     let bytes = std::fs::read(case.photo())?;
     match job {
         "check" => stages::check(case, &bytes, rounds),
+        "command" => stages::command(case),
         "decode" => peers::decode(&bytes, rounds),
         "general" => peers::general(&bytes),
         _ => Err(format!("no job {job}").into()),
@@ -115,8 +116,12 @@ fn compare(rounds: usize) -> Outcome<()> {
         table::show("check", table::ask("check", &case, rounds, Duration::MAX)?, decoding);
         // apart: rounds hold on to memory, and to what the first of them worked out
         let once = table::ask("check", &case, 1, Duration::MAX)?;
-        table::cold(&once, decoding);
         table::memory("one check", &once);
+        // the first one only makes the event
+        table::ask("command", &case, 1, Duration::MAX)?;
+        let told: Outcome<Vec<table::Told>> =
+            (0..rounds).map(|_| table::ask("command", &case, 1, Duration::MAX)).collect();
+        table::show("command", table::median(told?), decoding);
         table::memory("bare decoding", &table::ask("decode", &case, 1, Duration::MAX)?);
         table::show("general", table::ask("general", &case, 1, PATIENCE)?, decoding);
     }

@@ -1,5 +1,6 @@
 //! One check, stage by stage.
 
+use everysquare::cli::sample;
 use everysquare::display::{Frontal, LONGEST_PX, Marking, Shot, jpeg, marked, straighten};
 use everysquare::judge::{Judgement, advise, fixes, judge};
 use everysquare::photo::Photo;
@@ -10,6 +11,7 @@ use everysquare::read::{self, WallReading, finders, group, one};
 use everysquare::report::{Occasion, Pictures, Report, html};
 use everysquare::words::Words;
 
+use super::cost::typed;
 use super::table::{Told, timed};
 use super::{Case, Outcome};
 
@@ -55,6 +57,25 @@ pub fn check(case: &Case, bytes: &[u8], rounds: usize) -> Outcome<Told> {
     time("pictures and report", spent);
     told.ok_or("no report")??;
     Ok(Told::now(seconds, remarks))
+}
+
+/// The whole command, as it is typed, in an event's folder that is made the first time.
+pub fn command(case: &Case) -> Outcome<Told> {
+    let folder = case.photo().with_extension("event");
+    let name = folder.to_str().ok_or("no path")?;
+    if !folder.exists() {
+        let picture = folder.with_extension("png");
+        std::fs::write(&picture, sample::PICTURE_PNG)?;
+        let (columns, rows) = (case.columns.to_string(), case.rows.to_string());
+        let picture = picture.to_str().ok_or("no path")?;
+        typed(&["new", name, "--picture", picture, "--columns", &columns, "--rows", &rows, "--tag", "K7M"]);
+        typed(&["print", name]);
+        return Ok(Told::default());
+    }
+    let photo = case.photo();
+    let (spent, code) = timed(1, || typed(&["check", name, photo.to_str().unwrap_or_default()]));
+    let remarks = vec![format!("exit code {}", code.unwrap_or_default())];
+    Ok(Told::now(vec![("the command, from cold".to_owned(), spent)], remarks))
 }
 
 struct Check<'a> {

@@ -106,11 +106,12 @@ pub fn show(job: &str, told: Told, decoding: Option<f64>) -> Option<f64> {
     told.seconds.first().map(|(_, seconds)| *seconds)
 }
 
-/// Prints how long a check takes that is the first of its process, as a person's is.
-pub fn cold(once: &Told, decoding: Option<f64>) {
-    let whole = |stage: &&(String, f64)| !stage.0.starts_with(' ');
-    let seconds: f64 = once.seconds.iter().filter(whole).map(|(_, seconds)| seconds).sum();
-    show_one("check", "all of it, once, from cold", seconds, decoding);
+/// Of processes that each tell one time the one in the middle.
+pub fn median(mut told: Vec<Told>) -> Told {
+    let first = |told: &Told| told.seconds.first().map_or(f64::NAN, |(_, seconds)| *seconds);
+    told.sort_by(|a, b| first(a).total_cmp(&first(b)));
+    let middle = told.len() / 2;
+    told.into_iter().nth(middle).unwrap_or_default()
 }
 
 fn show_one(job: &str, stage: &str, seconds: f64, decoding: Option<f64>) {
