@@ -101,9 +101,9 @@ const PROMISING: f32 = 1.0;
 /// The least rating of a single mark, and how many of a patch are tried together.
 const PEAK: f32 = 0.3;
 const PEAKS: usize = 24;
-/// So many threes of single marks are compared with what all codes share; the likeliest of them are looked at closely. Halved, flapping
-/// corners are missed among a drawing's spots.
-const BENT: usize = 160;
+/// So many threes of single marks are compared with what all codes share; the likeliest of them are looked at closely. The eight best by their
+/// marks alone missed two flapping corners on the simulator's walls (hard-6).
+const BENT: usize = 80;
 
 /// How far at least each side of a code goes its own way, against aside: 1.3 is 38 degrees askew, as the simulator's flapping corners are.
 const SHEARED: f64 = 1.3;
