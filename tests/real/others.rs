@@ -40,7 +40,7 @@ fn side_px(marked: &[Point<PhotoPx>; 4]) -> f64 {
 fn codes_of_other_sizes_are_found_where_they_lie() {
     let Some(real) = folder() else { return };
     for (set, all, least, read) in SETS {
-        let (mut marked, mut found, mut decoded, mut corners) = (0, 0, 0, Vec::new());
+        let (mut marked, mut found, mut decoded, mut corners, mut shares) = (0, 0, 0, Vec::new(), Vec::new());
         for shot in shots(&real.join(set)) {
             let codes = locate(&shot.luma, &finders::find(&shot.luma));
             for mark in &shot.marked {
@@ -56,19 +56,22 @@ fn codes_of_other_sizes_are_found_where_they_lie() {
                         decoded += usize::from(code.text.is_some());
                         let module = side / code.side as f64;
                         corners.extend(off.iter().map(|px| px / module));
+                        shares.extend(off.iter().map(|px| 100.0 * px / side));
                     }
                     None => println!("{set}/{}: not found at {:?}", shot.name, mark.corners[0]),
                 }
             }
         }
         corners.sort_by(f64::total_cmp);
+        shares.sort_by(f64::total_cmp);
         let at = |percent: usize| {
             corners.get((corners.len().max(1) - 1) * percent / 100).copied().unwrap_or(f64::NAN)
         };
         println!(
-            "{set}: {found} of {marked} codes found, {decoded} decoded; corners off by {:.2} modules (median), {:.2} (90 %)",
+            "{set}: {found} of {marked} codes found, {decoded} decoded; corners off by {:.2} modules (median), {:.2} (90 %), {:.2} % of the side (median)",
             at(50),
-            at(90)
+            at(90),
+            shares[shares.len() / 2]
         );
         assert!(
             marked == all && found >= least && decoded >= read,
