@@ -62,7 +62,9 @@ const PLACES: usize = 200_000;
 /// Side of the areas, in pixels, of which only so many poses are looked at closely, and how many of all: hatching makes any number.
 const AREA: f64 = 128.0;
 const AN_AREA: usize = 20;
-const MOST: usize = 2000;
+const MOST: usize = 1200;
+/// So many codes without a name, and no more places are looked at.
+pub(super) const MOST_NAMELESS: usize = 200;
 
 /// Rough poses of what may be codes, likeliest first; for each place as seen and as in a mirror.
 #[must_use]

@@ -29,14 +29,14 @@ const APART: f64 = 14.0;
 const BIN: f64 = 64.0;
 /// At most so many partners of a pattern are tried, the nearest to the expected distance first.
 const PARTNERS: usize = 8;
-/// At most so many threes are looked at: two for a code, and a made wall of 1,610 squares has 3,078 in all. Hatching and printed
+/// At most so many threes are looked at: two for a code, and a made wall of 3,000 squares has 5,828 in all. Hatching and printed
 /// rings make any number, most of which are given up at a glance; 20,000 took 6.5 seconds of work.
-pub const MOST_TRIPLES: usize = 12_000;
+pub const MOST_TRIPLES: usize = 8_000;
 /// So many threes are looked at before it is asked whether that leads anywhere.
-const BATCH: usize = 512;
+const BATCH: usize = 256;
 /// Codes that have no name take the longest to look at. After so many, and so many more for each that was named, no more
 /// threes are looked at: what fits best has been seen. Halved, a wall of another event is still known for one.
-const MOST_NAMELESS: usize = 1_200;
+const MOST_NAMELESS: usize = 700;
 const NAMELESS_A_NAMED: usize = 4;
 
 /// Three patterns that may be those of a code: the pose they make, and how far that is from what the patterns' own widths
@@ -51,12 +51,17 @@ pub struct Triple {
 #[must_use]
 pub fn group(luma: &Luma, finders: &[Finder], identifier: &Identifier<'_>) -> Vec<Found> {
     let poses: Vec<Pose> = triples(finders).iter().map(|triple| triple.pose).collect();
-    looked_at(luma, &poses, identifier)
+    looked_at(luma, (&poses, MOST_NAMELESS), identifier)
 }
 
-/// Every code at one of these rough poses, the likeliest of which come first; best first, no two of them on the same place.
+/// Every code at one of these rough poses, the likeliest of which come first, until so many were seen that have no name; best
+/// first, no two of them on the same place.
 #[must_use]
-pub(super) fn looked_at(luma: &Luma, poses: &[Pose], identifier: &Identifier<'_>) -> Vec<Found> {
+pub(super) fn looked_at(
+    luma: &Luma,
+    (poses, most_nameless): (&[Pose], usize),
+    identifier: &Identifier<'_>,
+) -> Vec<Found> {
     let mut found = Vec::new();
     let (mut named, mut nameless) = (0, 0);
     for batch in poses.chunks(BATCH) {
@@ -65,7 +70,7 @@ pub(super) fn looked_at(luma: &Luma, poses: &[Pose], identifier: &Identifier<'_>
         named += seen.iter().filter(|one| one.whose.is_some()).count();
         nameless += seen.iter().filter(|one| one.whose.is_none()).count();
         found.extend(seen);
-        if nameless > MOST_NAMELESS + NAMELESS_A_NAMED * named {
+        if nameless > most_nameless + NAMELESS_A_NAMED * named {
             break;
         }
     }

@@ -172,7 +172,8 @@ pub fn codes(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadEr
     if !small(&crossed) || first.as_ref().is_ok_and(|wall| !wall.thin(luma, printed)) {
         return first;
     }
-    let faint = group::looked_at(luma, &faint::find(luma, &identifier), &identifier);
+    let places = faint::find(luma, &identifier);
+    let faint = group::looked_at(luma, (&places, faint::MOST_NAMELESS), &identifier);
     if named(&faint).next().is_none() {
         return first;
     }
