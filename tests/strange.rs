@@ -81,7 +81,10 @@ fn textures_hold_no_square() {
     for texture in TEXTURES {
         let read = look(texture.0, &photo(&draw(texture, width, height)), &event);
         let error = read.unwrap_err();
-        let none = matches!(error, ReadError::NoCodes | ReadError::Other(_));
+        let none = match error {
+            ReadError::Other(_) => ["large codes", "small codes of nobody"].contains(&texture.0),
+            ref error => *error == ReadError::NoCodes,
+        };
         assert!(none, "{}: {error:?}", texture.0);
     }
 }

@@ -6,6 +6,7 @@ use super::behind::Behind;
 use super::book::{Book, Match, Whose};
 use super::camera::Anchor;
 use super::doubt::Doubt;
+use super::finders::Finder;
 use super::hunt::{Bounds, Hunt, Known, centre};
 use super::identify::{Found, INK, Identifier};
 use super::lattice::{self, Member};
@@ -165,7 +166,8 @@ fn shift_mm(camera: &Camera, layout: &Layout, site: Site, seen: &Sought) -> f64 
 /// A [`ReadError`] where no code of the event is seen, or not enough to say which cell is which.
 pub fn codes(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadError> {
     let identifier = Identifier::new(book);
-    let crossed = group::group(luma, &finders::find(luma), &identifier);
+    let patterns = finders::find(luma);
+    let crossed = group::group(luma, &patterns, &identifier);
     let small =
         |found: &[Found]| median(named(found).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX;
     let first = wall(luma, printed, &identifier, crossed.clone());
@@ -174,12 +176,19 @@ pub fn codes(luma: &Luma, printed: &Printed, book: &Book) -> Result<Wall, ReadEr
     }
     let places = faint::find(luma, &identifier);
     let faint = group::looked_at(luma, (&places, faint::MOST_NAMELESS), &identifier);
-    if named(&faint).next().is_none() {
-        return first;
+    if named(&faint).next().is_some() {
+        let second = wall(luma, printed, &identifier, group::together(crossed.clone(), faint));
+        let read = |wall: &Result<Wall, ReadError>| wall.as_ref().map_or(0, |wall| wall.squares.len());
+        if read(&second) > read(&first) {
+            return second;
+        }
     }
-    let second = wall(luma, printed, &identifier, group::together(crossed, faint));
-    let read = |wall: &Result<Wall, ReadError>| wall.as_ref().map_or(0, |wall| wall.squares.len());
-    if read(&second) > read(&first) { second } else { first }
+    // why nothing is known is worked out last: it takes longest where there is least to see
+    if named(&crossed).next().is_none() {
+        Err(nothing_known(luma, printed, &patterns, &crossed))
+    } else {
+        first
+    }
 }
 
 /// Codes of the event.
@@ -210,8 +219,8 @@ fn wall(
     identifier: &Identifier<'_>,
     mut codes: Vec<Found>,
 ) -> Result<Wall, ReadError> {
-    if codes.iter().all(|code| code.whose.is_none()) {
-        return Err(nothing_known(luma, printed, &codes));
+    if named(&codes).next().is_none() {
+        return Err(ReadError::NoCodes);
     }
     one_sided(&mut codes);
     let (cards, loose) = split(printed, &codes);
@@ -345,7 +354,7 @@ fn settle(hunt: &Hunt<'_>, printed: &Printed, floating: &Known, placing: Placing
 }
 
 /// Why nothing of this event is seen: nothing at all, or another event's codes.
-fn nothing_known(luma: &Luma, printed: &Printed, codes: &[Found]) -> ReadError {
+fn nothing_known(luma: &Luma, printed: &Printed, patterns: &[Finder], codes: &[Found]) -> ReadError {
     let foreign = |texts: &BTreeSet<String>| -> BTreeSet<String> {
         let tags = texts.iter().filter_map(|text| stranger::tag(text).map(str::to_owned));
         tags.filter(|tag| *tag != printed.tag).collect()
@@ -355,7 +364,7 @@ fn nothing_known(luma: &Luma, printed: &Printed, codes: &[Found]) -> ReadError {
     let mut tags = foreign(&texts);
     if tags.is_empty() {
         // codes with more modules than an event's are told from nothing at all
-        texts.extend(locate(luma, &finders::find(luma)).into_iter().filter_map(|code| code.text));
+        texts.extend(locate(luma, patterns).into_iter().filter_map(|code| code.text));
         tags = foreign(&texts);
     }
     if !tags.is_empty() {
