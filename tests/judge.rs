@@ -28,7 +28,7 @@ enum Shown {
 }
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
 }
 
 fn cell_at(grid: &Grid, number: usize) -> Cell {

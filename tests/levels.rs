@@ -1,4 +1,4 @@
-//! Shapes, shares and levels of tiles: known shapes, and the same by another way.
+//! Shapes, shares and levels of pieces: known shapes, and the same by another way.
 
 #![allow(
     missing_docs,
@@ -101,7 +101,7 @@ fn a_straight_edge_is_as_long_as_it_is_at_every_angle() {
 }
 
 #[test]
-fn the_tiles_own_border_is_no_edge() {
+fn the_pieces_own_border_is_no_edge() {
     let half = Shapes::of(&drawn(96, |x, _| x < 48.0), 96, 96);
     for region in &half.regions {
         assert!((region.perimeter - 96.0).abs() < 1.0, "{region:?}");
@@ -115,7 +115,7 @@ fn the_tiles_own_border_is_no_edge() {
 
 #[test]
 fn what_nobody_redraws_does_not_count() {
-    // a dot and a stroke as thin as the limit says, and half as thin, on a tile of 192 px
+    // a dot and a stroke as thin as the limit says, and half as thin, on a piece of 192 px
     let side = 192.0;
     for (width, counts) in [(1.5, true), (0.5, false)] {
         let dot = 4.0 * LEAST_WIDTH * side * width;
@@ -157,7 +157,7 @@ fn few(colours: &[u8], width: u32, height: u32) -> FewColours {
 }
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
 }
 
 proptest! {
@@ -192,30 +192,30 @@ proptest! {
     }
 
     #[test]
-    fn shares_are_exact_by_area_where_tiles_cut_pixels(
+    fn shares_are_exact_by_area_where_pieces_cut_pixels(
         (colours, width) in (1_usize..9, 1_usize..9).prop_flat_map(|(w, h)| (proptest::collection::vec(0_u8..5, w * h), Just(w))),
         columns in 1_usize..4, rows in 1_usize..4,
     ) {
         let height = colours.len() / width;
         let facts = PictureFacts::of(&few(&colours, width as u32, height as u32), &grid(columns, rows), &LevelSettings::default());
-        // by another way: pixels so finely divided that every tile's corner lies between two parts
+        // by another way: pixels so finely divided that every piece's corner lies between two parts
         let fine = 2 * columns * rows;
         let (wide, high) = (width * fine, height * fine);
         let side = (wide / columns).min(high / rows);
         let (left, top) = ((wide - side * columns) / 2, (high - side * rows) / 2);
-        for tile in &facts.tiles {
-            let Cell { row, column } = tile.cell;
+        for piece in &facts.pieces {
+            let Cell { row, column } = piece.cell;
             let mut counts = [0_usize; 5];
             for y in top + row * side..top + (row + 1) * side {
                 for x in left + column * side..left + (column + 1) * side {
                     counts[usize::from(colours[y / fine * width + x / fine])] += 1;
                 }
             }
-            for (share, count) in tile.shares.iter().zip(counts) {
+            for (share, count) in piece.shares.iter().zip(counts) {
                 let expected = count as f64 / (side * side) as f64;
-                prop_assert!((share - expected).abs() < 1e-9, "{:?}: {share} {expected}", tile.cell);
+                prop_assert!((share - expected).abs() < 1e-9, "{:?}: {share} {expected}", piece.cell);
             }
-            prop_assert!((tile.shares.iter().sum::<f64>() - 1.0).abs() < 1e-9);
+            prop_assert!((piece.shares.iter().sum::<f64>() - 1.0).abs() < 1e-9);
         }
     }
 }
@@ -232,7 +232,7 @@ fn the_samples_levels_are_what_one_sees() {
     let facts = sample_facts(&LevelSettings::default());
     let at = |label: &str| {
         let cell = grid(10, 8).cell(label).unwrap();
-        facts.tiles.iter().find(|tile| tile.cell == cell).unwrap()
+        facts.pieces.iter().find(|piece| piece.cell == cell).unwrap()
     };
     // sky; a hill; a balloon's middle; the bridge with its railing before a tree
     for (label, level) in
@@ -245,7 +245,7 @@ fn the_samples_levels_are_what_one_sees() {
     assert_eq!(counts.iter().sum::<usize>(), 80);
     assert!(counts[1..].iter().all(|count| *count >= 10), "{counts:?}");
     let work = facts.work();
-    assert_eq!(work.tiles, counts);
+    assert_eq!(work.pieces, counts);
     let area: f64 = work.areas.iter().flatten().sum();
     assert!((area - 80.0).abs() < 1e-9);
 }
@@ -255,7 +255,7 @@ fn the_organisers_word_counts() {
     let a6 = grid(10, 8).cell("A6").unwrap();
     let levels = LevelSettings { decided: vec![(a6, Level::Hard)], ..LevelSettings::default() };
     let (usual, decided) = (sample_facts(&LevelSettings::default()), sample_facts(&levels));
-    for (usual, own) in usual.tiles.iter().zip(&decided.tiles) {
+    for (usual, own) in usual.pieces.iter().zip(&decided.pieces) {
         assert_eq!(own.decided, own.cell == a6);
         assert_eq!(own.level, if own.cell == a6 { Level::Hard } else { usual.level });
     }
@@ -274,7 +274,7 @@ fn tiny_pictures_and_huge_grids_have_facts_too() {
         let colours = vec![2; (width * height) as usize];
         let facts =
             PictureFacts::of(&few(&colours, width, height), &grid(columns, rows), &LevelSettings::default());
-        assert_eq!(facts.tiles.len(), columns * rows);
-        assert!(facts.tiles.iter().all(|tile| tile.pencils == [2] && tile.level == Level::Plain));
+        assert_eq!(facts.pieces.len(), columns * rows);
+        assert!(facts.pieces.iter().all(|piece| piece.pencils == [2] && piece.level == Level::Plain));
     }
 }

@@ -13,7 +13,7 @@ mod tally;
 #[path = "../tools/likeness/walls.rs"]
 mod walls;
 
-use everysquare::display::likeness::{Belongs, Likeness, Tiles, about, about_unread};
+use everysquare::display::likeness::{Belongs, Likeness, Pieces, about, about_unread};
 use everysquare::picture::FewColours;
 use everysquare::plan::{Cell, Grid, Printed, RowsFrom, Settings, Tag, Turn};
 use everysquare::rehearse::{Faults, Options};
@@ -23,15 +23,15 @@ use image::{Rgb, RgbImage};
 use tally::{Tally, count};
 
 fn printed(columns: usize, rows: usize) -> Printed {
-    let grid = Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
     Settings::new("Made".to_owned(), Tag::new("K7M").unwrap(), grid).printed().unwrap()
 }
 
-fn balloons() -> (FewColours, Printed, Tiles) {
+fn balloons() -> (FewColours, Printed, Pieces) {
     let printed = printed(10, 8);
     let few = walls::picture("balloons", &printed.grid).unwrap();
-    let tiles = Tiles::of(&few, &printed);
-    (few, printed, tiles)
+    let pieces = Pieces::of(&few, &printed);
+    (few, printed, pieces)
 }
 
 fn turned(picture: &RgbImage, turn: Turn) -> RgbImage {
@@ -43,33 +43,33 @@ fn turned(picture: &RgbImage, turn: Turn) -> RgbImage {
     }
 }
 
-/// The tile as it is, of another size.
+/// The piece as it is, of another size.
 fn clean(few: &FewColours, printed: &Printed, cell: Cell, side: u32) -> RgbImage {
-    resize(&few.to_picture().tile(&printed.grid, cell).pixels, side, side, FilterType::Triangle)
+    resize(&few.to_picture().piece(&printed.grid, cell).pixels, side, side, FilterType::Triangle)
 }
 
 #[test]
 fn clean_drawings_on_any_paper_are_told_in_all_turns_and_sizes() {
-    let (few, printed, tiles) = balloons();
+    let (few, printed, pieces) = balloons();
     let cells: Vec<Cell> = printed.grid.cells().collect();
     let mut told = 0;
-    for (i, tile) in cells.iter().enumerate() {
+    for (i, piece) in cells.iter().enumerate() {
         let turn = Turn::ALL[i % 4];
-        let drawing = turned(&clean(&few, &printed, *tile, [48, 96, 131][i % 3]), turn);
-        for paper in [cells[(i * 7 + 3) % cells.len()], *tile] {
-            let judged = tiles.judge(&drawing, paper);
+        let drawing = turned(&clean(&few, &printed, *piece, [48, 96, 131][i % 3]), turn);
+        for paper in [cells[(i * 7 + 3) % cells.len()], *piece] {
+            let judged = pieces.judge(&drawing, paper);
             match judged {
-                Belongs::Elsewhere(Likeness { tile: found, turn: as_turned, .. }) => {
+                Belongs::Elsewhere(Likeness { piece: found, turn: as_turned, .. }) => {
                     assert!(
-                        !tiles.distinct((found, as_turned), (*tile, turn)),
-                        "{tile:?} {turn:?} on {paper:?}: {judged:?}"
+                        !pieces.distinct((found, as_turned), (*piece, turn)),
+                        "{piece:?} {turn:?} on {paper:?}: {judged:?}"
                     );
                     told += 1;
                 }
                 Belongs::Here => {
                     assert!(
-                        !tiles.distinct((paper, Turn::None), (*tile, turn)),
-                        "{tile:?} {turn:?} on {paper:?}: {judged:?}"
+                        !pieces.distinct((paper, Turn::None), (*piece, turn)),
+                        "{piece:?} {turn:?} on {paper:?}: {judged:?}"
                     );
                 }
                 Belongs::CannotTell => {}
@@ -81,21 +81,21 @@ fn clean_drawings_on_any_paper_are_told_in_all_turns_and_sizes() {
 
 #[test]
 fn plain_drawings_say_nothing_whatever_their_colour() {
-    let (_, printed, tiles) = balloons();
+    let (_, printed, pieces) = balloons();
     for colour in [[245; 3], [170, 216, 236], [30, 80, 140], [210, 70, 60], [120, 120, 120], [0; 3]] {
         let drawing = RgbImage::from_pixel(80, 80, Rgb(colour));
         for cell in printed.grid.cells() {
-            let judged = tiles.judge(&drawing, cell);
+            let judged = pieces.judge(&drawing, cell);
             assert!(!matches!(judged, Belongs::Elsewhere(_)), "{colour:?} on {cell:?}: {judged:?}");
         }
         let all: Vec<Cell> = printed.grid.cells().collect();
-        assert_eq!(tiles.suggest(&drawing, &all), None, "{colour:?}");
+        assert_eq!(pieces.suggest(&drawing, &all), None, "{colour:?}");
     }
 }
 
 #[test]
 fn what_is_drawn_into_the_code_s_box_does_not_count() {
-    let (few, printed, tiles) = balloons();
+    let (few, printed, pieces) = balloons();
     for cell in printed.grid.cells() {
         let drawing = clean(&few, &printed, cell, 127);
         let mut boxed = drawing.clone();
@@ -106,7 +106,7 @@ fn what_is_drawn_into_the_code_s_box_does_not_count() {
                 *pixel = Rgb([if (x + y) % 3 == 0 { 20 } else { 250 }; 3]);
             }
         }
-        assert_eq!(tiles.closest(&boxed, cell), tiles.closest(&drawing, cell), "{cell:?}");
+        assert_eq!(pieces.closest(&boxed, cell), pieces.closest(&drawing, cell), "{cell:?}");
     }
 }
 
@@ -136,8 +136,8 @@ fn drawings_on_the_wrong_paper_are_found_on_made_walls() {
 fn what_is_said_names_squares_and_asks_to_look() {
     let grid = printed(10, 8).grid;
     let (e4, d4) = (grid.cell("E4").unwrap(), grid.cell("D4").unwrap());
-    let said = |tile, turn| {
-        let belongs = Belongs::Elsewhere(Likeness { tile, turn, lead: 2.0 });
+    let said = |piece, turn| {
+        let belongs = Belongs::Elsewhere(Likeness { piece, turn, lead: 2.0 });
         about(belongs, e4, &grid).unwrap().tell(&Words::english())
     };
     assert_eq!(said(d4, Turn::None), "E4 looks like D4 drawn on E4's paper; look");
@@ -148,7 +148,7 @@ fn what_is_said_names_squares_and_asks_to_look() {
     );
     assert_eq!(about(Belongs::Here, e4, &grid), None);
     assert_eq!(about(Belongs::CannotTell, e4, &grid), None);
-    let unread = about_unread(Likeness { tile: d4, turn: Turn::None, lead: 1.0 }, e4, &grid);
+    let unread = about_unread(Likeness { piece: d4, turn: Turn::None, lead: 1.0 }, e4, &grid);
     assert_eq!(
         unread.tell(&Words::english()),
         "the square in E4 cannot be read; its drawing looks like D4: look"

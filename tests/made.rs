@@ -72,7 +72,7 @@ fn plan(seed: u64) -> Printed {
         columns: 4 + less(1, 16),
         rows: 3 + less(2, 11),
         square_mm: 127.0,
-        tile_mm: 25.4,
+        piece_mm: 25.4,
         rows_from: if pick(seed, 3, 2) == 0 { RowsFrom::Bottom } else { RowsFrom::Top },
     };
     let mut settings = Settings::new(format!("Made wall {seed}"), Tag::from_number(seed * 7919), grid);

@@ -118,7 +118,7 @@ fn nothing_is_overwritten_and_a_mistake_is_one_sentence() {
         (&["new", fresh, "--picture", &picture, "--columns", "0"], "0 columns: 1 to 702 are possible"),
         (&["new", fresh, "--picture", &picture, "--columns", "600", "--rows", "600"], "make 360000 squares"),
         (&["new", fresh, "--picture", &picture, "--paper", "legal"], "letter, tabloid, a4 or a3 is allowed"),
-        (&["new", fresh, "--picture", &picture, "--tile-mm", "200"], "is larger than its square"),
+        (&["new", fresh, "--picture", &picture, "--piece-mm", "200"], "is larger than its square"),
         (&["new", fresh, "--picture", &picture, "--tag", "K1M"], "3 characters of"),
         (&["new", fresh], "--picture"),
     ];
@@ -254,8 +254,8 @@ fn shape_greys_and_cautions_are_said() {
     let (out, _) = said("bare", &bare, &[]);
     for caution in [
         "look so much alike",
-        "only 1 tile needs very dark blue",
-        "79 tiles are one colour all over and only 1",
+        "only 1 piece needs very dark blue",
+        "79 pieces are one colour all over and only 1",
     ] {
         assert!(out.contains(caution), "{caution} in {out}");
     }

@@ -1,4 +1,4 @@
-//! The picture: every format, hostile files, tiles that are the picture again.
+//! The picture: every format, hostile files, pieces that are the picture again.
 
 #![allow(
     missing_docs,
@@ -25,7 +25,7 @@ use image::{DynamicImage, ImageFormat, Rgb, RgbImage, Rgba, RgbaImage};
 use proptest::prelude::*;
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
 }
 
 /// A picture in which every pixel is another one.
@@ -139,15 +139,15 @@ proptest! {
     }
 
     #[test]
-    fn tiles_of_a_grid_that_divides_the_picture_are_the_picture_again(columns in 1_usize..8, rows in 1_usize..8, side in 1_u32..12) {
+    fn pieces_of_a_grid_that_divides_the_picture_are_the_picture_again(columns in 1_usize..8, rows in 1_usize..8, side in 1_u32..12) {
         let (across, down) = (u32::try_from(columns).unwrap(), u32::try_from(rows).unwrap());
         let picture = Picture { pixels: uneven(across * side, down * side) };
         let grid = grid(columns, rows);
         prop_assert!(picture.crop(&grid).lost < 1e-12);
         let mut again = RgbImage::new(across * side, down * side);
         for cell in grid.cells() {
-            let tile = picture.tile(&grid, cell);
-            image::imageops::replace(&mut again, &tile.pixels, tile.top_left.x.round() as i64, tile.top_left.y.round() as i64);
+            let piece = picture.piece(&grid, cell);
+            image::imageops::replace(&mut again, &piece.pixels, piece.top_left.x.round() as i64, piece.top_left.y.round() as i64);
         }
         prop_assert_eq!(again, picture.pixels);
     }
@@ -158,17 +158,17 @@ proptest! {
         let (right, below) = (f64::from(width) - crop.top_left.x - crop.size.x, f64::from(height) - crop.top_left.y - crop.size.y);
         prop_assert!((crop.top_left.x - right).abs() < 1e-6 && (crop.top_left.y - below).abs() < 1e-6, "in the middle");
         prop_assert!(right.min(below).abs() < 1e-6, "as large as fits: it touches two edges");
-        let last = crop.tile_top_left(Cell { row: rows - 1, column: columns - 1 });
-        let end = last + everysquare::frame::Vector::new(crop.tile.value(), crop.tile.value());
-        prop_assert!(end.distance(crop.top_left + crop.size).value() < 1e-6, "tiles fill it");
+        let last = crop.piece_top_left(Cell { row: rows - 1, column: columns - 1 });
+        let end = last + everysquare::frame::Vector::new(crop.piece.value(), crop.piece.value());
+        prop_assert!(end.distance(crop.top_left + crop.size).value() < 1e-6, "pieces fill it");
     }
 
     #[test]
-    fn tiles_keep_the_mean_of_what_they_cover(columns in 1_usize..5, rows in 1_usize..5, width in 20_u32..60, height in 20_u32..60) {
+    fn pieces_keep_the_mean_of_what_they_cover(columns in 1_usize..5, rows in 1_usize..5, width in 20_u32..60, height in 20_u32..60) {
         let flat = Picture { pixels: RgbImage::from_pixel(width, height, Rgb([31, 144, 209])) };
         for cell in grid(columns, rows).cells() {
-            let tile = flat.tile(&grid(columns, rows), cell);
-            prop_assert!(tile.pixels.pixels().all(|p| *p == Rgb([31, 144, 209])));
+            let piece = flat.piece(&grid(columns, rows), cell);
+            prop_assert!(piece.pixels.pixels().all(|p| *p == Rgb([31, 144, 209])));
         }
     }
 }

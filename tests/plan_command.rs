@@ -48,17 +48,18 @@ fn the_plan_is_said_in_80_columns_and_written_whole() {
     assert_eq!(read(&folder.join("event.toml")), before, "only --save changes it");
     let plan: serde_json::Value = serde_json::from_str(&read(&folder.join("plan.json"))).unwrap();
     assert_eq!((plan["format"].as_u64(), plan["evening"]["seats"].as_u64()), (Some(1), Some(30)));
-    let tiles = plan["tiles"].as_array().unwrap();
-    assert_eq!((tiles.len(), plan["pencils"].as_array().unwrap().len()), (80, 6));
-    // counts agree with the tiles that are listed
+    let pieces = plan["pieces"].as_array().unwrap();
+    assert_eq!((pieces.len(), plan["pencils"].as_array().unwrap().len()), (80, 6));
+    // counts agree with the pieces that are listed
     for level in plan["levels"].as_array().unwrap() {
-        let listed = tiles.iter().filter(|tile| tile["level"] == level["level"]).count() as u64;
-        assert_eq!(level["tiles"].as_u64(), Some(listed), "{level}");
+        let listed = pieces.iter().filter(|piece| piece["level"] == level["level"]).count() as u64;
+        assert_eq!(level["pieces"].as_u64(), Some(listed), "{level}");
     }
     for (number, pencil) in plan["pencils"].as_array().unwrap().iter().enumerate() {
-        let needs =
-            |tile: &&serde_json::Value| tile["pencils"].as_array().unwrap().iter().any(|own| *own == number);
-        assert_eq!(pencil["tiles"].as_u64(), Some(tiles.iter().filter(needs).count() as u64), "{pencil}");
+        let needs = |piece: &&serde_json::Value| {
+            piece["pencils"].as_array().unwrap().iter().any(|own| *own == number)
+        };
+        assert_eq!(pencil["pieces"].as_u64(), Some(pieces.iter().filter(needs).count() as u64), "{pencil}");
     }
     let sheets = plan["supplies"]["sheets"].as_array().unwrap();
     let squares = sheets.iter().find(|sheet| sheet["document"] == "squares").unwrap();
@@ -144,12 +145,12 @@ fn levels_are_named_decided_and_shown_as_event_toml_says() {
     // as many bounds as the sample has, but all below every score
     let text = read(&file);
     let text = text.split("[levels]").next().unwrap();
-    let levels = "[levels]\nnames = [\"sky\", \"calm\", \"lively\", \"wild\"]\nbounds = [0.1, 0.2, 0.3]\n[[tiles]]\nlabel = \"A6\"\nlevel = \"wild\"\n";
+    let levels = "[levels]\nnames = [\"sky\", \"calm\", \"lively\", \"wild\"]\nbounds = [0.1, 0.2, 0.3]\n[[pieces]]\nlabel = \"A6\"\nlevel = \"wild\"\n";
     std::fs::write(&file, format!("{text}\n{levels}")).unwrap();
     let (code, out, err) = everysquare(&["plan", at]);
     assert_eq!((code, err.as_str()), (0, ""), "{out}");
     let spaced = out.split_whitespace().collect::<Vec<_>>().join(" ");
-    for said in ["sky . 2 ", "wild # 78 ", "1 tile has the level that event.toml gives it"] {
+    for said in ["sky . 2 ", "wild # 78 ", "1 piece has the level that event.toml gives it"] {
         assert!(spaced.contains(said), "{said} in {out}");
     }
 }

@@ -10,7 +10,7 @@ use everysquare::plan::{Grid, Modules, Printed, RowsFrom, Settings, Tag};
 use everysquare::print::layout::{Area, Layout, MARGINS_MM, largest_mm};
 use everysquare::print::marks::{Code, quarter_ticks, quiet_zone, rectangles, square_ticks};
 use everysquare::print::{
-    Document, Kit, Overrides, PrintError, Sources, TILE_BORDER_MM, kit, names, part_of_kit,
+    Document, Kit, Overrides, PIECE_BORDER_MM, PrintError, Sources, kit, names, part_of_kit,
 };
 use everysquare::words::Words;
 use proptest::prelude::*;
@@ -18,7 +18,7 @@ use proptest::prelude::*;
 const PAPERS: [Paper; 4] = [Paper::Letter, Paper::Tabloid, Paper::A4, Paper::A3];
 const FLIPS: [Flip; 3] = [Flip::LongEdge, Flip::ShortEdge, Flip::None];
 
-/// A picture of flat stripes whose pixels do not fall on the edges of tiles.
+/// A picture of flat stripes whose pixels do not fall on the edges of pieces.
 fn picture() -> Picture {
     let colours = [[200, 40, 40], [250, 220, 60], [30, 90, 160], [255, 255, 255]];
     let pixels = image::RgbImage::from_fn(403, 320, |x, y| {
@@ -28,7 +28,7 @@ fn picture() -> Picture {
 }
 
 fn settings(columns: usize, rows: usize, square_mm: f64, paper: Paper, flip: Flip) -> Settings {
-    let grid = Grid { columns, rows, square_mm, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns, rows, square_mm, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
     let mut settings = Settings::new("Harbour library open evening".into(), Tag::new("K7M").unwrap(), grid);
     settings.print.paper = paper;
     settings.print.flip = flip;
@@ -72,20 +72,20 @@ fn two_squares_fit_letter_and_a4_six_fit_tabloid_and_a3() {
 }
 
 #[test]
-fn tiles_too_large_are_refused_with_the_largest_that_fits() {
-    let with_tiles_of = |tile_mm: f64, flip: Flip| {
+fn pieces_too_large_are_refused_with_the_largest_that_fits() {
+    let with_pieces_of = |piece_mm: f64, flip: Flip| {
         let mut settings = settings(2, 2, 300.0, Paper::Letter, flip);
-        settings.grid.tile_mm = tile_mm;
+        settings.grid.piece_mm = piece_mm;
         print(&settings)
     };
-    let refused = with_tiles_of(250.0, Flip::LongEdge).unwrap_err();
+    let refused = with_pieces_of(250.0, Flip::LongEdge).unwrap_err();
     let PrintError::TooLarge { side_mm, largest_mm, .. } = refused.clone() else { panic!("{refused:?}") };
     assert_eq!(side_mm, 250.0);
-    assert!(refused.to_string().contains("a tile of 250 mm does not fit letter paper"), "{refused}");
+    assert!(refused.to_string().contains("a piece of 250 mm does not fit letter paper"), "{refused}");
     assert!(refused.to_string().contains("the largest that fits is 195.1 mm"), "{refused}");
     for flip in FLIPS {
-        assert!(with_tiles_of(largest_mm, flip).is_ok());
-        assert!(with_tiles_of(largest_mm + 0.2, flip).is_err());
+        assert!(with_pieces_of(largest_mm, flip).is_ok());
+        assert!(with_pieces_of(largest_mm + 0.2, flip).is_err());
     }
 }
 
@@ -205,12 +205,12 @@ fn a_part_of_the_kit_has_the_same_bytes_as_in_the_whole() {
         words: &words,
         templates: &templates,
     };
-    let part = part_of_kit(&sources, &["tiles".to_owned(), "ledger".to_owned()], &|| ()).unwrap();
-    assert_eq!(part.documents, [document(&whole, "tiles").clone(), document(&whole, "ledger").clone()]);
+    let part = part_of_kit(&sources, &["pieces".to_owned(), "checklist".to_owned()], &|| ()).unwrap();
+    assert_eq!(part.documents, [document(&whole, "pieces").clone(), document(&whole, "checklist").clone()]);
     assert_eq!(part.manifest, whole.manifest);
-    assert!(part.cuts.iter().all(|sheet| sheet.name.starts_with("tiles-")));
-    let refused = part_of_kit(&sources, &["tile".to_owned()], &|| ()).unwrap_err().to_string();
-    assert!(refused.contains("there is no document “tile”, do you mean tiles?"), "{refused}");
+    assert!(part.cuts.iter().all(|sheet| sheet.name.starts_with("pieces-")));
+    let refused = part_of_kit(&sources, &["piece".to_owned()], &|| ()).unwrap_err().to_string();
+    assert!(refused.contains("there is no document “piece”, do you mean pieces?"), "{refused}");
 }
 
 #[test]
@@ -225,7 +225,7 @@ fn labels_and_names_of_any_length_are_set() {
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
     #[test]
-    fn pieces_lie_apart_on_the_printable_part_and_beside_the_strip(
+    fn items_lie_apart_on_the_printable_part_and_beside_the_strip(
         paper in prop::sample::select(PAPERS.to_vec()), width in 10.0..300.0_f64, height in 10.0..300.0_f64,
     ) {
         let Some(layout) = Layout::pack(paper, width, height) else { return Ok(()) };
@@ -282,7 +282,7 @@ proptest! {
 
     #[test]
     fn the_largest_square_fits_and_no_larger_one(paper in prop::sample::select(PAPERS.to_vec()), border in 0.0..10.0_f64) {
-        let side = |tile: f64| tile + 2.0 * border;
+        let side = |piece: f64| piece + 2.0 * border;
         let largest = side(largest_mm(paper, border));
         prop_assert!(Layout::pack(paper, largest, largest).is_some());
         prop_assert!(Layout::pack(paper, largest + 0.11, largest + 0.11).is_none());
@@ -328,7 +328,7 @@ proptest! {
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(24) })]
     #[test]
-    fn the_manifest_says_where_each_square_and_tile_lies(
+    fn the_manifest_says_where_each_square_and_piece_lies(
         columns in 1_usize..12, rows in 1_usize..9, side in 60.0..197.0_f64,
         paper in prop::sample::select(PAPERS.to_vec()), flip in prop::sample::select(FLIPS.to_vec()),
     ) {
@@ -336,18 +336,18 @@ proptest! {
         let kit = print(&settings).unwrap();
         let manifest = &kit.manifest;
         let squares = Layout::pack(paper, side, side).unwrap().fronts(flip, columns * rows);
-        let bordered = 25.4 + 2.0 * TILE_BORDER_MM;
+        let bordered = 25.4 + 2.0 * PIECE_BORDER_MM;
         let with_back = if flip == Flip::None { 2.0 * bordered } else { bordered };
-        let tiles = Layout::pack(paper, with_back, bordered).unwrap().fronts(flip, columns * rows);
+        let pieces = Layout::pack(paper, with_back, bordered).unwrap().fronts(flip, columns * rows);
         prop_assert_eq!(manifest.squares.len(), columns * rows);
         for (said, (page, area)) in manifest.squares.iter().zip(&squares) {
             prop_assert_eq!(said.page, page + 1);
             prop_assert!(Point::new(said.x_mm, said.y_mm).distance(area.top_left).value() < 1e-3);
             prop_assert!(said.page <= document(&kit, "squares").pages);
         }
-        for (said, (page, area)) in manifest.tiles.iter().zip(&tiles) {
+        for (said, (page, area)) in manifest.pieces.iter().zip(&pieces) {
             prop_assert_eq!(said.page, page + 1);
-            let corner = area.top_left + Vector::new(TILE_BORDER_MM, TILE_BORDER_MM);
+            let corner = area.top_left + Vector::new(PIECE_BORDER_MM, PIECE_BORDER_MM);
             prop_assert!(Point::new(said.x_mm, said.y_mm).distance(corner).value() < 1e-3);
             prop_assert!((said.side_mm - 25.4).abs() < 1e-9);
         }
@@ -382,7 +382,7 @@ fn parts_of_a_kit_are_printed_again_only_while_they_fit_the_rest() {
     std::fs::write(at("print/cuts/squares-4.svg"), "of a larger kit").unwrap();
     assert_eq!(everysquare(&["print", root, "squares", "posters"]), 2, "there is no such document");
     assert_eq!(everysquare(&["print", root, "squares"]), 0);
-    assert!(!at("print/cuts/squares-4.svg").exists() && at("print/cuts/tiles-1.svg").exists());
+    assert!(!at("print/cuts/squares-4.svg").exists() && at("print/cuts/pieces-1.svg").exists());
     assert_eq!(everysquare(&["print", root, "cards"]), 0);
     assert!(at("print/cards.pdf").exists());
 

@@ -19,7 +19,7 @@ use everysquare::plan::{Cell, Grid, RowsFrom};
 use everysquare::words::Words;
 use proptest::prelude::*;
 
-/// Pixels along a tile's side.
+/// Pixels along a piece's side.
 const SIDE: u32 = 6;
 const COLOURS: [[u8; 3]; 6] =
     [[250, 250, 250], [20, 60, 160], [200, 30, 40], [250, 210, 40], [30, 130, 60], [20, 20, 20]];
@@ -32,18 +32,18 @@ struct Event {
 }
 
 impl Event {
-    /// `paint` gives the colour of a tile's upper, middle and lower third.
+    /// `paint` gives the colour of a piece's upper, middle and lower third.
     fn new(
         columns: usize,
         rows: usize,
         square_mm: f64,
-        tile_mm: f64,
+        piece_mm: f64,
         paint: impl Fn(usize) -> [usize; 3],
     ) -> Self {
-        let grid = Grid { columns, rows, square_mm, tile_mm, rows_from: RowsFrom::Bottom };
+        let grid = Grid { columns, rows, square_mm, piece_mm, rows_from: RowsFrom::Bottom };
         let pixels = image::RgbImage::from_fn(columns as u32 * SIDE, rows as u32 * SIDE, |x, y| {
-            let tile = (y / SIDE) as usize * columns + (x / SIDE) as usize;
-            image::Rgb(COLOURS[paint(tile)[(y % SIDE * 3 / SIDE) as usize]])
+            let piece = (y / SIDE) as usize * columns + (x / SIDE) as usize;
+            image::Rgb(COLOURS[paint(piece)[(y % SIDE * 3 / SIDE) as usize]])
         });
         Self { grid, picture: Picture { pixels } }
     }
@@ -54,14 +54,14 @@ impl Event {
         questions(&PictureFacts::of(&few, &self.grid, &LevelSettings::default()), &self.grid)
     }
 
-    /// The colours seen in a tile, from its pixels.
+    /// The colours seen in a piece, from its pixels.
     fn seen(&self, column: usize, row: usize) -> BTreeSet<[u8; 3]> {
         let (x0, y0) = (column as u32 * SIDE, row as u32 * SIDE);
         let places = (y0..y0 + SIDE).flat_map(|y| (x0..x0 + SIDE).map(move |x| (x, y)));
         places.map(|(x, y)| self.picture.pixels.get_pixel(x, y).0).collect()
     }
 
-    /// How many tiles are of a kind.
+    /// How many pieces are of a kind.
     fn count(&self, is_kind: impl Fn(&BTreeSet<[u8; 3]>) -> bool) -> usize {
         self.cells().filter(|(column, row)| is_kind(&self.seen(*column, *row))).count()
     }
@@ -117,9 +117,9 @@ fn from_pixels(event: &Event, q: &Question) -> Option<usize> {
     let needing = || event.count(|seen| seen.contains(&colour(q, "colour")));
     let all = event.cells().count();
     Some(match q.kind {
-        "tiles-needing" => needing(),
-        "colours-of-tile" => {
-            let Some(Value::Cell(Cell { column, row })) = q.value("tile") else { panic!("{q:?}") };
+        "pieces-needing" => needing(),
+        "colours-of-piece" => {
+            let Some(Value::Cell(Cell { column, row })) = q.value("piece") else { panic!("{q:?}") };
             event.seen(*column, *row).len()
         }
         "in-row-needing" => {
@@ -197,8 +197,8 @@ fn from_the_wall(event: &Event, q: &Question) -> Option<usize> {
 
 /// The answer found again: lengths and areas, measured in millimetres.
 fn from_lengths(event: &Event, q: &Question) -> Option<usize> {
-    let Grid { square_mm, tile_mm, .. } = event.grid;
-    let enlarged = |power: i32| (square_mm / tile_mm).powi(power);
+    let Grid { square_mm, piece_mm, .. } = event.grid;
+    let enlarged = |power: i32| (square_mm / piece_mm).powi(power);
     let wall = event.grid.size();
     let sides_agree = || {
         assert!((mm(length(q, "square")) - square_mm).abs() < 1e-6, "{q:?}");
@@ -206,12 +206,12 @@ fn from_lengths(event: &Event, q: &Question) -> Option<usize> {
     };
     Some(match q.kind {
         "scale" => {
-            assert!((mm(length(q, "tile")) - tile_mm).abs() < 1e-6, "{q:?}");
+            assert!((mm(length(q, "piece")) - piece_mm).abs() < 1e-6, "{q:?}");
             sides_agree();
             whole(enlarged(1), q)
         }
-        "tile-to-square" => whole(number(q, "first") as f64 * enlarged(1), q),
-        "tiles-on-square" => whole(square_mm * square_mm / (tile_mm * tile_mm), q),
+        "piece-to-square" => whole(number(q, "first") as f64 * enlarged(1), q),
+        "pieces-on-square" => whole(square_mm * square_mm / (piece_mm * piece_mm), q),
         "larger" => whole(number(q, "length") as f64 * enlarged(1), q),
         "smaller" => whole(number(q, "length") as f64 / enlarged(1), q),
         "larger-patch" => whole(number(q, "length") as f64 * enlarged(2), q),
@@ -297,7 +297,7 @@ fn check(event: &Event) {
     }
 }
 
-/// Sides of squares and tiles that people use, and some that nobody would.
+/// Sides of squares and pieces that people use, and some that nobody would.
 const SIZES: [(f64, f64); 8] = [
     (127.0, 25.4),
     (100.0, 20.0),
@@ -310,14 +310,14 @@ const SIZES: [(f64, f64); 8] = [
 ];
 
 fn events() -> impl Strategy<Value = Event> {
-    let tiles = proptest::collection::vec((0usize..6, 0usize..6, 0usize..6), 400);
-    (1usize..=20, 1usize..=20, 0..SIZES.len(), tiles, 1usize..=6, 1usize..=40).prop_map(
-        |(columns, rows, size, tiles, colours, run)| {
-            let (square_mm, tile_mm) = SIZES[size];
-            Event::new(columns, rows, square_mm, tile_mm, |tile| {
-                let (a, b, c) = tiles[tile];
-                // runs of plain tiles between the mixed ones, so that neat fractions occur
-                if tile / run % 2 == 0 { [a % colours; 3] } else { [a % colours, b % colours, c % colours] }
+    let pieces = proptest::collection::vec((0usize..6, 0usize..6, 0usize..6), 400);
+    (1usize..=20, 1usize..=20, 0..SIZES.len(), pieces, 1usize..=6, 1usize..=40).prop_map(
+        |(columns, rows, size, pieces, colours, run)| {
+            let (square_mm, piece_mm) = SIZES[size];
+            Event::new(columns, rows, square_mm, piece_mm, |piece| {
+                let (a, b, c) = pieces[piece];
+                // runs of plain pieces between the mixed ones, so that neat fractions occur
+                if piece / run % 2 == 0 { [a % colours; 3] } else { [a % colours, b % colours, c % colours] }
             })
         },
     )
@@ -331,20 +331,20 @@ proptest! {
     }
 
     #[test]
-    fn neat_parts_of_the_tiles_are_found_and_true(
+    fn neat_parts_of_the_pieces_are_found_and_true(
         columns in 2usize..=16, rows in 2usize..=16, of in 2usize..=10, part in 1usize..=9, size in 0..SIZES.len()
     ) {
-        let (square_mm, tile_mm) = SIZES[size];
+        let (square_mm, piece_mm) = SIZES[size];
         let with_blue = columns * rows * part / of;
-        check(&Event::new(columns, rows, square_mm, tile_mm, |tile| [0, usize::from(tile < with_blue), 0]));
+        check(&Event::new(columns, rows, square_mm, piece_mm, |piece| [0, usize::from(piece < with_blue), 0]));
     }
 }
 
 #[test]
 fn a_picture_of_one_colour_and_a_wall_of_one_square_have_cards_too() {
     for (columns, rows) in [(1, 1), (1, 2), (2, 1), (40, 1), (1, 40), (3, 2), (54, 55), (16, 12)] {
-        for (square_mm, tile_mm) in SIZES {
-            check(&Event::new(columns, rows, square_mm, tile_mm, |_| [1; 3]));
+        for (square_mm, piece_mm) in SIZES {
+            check(&Event::new(columns, rows, square_mm, piece_mm, |_| [1; 3]));
         }
     }
 }
@@ -355,10 +355,10 @@ fn every_kind_of_question_is_asked_somewhere_and_has_its_words() {
         [(1, 1, 1), (10, 8, 3), (40, 1, 2), (4, 5, 4), (16, 12, 6), (7, 3, 2), (2, 9, 5)]
             .into_iter()
             .flat_map(|(columns, rows, colours)| {
-                SIZES.into_iter().flat_map(move |(square_mm, tile_mm)| {
+                SIZES.into_iter().flat_map(move |(square_mm, piece_mm)| {
                     let paint =
-                        move |tile: usize| [tile % colours, tile * 7 / 3 % colours, tile / 5 % colours];
-                    let asked = Event::new(columns, rows, square_mm, tile_mm, paint).questions();
+                        move |piece: usize| [piece % colours, piece * 7 / 3 % colours, piece / 5 % colours];
+                    let asked = Event::new(columns, rows, square_mm, piece_mm, paint).questions();
                     asked.into_iter().map(|question| question.kind)
                 })
             })
@@ -377,18 +377,18 @@ fn every_kind_of_question_is_asked_somewhere_and_has_its_words() {
 
 #[test]
 fn the_harbour_s_questions_know_its_numbers() {
-    // 80 tiles, 20 of them with a blue stripe: a quarter exactly
-    let event = Event::new(10, 8, 127.0, 25.4, |tile| [0, usize::from(tile < 20), 0]);
+    // 80 pieces, 20 of them with a blue stripe: a quarter exactly
+    let event = Event::new(10, 8, 127.0, 25.4, |piece| [0, usize::from(piece < 20), 0]);
     let all = event.questions();
     let answer =
         |kind: &str| all.iter().find(|question| question.kind == kind).map(|question| question.answer);
     let expected = [
-        ("tiles-needing", 20),
+        ("pieces-needing", 20),
         ("all-squares", 80),
         ("fraction-needing", 20),
         ("which-part", 4),
         ("scale", 5),
-        ("tiles-on-square", 25),
+        ("pieces-on-square", 25),
         ("wall-width", 50),
         ("wall-height", 1016),
         ("edge", 32),

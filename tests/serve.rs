@@ -171,7 +171,7 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
         format!("/{helpers}/%2e%2e/event.toml"),
         format!("/{helpers}/cell/80"),
         format!("/{helpers}/cell/-1"),
-        format!("/{helpers}/tile/..%2f..%2fevent.toml"),
+        format!("/{helpers}/piece/..%2f..%2fevent.toml"),
         format!("/{helpers}/code.svg"),
         format!("/{room}/cell/3"),
         format!("/{room}/code.svg"),
@@ -233,7 +233,7 @@ fn a_photo_gives_the_check_that_the_command_gives_and_keeps_nothing_of_the_camer
     let steps = page.fixes.iter().filter(|fix| fix.act != Act::Fetch).count();
     assert!(steps >= 2);
     assert_eq!(answer.json()["steps"].as_array().unwrap().len(), steps, "what is missing is no step");
-    assert_eq!(answer.json()["missing"][0]["tiles"].as_array().unwrap().len(), page.missing.len());
+    assert_eq!(answer.json()["missing"][0]["pieces"].as_array().unwrap().len(), page.missing.len());
     let files = ["marked.jpg", "photo.jpg", "report.html", "report.json", "seen.json", "wall.jpg"];
     let mut names: Vec<String> = std::fs::read_dir(&of_page)
         .unwrap()

@@ -3,7 +3,7 @@
 //! `cargo run --release --example draw-sample -- samples/harbour-evening/picture.png`
 //!
 //! Every pixel asks the layers from front to back who covers it; the first to answer gives its colour. No pixel is mixed,
-//! so there are exactly six colours. What is too fine for a tile is then taken out, as `new` does it, so that `new` leaves the
+//! so there are exactly six colours. What is too fine for a piece is then taken out, as `new` does it, so that `new` leaves the
 //! sample as it is.
 
 use std::error::Error;
@@ -39,7 +39,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         let (x, y) = (f64::from(x) + 0.5, f64::from(y) + 0.5);
         LAYERS.iter().find_map(|layer| layer(x, y)).unwrap_or(SKY)
     });
-    let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
     let wanted = Wanted { grid: &grid, fit: Fit::Crop, pencils: Pencils::Chosen(6) };
     let picture = reduce(Picture { pixels: picture }, &wanted, &Words::english())?.few.to_picture().pixels;
     let file = BufWriter::new(File::create(path)?);

@@ -24,7 +24,7 @@ fn main() -> Outcome<()> {
     for target in ["photo", "manifest", "event", "words"] {
         std::fs::create_dir_all(folder.join(target))?;
     }
-    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, tile_mm: 20.0, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom };
     let settings = Settings::new("Fuzz".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     let printed = settings.printed()?;
     photos(&printed, folder)?;
@@ -72,7 +72,7 @@ fn photos(printed: &Printed, folder: &Path) -> Outcome<()> {
 
 /// The manifest of a kit of which every square lies on one page.
 fn manifest(printed: &Printed) -> Manifest {
-    let Grid { columns, rows, square_mm, tile_mm, .. } = printed.grid;
+    let Grid { columns, rows, square_mm, piece_mm, .. } = printed.grid;
     let square = |square: &PrintedSquare| ManifestSquare {
         label: square.label.clone(),
         column: square.cell.column,
@@ -88,10 +88,10 @@ fn manifest(printed: &Printed) -> Manifest {
     Manifest {
         format: 1,
         event: ManifestEvent { name: printed.name.clone(), tag: printed.tag.clone() },
-        grid: ManifestGrid { columns, rows, square_mm, tile_mm },
+        grid: ManifestGrid { columns, rows, square_mm, piece_mm },
         code: ManifestCode { module_mm: printed.module_mm, x_mm: at.x, y_mm: at.y },
         squares: printed.squares.iter().map(square).collect(),
-        tiles: Vec::new(),
+        pieces: Vec::new(),
         cards: printed.cards.iter().map(ManifestCard::from).collect(),
     }
 }

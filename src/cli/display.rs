@@ -52,7 +52,7 @@ pub struct Args {
     /// Only these prints.
     #[arg(long, value_name = "DOCUMENT")]
     only: Vec<String>,
-    /// Squares to show beside their tiles.
+    /// Squares to show beside their pieces.
     #[arg(long, value_name = "LABEL")]
     pair: Vec<String>,
     /// Width of the poster.

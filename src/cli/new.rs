@@ -14,8 +14,8 @@ use crate::picture::{
     Fit, Opened, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce,
 };
 use crate::plan::settings::{
-    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM, Flip, NAME_LENGTH,
-    Paper, Pencil, SQUARE_MM, TILE_MM, Units,
+    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, Flip, NAME_LENGTH,
+    PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
@@ -61,9 +61,9 @@ pub struct Args {
     /// Side of a square.
     #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &SQUARE_MM), default_value_t = DEFAULT_SQUARE_MM)]
     square_mm: f64,
-    /// Side of a tile.
-    #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &TILE_MM), default_value_t = DEFAULT_TILE_MM)]
-    tile_mm: f64,
+    /// Side of a piece.
+    #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &PIECE_MM), default_value_t = DEFAULT_PIECE_MM)]
+    piece_mm: f64,
     /// The paper in the printer.
     #[arg(long, value_name = "PAPER", value_parser = choice::<Paper>, default_value = "letter")]
     paper: Paper,
@@ -147,15 +147,17 @@ fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
 }
 
 fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) -> Result<Settings, CliError> {
-    if args.tile_mm > args.square_mm {
-        let (tile, square) = (args.tile_mm, args.square_mm);
-        return Err(CliError::new(Sentence::new("error-new-tile").with("tile", tile).with("square", square)));
+    if args.piece_mm > args.square_mm {
+        let (piece, square) = (args.piece_mm, args.square_mm);
+        return Err(CliError::new(
+            Sentence::new("error-new-piece").with("piece", piece).with("square", square),
+        ));
     }
     let grid = Grid {
         columns: proposal.columns,
         rows: proposal.rows,
         square_mm: args.square_mm,
-        tile_mm: args.tile_mm,
+        piece_mm: args.piece_mm,
         rows_from: RowsFrom::default(),
     };
     let name = args.name.clone().unwrap_or_else(|| name_of(&args.folder, words));

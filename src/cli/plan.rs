@@ -85,15 +85,15 @@ fn explain(args: &Args, folder: &Folder, console: &mut Console) {
     }
 }
 
-/// plan.json: what is worked out for an event's settings and tiles, and the sheets that the kit's documents take.
+/// plan.json: what is worked out for an event's settings and pieces, and the sheets that the kit's documents take.
 pub(super) fn plan_json(sources: &Sources, documents: &[Document]) -> Result<Vec<u8>, CliError> {
     let sheets = documents.iter().map(|document| SheetCount {
         document: document.name.trim_end_matches(".pdf").to_owned(),
         sheets: document.sheets,
     });
     let facts = sources.facts;
-    let tiles = facts.planned(&sources.settings.grid);
-    let plan = PlanFile::new(sources.settings, &facts.pencils, tiles, &sources.evening(), sheets.collect());
+    let pieces = facts.planned(&sources.settings.grid);
+    let plan = PlanFile::new(sources.settings, &facts.pencils, pieces, &sources.evening(), sheets.collect());
     Ok(plan.to_json()?)
 }
 

@@ -1,4 +1,4 @@
-//! `everysquare print FOLDER [squares cards tiles …]`: writes the kit into the event folder.
+//! `everysquare print FOLDER [squares cards pieces …]`: writes the kit into the event folder.
 
 use std::path::PathBuf;
 

@@ -49,7 +49,7 @@ pub struct Args {
     /// Squares of another event.
     #[arg(long, value_name = "N", default_value_t = 0)]
     strangers: usize,
-    /// Squares with another tile's drawing.
+    /// Squares with another piece's drawing.
     #[arg(long, value_name = "N", default_value_t = 0)]
     misdrawn: usize,
     /// Squares with a turned drawing.

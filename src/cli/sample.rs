@@ -10,7 +10,7 @@ use crate::words::Words;
 
 /// Its settings.
 pub const EVENT_TOML: &str = include_str!("../../samples/harbour-evening/event.toml");
-/// Its picture: hot-air balloons over a river with a bridge, in six flat colours, 960 × 768 pixels for 10 × 8 tiles.
+/// Its picture: hot-air balloons over a river with a bridge, in six flat colours, 960 × 768 pixels for 10 × 8 pieces.
 pub const PICTURE_PNG: &[u8] = include_bytes!("../../samples/harbour-evening/picture.png");
 
 /// Its settings in a language: its name, its pencils and what its comments say. The file itself is English.

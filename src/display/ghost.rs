@@ -1,4 +1,4 @@
-//! What hangs nowhere yet: the original's tile, as if drawn softly with a grey pencil.
+//! What hangs nowhere yet: the original's piece, as if drawn softly with a grey pencil.
 
 use image::imageops::{FilterType, resize};
 use image::{Rgb, RgbImage};
@@ -18,18 +18,18 @@ const LINE_WIDTH: f64 = 0.008;
 /// Sum of the differences of two colours from which there is a line between them.
 const EDGE: u32 = 48;
 
-/// The tile of a cell as a ghost of `side_px` pixels a side.
+/// The piece of a cell as a ghost of `side_px` pixels a side.
 #[must_use]
 pub fn ghost(picture: &Picture, grid: &Grid, cell: Cell, side_px: usize) -> RgbImage {
     let side = u32::try_from(side_px.max(1)).unwrap_or(u32::MAX);
-    let tile = resize(&picture.tile(grid, cell).pixels, side, side, FilterType::Triangle);
+    let piece = resize(&picture.piece(grid, cell).pixels, side, side, FilterType::Triangle);
     let width = crate::frame::round_index(LINE_WIDTH * float(side_px)).max(1);
     let step = u32::try_from(width).unwrap_or(1);
     RgbImage::from_fn(side, side, |x, y| {
-        let own = tile.get_pixel(x, y);
+        let own = piece.get_pixel(x, y);
         let [r, g, b] = own.0.map(f64::from);
         let dark = 1.0 - (0.299 * r + 0.587 * g + 0.114 * b) / 255.0; // ITU-R BT.601
-        let near = |x: u32, y: u32| tile.get_pixel(x.min(side - 1), y.min(side - 1));
+        let near = |x: u32, y: u32| piece.get_pixel(x.min(side - 1), y.min(side - 1));
         let edge = apart(own, near(x + step, y)).max(apart(own, near(x, y + step))) > EDGE;
         let level = PAPER * (1.0 - TONE * dark) * if edge { 1.0 - LINE } else { 1.0 };
         Rgb([round_byte(level); 3])

@@ -53,7 +53,7 @@ pub struct Measured {
     pub squares: usize,
     /// From the middle of one square to that of the next, in mm.
     pub pitch: Quantity,
-    /// How many times as long as on the picture a length is on the wall: the pitch by the side of a tile.
+    /// How many times as long as on the picture a length is on the wall: the pitch by the side of a piece.
     pub scale_factor: Quantity,
     /// From the left edge of the first column to the right edge of the last, in mm.
     pub width: Quantity,
@@ -124,7 +124,7 @@ impl Measured {
         Some(Self {
             squares: count,
             pitch,
-            scale_factor: pitch.times(1.0 / printed.grid.tile_mm),
+            scale_factor: pitch.times(1.0 / printed.grid.piece_mm),
             width: extent(Axis::Across),
             height: extent(Axis::Down),
             rows,
@@ -286,7 +286,8 @@ mod tests {
     use crate::plan::{RowsFrom, Settings, Tag, Turn};
 
     fn printed() -> Printed {
-        let grid = Grid { columns: 6, rows: 5, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid =
+            Grid { columns: 6, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
         Settings::new("Made wall".to_owned(), Tag::from_number(5), grid).printed().unwrap()
     }
 

@@ -3,7 +3,7 @@
 //! ```text
 //!   Photo, Camera ─▶ straighten ─▶ wall.jpg       the wall as seen straight from the front
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
-//!   drawings, FewColours ─▶ likeness              whether each drawing is its paper's tile
+//!   drawings, FewColours ─▶ likeness              whether each drawing is its paper's piece
 //!   wall, original ─▶ structure, overlap          how alike the two are (SSIM); the original's edges over the wall
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
 //!   Moment … ─▶ filling ─▶ filling.gif            the evening: the wall filling up, a second a check

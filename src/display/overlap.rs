@@ -38,9 +38,9 @@ pub fn overlap(wall: &RgbImage, original: &FewColours, grid: &Grid, margin_mm: f
     let crop = Crop::of(original.size(), grid);
     let (width, height) = wall.dimensions();
     // the original's pixels for one of the wall's
-    let step = across / f64::from(width.max(1)) * crop.tile.value() / grid.square_mm;
+    let step = across / f64::from(width.max(1)) * crop.piece.value() / grid.square_mm;
     let line = (f64::from(width.max(height)) * LINE_PART).max(THINNEST_PX);
-    let margin = margin_mm / grid.square_mm * crop.tile.value();
+    let margin = margin_mm / grid.square_mm * crop.piece.value();
     let place = Place { x: crop.top_left.x - margin, y: crop.top_left.y - margin, step };
     // steps of the original's own pixels must not show
     let smooth = line.max(1.0 / step);

@@ -1,4 +1,4 @@
-//! The picture as it will hang: its grid, the tiles' labels and the pencils beneath.
+//! The picture as it will hang: its grid, the pieces' labels and the pencils beneath.
 
 use image::imageops::{FilterType, replace, resize};
 use image::{Rgb, RgbImage};
@@ -10,13 +10,13 @@ use crate::plan::{Cell, Grid};
 
 /// The file that it is written to.
 pub const PREVIEW: &str = "picture-preview.png";
-/// Pixels along a tile's side, where the picture stays within [`LONGEST_PX`].
-const TILE_PX: usize = 120;
+/// Pixels along a piece's side, where the picture stays within [`LONGEST_PX`].
+const PIECE_PX: usize = 120;
 /// Pixels along the longer side of the grid.
 const LONGEST_PX: usize = 3_000;
-/// Pixels along a tile's side below which not every tile is labelled: its letters would be lower than screens show.
-const LABELLED_TILE_PX: usize = 40;
-/// Height of a label as a part of the tile's side.
+/// Pixels along a piece's side below which not every piece is labelled: its letters would be lower than screens show.
+const LABELLED_PIECE_PX: usize = 40;
+/// Height of a label as a part of the piece's side.
 const LABEL: f64 = 0.2;
 /// White around it, in pixels.
 const MARGIN_PX: usize = 24;
@@ -31,8 +31,8 @@ const INK: Rgb<u8> = Rgb([20, 24, 30]);
 /// Draws it.
 #[must_use]
 pub fn preview(few: &FewColours, grid: &Grid) -> RgbImage {
-    let tile = (LONGEST_PX / grid.columns.max(grid.rows)).clamp(1, TILE_PX);
-    let (wide, high) = (tile * grid.columns, tile * grid.rows);
+    let piece = (LONGEST_PX / grid.columns.max(grid.rows)).clamp(1, PIECE_PX);
+    let (wide, high) = (piece * grid.columns, piece * grid.rows);
     let pencils_across = ((wide + MARGIN_PX) / COLUMN_PX).max(1);
     let pencil_rows = few.pencils.len().div_ceil(pencils_across);
     let size = (
@@ -52,8 +52,8 @@ pub fn preview(few: &FewColours, grid: &Grid) -> RgbImage {
         replace(&mut page, &patch, i64::from(px(left)), i64::from(px(top)));
     }
     let mut canvas = Canvas::<DisplayPx>::on(&mut page);
-    lines(&mut canvas, grid, tile);
-    labels(&mut canvas, grid, tile);
+    lines(&mut canvas, grid, piece);
+    labels(&mut canvas, grid, piece);
     for (pencil, left, top) in patches {
         let (left, top, side) = (float(left), float(top), float(PATCH_PX));
         let corner = |x: f64, y: f64| Point::new(left + x * side, top + y * side);
@@ -79,9 +79,9 @@ fn taken(few: &FewColours, grid: &Grid, wide: usize, high: usize) -> RgbImage {
     resize(&part, px(wide), px(high), FilterType::Triangle)
 }
 
-fn lines(canvas: &mut Canvas<DisplayPx>, grid: &Grid, tile: usize) {
+fn lines(canvas: &mut Canvas<DisplayPx>, grid: &Grid, piece: usize) {
     let at = |column: usize, row: usize| {
-        Point::new(float(MARGIN_PX + column * tile), float(MARGIN_PX + row * tile))
+        Point::new(float(MARGIN_PX + column * piece), float(MARGIN_PX + row * piece))
     };
     for pen in [HALO, FINE] {
         for column in 0..=grid.columns {
@@ -93,17 +93,17 @@ fn lines(canvas: &mut Canvas<DisplayPx>, grid: &Grid, tile: usize) {
     }
 }
 
-fn labels(canvas: &mut Canvas<DisplayPx>, grid: &Grid, tile: usize) {
-    // where tiles are too small for their labels, every second one, every third … is labelled, larger than itself
-    let every = LABELLED_TILE_PX.div_ceil(tile);
-    let room = float(tile * every);
+fn labels(canvas: &mut Canvas<DisplayPx>, grid: &Grid, piece: usize) {
+    // where pieces are too small for their labels, every second one, every third … is labelled, larger than itself
+    let every = LABELLED_PIECE_PX.div_ceil(piece);
+    let room = float(piece * every);
     let high = (room * LABEL).max(11.0);
     for cell in grid.cells().filter(|cell| cell.column % every == 0 && cell.row % every == 0) {
         let label = grid.label(cell);
         let Cell { column, row } = cell;
         let from = Point::new(
-            float(MARGIN_PX + column * tile) + 0.12 * high + 2.0,
-            float(MARGIN_PX + row * tile) + 0.58 * high + 2.0,
+            float(MARGIN_PX + column * piece) + 0.12 * high + 2.0,
+            float(MARGIN_PX + row * piece) + 0.58 * high + 2.0,
         );
         canvas.beside(from, &label, high, room * 0.9, INK);
     }

@@ -1,11 +1,11 @@
 //! The wall against the picture that it was drawn from: how alike, where the lines should run, and which drawing looks like
-//! another tile. Suggestions, all of it: nothing here changes a state.
+//! another piece. Suggestions, all of it: nothing here changes a state.
 
 use image::RgbImage;
 use image::imageops::thumbnail;
 
 use super::Shown;
-use crate::display::likeness::{Belongs, Likeness, Tiles, about, about_unread};
+use crate::display::likeness::{Belongs, Likeness, Pieces, about, about_unread};
 use crate::display::overlap::overlap;
 use crate::display::structure::wall_likeness;
 use crate::frame::{ceil_index, floor_index};
@@ -24,11 +24,11 @@ pub struct Compared {
     pub likeness: f64,
     /// The wall with the original's edges drawn over it.
     pub overlap: RgbImage,
-    /// Drawings that look like another tile, in the order of the cells.
+    /// Drawings that look like another piece, in the order of the cells.
     pub suggestions: Vec<Suggestion>,
 }
 
-/// A drawing that looks like another tile.
+/// A drawing that looks like another piece.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Suggestion {
     /// Where it hangs.
@@ -82,13 +82,13 @@ fn original(few: &FewColours, printed: &Printed) -> RgbImage {
 
 fn suggestions(shown: &Shown, reading: &WallReading, few: &FewColours, printed: &Printed) -> Vec<Suggestion> {
     let grid = &printed.grid;
-    let tiles = Tiles::of(few, printed);
+    let pieces = Pieces::of(few, printed);
     let drawn = |cell: Cell| shown.squares.get(grid.index(cell))?.as_ref();
     let named: Vec<(Cell, Cell, &RgbImage)> = (shown.hanging.squares.iter())
         .filter_map(|hung| Some((hung.at, hung.home, &drawn(hung.at)?.picture)))
         .collect();
     let papers: Vec<(Cell, &RgbImage)> = named.iter().map(|(_, home, picture)| (*home, *picture)).collect();
-    let (room, judged) = tiles.on_this_wall(&papers);
+    let (room, judged) = pieces.on_this_wall(&papers);
     let judged = named.iter().zip(judged).filter_map(|((at, home, _), belongs)| {
         let Belongs::Elsewhere(likeness) = belongs else { return None };
         let said = about(belongs, *home, grid)?;

@@ -37,7 +37,7 @@ pub struct Figures {
     pub likeness: Option<f64>,
     /// What may be worth taping anew, in sentences.
     pub retape: Vec<String>,
-    /// Drawings that look like another tile: suggestions, nothing more.
+    /// Drawings that look like another piece: suggestions, nothing more.
     pub suggestions: Vec<SuggestionFigures>,
 }
 
@@ -48,8 +48,8 @@ pub struct SuggestionFigures {
     pub cell: String,
     /// The square whose paper it is; null where its code was not read.
     pub square: Option<String>,
-    /// The tile that its drawing looks like.
-    pub tile: String,
+    /// The piece that its drawing looks like.
+    pub piece: String,
     /// How far the drawing is turned against its paper, clockwise.
     pub turn_degrees: u32,
     /// How many times as clearly as is asked for before anything is said.
@@ -65,7 +65,7 @@ impl SuggestionFigures {
         Self {
             cell: grid.label(suggestion.at),
             square: suggestion.paper.map(|paper| grid.label(paper)),
-            tile: grid.label(suggestion.likeness.tile),
+            piece: grid.label(suggestion.likeness.piece),
             turn_degrees: suggestion.likeness.turn.degrees(),
             lead: (suggestion.likeness.lead * 100.0).round() / 100.0,
             say: suggestion.said.tell(words),

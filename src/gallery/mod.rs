@@ -188,7 +188,7 @@ impl<'a> Showing<'a> {
     }
 }
 
-/// Squares shown beside their tiles where nobody chose: so many.
+/// Squares shown beside their pieces where nobody chose: so many.
 const PAIRS: usize = 12;
 
 impl Shown {

@@ -13,7 +13,7 @@ use crate::frame::{float, narrow};
 
 /// Parts of a picture's pixels that are solid in a drawing; photos have 5 % at most unless they are overexposed.
 const SOLID_IN_A_DRAWING: f64 = 0.4;
-/// Part of a picture that a drawing's colour covers at least: on 80 tiles of an inch, 8 mm².
+/// Part of a picture that a drawing's colour covers at least: on 80 pieces of an inch, 8 mm².
 const LEAST_OF_A_COLOUR: f64 = 1.5e-4;
 /// How much an area of like colours counts for its size: 1 would be by area, 0 each colour alike. Common practice, no source.
 const POWER_OF_AREA: f64 = 0.5;

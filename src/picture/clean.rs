@@ -1,4 +1,4 @@
-//! What nobody can draw at the tile's size goes: specks and slivers vanish into their neighbours.
+//! What nobody can draw at the piece's size goes: specks and slivers vanish into their neighbours.
 //!
 //! ```text
 //!   ████████          ████████        kept is what lies within reach of a disc of the least size that fits into the area:
@@ -13,7 +13,7 @@ use super::colour::Seen;
 use super::raster::Raster;
 use crate::frame::{ceil_index, float, floor_index};
 
-/// How wide a thing must be on the tile to be drawn, in mm: what a pencil's line is wide. Common practice, no source.
+/// How wide a thing must be on the piece to be drawn, in mm: what a pencil's line is wide. Common practice, no source.
 pub const LEAST_MM: f64 = 1.0;
 /// How far from a disc that fits its area's corners still belong to it, in radii of the disc: the tip of a corner of 30
 /// degrees lies 2.9 radii from the last disc.
@@ -35,10 +35,10 @@ pub struct Least {
 }
 
 impl Least {
-    /// [`LEAST_MM`], and an area in square millimetres, on tiles of `tile_mm` that have `tile_px` pixels along a side.
+    /// [`LEAST_MM`], and an area in square millimetres, on pieces of `piece_mm` that have `piece_px` pixels along a side.
     #[must_use]
-    pub fn on_tile(tile_mm: f64, tile_px: usize, area_mm2: f64) -> Self {
-        let px_per_mm = float(tile_px) / tile_mm;
+    pub fn on_piece(piece_mm: f64, piece_px: usize, area_mm2: f64) -> Self {
+        let px_per_mm = float(piece_px) / piece_mm;
         Self { width_px: LEAST_MM * px_per_mm, area_px: area_mm2 * px_per_mm * px_per_mm }
     }
 }

@@ -1,18 +1,18 @@
-//! How much drawing is in a tile: its regions, their edges, and a score.
+//! How much drawing is in a piece: its regions, their edges, and a score.
 //!
 //! A **region** is a connected patch of one colour (neighbours share a side). Only edges between two colours are drawn, so only
-//! they are measured: the tile's own border is no edge. At the border every colour is thought to go on straight, so a region cut
-//! by the border has the drawn part of its outline, and a plain tile has none.
+//! they are measured: the piece's own border is no edge. At the border every colour is thought to go on straight, so a region cut
+//! by the border has the drawn part of its outline, and a plain piece has none.
 //!
 //! The complexity of a region is the **perimetric complexity** of Attneave and Arnoult (Psychological Bulletin 53, 1956), in the
 //! form of Pelli, Burns, Farell and Moore-Page (Vision Research 46, 2006): perimeter² / (4π area). A disc has 1, a square
-//! 4/π = 1.27, an equilateral triangle 1.65, a stripe as long as the tile and a tenth as wide 3.2 (its two long sides).
+//! 4/π = 1.27, an equilateral triangle 1.65, a stripe as long as the piece and a tenth as wide 3.2 (its two long sides).
 //!
 //! Regions that nobody redraws do not count: those whose area is less than [`LEAST_WIDTH`] times their whole outline, border
-//! included. On a tile of an inch these are dots below 1 mm and strokes and slivers at the border below ½ mm.
+//! included. On a piece of an inch these are dots below 1 mm and strokes and slivers at the border below ½ mm.
 //!
-//! A tile's **score** counts doublings: the sum over its regions of log₂(1 + complexity), and a half more for each colour beyond
-//! the first. So one colour all over has 0, a tile halved by a straight line 0.9, a disc in the middle 2, and twice as many shapes
+//! A piece's **score** counts doublings: the sum over its regions of log₂(1 + complexity), and a half more for each colour beyond
+//! the first. So one colour all over has 0, a piece halved by a straight line 0.9, a disc in the middle 2, and twice as many shapes
 //! have twice the score, while a thin stripe is not ten times as hard as a broad one.
 //!
 //! **Perimeters** come from the formula of Cauchy and Crofton: half the integral, over all directions, of how often parallel lines
@@ -23,7 +23,7 @@
 //!
 //! What is left is the picture's **resolution**. Of discs, squares and equilateral triangles of a side of so many pixels, whatever
 //! their angle and place, the complexity is right to: 160 and 80 px ± 2.5 %, 40 px ± 5 %, 20 px ± 12 %; on the average of all
-//! angles to 1 %. Strokes 2 to 4 px wide read up to 20 % long. A tile of an inch has at most 192 px, one of the sample 96.
+//! angles to 1 %. Strokes 2 to 4 px wide read up to 20 % long. A piece of an inch has at most 192 px, one of the sample 96.
 //!
 //! ```
 //! use everysquare::picture::complexity::Shapes;
@@ -39,8 +39,8 @@ use std::f64::consts::PI;
 use super::raster::Raster;
 use crate::frame::float;
 
-/// The least area that counts of a region with an outline of 1, in sides of the tile: a dot has a quarter of its width, a stroke
-/// half of it. Half a millimetre, the width of a pencil's line, is 0.02 of a tile of an inch.
+/// The least area that counts of a region with an outline of 1, in sides of the piece: a dot has a quarter of its width, a stroke
+/// half of it. Half a millimetre, the width of a pencil's line, is 0.02 of a piece of an inch.
 pub const LEAST_WIDTH: f64 = 0.01;
 /// What each colour beyond the first adds to the score: another pencil to fetch. Chosen by looking.
 const COLOUR_WEIGHT: f64 = 0.5;
@@ -73,7 +73,7 @@ impl Region {
     }
 }
 
-/// The regions of a picture or of a tile.
+/// The regions of a picture or of a piece.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shapes {
     /// Every region, by its first pixel, row by row.

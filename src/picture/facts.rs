@@ -1,8 +1,8 @@
-//! What is known of every tile: how much of each pencil it needs, how hard it is.
+//! What is known of every piece: how much of each pencil it needs, how hard it is.
 //!
 //! ```text
-//!  FewColours ──┬─ every pixel by the area that a tile covers of it ──▶ shares ──▶ pencils a tile needs
-//!               └─ pixels of one tile ──▶ Shapes: regions, edges, score ──▶ level
+//!  FewColours ──┬─ every pixel by the area that a piece covers of it ──▶ shares ──▶ pencils a piece needs
+//!               └─ pixels of one piece ──▶ Shapes: regions, edges, score ──▶ level
 //! ```
 //!
 //! Every document takes its numbers from here.
@@ -11,28 +11,28 @@ use rayon::prelude::*;
 
 use super::complexity::Shapes;
 use super::few::FewColours;
-use super::tiles::{Crop, covered};
+use super::pieces::{Crop, covered};
 use crate::frame::{float, floor_index, round_index};
-use crate::plan::crowd::{PlannedTile, Work};
+use crate::plan::crowd::{PlannedPiece, Work};
 use crate::plan::level::{Level, levels_of};
 use crate::plan::settings::{LevelSettings, Pencil};
 use crate::plan::{Cell, Grid};
 
-/// Pixels along a tile's side that its shapes are measured with, at most: 0.13 mm on a tile of an inch, finer than a pencil's line.
+/// Pixels along a piece's side that its shapes are measured with, at most: 0.13 mm on a piece of an inch, finer than a pencil's line.
 const MOST_SHAPE_PX: usize = 192;
 
-/// What is known of one tile.
+/// What is known of one piece.
 #[derive(Clone, Debug, PartialEq)]
-pub struct TileFacts {
+pub struct PieceFacts {
     /// Which cell it is.
     pub cell: Cell,
-    /// For each pencil, in the pencils' order, the part of the tile's area that it covers, 0 … 1; the sum is 1.
+    /// For each pencil, in the pencils' order, the part of the piece's area that it covers, 0 … 1; the sum is 1.
     pub shares: Vec<f64>,
     /// The numbers of the pencils that it needs, the one for the largest area first: those of its regions.
     pub pencils: Vec<usize>,
     /// How many connected patches of one colour it has, without those that nobody redraws, see [`super::complexity`].
     pub regions: usize,
-    /// How long the edges between its colours are, in sides of the tile.
+    /// How long the edges between its colours are, in sides of the piece.
     pub edge: f64,
     /// The sum of its regions' perimetric complexities, see [`super::complexity`].
     pub complexity: f64,
@@ -44,80 +44,80 @@ pub struct TileFacts {
     pub decided: bool,
 }
 
-/// What is known of every tile.
+/// What is known of every piece.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PictureFacts {
     /// The pencils.
     pub pencils: Vec<Pencil>,
-    /// The tiles, in the grid's order of cells.
-    pub tiles: Vec<TileFacts>,
+    /// The pieces, in the grid's order of cells.
+    pub pieces: Vec<PieceFacts>,
     /// The picture's width divided by its height.
     pub shape: f64,
 }
 
 impl PictureFacts {
-    /// Measures every tile.
+    /// Measures every piece.
     #[must_use]
     pub fn of(few: &FewColours, grid: &Grid, levels: &LevelSettings) -> Self {
         let crop = Crop::of(few.size(), grid);
         let cells: Vec<Cell> = grid.cells().collect();
-        let mut tiles: Vec<TileFacts> = cells.par_iter().map(|cell| tile(few, &crop, *cell)).collect();
-        let scores: Vec<f64> = tiles.iter().map(|tile| tile.score).collect();
-        for (tile, level) in tiles.iter_mut().zip(levels_of(&scores, levels)) {
-            let decided = levels.decided(tile.cell);
-            tile.decided = decided.is_some();
-            tile.level = decided.unwrap_or(level);
+        let mut pieces: Vec<PieceFacts> = cells.par_iter().map(|cell| piece(few, &crop, *cell)).collect();
+        let scores: Vec<f64> = pieces.iter().map(|piece| piece.score).collect();
+        for (piece, level) in pieces.iter_mut().zip(levels_of(&scores, levels)) {
+            let decided = levels.decided(piece.cell);
+            piece.decided = decided.is_some();
+            piece.level = decided.unwrap_or(level);
         }
         let (width, height) = few.size();
         let shape = f64::from(width.max(1)) / f64::from(height.max(1));
-        Self { pencils: few.pencils.clone(), tiles, shape }
+        Self { pencils: few.pencils.clone(), pieces, shape }
     }
 
-    /// How many tiles have a level.
+    /// How many pieces have a level.
     #[must_use]
     pub fn count(&self, level: Level) -> usize {
-        self.tiles.iter().filter(|tile| tile.level == level).count()
+        self.pieces.iter().filter(|piece| piece.level == level).count()
     }
 
-    /// How many tiles need a pencil.
+    /// How many pieces need a pencil.
     #[must_use]
-    pub fn tiles_with(&self, pencil: usize) -> usize {
-        self.tiles.iter().filter(|tile| tile.pencils.contains(&pencil)).count()
+    pub fn pieces_with(&self, pencil: usize) -> usize {
+        self.pieces.iter().filter(|piece| piece.pencils.contains(&pencil)).count()
     }
 
     /// What there is to draw, as numbers: what crowd and time are worked out from.
     #[must_use]
     pub fn work(&self) -> Work {
         let mut work = Work::none(self.pencils.len(), self.shape);
-        for tile in &self.tiles {
-            work.add(tile.level, &tile.shares);
+        for piece in &self.pieces {
+            work.add(piece.level, &piece.shares);
         }
         work
     }
 
-    /// Every tile as plan.json lists it.
+    /// Every piece as plan.json lists it.
     #[must_use]
-    pub fn planned(&self, grid: &Grid) -> Vec<PlannedTile> {
-        let tile = |tile: &TileFacts| PlannedTile {
-            label: grid.label(tile.cell),
-            column: tile.cell.column,
-            row: tile.cell.row,
-            level: tile.level,
-            decided: tile.decided,
-            score: tile.score,
-            complexity: tile.complexity,
-            regions: tile.regions,
-            edge: tile.edge,
-            shares: tile.shares.clone(),
-            pencils: tile.pencils.clone(),
+    pub fn planned(&self, grid: &Grid) -> Vec<PlannedPiece> {
+        let piece = |piece: &PieceFacts| PlannedPiece {
+            label: grid.label(piece.cell),
+            column: piece.cell.column,
+            row: piece.cell.row,
+            level: piece.level,
+            decided: piece.decided,
+            score: piece.score,
+            complexity: piece.complexity,
+            regions: piece.regions,
+            edge: piece.edge,
+            shares: piece.shares.clone(),
+            pencils: piece.pencils.clone(),
         };
-        self.tiles.iter().map(tile).collect()
+        self.pieces.iter().map(piece).collect()
     }
 }
 
-/// One tile, its level still open.
-fn tile(few: &FewColours, crop: &Crop, cell: Cell) -> TileFacts {
-    let (from, side) = (crop.tile_top_left(cell), crop.tile.value());
+/// One piece, its level still open.
+fn piece(few: &FewColours, crop: &Crop, cell: Cell) -> PieceFacts {
+    let (from, side) = (crop.piece_top_left(cell), crop.piece.value());
     let window = Window { few, x: from.x, y: from.y, side };
     let shares = window.shares();
     let count = round_index(side).clamp(1, MOST_SHAPE_PX);
@@ -126,7 +126,7 @@ fn tile(few: &FewColours, crop: &Crop, cell: Cell) -> TileFacts {
     let has = |pencil: &usize| counted.iter().any(|region| usize::from(region.colour) == *pencil);
     let mut pencils: Vec<usize> = (0..shares.len()).filter(has).collect();
     pencils.sort_by(|&a, &b| shares[b].total_cmp(&shares[a]));
-    TileFacts {
+    PieceFacts {
         cell,
         shares,
         pencils,

@@ -24,7 +24,7 @@ pub struct FewColours {
 }
 
 /// Blur of the votes of a picture that was put into the folder by hand, and the least width of what stays, in pixels: only
-/// the mixed rims of its areas go. What `new` writes is cleaned by the size of its tiles.
+/// the mixed rims of its areas go. What `new` writes is cleaned by the size of its pieces.
 const SMOOTH_PX: f64 = 0.6;
 const LEAST_PX: f64 = 3.0;
 

@@ -1,7 +1,7 @@
 //! The picture brought to the grid's shape, at the resolution that paper needs.
 //!
 //! ```text
-//!   crop  ┌──┬────┬──┐     pad  ┌────┐          the grid's shape is kept exactly: every tile is a square
+//!   crop  ┌──┬────┬──┐     pad  ┌────┐          the grid's shape is kept exactly: every piece is a square
 //!         │░░│    │░░│          │    │ added    of the same whole number of pixels
 //!         │░░│    │░░│          ├────┤
 //!         └──┴────┴──┘          │    │
@@ -13,7 +13,7 @@
 use image::{Rgb, RgbImage, imageops};
 
 use super::Picture;
-use super::tiles::Crop;
+use super::pieces::Crop;
 use crate::frame::{ceil_index, float, floor_index, round_index};
 use crate::plan::Grid;
 use crate::plan::settings::Choice;
@@ -32,12 +32,12 @@ impl Choice for Fit {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Crop, "crop"), (Self::Pad, "pad")];
 }
 
-/// Pixels along a tile's side that paper needs: one inch at 200 dots an inch.
-const TILE_PX: usize = 200;
-/// Pixels along a tile's side from which a picture is left at its own resolution: one inch at 96 dots an inch. Below, it is
+/// Pixels along a piece's side that paper needs: one inch at 200 dots an inch.
+const PIECE_PX: usize = 200;
+/// Pixels along a piece's side from which a picture is left at its own resolution: one inch at 96 dots an inch. Below, it is
 /// enlarged with smooth edges.
-const CLEAR_TILE_PX: usize = 96;
-/// Pixels of the whole picture at most; a wall of more than 200 squares gets fewer than [`TILE_PX`] a tile.
+const CLEAR_PIECE_PX: usize = 96;
+/// Pixels of the whole picture at most; a wall of more than 200 squares gets fewer than [`PIECE_PX`] a piece.
 const MOST_PX: f64 = 8e6;
 /// The part of a drawing's border that one colour has to cover to be what is added outside it; else that is white.
 const PLAIN_BORDER: f64 = 0.9;
@@ -51,8 +51,8 @@ pub struct Fitted {
     pub crop: Crop,
     /// The part of what is shown that was added, 0 … 1.
     pub added: f64,
-    /// Whole pixels along a tile's side that it is to have.
-    pub tile_px: usize,
+    /// Whole pixels along a piece's side that it is to have.
+    pub piece_px: usize,
 }
 
 impl Fitted {
@@ -69,8 +69,8 @@ impl Fitted {
             Fit::Crop => 0.0,
             Fit::Pad => (1.0 - own_px / (crop.size.x * crop.size.y)).max(0.0),
         };
-        let tile_px = tile_px(crop.tile.value(), grid.columns * grid.rows);
-        Self { picture, crop, added, tile_px }
+        let piece_px = piece_px(crop.piece.value(), grid.columns * grid.rows);
+        Self { picture, crop, added, piece_px }
     }
 
     /// Whether its pixels stay as they are: the grid takes whole ones, as many as are wanted.
@@ -78,15 +78,15 @@ impl Fitted {
     pub fn keeps_pixels(&self) -> bool {
         let whole = |value: f64| (value - value.round()).abs() < 1e-6;
         let at = self.crop.top_left;
-        (self.crop.tile.value() - float(self.tile_px)).abs() < 1e-6 && whole(at.x) && whole(at.y)
+        (self.crop.piece.value() - float(self.piece_px)).abs() < 1e-6 && whole(at.x) && whole(at.y)
     }
 }
 
-/// Pixels along a tile's side: its own if these are neither too few nor too many.
-fn tile_px(own: f64, cells: usize) -> usize {
-    let most = floor_index((MOST_PX / float(cells.max(1))).sqrt()).clamp(1, TILE_PX);
+/// Pixels along a piece's side: its own if these are neither too few nor too many.
+fn piece_px(own: f64, cells: usize) -> usize {
+    let most = floor_index((MOST_PX / float(cells.max(1))).sqrt()).clamp(1, PIECE_PX);
     let own = round_index(own);
-    if (CLEAR_TILE_PX.min(most)..=most).contains(&own) { own } else { most }
+    if (CLEAR_PIECE_PX.min(most)..=most).contains(&own) { own } else { most }
 }
 
 /// The picture with what is missing added on two sides.

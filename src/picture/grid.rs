@@ -13,7 +13,7 @@ use thiserror::Error;
 
 use crate::words::{Sentence, Tell, told_in_english};
 
-use super::tiles::Crop;
+use super::pieces::Crop;
 use crate::frame::float;
 use crate::plan::crowd::{self, WEIGHT_OF_COUNT, grids_of};
 use crate::plan::settings::{ACROSS, MOST_CELLS};
@@ -50,7 +50,7 @@ pub struct Proposal {
     pub rows: usize,
     /// Why these.
     pub reason: Reason,
-    /// The part of the picture that no tile shows, 0 … 1.
+    /// The part of the picture that no piece shows, 0 … 1.
     pub lost: f64,
     /// Where it is cut away.
     pub cut: Cut,
@@ -168,7 +168,7 @@ pub fn propose(size: (u32, u32), square_mm: f64, wish: Wish) -> Result<Proposal,
 
 impl Proposal {
     fn new(size: (u32, u32), square_mm: f64, columns: usize, rows: usize, reason: Reason) -> Self {
-        let grid = Grid { columns, rows, square_mm, tile_mm: square_mm, rows_from: RowsFrom::Bottom };
+        let grid = Grid { columns, rows, square_mm, piece_mm: square_mm, rows_from: RowsFrom::Bottom };
         let crop = Crop::of(size, &grid);
         let (width, height) = (f64::from(size.0), f64::from(size.1));
         let cut = match crop.lost {

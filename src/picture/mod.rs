@@ -1,14 +1,14 @@
-//! The picture that is redrawn: loaded, brought to a few pencil colours, cut into tiles; a grid proposed from its shape.
+//! The picture that is redrawn: loaded, brought to a few pencil colours, cut into pieces; a grid proposed from its shape.
 //!
 //! [`Opened::from`] reads any picture, [`propose`] finds a grid for it, [`reduce()`] makes [`FewColours`] of it in the grid's
-//! shape (its stages are drawn in the head of `reduce.rs`), [`PictureFacts`] tells what each tile holds, and
+//! shape (its stages are drawn in the head of `reduce.rs`), [`PictureFacts`] tells what each piece holds, and
 //! [`warnings::colour_warnings`] what the organiser should know of the pencils.
 //!
 //! ```text
 //!   0 ┌───────┬─────┬─────┬─────┬───────┐      a grid that does not have the picture's shape takes its middle:
 //!     │ ░░░░░ │ A2  │ B2  │ C2  │ ░░░░░ │      ░ is cut away, half on either side
 //!     │ ░░░░░ ├─────┼─────┼─────┤ ░░░░░ │
-//!     │ ░░░░░ │ A1  │ B1  │ C1  │ ░░░░░ │      every tile is a square of the same side, in pixels
+//!     │ ░░░░░ │ A1  │ B1  │ C1  │ ░░░░░ │      every piece is a square of the same side, in pixels
 //!   h └───────┴─────┴─────┴─────┴───────┘ w    that need not be whole (`PicturePx`)
 //! ```
 //!
@@ -17,9 +17,9 @@
 //! use everysquare::plan::{Cell, Grid, RowsFrom};
 //!
 //! let picture = Picture { pixels: image::RgbImage::new(100, 80) };
-//! let grid = Grid { columns: 5, rows: 4, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
-//! let tile = picture.tile(&grid, Cell { row: 0, column: 1 });
-//! assert_eq!((tile.top_left.x, tile.top_left.y, tile.side.value()), (20.0, 0.0, 20.0));
+//! let grid = Grid { columns: 5, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let piece = picture.piece(&grid, Cell { row: 0, column: 1 });
+//! assert_eq!((piece.top_left.x, piece.top_left.y, piece.side.value()), (20.0, 0.0, 20.0));
 //! ```
 
 mod choose;
@@ -34,24 +34,24 @@ pub mod grid;
 mod label;
 pub mod name;
 mod open;
+mod pieces;
 pub mod questions;
 mod raster;
 pub mod reduce;
 mod shrink;
 mod svg;
-mod tiles;
 mod vote;
 pub mod warnings;
 
 use image::RgbImage;
 
-pub use facts::{PictureFacts, TileFacts};
+pub use facts::{PictureFacts, PieceFacts};
 pub use few::FewColours;
 pub use fit::Fit;
 pub use grid::{Proposal, Wish, propose};
 pub use open::{Opened, PictureError};
+pub use pieces::{Crop, Piece};
 pub use reduce::{Pencils, ReduceError, Reduced, Wanted, reduce};
-pub use tiles::{Crop, Tile};
 
 /// The picture, in the colours it is drawn with.
 #[derive(Clone, Debug, PartialEq)]

@@ -28,7 +28,7 @@ use crate::words::{Sentence, Tell, Words, told_in_english};
 struct Manner {
     /// How pixels vote.
     votes: fn(&RgbImage, &[[u8; 3]]) -> Raster<Vote>,
-    /// Blur of the votes, as its standard deviation on the tile in mm.
+    /// Blur of the votes, as its standard deviation on the piece in mm.
     smooth_mm: f64,
     /// The least blur in pixels of the picture itself: what smooths steps where these are large.
     smooth_px: f64,
@@ -74,10 +74,10 @@ pub struct Reduced {
     pub lost: f64,
     /// The part of the result that was added around the picture, 0 … 1.
     pub added: f64,
-    /// Pixels that a tile's side had before.
-    pub own_tile_px: f64,
+    /// Pixels that a piece's side had before.
+    pub own_piece_px: f64,
     /// Pixels that it has now.
-    pub tile_px: usize,
+    pub piece_px: usize,
 }
 
 /// A picture that cannot be drawn.
@@ -118,7 +118,7 @@ pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduce
     let fitted = Fitted::to(picture, wanted.grid, wanted.fit);
     let (pencils, mut numbers, manner) = numbered(&fitted, wanted);
     let seen: Vec<Seen> = pencils.iter().map(|pencil| Seen::of(pencil.srgb)).collect();
-    clean(&mut numbers, &seen, Least::on_tile(wanted.grid.tile_mm, fitted.tile_px, manner.least_mm2));
+    clean(&mut numbers, &seen, Least::on_piece(wanted.grid.piece_mm, fitted.piece_px, manner.least_mm2));
     let own = matches!(wanted.pencils, Pencils::Own(_));
     let few = FewColours::from_numbers(pencils, numbers);
     let few = if own { few } else { few.in_order_of_area().named(words) };
@@ -130,8 +130,8 @@ pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduce
         few,
         lost: fitted.crop.lost,
         added: fitted.added,
-        own_tile_px: fitted.crop.tile.value(),
-        tile_px: fitted.tile_px,
+        own_piece_px: fitted.crop.piece.value(),
+        piece_px: fitted.piece_px,
     })
 }
 
@@ -148,8 +148,8 @@ fn greyed(mut picture: Picture) -> Picture {
 
 /// The pencils, every pixel's number at the resolution wanted, and how it was found.
 fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manner) {
-    let size = (wanted.grid.columns * fitted.tile_px, wanted.grid.rows * fitted.tile_px);
-    let shrinks = fitted.crop.tile.value() >= float(fitted.tile_px);
+    let size = (wanted.grid.columns * fitted.piece_px, wanted.grid.rows * fitted.piece_px);
+    let shrinks = fitted.crop.piece.value() >= float(fitted.piece_px);
     let most = match &wanted.pencils {
         Pencils::Chosen(count) | Pencils::Greys(count) => *count,
         Pencils::Own(pencils) => pencils.len(),
@@ -168,7 +168,7 @@ fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manne
     let manner = if is_drawing(&pixels) { DRAWING } else { PHOTO };
     let votes = (manner.votes)(&pixels, &colours);
     let place = if shrinks { whole(size) } else { place(fitted, size, 1.0) };
-    let smooth_px = manner.smooth_mm * float(fitted.tile_px) / wanted.grid.tile_mm * place.step;
+    let smooth_px = manner.smooth_mm * float(fitted.piece_px) / wanted.grid.piece_mm * place.step;
     let numbers = settle(&votes, colours.len(), &place, smooth_px.max(manner.smooth_px));
     (pencils, numbers, manner)
 }
@@ -208,7 +208,7 @@ fn flat(
     if shrinks {
         return Shrink::new(&fitted.crop, size.0, size.1).most(&numbers, count);
     }
-    let times = doublings(fitted.crop.tile.value() / float(fitted.tile_px));
+    let times = doublings(fitted.crop.piece.value() / float(fitted.piece_px));
     let larger = (0..times).fold(numbers, |numbers, _| doubled(&numbers));
     let factor = float(1 << times);
     settle(&larger.map(Vote::whole), count, &place(fitted, size, factor), DRAWING.smooth_px * factor.sqrt())
@@ -217,7 +217,7 @@ fn flat(
 /// Where the grid's pixels lie among those of a picture that has `factor` times the fitted one's.
 fn place(fitted: &Fitted, size: (usize, usize), factor: f64) -> Place {
     let crop = &fitted.crop;
-    let step = crop.tile.value() / float(fitted.tile_px) * factor;
+    let step = crop.piece.value() / float(fitted.piece_px) * factor;
     Place { start: (crop.top_left.x * factor, crop.top_left.y * factor), step, size }
 }
 

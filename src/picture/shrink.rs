@@ -3,8 +3,8 @@
 use image::RgbImage;
 
 use super::colour::light_of_levels;
+use super::pieces::Crop;
 use super::raster::Raster;
-use super::tiles::Crop;
 use crate::frame::{float, floor_index, narrow};
 
 /// What of a line of pixels one of them covers in the line of larger ones: the first that it touches, and how much of it lies

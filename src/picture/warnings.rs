@@ -7,8 +7,8 @@ use crate::plan::level::Level;
 /// Two pencils nearer than this by CIEDE2000 are mixed up: patches side by side can be told apart from about 1, but pencil
 /// strokes are uneven, paper shows through, and rooms are dim. Common practice, no source.
 pub const ALIKE: f64 = 10.0;
-/// Tiles below which a pencil is hardly worth laying out.
-pub const RARE_TILES: usize = 2;
+/// Pieces below which a pencil is hardly worth laying out.
+pub const RARE_PIECES: usize = 2;
 
 /// Something about the pencils.
 #[derive(Clone, Debug, PartialEq)]
@@ -22,16 +22,16 @@ pub enum ColourWarning {
         /// How far apart they are, CIEDE2000; below [`ALIKE`].
         apart: f64,
     },
-    /// A pencil is needed for hardly a tile.
+    /// A pencil is needed for hardly a piece.
     Rare {
         /// Its name.
         pencil: String,
-        /// For how many tiles; below [`RARE_TILES`].
-        tiles: usize,
+        /// For how many pieces; below [`RARE_PIECES`].
+        pieces: usize,
     },
-    /// More tiles are plain than there is something to draw on.
+    /// More pieces are plain than there is something to draw on.
     MostlyPlain {
-        /// Tiles of one colour.
+        /// Pieces of one colour.
         plain: usize,
         /// All the others.
         drawn: usize,
@@ -54,11 +54,11 @@ pub fn colour_warnings(facts: &PictureFacts) -> Vec<ColourWarning> {
             apart,
         })
     });
-    let counted = pencils.iter().enumerate().map(|(number, pencil)| (pencil, facts.tiles_with(number)));
-    let rare = counted.filter(|(_, tiles)| *tiles < RARE_TILES);
-    let rare = rare.map(|(pencil, tiles)| ColourWarning::Rare { pencil: pencil.name.clone(), tiles });
+    let counted = pencils.iter().enumerate().map(|(number, pencil)| (pencil, facts.pieces_with(number)));
+    let rare = counted.filter(|(_, pieces)| *pieces < RARE_PIECES);
+    let rare = rare.map(|(pencil, pieces)| ColourWarning::Rare { pencil: pencil.name.clone(), pieces });
     let plain = facts.count(Level::Plain);
-    let drawn = facts.tiles.len() - plain;
+    let drawn = facts.pieces.len() - plain;
     let plain = (plain > drawn).then_some(ColourWarning::MostlyPlain { plain, drawn });
     alike.chain(rare).chain(plain).collect()
 }

@@ -77,8 +77,8 @@ pub struct Grid {
     pub rows: usize,
     /// Side of a cell, which is the side of a square of paper.
     pub square_mm: f64,
-    /// Side of a tile of the picture as printed for a visitor.
-    pub tile_mm: f64,
+    /// Side of a piece of the picture as printed for a visitor.
+    pub piece_mm: f64,
     /// Where row 1 is.
     pub rows_from: RowsFrom,
 }
@@ -201,7 +201,7 @@ mod tests {
     use proptest::prelude::*;
 
     fn grid(columns: usize, rows: usize, rows_from: RowsFrom) -> Grid {
-        Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from }
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from }
     }
 
     #[test]

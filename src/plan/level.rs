@@ -1,4 +1,4 @@
-//! How hard a tile is to redraw: the four levels, and which score has which.
+//! How hard a piece is to redraw: the four levels, and which score has which.
 //!
 //! ```
 //! use everysquare::plan::level::{Level, levels_of};
@@ -12,7 +12,7 @@ use serde::Serialize;
 use super::settings::{Choice, LevelSettings};
 use crate::frame::{float, floor_index};
 
-/// How hard a tile is to redraw, the easiest first.
+/// How hard a piece is to redraw, the easiest first.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Level {
@@ -66,7 +66,7 @@ fn balanced(scores: &[f64], least: f64) -> Vec<Level> {
         if *score < least {
             return Level::Plain;
         }
-        // where the middle of all tiles of this score lies among the drawn ones, 0 … 1
+        // where the middle of all pieces of this score lies among the drawn ones, 0 … 1
         let below = drawn.partition_point(|other| other < score);
         let not_above = drawn.partition_point(|other| other <= score);
         let place = float(below + not_above) / 2.0 / float(drawn.len());

@@ -1,7 +1,7 @@
 //! `print/manifest.json`: what was printed, with every code's modules; what `check` looks for on the wall.
 //!
 //! [`Manifest`] is the file, field for field; [`Manifest::printed`] checks it and gives [`Printed`], the same in the terms
-//! of the plan. Manifests of walls that another printer made may lack `tiles` and `cards`.
+//! of the plan. Manifests of walls that another printer made may lack `pieces` and `cards`.
 
 use std::ops::RangeInclusive;
 
@@ -32,9 +32,9 @@ pub struct Manifest {
     pub code: ManifestCode,
     /// Every square in `squares.pdf`.
     pub squares: Vec<ManifestSquare>,
-    /// Every tile in `tiles.pdf`; absent in manifests of walls that another printer made.
-    #[serde(default)]
-    pub tiles: Vec<ManifestTile>,
+    /// Every piece in `pieces.pdf`; absent in manifests of walls that another printer made.
+    #[serde(default, alias = "tiles")]
+    pub pieces: Vec<ManifestPiece>,
     /// Every card.
     #[serde(default)]
     pub cards: Vec<ManifestCard>,
@@ -58,8 +58,9 @@ pub struct ManifestGrid {
     pub rows: usize,
     /// Side of a square of paper.
     pub square_mm: f64,
-    /// Side of a tile.
-    pub tile_mm: f64,
+    /// Side of a piece; `tile_mm` in manifests of another printer.
+    #[serde(alias = "tile_mm")]
+    pub piece_mm: f64,
 }
 
 /// The code on an upright square.
@@ -96,9 +97,9 @@ pub struct ManifestSquare {
     pub side_mm: f64,
 }
 
-/// One printed tile; page origin top left.
+/// One printed piece; page origin top left.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct ManifestTile {
+pub struct ManifestPiece {
     /// The cell that it shows.
     pub label: String,
     /// Its column from the left, from 0.
@@ -196,7 +197,7 @@ pub struct PrintedSquare {
     pub modules: Modules,
 }
 
-/// Sides of squares and tiles, sides of modules and places of cards, in mm, that another printer may have used: wider than what
+/// Sides of squares and pieces, sides of modules and places of cards, in mm, that another printer may have used: wider than what
 /// event.toml allows. What is looked for is looked for some millimetres around, module by module: with a thousandth of a
 /// millimetre a module that would not end.
 const SIDES_MM: RangeInclusive<f64> = 1.0..=10_000.0;
@@ -273,7 +274,7 @@ impl Manifest {
     }
 
     fn wall(&self, rows_from: RowsFrom) -> Result<Grid, ManifestError> {
-        let ManifestGrid { columns, rows, square_mm, tile_mm } = self.grid;
+        let ManifestGrid { columns, rows, square_mm, piece_mm } = self.grid;
         let within = ACROSS.contains(&columns) && ACROSS.contains(&rows) && columns * rows <= MOST_CELLS;
         if !within {
             return wall(
@@ -283,11 +284,11 @@ impl Manifest {
                     .with("most", MOST_CELLS.to_string()),
             );
         }
-        if !SIDES_MM.contains(&square_mm) || !SIDES_MM.contains(&tile_mm) {
+        if !SIDES_MM.contains(&square_mm) || !SIDES_MM.contains(&piece_mm) {
             return wall(
                 Sentence::new("error-manifest-sizes")
                     .with("square", square_mm)
-                    .with("tile", tile_mm)
+                    .with("piece", piece_mm)
                     .with("low", *SIDES_MM.start())
                     .with("high", *SIDES_MM.end()),
             );
@@ -296,7 +297,7 @@ impl Manifest {
             let (cells, listed) = (columns * rows, self.squares.len());
             return wall(Sentence::new("error-manifest-listed").with("cells", cells).with("listed", listed));
         }
-        Ok(Grid { columns, rows, square_mm, tile_mm, rows_from })
+        Ok(Grid { columns, rows, square_mm, piece_mm, rows_from })
     }
 
     /// The squares in the order of the cells.

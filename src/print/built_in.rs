@@ -10,7 +10,7 @@ const BUILT_IN: [(&str, &str); 22] = [
     ("exhibits", include_str!("templates/exhibits.typ")),
     ("guide", include_str!("templates/guide.typ")),
     ("helpers", include_str!("templates/helpers.typ")),
-    ("ledger", include_str!("templates/ledger.typ")),
+    ("checklist", include_str!("templates/checklist.typ")),
     ("levels", include_str!("templates/levels.typ")),
     ("making-of", include_str!("templates/making-of.typ")),
     ("maths-page", include_str!("templates/maths-page.typ")),
@@ -21,7 +21,7 @@ const BUILT_IN: [(&str, &str); 22] = [
     ("side-by-side", include_str!("templates/side-by-side.typ")),
     ("squares", include_str!("templates/squares.typ")),
     ("steps", include_str!("templates/steps.typ")),
-    ("tiles", include_str!("templates/tiles.typ")),
+    ("pieces", include_str!("templates/pieces.typ")),
     ("true-scale", include_str!("templates/true-scale.typ")),
     ("wall-map", include_str!("templates/wall-map.typ")),
 ];

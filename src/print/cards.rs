@@ -33,7 +33,7 @@ const CAPTION_LEAST_MM: f64 = 50.0;
 
 /// A card, in mm from its own top left corner as it hangs.
 #[derive(Serialize)]
-struct Piece {
+struct Item {
     /// The paper it takes on the page.
     area: Box,
     /// Width and height as it hangs.
@@ -89,9 +89,9 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             let strip = heading.strip(layout, pages.len() + 1, false);
             let names = listed(on_sheet.iter().map(|card| card.text.as_str()));
             let about = words.say("print-about-cards", &[("names", names.into())]);
-            let pieces = on_sheet.iter().zip(&layout.spots);
-            let pieces = pieces.map(|(card, spot)| piece(card, (*spot).into(), printed, words)).collect();
-            pages.push(Page { strip, about, back: false, pieces });
+            let items = on_sheet.iter().zip(&layout.spots);
+            let items = items.map(|(card, spot)| item(card, (*spot).into(), printed, words)).collect();
+            pages.push(Page { strip, about, back: false, items });
         }
     }
     Sheets { name: "cards", shared: Shared {}, pages, pictures: Vec::new(), two_sided: false }
@@ -103,14 +103,14 @@ fn more_spots(layout: &Layout) -> usize {
 }
 
 /// A card and what stands on it.
-fn piece(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
+fn item(card: &Card, area: Box, printed: &Printed, words: &Words) -> Item {
     match card.kind {
         CardKind::Corner => corner(card, area, words),
         CardKind::Column | CardKind::Row => edge(card, area, printed, words),
     }
 }
 
-fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
+fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Item {
     let cell = printed.grid.square_mm;
     let side = cell.min(EDGE_CARD_MOST_MM);
     let Vector { y: wall_height, .. } = printed.grid.size();
@@ -133,7 +133,7 @@ fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
     let name_height = if has_caption { height - CAPTION_MM } else { height };
     let words_below = Box { x: EDGE_MM, y: EDGE_MM + name_height, width, height: CAPTION_MM };
     let id = if column { "print-card-column" } else { "print-card-row" };
-    Piece {
+    Item {
         turned: (area.width - size[0]).abs() > 1e-6,
         area,
         size,
@@ -147,11 +147,11 @@ fn edge(card: &Card, area: Box, printed: &Printed, words: &Words) -> Piece {
     }
 }
 
-fn corner(card: &Card, area: Box, words: &Words) -> Piece {
+fn corner(card: &Card, area: Box, words: &Words) -> Item {
     let above = card.centre.y < 0.0; // the strip points away from the wall
     let (top, strip_top) = if above { (CORNER_STRIP_MM, 0.0) } else { (0.0, RING_MM) };
     let middle = RING_MM / 2.0;
-    Piece {
+    Item {
         turned: false,
         area,
         size: [RING_MM, RING_MM + CORNER_STRIP_MM],

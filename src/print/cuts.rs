@@ -1,7 +1,7 @@
-//! `cuts/<document>-<sheet>.svg`: the lines along which a sheet's tiles or squares are cut, for cutting machines.
+//! `cuts/<document>-<sheet>.svg`: the lines along which a sheet's pieces or squares are cut, for cutting machines.
 //!
 //! The file's unit is the millimetre and its picture is the page: `width` and `height` in mm, `viewBox` the same numbers
-//! (SVG 1.1, 7.7). Every line is a path of its own, a hairline; pieces touch, and a line that serves two is there once, as
+//! (SVG 1.1, 7.7). Every line is a path of its own, a hairline; items touch, and a line that serves two is there once, as
 //! long as it goes on. What is to be cut lies in the group `cut`; where paper is only folded, that lies in the group `fold`.
 
 use std::collections::BTreeMap;
@@ -9,7 +9,7 @@ use std::fmt::Write;
 
 use super::layout::Area;
 use super::marks::{Box, Line};
-use super::{PrintError, Sources, squares, tiles};
+use super::{PrintError, Sources, pieces, squares};
 use crate::frame::round_signed;
 use crate::plan::settings::Flip;
 
@@ -19,7 +19,7 @@ const PARTS_OF_A_MM: f64 = 1e4;
 /// The lines of one sheet.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct CutSheet {
-    /// Its file's name, such as `tiles-1.svg`.
+    /// Its file's name, such as `pieces-1.svg`.
     pub name: String,
     /// The file.
     pub svg: String,
@@ -31,9 +31,9 @@ pub struct CutSheet {
 /// [`PrintError::TooLarge`] as for the documents.
 pub(super) fn of(sources: &Sources, document: &str) -> Result<Vec<CutSheet>, PrintError> {
     let (settings, printed) = (&sources.settings.print, sources.printed);
-    let (layout, pieces, folded) = match document {
-        "tiles" => {
-            let places = tiles::places(settings, printed)?;
+    let (layout, items, folded) = match document {
+        "pieces" => {
+            let places = pieces::places(settings, printed)?;
             (places.layout, printed.squares.len(), places.beside)
         }
         "squares" => {
@@ -43,11 +43,11 @@ pub(super) fn of(sources: &Sources, document: &str) -> Result<Vec<CutSheet>, Pri
         }
         _ => return Ok(Vec::new()),
     };
-    let places = layout.fronts(Flip::None, pieces);
+    let places = layout.fronts(Flip::None, items);
     let sheet = |number: usize, on_it: &[(usize, Area)]| {
-        let pieces: Vec<Box> = on_it.iter().map(|(_, area)| (*area).into()).collect();
-        let cuts = once(pieces.iter().flat_map(edges));
-        let folds = once(pieces.iter().filter(|_| folded).map(middle));
+        let items: Vec<Box> = on_it.iter().map(|(_, area)| (*area).into()).collect();
+        let cuts = once(items.iter().flat_map(edges));
+        let folds = once(items.iter().filter(|_| folded).map(middle));
         CutSheet {
             name: format!("{document}-{number}.svg"),
             svg: svg([layout.page.x, layout.page.y], &cuts, &folds),
@@ -56,15 +56,15 @@ pub(super) fn of(sources: &Sources, document: &str) -> Result<Vec<CutSheet>, Pri
     Ok((1..).zip(places.chunks(layout.spots.len())).map(|(number, on_it)| sheet(number, on_it)).collect())
 }
 
-/// The upright line through a piece's middle.
-fn middle(piece: &Box) -> Line {
-    let x = piece.x + piece.width / 2.0;
-    Line { x1: x, y1: piece.y, x2: x, y2: piece.y + piece.height }
+/// The upright line through a item's middle.
+fn middle(item: &Box) -> Line {
+    let x = item.x + item.width / 2.0;
+    Line { x1: x, y1: item.y, x2: x, y2: item.y + item.height }
 }
 
-/// The four edges of a piece.
-fn edges(piece: &Box) -> [Line; 4] {
-    let (left, right, top, bottom) = (piece.x, piece.x + piece.width, piece.y, piece.y + piece.height);
+/// The four edges of a item.
+fn edges(item: &Box) -> [Line; 4] {
+    let (left, right, top, bottom) = (item.x, item.x + item.width, item.y, item.y + item.height);
     let level = |y: f64| Line { x1: left, y1: y, x2: right, y2: y };
     let upright = |x: f64| Line { x1: x, y1: top, x2: x, y2: bottom };
     [level(top), level(bottom), upright(left), upright(right)]
@@ -135,12 +135,12 @@ mod tests {
 
     #[test]
     fn shared_edges_are_cut_once() {
-        let piece = |x: f64, y: f64| Box { x, y, width: 10.0, height: 10.0 };
-        let outlines = |pieces: &[Box]| once(pieces.iter().flat_map(edges));
-        let lines = outlines(&[piece(0.0, 0.0), piece(10.0, 0.0), piece(0.0, 10.0), piece(10.0, 10.0)]);
+        let item = |x: f64, y: f64| Box { x, y, width: 10.0, height: 10.0 };
+        let outlines = |items: &[Box]| once(items.iter().flat_map(edges));
+        let lines = outlines(&[item(0.0, 0.0), item(10.0, 0.0), item(0.0, 10.0), item(10.0, 10.0)]);
         assert_eq!(lines.len(), 6, "three level and three upright lines of 20 mm");
         assert!(lines.iter().all(|line| (line.x2 - line.x1 + line.y2 - line.y1 - 20.0).abs() < 1e-9));
-        let apart = outlines(&[piece(0.0, 0.0), piece(20.0, 0.0)]);
+        let apart = outlines(&[item(0.0, 0.0), item(20.0, 0.0)]);
         assert_eq!(apart.len(), 8, "what does not touch is not joined");
     }
 }

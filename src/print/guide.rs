@@ -143,7 +143,7 @@ fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
     let pencils: Vec<[String; 2]> =
         w.sources.facts.pencils.iter().zip(&evening.supplies.pencils).map(pencil).collect();
     let across = parts(pencils.len(), MOST_PENCILS, 3);
-    let heads = (0..across).flat_map(|_| w.heads(&["guide-colour", "guide-pieces"])).collect();
+    let heads = (0..across).flat_map(|_| w.heads(&["guide-colour", "guide-pencil-count"])).collect();
     Ok(vec![
         w.title("guide-materials"),
         Block::Table {

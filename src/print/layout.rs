@@ -1,13 +1,13 @@
-//! Where things lie on a sheet: pieces packed side by side, the strip with the ruler beside them, and where each piece's
+//! Where things lie on a sheet: items packed side by side, the strip with the ruler beside them, and where each item's
 //! back lies after the paper is turned over.
 //!
 //! ```text
 //!  SheetMm, a page held upright
 //!   ┌─────────────────────────────┐
 //!   │  ┌───┐ ┌─────────┐          │     the strip (ruler and words for the printer's dialogue) runs along the
-//!   │  │ s │ │ piece 0 │          │     left or the bottom margin, whichever leaves room for more pieces;
-//!   │  │ t │ ├─────────┤          │     pieces touch, so that one cut serves two;
-//!   │  │ r │ │ piece 1 │          │     their block is centred on the page where that keeps clear of the strip
+//!   │  │ s │ │ item 0 │          │     left or the bottom margin, whichever leaves room for more items;
+//!   │  │ t │ ├─────────┤          │     items touch, so that one cut serves two;
+//!   │  │ r │ │ item 1 │          │     their block is centred on the page where that keeps clear of the strip
 //!   │  │ i │ └─────────┘          │
 //!   │  │ p │                      │     turned over:  long edge   x ↦ width − x     (columns mirror)
 //!   │  └───┘                      │                   short edge  y ↦ height − y    (rows mirror, backs upside down)
@@ -17,12 +17,12 @@
 use crate::frame::{Point, SheetMm, Vector, float, floor_index};
 use crate::plan::settings::{Flip, Paper};
 
-/// White kept around everything, in mm: the wide one where no piece is lost by it. Office printers leave 4 to 7 mm
+/// White kept around everything, in mm: the wide one where no item is lost by it. Office printers leave 4 to 7 mm
 /// unprinted; below 6.4 mm (a quarter inch) rulers and cut lines begin to be clipped.
 pub const MARGINS_MM: [f64; 2] = [10.0, 6.4];
 /// How thick the strip with the ruler is, in mm: two rulers back to back, or three lines of 8 pt.
 pub const STRIP_MM: f64 = 11.0;
-/// White between the strip and the pieces, in mm; a knife that slips by 2 mm spares the ruler.
+/// White between the strip and the items, in mm; a knife that slips by 2 mm spares the ruler.
 pub const STRIP_GAP_MM: f64 = 2.0;
 
 /// An upright rectangle on a sheet.
@@ -71,7 +71,7 @@ impl Area {
         Self::new(x + margin_mm, y + margin_mm, width - 2.0 * margin_mm, height - 2.0 * margin_mm)
     }
 
-    /// Where the same piece of paper lies on the back of a page of size `page`.
+    /// Where the same item of paper lies on the back of a page of size `page`.
     #[must_use]
     pub fn turned_over(&self, flip: Flip, page: Vector<SheetMm>) -> Self {
         let far = self.bottom_right();
@@ -109,21 +109,21 @@ impl Strip {
     }
 }
 
-/// Where the pieces of a document lie on each of its pages.
+/// Where the items of a document lie on each of its pages.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Layout {
     /// Width and height of the page.
     pub page: Vector<SheetMm>,
     /// White on every side, in mm.
     pub margin_mm: f64,
-    /// Places for pieces, row by row from the top.
+    /// Places for items, row by row from the top.
     pub spots: Vec<Area>,
     /// The strip on fronts.
     pub strip: Strip,
 }
 
 impl Layout {
-    /// As many pieces of `width` × `height` mm as fit the paper; `None` where not one does.
+    /// As many items of `width` × `height` mm as fit the paper; `None` where not one does.
     #[must_use]
     pub fn pack(paper: Paper, width: f64, height: f64) -> Option<Self> {
         let mut best: Option<Self> = None;
@@ -137,26 +137,26 @@ impl Layout {
         best
     }
 
-    /// One piece that takes all that the wide margin and the strip along the bottom leave.
+    /// One item that takes all that the wide margin and the strip along the bottom leave.
     #[must_use]
     pub fn whole(paper: Paper) -> Self {
         let Room { page, margin_mm, strip, free } = Room::on(paper, MARGINS_MM[0], true);
         Self { page, margin_mm, spots: vec![free], strip }
     }
 
-    /// The page, from 0, and the place on it of the front of each of so many pieces. Two-sided, a front's back is the next
+    /// The page, from 0, and the place on it of the front of each of so many items. Two-sided, a front's back is the next
     /// page.
     #[must_use]
-    pub fn fronts(&self, flip: Flip, pieces: usize) -> Vec<(usize, Area)> {
+    pub fn fronts(&self, flip: Flip, items: usize) -> Vec<(usize, Area)> {
         let sides = if flip == Flip::None { 1 } else { 2 };
         let places = (0..).step_by(sides).flat_map(|page| self.spots.iter().map(move |spot| (page, *spot)));
-        places.take(pieces).collect()
+        places.take(items).collect()
     }
 
-    /// How many sheets of paper that many pieces take.
+    /// How many sheets of paper that many items take.
     #[must_use]
-    pub fn sheets(&self, pieces: usize) -> usize {
-        pieces.div_ceil(self.spots.len())
+    pub fn sheets(&self, items: usize) -> usize {
+        items.div_ceil(self.spots.len())
     }
 }
 
@@ -176,7 +176,7 @@ fn choices() -> impl Iterator<Item = (f64, bool)> {
     MARGINS_MM.into_iter().flat_map(|margin| [(margin, true), (margin, false)])
 }
 
-/// A page divided into the strip and what is left for pieces.
+/// A page divided into the strip and what is left for items.
 struct Room {
     page: Vector<SheetMm>,
     margin_mm: f64,
@@ -204,9 +204,9 @@ impl Room {
         Self { page: Vector::new(width, height), margin_mm, strip: Strip { area: strip, upright }, free }
     }
 
-    /// All the pieces that fit, their block as near to the middle of the page as the strip allows.
+    /// All the items that fit, their block as near to the middle of the page as the strip allows.
     fn fill(self, width: f64, height: f64) -> Layout {
-        let count = |room: f64, piece: f64| floor_index((room + SLACK_MM) / piece);
+        let count = |room: f64, item: f64| floor_index((room + SLACK_MM) / item);
         let columns = count(self.free.size.x, width);
         let rows = count(self.free.size.y, height);
         let block = Vector::<SheetMm>::new(float(columns) * width, float(rows) * height);

@@ -1,9 +1,9 @@
-//! `levels.pdf`: a label for the bag or box of each level: its word, its marks, how many tiles, and which.
+//! `levels.pdf`: a label for the bag or box of each level: its word, its marks, how many pieces, and which.
 //!
 //! ```text
 //!   ┌───────────────────────────────┐  cut out and stuck on the bag; whoever fills or tidies the bags
 //!   │  medium                 ●●●○  │  finds on it what belongs in
-//!   │  24 tiles                     │
+//!   │  24 pieces                     │
 //!   │  A8 C8 D8 …                   │
 //!   └───────────────────────────────┘
 //! ```
@@ -13,7 +13,7 @@ use serde::Serialize;
 use super::layout::Layout;
 use super::marks::Box;
 use super::page::{Heading, Page, Sheets, Sides, listed};
-use super::tile_back::level_word;
+use super::piece_back::level_word;
 use super::typeset::width_mm;
 use super::{Document, Large, PrintError, Sources};
 use crate::frame::{float, floor_index};
@@ -22,7 +22,7 @@ use crate::plan::Level;
 /// A label, in mm: two on a sheet of letter or A4.
 const WIDTH_MM: f64 = 180.0;
 const HEIGHT_MM: f64 = 115.0;
-/// White at its edges, and where the list of tiles begins, in mm.
+/// White at its edges, and where the list of pieces begins, in mm.
 const EDGE_MM: f64 = 8.0;
 const LIST_FROM_MM: f64 = 50.0;
 /// Sizes that the list may have, in points, the best first; and how far its lines are apart, in mm a point.
@@ -38,14 +38,14 @@ struct Shared {
 
 /// A label.
 #[derive(Serialize)]
-struct Piece {
+struct Item {
     area: Box,
     word: String,
     /// How many of the four marks are filled.
     filled: usize,
     marks: usize,
     count: String,
-    /// The list of tiles, line by line.
+    /// The list of pieces, line by line.
     lines: Vec<String>,
     points: f64,
     line: f64,
@@ -68,26 +68,28 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         let words: Vec<String> = on_sheet.iter().map(|level| level_word(sources, *level)).collect();
         let levels = listed(words.iter().map(String::as_str));
         let about = sources.words.say("print-about-levels", &[("levels", levels.into())]);
-        let pieces = on_sheet.iter().zip(&layout.spots);
-        let pieces = pieces.map(|(level, spot)| piece(sources, *level, (*spot).into())).collect();
-        pages.push(Page { strip, about, back: false, pieces });
+        let items = on_sheet.iter().zip(&layout.spots);
+        let items = items.map(|(level, spot)| item(sources, *level, (*spot).into())).collect();
+        pages.push(Page { strip, about, back: false, items });
     }
     let shared = Shared { edge: EDGE_MM, list_from: LIST_FROM_MM };
     Sheets { name: "levels", shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
 }
 
-fn piece(sources: &Sources, level: Level, area: Box) -> Piece {
+fn item(sources: &Sources, level: Level, area: Box) -> Item {
     let Sources { printed, facts, words, .. } = *sources;
-    let with_tile = printed.squares.iter().zip(&facts.tiles);
-    let labels: Vec<&str> =
-        with_tile.filter(|(_, tile)| tile.level == level).map(|(square, _)| square.label.as_str()).collect();
+    let with_piece = printed.squares.iter().zip(&facts.pieces);
+    let labels: Vec<&str> = with_piece
+        .filter(|(_, piece)| piece.level == level)
+        .map(|(square, _)| square.label.as_str())
+        .collect();
     let (lines, points) = fitting(sources, &labels);
-    Piece {
+    Item {
         area,
         word: level_word(sources, level),
         filled: level.index() + 1,
         marks: Level::ALL.len(),
-        count: words.say("print-level-count", &[("tiles", labels.len().into())]),
+        count: words.say("print-level-count", &[("pieces", labels.len().into())]),
         lines,
         points,
         line: points * LINE_MM_A_POINT,

@@ -1,9 +1,9 @@
-//! The manifest of a kit: every square and tile with its page and place, every card with its place on the wall.
+//! The manifest of a kit: every square and piece with its page and place, every card with its place on the wall.
 
 use super::layout::Area;
-use super::{PrintError, cards, squares, tiles};
+use super::{PrintError, cards, pieces, squares};
 use crate::plan::manifest::{
-    FORMAT, ManifestCard, ManifestCode, ManifestEvent, ManifestGrid, ManifestSquare, ManifestTile,
+    FORMAT, ManifestCard, ManifestCode, ManifestEvent, ManifestGrid, ManifestPiece, ManifestSquare,
 };
 use crate::plan::settings::PrintSettings;
 use crate::plan::{Manifest, Printed, PrintedSquare};
@@ -11,13 +11,13 @@ use crate::plan::{Manifest, Printed, PrintedSquare};
 /// What a kit with these settings prints, and where.
 ///
 /// # Errors
-/// [`PrintError::TooLarge`] where squares or tiles do not fit the paper.
+/// [`PrintError::TooLarge`] where squares or pieces do not fit the paper.
 pub(super) fn of(settings: &PrintSettings, printed: &Printed) -> Result<Manifest, PrintError> {
     let count = printed.squares.len();
     let square_places = squares::fronts(settings, printed)?;
-    let tile_places = tiles::places(settings, printed)?.fronts(count);
+    let piece_places = pieces::places(settings, printed)?.fronts(count);
     let squares = printed.squares.iter().zip(square_places).map(square).collect();
-    let tiles = printed.squares.iter().zip(tile_places).map(tile).collect();
+    let pieces = printed.squares.iter().zip(piece_places).map(piece).collect();
     let grid = &printed.grid;
     Ok(Manifest {
         format: FORMAT,
@@ -26,7 +26,7 @@ pub(super) fn of(settings: &PrintSettings, printed: &Printed) -> Result<Manifest
             columns: grid.columns,
             rows: grid.rows,
             square_mm: grid.square_mm,
-            tile_mm: grid.tile_mm,
+            piece_mm: grid.piece_mm,
         },
         code: ManifestCode {
             module_mm: printed.module_mm,
@@ -34,7 +34,7 @@ pub(super) fn of(settings: &PrintSettings, printed: &Printed) -> Result<Manifest
             y_mm: tidy(printed.code_top_left.y),
         },
         squares,
-        tiles,
+        pieces,
         cards: cards::printable(printed).map(ManifestCard::from).collect(),
     })
 }
@@ -53,9 +53,9 @@ fn square((square, (page, area)): (&PrintedSquare, (usize, Area))) -> ManifestSq
     }
 }
 
-fn tile((square, (page, bordered)): (&PrintedSquare, (usize, Area))) -> ManifestTile {
-    let area = bordered.inside(tiles::BORDER_MM);
-    ManifestTile {
+fn piece((square, (page, bordered)): (&PrintedSquare, (usize, Area))) -> ManifestPiece {
+    let area = bordered.inside(pieces::BORDER_MM);
+    ManifestPiece {
         label: square.label.clone(),
         column: square.cell.column,
         row: square.cell.row,

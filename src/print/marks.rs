@@ -1,4 +1,4 @@
-//! What is drawn on a piece of paper, in mm from the piece's own top left corner: tick marks and codes.
+//! What is drawn on a item of paper, in mm from the item's own top left corner: tick marks and codes.
 
 use serde::Serialize;
 

@@ -1,12 +1,12 @@
-//! The kit on paper: blank squares with their codes, cards for around the wall, tiles of the picture, lists and maps; and
+//! The kit on paper: blank squares with their codes, cards for around the wall, pieces of the picture, lists and maps; and
 //! the manifest, which says what was printed where.
 //!
 //! ```text
-//!  Settings ─┐                     ┌─▶ squares.pdf, cards.pdf, tiles.pdf …    places in mm
+//!  Settings ─┐                     ┌─▶ squares.pdf, cards.pdf, pieces.pdf …    places in mm
 //!  Printed  ─┤                     │
-//!  Picture  ─┼─▶ layout ─▶ typeset ┼─▶ ledger.pdf, pencils.pdf …              text that flows
+//!  Picture  ─┼─▶ layout ─▶ typeset ┼─▶ checklist.pdf, pencils.pdf …              text that flows
 //!  Facts    ─┤      │              │
-//!  Words    ─┘      └──────────────┴─▶ Manifest       every square's and tile's page and place
+//!  Words    ─┘      └──────────────┴─▶ Manifest       every square's and piece's page and place
 //! ```
 //!
 //! A document is a file here and a template of the same name, and a line in the list below. Where places matter, every one
@@ -16,7 +16,7 @@
 //!
 //! Two-sided kits (`flip = "long-edge"` or `"short-edge"`): a front, its back, the next front …; each back is mirrored so
 //! that it lies behind its front. With `flip = "none"` squares have no backs, since the labels beside their codes say all that
-//! is needed; backs of tiles stand beside their fronts to be folded behind them, or on the next sheet to be glued there.
+//! is needed; backs of pieces stand beside their fronts to be folded behind them, or on the next sheet to be glued there.
 //!
 //! The same input gives the same bytes, on any day.
 //!
@@ -27,7 +27,7 @@
 //! use everysquare::print::{Overrides, Sources};
 //! use everysquare::words::Words;
 //!
-//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
 //! let settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! let picture = Picture { pixels: image::RgbImage::new(400, 300) };
 //! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);
@@ -46,6 +46,7 @@ mod blocks;
 mod built_in;
 mod camera_place;
 mod cards;
+mod checklist;
 pub mod comparison;
 mod cut_out;
 mod cuts;
@@ -53,7 +54,6 @@ mod guide;
 mod helpers;
 mod hints;
 pub mod layout;
-mod ledger;
 mod lengths;
 mod levels;
 mod manifest;
@@ -63,6 +63,8 @@ mod overrides;
 mod page;
 mod parts;
 mod pencils;
+mod piece_back;
+mod pieces;
 mod questions;
 mod room;
 mod room_drawing;
@@ -70,8 +72,6 @@ mod screen;
 mod short;
 mod squares;
 pub mod steps;
-mod tile_back;
-mod tiles;
 mod typeset;
 mod wall_drawing;
 mod wall_map;
@@ -88,7 +88,7 @@ use crate::words::{Sentence, Tell, Words, nearest, told_in_english};
 
 pub use cuts::CutSheet;
 pub use overrides::{Overrides, TemplateError};
-pub use tiles::BORDER_MM as TILE_BORDER_MM;
+pub use pieces::BORDER_MM as PIECE_BORDER_MM;
 
 /// Makes one document.
 type Make = fn(&Sources) -> Result<Document, PrintError>;
@@ -97,10 +97,10 @@ type Make = fn(&Sources) -> Result<Document, PrintError>;
 const DOCUMENTS: &[(&str, Make)] = &[
     ("squares", squares::document),
     ("cards", cards::document),
-    ("tiles", tiles::document),
+    ("pieces", pieces::document),
     ("levels", levels::document),
     ("pencils", pencils::document),
-    ("ledger", ledger::document),
+    ("checklist", checklist::document),
     ("wall-map", wall_map::document),
     ("steps", steps::document),
     ("questions", questions::document),
@@ -130,7 +130,7 @@ pub fn templates() -> impl Iterator<Item = (&'static str, &'static str)> {
 pub struct Kit {
     /// The documents, in the order of [`names`].
     pub documents: Vec<Document>,
-    /// For the documents whose pieces are cut out exactly: the lines of every sheet.
+    /// For the documents whose items are cut out exactly: the lines of every sheet.
     pub cuts: Vec<CutSheet>,
     /// What was printed.
     pub manifest: Manifest,
@@ -194,8 +194,8 @@ pub enum PrintError {
 pub enum Large {
     /// A square.
     Square,
-    /// A tile.
-    Tile,
+    /// A piece.
+    Piece,
     /// A card.
     Card,
 }
@@ -204,7 +204,7 @@ impl Large {
     fn word(self) -> &'static str {
         match self {
             Self::Square => "error-print-square",
-            Self::Tile => "error-print-tile",
+            Self::Piece => "error-print-piece",
             Self::Card => "error-print-card",
         }
     }
@@ -261,7 +261,7 @@ pub struct Sources<'a> {
     pub printed: &'a Printed,
     /// The picture.
     pub picture: &'a Picture,
-    /// What is known of its tiles.
+    /// What is known of its pieces.
     pub facts: &'a PictureFacts,
     /// The words.
     pub words: &'a Words,
@@ -277,10 +277,10 @@ impl Sources<'_> {
     }
 }
 
-/// Makes the kit: what `printed` lists, on the paper that the settings name, with the tiles cut out of the picture.
+/// Makes the kit: what `printed` lists, on the paper that the settings name, with the pieces cut out of the picture.
 ///
 /// # Errors
-/// [`PrintError::TooLarge`] where squares or tiles are larger than the paper.
+/// [`PrintError::TooLarge`] where squares or pieces are larger than the paper.
 pub fn kit(sources: &Sources) -> Result<Kit, PrintError> {
     part_of_kit(sources, &[], &|| ())
 }

@@ -4,9 +4,9 @@ use super::Sources;
 use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
 use super::lengths::both;
+use super::piece_back::level_word;
 use super::room::SEATS_A_TABLE;
 use super::steps::cards_for;
-use super::tile_back::level_word;
 use crate::frame::{MM_PER_INCH, ceil_index, float, floor_index, round_index};
 use crate::plan::Level;
 use crate::plan::crowd::{Evening, Means, People, RowHeight};
@@ -24,7 +24,7 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
     let length = |mm: f64| FluentValue::from(both(sources, mm));
     let count = |count: usize| FluentValue::from(count);
     let place = CameraPlace::of(settings, wall.hang_mm);
-    let scale = grid.square_mm / grid.tile_mm;
+    let scale = grid.square_mm / grid.piece_mm;
     vec![
         ("event", settings.name.clone().into()),
         ("columns", count(grid.columns)),
@@ -32,7 +32,7 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
         ("squares", count(grid.count())),
         ("colours", count(sources.facts.pencils.len())),
         ("square", length(grid.square_mm)),
-        ("tile", length(grid.tile_mm)),
+        ("piece", length(grid.piece_mm)),
         ("scale", decimals(round_index(scale * 10.0), 10).into()),
         ("width", length(wall.width_mm)),
         ("height", length(wall.height_mm)),
@@ -60,7 +60,7 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
         ("phone-height", about(sources, place.height_mm).into()),
         ("photos", count(place.photos)),
         ("held", if place.sideways { "sideways" } else { "upright" }.into()),
-        ("easy-minutes", count(round_index(given.minutes_a_tile[Level::Easy.index()]))),
+        ("easy-minutes", count(round_index(given.minutes_a_piece[Level::Easy.index()]))),
     ]
 }
 
@@ -98,24 +98,24 @@ fn decimals(count: usize, of: usize) -> String {
     (float(count) / float(of)).to_string()
 }
 
-/// The levels that tiles have: name, how many tiles, minutes a tile, and the minute from the start up to which one is handed
+/// The levels that pieces have: name, how many pieces, minutes a piece, and the minute from the start up to which one is handed
 /// out.
 pub(super) fn level_table(w: &Writer, evening: &Evening) -> Block {
     let row = |level: Level| {
         let index = level.index();
-        let minutes = evening.given.minutes_a_tile[index];
+        let minutes = evening.given.minutes_a_piece[index];
         let last = (evening.given.minutes - minutes).max(0.0);
         vec![
             level_word(w.sources, level),
-            evening.tiles[index].to_string(),
+            evening.pieces[index].to_string(),
             decimals(round_index(minutes * 10.0), 10),
             round_index(last).to_string(),
         ]
     };
     Block::Table {
-        heads: w.heads(&["helpers-level", "helpers-tiles", "helpers-minutes", "helpers-last"]),
+        heads: w.heads(&["helpers-level", "helpers-pieces", "helpers-minutes", "helpers-last"]),
         widths: vec![1.0, 1.0, 1.0, 1.6],
-        rows: Level::ALL.into_iter().filter(|level| evening.tiles[level.index()] > 0).map(row).collect(),
+        rows: Level::ALL.into_iter().filter(|level| evening.pieces[level.index()] > 0).map(row).collect(),
     }
 }
 

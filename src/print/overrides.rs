@@ -61,13 +61,13 @@ impl Tell for TemplateError {
 ///
 /// ```
 /// use everysquare::print::Overrides;
-/// let own = [("tiles".to_owned(), "#set page(fill: red)".to_owned())].into();
-/// let own = Overrides::new(own, &["squares", "tiles"])?;
-/// assert_eq!(own.text("tiles", "built in"), "#set page(fill: red)");
+/// let own = [("pieces".to_owned(), "#set page(fill: red)".to_owned())].into();
+/// let own = Overrides::new(own, &["squares", "pieces"])?;
+/// assert_eq!(own.text("pieces", "built in"), "#set page(fill: red)");
 /// assert_eq!(own.text("squares", "built in"), "built in");
 ///
 /// let unknown = [("squars".to_owned(), String::new())].into();
-/// let said = Overrides::new(unknown, &["squares", "tiles"]).unwrap_err().to_string();
+/// let said = Overrides::new(unknown, &["squares", "pieces"]).unwrap_err().to_string();
 /// assert_eq!(said, "templates/squars.typ replaces no template of the program: do you mean squares.typ?");
 /// # Ok::<(), everysquare::print::TemplateError>(())
 /// ```

@@ -1,6 +1,6 @@
 //! What all pages have in common: paper, title, the strip with the ruler and the words for the printer's dialogue.
 //!
-//! There are two kinds of documents. In [`Sheets`] every piece has its place in mm: squares, tiles, cards. In [`Reading`]
+//! There are two kinds of documents. In [`Sheets`] every item has its place in mm: squares, pieces, cards. In [`Reading`]
 //! text flows from page to page: tables, questions, guides; how many pages that makes is known when it is set.
 
 use serde::Serialize;
@@ -21,15 +21,15 @@ const PAGE_MARK: &str = "\u{E000}";
 /// Stands in a strip's words for the number of pages.
 const PAGES_MARK: &str = "\u{E001}";
 
-/// A document whose pieces all have their places.
+/// A document whose items all have their places.
 pub(super) struct Sheets<S: Serialize, P: Serialize> {
     /// The document's name in [`super::names`], which is that of its template.
     pub name: &'static str,
-    /// What all pieces share.
+    /// What all items share.
     pub shared: S,
     /// The pages.
     pub pages: Vec<Page<P>>,
-    /// The pictures that the pieces refer to.
+    /// The pictures that the items refer to.
     pub pictures: Vec<Image>,
     /// Whether every second page is the back of the one before it.
     pub two_sided: bool,
@@ -45,7 +45,7 @@ pub(super) struct Page<P: Serialize> {
     /// Whether this is the back of a sheet.
     pub back: bool,
     /// What lies on it.
-    pub pieces: Vec<P>,
+    pub items: Vec<P>,
 }
 
 /// A document of flowing text. Its template begins with `#show: reading-page` and finds `content` in `data.content`.

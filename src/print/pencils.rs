@@ -1,4 +1,4 @@
-//! `pencils.pdf`: how many pencils to have, what to lay out on each table, and which tile needs which.
+//! `pencils.pdf`: how many pencils to have, what to lay out on each table, and which piece needs which.
 
 use serde::Serialize;
 
@@ -20,13 +20,13 @@ struct Content {
     heads: [String; 6],
     pencils: Vec<Row>,
     sets: String,
-    tiles_title: String,
-    tiles_intro: String,
-    tile_head: String,
-    /// How many tiles stand side by side, and how wide a pencil's column is, in mm.
+    pieces_title: String,
+    pieces_intro: String,
+    piece_head: String,
+    /// How many pieces stand side by side, and how wide a pencil's column is, in mm.
     across: usize,
     pencil_mm: f64,
-    tiles: Vec<Tile>,
+    pieces: Vec<Piece>,
 }
 
 /// A pencil.
@@ -35,15 +35,15 @@ struct Row {
     number: usize,
     colour: String,
     name: String,
-    tiles: usize,
+    pieces: usize,
     shared: usize,
     a_table: usize,
     all_tables: usize,
 }
 
-/// A tile and whether it needs each pencil: 0 no, 1 yes, 2 most of all.
+/// A piece and whether it needs each pencil: 0 no, 1 yes, 2 most of all.
 #[derive(Serialize)]
-struct Tile {
+struct Piece {
     label: String,
     needs: Vec<u8>,
 }
@@ -67,7 +67,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         heads: [
             "pencils-number",
             "pencils-name",
-            "pencils-tiles",
+            "pencils-pieces",
             "pencils-shared",
             "pencils-a-table",
             "pencils-all-tables",
@@ -76,12 +76,12 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         pencils: rows(sources, &evening, tables),
         sets: words
             .say("pencils-sets", &[("tables", tables.into()), ("seats", SEATS_A_TABLE.min(seats).into())]),
-        tiles_title: say("pencils-tiles-title"),
-        tiles_intro: say("pencils-tiles-intro"),
-        tile_head: say("ledger-tile"),
+        pieces_title: say("pencils-pieces-title"),
+        pieces_intro: say("pencils-pieces-intro"),
+        piece_head: say("checklist-piece"),
         across: floor_index((width - READING_MARGINS_MM) / block).clamp(1, settings.grid.columns),
         pencil_mm: PENCIL_MM,
-        tiles: tiles(sources),
+        pieces: pieces(sources),
     };
     Reading { name: "pencils", content, pictures: Vec::new() }.document(sources)
 }
@@ -89,7 +89,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 /// Every pencil: how many if all are shared, and how many if each table has its own.
 fn rows(sources: &Sources, evening: &Evening, tables: usize) -> Vec<Row> {
     let facts = sources.facts;
-    let chances = chances(&facts.work(), evening.given.minutes_a_tile);
+    let chances = chances(&facts.work(), evening.given.minutes_a_piece);
     let at_a_table = pencils(&chances, SEATS_A_TABLE.min(evening.time.seats_in_use));
     let counted = facts.pencils.iter().zip(evening.supplies.pencils.iter().zip(at_a_table));
     counted
@@ -98,7 +98,7 @@ fn rows(sources: &Sources, evening: &Evening, tables: usize) -> Vec<Row> {
             number: number + 1,
             colour: pencil.hex(),
             name: pencil.name.clone(),
-            tiles: facts.tiles_with(number),
+            pieces: facts.pieces_with(number),
             shared: shared.count,
             a_table: own.count,
             all_tables: own.count * tables,
@@ -106,15 +106,15 @@ fn rows(sources: &Sources, evening: &Evening, tables: usize) -> Vec<Row> {
         .collect()
 }
 
-fn tiles(sources: &Sources) -> Vec<Tile> {
-    let tiles = sources.printed.squares.iter().zip(&sources.facts.tiles);
-    tiles
-        .map(|(square, tile)| {
+fn pieces(sources: &Sources) -> Vec<Piece> {
+    let pieces = sources.printed.squares.iter().zip(&sources.facts.pieces);
+    pieces
+        .map(|(square, piece)| {
             let mut needs = vec![0; sources.facts.pencils.len()];
-            for (rank, pencil) in tile.pencils.iter().enumerate() {
+            for (rank, pencil) in piece.pencils.iter().enumerate() {
                 needs[*pencil] = if rank == 0 { 2 } else { 1 };
             }
-            Tile { label: square.label.clone(), needs }
+            Piece { label: square.label.clone(), needs }
         })
         .collect()
 }

@@ -17,7 +17,7 @@ const CARD_MM: [f64; 2] = [95.0, 60.0];
 
 /// A card.
 #[derive(Serialize)]
-struct Piece {
+struct Item {
     area: Box,
     number: usize,
     /// Who it is for: 1, 2 or 3 small squares, or 0 for a star.
@@ -71,17 +71,17 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let groups: Vec<_> = groups.iter().flat_map(|group| group.chunks(layout.spots.len())).collect();
     let heading = Heading::new(sources, "questions", Some(groups.len()), Sides::One);
     let pages = groups.iter().enumerate().map(|(page, group)| {
-        let pieces: Vec<Piece> = group
+        let items: Vec<Item> = group
             .iter()
             .zip(&layout.spots)
-            .map(|(asked, spot)| piece(asked, (*spot).into(), sources))
+            .map(|(asked, spot)| item(asked, (*spot).into(), sources))
             .collect();
-        let asked: Vec<&str> = pieces.iter().map(|piece| piece.question.as_str()).collect();
+        let asked: Vec<&str> = items.iter().map(|item| item.question.as_str()).collect();
         Page {
             strip: heading.strip(&layout, page + 1, false),
             about: sources.words.say("questions-about", &[("questions", asked.join(" ").into())]),
             back: false,
-            pieces,
+            items,
         }
     });
     let (pages, pictures) = (pages.collect(), Vec::new());
@@ -129,7 +129,7 @@ fn of(all: &[(usize, Question)], learners: Learners) -> Vec<(usize, Question)> {
     all.iter().filter(|(_, question)| question.learners == learners).cloned().collect()
 }
 
-fn piece((number, question): &(usize, Question), area: Box, sources: &Sources) -> Piece {
+fn item((number, question): &(usize, Question), area: Box, sources: &Sources) -> Item {
     let learners = question.learners;
     let (marks, size) = match learners {
         Learners::Counting => (1, 16.0),
@@ -137,7 +137,7 @@ fn piece((number, question): &(usize, Question), area: Box, sources: &Sources) -
         Learners::Ratio => (3, 13.0),
         Learners::Challenge => (0, 13.0),
     };
-    Piece {
+    Item {
         area,
         number: *number,
         marks,

@@ -1,4 +1,4 @@
-//! A room to scale in which the evening can be held: the wall, tables for all seats, the place to hand tiles out, the place
+//! A room to scale in which the evening can be held: the wall, tables for all seats, the place to hand pieces out, the place
 //! for the phone, ways out kept free. Not the organiser's room, but how much space it takes and what lies beside what.
 //!
 //! ```text
@@ -27,7 +27,7 @@ const CHAIR_M: f64 = 0.55;
 const WAY_M: f64 = 1.2;
 /// Between the phone and the first chairs.
 const BEHIND_PHONE_M: f64 = 1.0;
-/// The table at which tiles are handed out.
+/// The table at which pieces are handed out.
 const HAND_OUT_M: [f64; 2] = [1.8, 0.75];
 /// From the last chairs to the far side of the room.
 const ENTRANCE_M: f64 = 3.0;

@@ -51,7 +51,7 @@ struct Label {
 
 /// One side of a square or of a part of one.
 #[derive(Serialize)]
-struct Piece {
+struct Item {
     area: Box,
     label: String,
     /// Which of the parts, from 0.
@@ -86,13 +86,13 @@ pub(super) fn fronts(settings: &PrintSettings, printed: &Printed) -> Result<Vec<
     let parts = division.parts();
     let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
     let with_code = division.part_with(&quiet).unwrap_or(0);
-    let pieces = division.layout.fronts(settings.flip, printed.squares.len() * parts.len());
+    let items = division.layout.fronts(settings.flip, printed.squares.len() * parts.len());
     let side = printed.grid.square_mm;
     let square = |(page, spot): (usize, Area)| {
         let Point { x, y, .. } = spot.top_left;
         (page, Area::new(x - parts[with_code].x, y - parts[with_code].y, side, side))
     };
-    Ok(pieces.into_iter().skip(with_code).step_by(parts.len()).map(square).collect())
+    Ok(items.into_iter().skip(with_code).step_by(parts.len()).map(square).collect())
 }
 
 /// Typesets the document.
@@ -110,17 +110,17 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let way = if two_sided { Sides::Two } else { Sides::One };
     let heading = Heading::new(sources, "squares", Some(sheets * sides.len()), way);
     let shared = shared(&division, printed, words);
-    let pieces: Vec<(&PrintedSquare, usize)> =
+    let items: Vec<(&PrintedSquare, usize)> =
         printed.squares.iter().flat_map(|square| (0..parts.len()).map(move |part| (square, part))).collect();
     let mut pages = Vec::with_capacity(sheets * sides.len());
-    for on_sheet in pieces.chunks(layout.spots.len()) {
+    for on_sheet in items.chunks(layout.spots.len()) {
         let names: Vec<String> =
             on_sheet.iter().map(|(square, part)| named(square, *part, parts.len(), words)).collect();
         let labels = listed(names.iter().map(String::as_str));
         for &back in sides {
             let strip = heading.strip(layout, pages.len() + 1, back);
-            let pieces = on_sheet.iter().zip(&layout.spots).map(|((square, part), spot)| {
-                let own = Piece {
+            let items = on_sheet.iter().zip(&layout.spots).map(|((square, part), spot)| {
+                let own = Item {
                     area: (*spot).into(),
                     label: square.label.clone(),
                     part: *part,
@@ -133,7 +133,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             });
             let id = if back { "print-about-backs" } else { "print-about-squares" };
             let about = words.say(id, &[("labels", labels.as_str().into())]);
-            pages.push(Page { strip, about, back, pieces: pieces.collect() });
+            pages.push(Page { strip, about, back, items: items.collect() });
         }
     }
     Sheets { name: "squares", shared, pages, pictures: Vec::new(), two_sided }.document(sources)
@@ -157,8 +157,8 @@ fn code(square: &PrintedSquare, printed: &Printed, quiet: &Box) -> Code {
     Code::centred(&square.modules, printed.module_mm, x, y)
 }
 
-fn turned_over(front: Piece, spot: &Area, flip: Flip, layout: &Layout) -> Piece {
-    Piece {
+fn turned_over(front: Item, spot: &Area, flip: Flip, layout: &Layout) -> Item {
+    Item {
         area: spot.turned_over(flip, layout.page).into(),
         code: None,
         upside_down: flip == Flip::ShortEdge,

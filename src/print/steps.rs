@@ -61,7 +61,7 @@ struct Shared {
 
 /// One card, as it lies flat.
 #[derive(Serialize)]
-struct Piece {
+struct Item {
     folds: Vec<Fold>,
     /// How far the other foot reaches.
     overlap: Fold,
@@ -113,7 +113,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         strip: heading.words(area, upright, Some((number, false))),
         about: about.clone(),
         back: false,
-        pieces: vec![piece(sources)],
+        items: vec![item(sources)],
     };
     let pages = (1..=count).map(page).collect();
     Sheets { name: "steps", shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
@@ -137,7 +137,7 @@ fn shared(sources: &Sources) -> Shared {
     }
 }
 
-fn piece(sources: &Sources) -> Piece {
+fn item(sources: &Sources) -> Item {
     let paper = sources.settings.print.paper;
     let (width, height) = paper.size_mm();
     let folds = folds_mm(paper);
@@ -151,7 +151,7 @@ fn piece(sources: &Sources) -> Piece {
     };
     let say = |words: &Words, id: &str| words.say(id, &[]);
     let fold = |y: f64, id: &str| Fold { line: across(y), words: say(sources.words, id) };
-    Piece {
+    Item {
         folds: vec![fold(top, "steps-fold"), fold(ridge, "steps-ridge"), fold(bottom, "steps-fold")],
         overlap: fold(top - OVERLAP_MM * larger(paper), "steps-overlap"),
         faces: [face(top, true), face(ridge, false)],

@@ -42,7 +42,7 @@ pub(super) struct Drawing {
     cards: Vec<Named>,
     floor: Line,
     floor_words: String,
-    /// From the squares down to the floor: a plumb line, in two pieces where the floor is farther than drawn, and its length.
+    /// From the squares down to the floor: a plumb line, in two items where the floor is farther than drawn, and its length.
     plumb: Vec<Line>,
     plumb_words: Text,
     /// Short lines at the edges of rows and columns.

@@ -128,7 +128,7 @@ mod tests {
     use proptest::prelude::*;
 
     const GRID: Grid =
-        Grid { columns: 6, rows: 4, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+        Grid { columns: 6, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
 
     /// What a lattice shows of squares at these cells of the wall, when `placing` leads back to the wall.
     fn votes(placing: &Placing, squares: &[(Cell, Cell, Turn)]) -> Vec<Vote> {

@@ -21,7 +21,7 @@ pub(super) struct Hung {
     pub turn: Turn,
     /// What was done to it.
     pub condition: Condition,
-    /// The tile that was drawn on it, and how far clockwise the drawing is turned against the paper.
+    /// The piece that was drawn on it, and how far clockwise the drawing is turned against the paper.
     pub drawn: (Cell, Turn),
 }
 
@@ -183,7 +183,7 @@ fn conditions(hung: &mut [Option<Hung>], deal: &Deal, rng: &mut ChaCha8Rng) {
     }
 }
 
-/// Puts other tiles, or turned ones, on papers that are otherwise right; chance of its own leaves all else as it was.
+/// Puts other pieces, or turned ones, on papers that are otherwise right; chance of its own leaves all else as it was.
 fn drawings(hung: &mut [Option<Hung>], deal: &Deal, cells: &[Cell], seed: u64) {
     let mut rng = stream(seed, Purpose::Drawings);
     for i in &deal.misdrawn {

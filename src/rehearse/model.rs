@@ -9,15 +9,15 @@ use rayon::prelude::*;
 use crate::frame::{ceil_index, float, floor_index};
 use crate::plan::Grid;
 
-/// Pixels that a tile should have along a side.
-const TILE_PX: f64 = 96.0;
+/// Pixels that a piece should have along a side.
+const PIECE_PX: f64 = 96.0;
 
-/// The picture with at least [`TILE_PX`] pixels along every tile.
+/// The picture with at least [`PIECE_PX`] pixels along every piece.
 pub(super) fn enlarged(picture: &RgbImage, grid: &Grid) -> RgbImage {
     let (w, h) = picture.dimensions();
     let across = f64::from(w) / float(grid.columns);
     let down = f64::from(h) / float(grid.rows);
-    let factor = ceil_index(TILE_PX / across.min(down).max(1.0)).clamp(1, 16);
+    let factor = ceil_index(PIECE_PX / across.min(down).max(1.0)).clamp(1, 16);
     if factor == 1 || w == 0 || h == 0 {
         return picture.clone();
     }

@@ -78,10 +78,10 @@ pub struct Faults {
     pub strangers: usize,
     /// Every square in a wrong cell.
     pub permute_all: bool,
-    /// Squares on which another tile was drawn: code, label and cell are right, the drawing is not.
+    /// Squares on which another piece was drawn: code, label and cell are right, the drawing is not.
     #[serde(skip_serializing_if = "is_zero")]
     pub misdrawn: usize,
-    /// Squares on which the right tile was drawn, turned by 90, 180 or 270 degrees against the paper.
+    /// Squares on which the right piece was drawn, turned by 90, 180 or 270 degrees against the paper.
     #[serde(skip_serializing_if = "is_zero")]
     pub drawn_turned: usize,
 }

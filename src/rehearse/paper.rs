@@ -125,12 +125,12 @@ impl Hand {
     }
 }
 
-/// A visitor's drawing of one tile.
+/// A visitor's drawing of one piece.
 struct Drawing<'a> {
     picture: &'a RgbImage,
     crop: Crop,
     grid: Grid,
-    tile: Cell,
+    piece: Cell,
     turn: Turn,
     hand: Hand,
     grain: &'a Grain,
@@ -141,8 +141,8 @@ impl Drawing<'_> {
     /// The picture's colour where the hand meant to be; beyond the picture its outermost pixels go on.
     fn meant(&self, u: f64, v: f64) -> [u8; 3] {
         let side = self.grid.square_mm;
-        let scale = self.crop.tile.value() / side;
-        let corner = self.crop.tile_top_left(self.tile);
+        let scale = self.crop.piece.value() / side;
+        let corner = self.crop.piece_top_left(self.piece);
         let (u, v) = match self.turn {
             Turn::None => (u, v),
             Turn::Quarter => (v, side - u),
@@ -237,13 +237,13 @@ pub(super) struct Commission<'a> {
 }
 
 impl Commission<'_> {
-    /// A square of the wall as one visitor, the `which`th, drew it: a tile, turned so far clockwise, on the paper for `home`.
-    pub fn draw(&self, home: Cell, (tile, turn): (Cell, Turn), which: u64) -> Texture {
+    /// A square of the wall as one visitor, the `which`th, drew it: a piece, turned so far clockwise, on the paper for `home`.
+    pub fn draw(&self, home: Cell, (piece, turn): (Cell, Turn), which: u64) -> Texture {
         let mut rng = stream_of(self.seed, Purpose::Paper, which);
         let hand = Hand::of(&mut rng, self.drawn_into, self.unsteady);
         let (picture, grid, grain, code) = (self.picture, self.grid, self.grain, self.code);
         let crop = Crop::of(picture.dimensions(), &grid);
-        let drawing = Drawing { picture, crop, grid, tile, turn, hand, grain, code };
+        let drawing = Drawing { picture, crop, grid, piece, turn, hand, grain, code };
         let side = self.grid.square_mm;
         let label = self.grid.label(home);
         let dot = (code.module * 0.6).max(0.35);

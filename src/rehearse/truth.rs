@@ -112,7 +112,7 @@ pub struct CellTruth {
     pub stranger: Option<String>,
     /// What was done to it; `None` where nothing hangs.
     pub condition: Option<Condition>,
-    /// The tile that was drawn on it where that is not the paper's own.
+    /// The piece that was drawn on it where that is not the paper's own.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub drawn: Option<String>,
     /// How far the drawing is turned clockwise against the paper; `None` where it is not.

@@ -225,7 +225,8 @@ mod tests {
     use crate::rehearse::{camera, faults};
 
     fn printed() -> Printed {
-        let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid =
+            Grid { columns: 4, rows: 3, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
         let tag = Tag::new("K7M").unwrap();
         let square = |cell| {
             let label = grid.label(cell);

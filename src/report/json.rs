@@ -123,7 +123,7 @@ pub struct ReportStranger {
 /// Figures of the wall.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct ReportWall {
-    /// A square's side over its tile's.
+    /// A square's side over its piece's.
     pub scale_factor: f64,
     /// Width of all cells together.
     pub width_mm: f64,
@@ -259,7 +259,7 @@ fn wall(reading: &WallReading, judgement: &Judgement) -> ReportWall {
     let fewest = finite(|photo| photo.px_per_module).into_iter().reduce(f64::min).unwrap_or(0.0);
     let worst = finite(|photo| photo.worst_shift_mm).into_iter().fold(0.0, f64::max);
     ReportWall {
-        scale_factor: to_places(judgement.grid.square_mm / judgement.grid.tile_mm, 1000.0),
+        scale_factor: to_places(judgement.grid.square_mm / judgement.grid.piece_mm, 1000.0),
         width_mm: to_places(size.x, 1000.0),
         height_mm: to_places(size.y, 1000.0),
         worst_shift_mm: to_places(worst, 10.0),

@@ -54,7 +54,7 @@ pub(super) fn wall_json(evening: &Evening, standing: &Standing) -> Value {
         "advice": advice(standing, words),
         "unkept": standing.unkept.as_ref().map(|error| said::unkept(error, words)),
         "cells": cells.map(|(cell, at)| one_cell(cell, *at, grid, words)).collect::<Vec<_>>(),
-        "missing": groups.iter().map(|(level, tiles)| json!({ "level": level, "tiles": tiles })).collect::<Vec<_>>(),
+        "missing": groups.iter().map(|(level, pieces)| json!({ "level": level, "pieces": pieces })).collect::<Vec<_>>(),
         "missing_say": words.say("serve-missing-count", &[("count", count(missing.len()))]),
     })
 }

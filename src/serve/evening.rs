@@ -20,7 +20,7 @@ use crate::words::Words;
 
 use super::known::{Added, Known, Origin};
 use super::levels::{Levels, levels_of};
-use super::pictures::{WallPicture, frontal, tiles};
+use super::pictures::{WallPicture, frontal, pieces};
 use super::{Clock, ServeError, keep};
 
 /// The most pixels of a photo that is sent: 50 megapixels, the most that phones take unasked, and a few for odd shapes. One of them
@@ -34,7 +34,7 @@ pub struct Evening {
     pub(super) words: Words,
     pub(super) levels: Levels,
     /// What belongs in each cell, as JPEG files.
-    pub(super) tiles: Vec<Vec<u8>>,
+    pub(super) pieces: Vec<Vec<u8>>,
     pub(super) clock: Clock,
     /// When the program began to serve, in seconds since 1970: numbers of standings count from there.
     pub(super) began: u64,
@@ -94,7 +94,7 @@ impl Evening {
         let settings = folder.settings()?;
         let bytes = folder.picture_bytes(&settings)?;
         let picture = crate::picture::Picture::open(&bytes)?;
-        let tiles = tiles(&picture, &printed.grid)?;
+        let pieces = pieces(&picture, &printed.grid)?;
         let now = (clock.now)();
         let kept = since.and_then(|since| keep::newest(&folder, &printed, since, now));
         let standing = match kept {
@@ -115,7 +115,7 @@ impl Evening {
             folder,
             printed,
             words,
-            tiles,
+            pieces,
             clock,
             began: now,
             keep_photos,

@@ -297,7 +297,7 @@ mod tests {
     use proptest::prelude::*;
 
     const GRID: Grid =
-        Grid { columns: 4, rows: 1, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+        Grid { columns: 4, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
     const NOON: u64 = 1_800_000_000;
 
     fn square(column: usize) -> Sight {

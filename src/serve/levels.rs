@@ -1,44 +1,44 @@
-//! How hard each tile is to draw, for handing out.
+//! How hard each piece is to draw, for handing out.
 
 use crate::picture::{FewColours, Picture, PictureFacts};
 use crate::plan::{Level, Settings};
 use crate::words::Words;
 
-/// The levels of an event's tiles.
+/// The levels of an event's pieces.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Levels {
-    /// What the levels are called, the easiest first; empty where tiles have no levels.
+    /// What the levels are called, the easiest first; empty where pieces have no levels.
     pub names: Vec<String>,
-    /// For each tile, row by row from the top, the place of its level in `names`; empty where tiles have no levels.
+    /// For each piece, row by row from the top, the place of its level in `names`; empty where pieces have no levels.
     pub of: Vec<usize>,
 }
 
 impl Levels {
-    /// Tiles in groups of one level each, the easiest first, in their own order; one group without a name where tiles have no levels.
+    /// Pieces in groups of one level each, the easiest first, in their own order; one group without a name where pieces have no levels.
     #[must_use]
-    pub fn groups(&self, tiles: &[usize]) -> Vec<(String, Vec<usize>)> {
+    pub fn groups(&self, pieces: &[usize]) -> Vec<(String, Vec<usize>)> {
         if self.names.is_empty() {
-            return vec![(String::new(), tiles.to_vec())];
+            return vec![(String::new(), pieces.to_vec())];
         }
-        let level = |tile: &usize| self.of.get(*tile).copied().unwrap_or(0);
+        let level = |piece: &usize| self.of.get(*piece).copied().unwrap_or(0);
         let groups = self.names.iter().enumerate();
         groups
             .map(|(at, name)| {
-                (name.clone(), tiles.iter().copied().filter(|tile| level(tile) == at).collect::<Vec<_>>())
+                (name.clone(), pieces.iter().copied().filter(|piece| level(piece) == at).collect::<Vec<_>>())
             })
-            .filter(|(_, tiles)| !tiles.is_empty())
+            .filter(|(_, pieces)| !pieces.is_empty())
             .collect()
     }
 }
 
-/// The levels of an event's tiles, by the settings' names or the language's.
+/// The levels of an event's pieces, by the settings' names or the language's.
 #[must_use]
 pub fn levels_of(picture: &Picture, settings: &Settings, words: &Words) -> Levels {
     let few = FewColours::chosen(picture, &settings.picture);
     let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
     Levels {
         names: Level::ALL.iter().map(|level| settings.levels.word(*level, words)).collect(),
-        of: facts.tiles.iter().map(|tile| tile.level.index()).collect(),
+        of: facts.pieces.iter().map(|piece| piece.level.index()).collect(),
     }
 }
 
@@ -47,7 +47,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn tiles_come_in_groups_of_a_level() {
+    fn pieces_come_in_groups_of_a_level() {
         let levels =
             Levels { names: vec!["easy".into(), "middling".into(), "hard".into()], of: vec![2, 0, 0, 2] };
         let groups = levels.groups(&[0, 1, 3]);

@@ -72,8 +72,8 @@ pub enum ServeError {
     Folder(#[from] FolderError),
     /// The picture.
     Picture(#[from] PictureError),
-    /// A tile that cannot be drawn.
-    Tile(#[from] JpegError),
+    /// A piece that cannot be drawn.
+    Piece(#[from] JpegError),
     /// Somebody listens there already.
     PortTaken(u16),
     /// The system refuses.
@@ -87,7 +87,7 @@ impl Tell for ServeError {
         match self {
             Self::Folder(error) => error.sentence(),
             Self::Picture(error) => error.sentence(),
-            Self::Tile(error) => error.sentence(),
+            Self::Piece(error) => error.sentence(),
             Self::PortTaken(port) => Sentence::new("serve-error-port-taken").with("port", port.to_string()),
             Self::Refused(at, said) => {
                 Sentence::new("serve-error-refused").with("at", at.to_string()).with("said", said.as_str())

@@ -139,17 +139,18 @@ impl WallPicture {
 /// What belongs in each cell, row by row from the top, as JPEG files.
 ///
 /// # Errors
-/// [`JpegError`] where a tile has no pixels.
-pub fn tiles(picture: &Picture, grid: &Grid) -> Result<Vec<Vec<u8>>, JpegError> {
+/// [`JpegError`] where a piece has no pixels.
+pub fn pieces(picture: &Picture, grid: &Grid) -> Result<Vec<Vec<u8>>, JpegError> {
     let cells: Vec<Cell> = grid.cells().collect();
-    let tile = |cell: &Cell| {
-        let tile = picture.tile(grid, *cell);
+    let piece = |cell: &Cell| {
+        let piece = picture.piece(grid, *cell);
         let at = |px: f64| u32::try_from(floor_index(px)).unwrap_or(u32::MAX);
-        let side = pixels(tile.side.value()).max(1);
-        let crop = crop_imm(&picture.pixels, at(tile.top_left.x), at(tile.top_left.y), side, side).to_image();
+        let side = pixels(piece.side.value()).max(1);
+        let crop =
+            crop_imm(&picture.pixels, at(piece.top_left.x), at(piece.top_left.y), side, side).to_image();
         jpeg(&little(&crop))
     };
-    cells.par_iter().map(tile).collect()
+    cells.par_iter().map(piece).collect()
 }
 
 /// A picture no larger than a page shows it.
@@ -172,7 +173,7 @@ mod tests {
     use crate::plan::RowsFrom;
 
     const GRID: Grid =
-        Grid { columns: 3, rows: 2, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+        Grid { columns: 3, rows: 2, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
 
     #[test]
     fn cells_and_their_margin_are_taken_from_the_photo_that_shows_them() {

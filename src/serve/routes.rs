@@ -7,7 +7,7 @@
 //! | `/wall.json` | all that is to be done | counts | the wall as it stands |
 //! | `/live` | yes | yes | the number of the standing, whenever it changes (server-sent events) |
 //! | `/wall.jpg` | yes | yes | the wall as it looks |
-//! | `/cell/17`, `/tile/17` | yes | | what hangs in a cell; what belongs there |
+//! | `/cell/17`, `/piece/17` | yes | | what hangs in a cell; what belongs there |
 //! | `/code.svg` | | this computer only | the helpers' link as a code |
 //! | `POST /photo` | yes | | see [`super::upload`] |
 
@@ -58,7 +58,7 @@ pub(super) fn helpers(shared: Arc<Shared>) -> Router {
     both(page)
         .route("/wall.json", get(helpers_wall))
         .route("/cell/{place}", get(cell))
-        .route("/tile/{place}", get(tile))
+        .route("/piece/{place}", get(piece))
         .route("/photo", post(upload::photo))
         .with_state(shared)
 }
@@ -110,9 +110,9 @@ async fn cell(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> R
     picture.map_or_else(nothing, |picture| bytes(StatusCode::OK, JPEG, picture))
 }
 
-async fn tile(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> Response {
+async fn piece(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> Response {
     let index = at(&shared, &place).map(|cell| shared.evening.printed.grid.index(cell));
-    let picture = index.and_then(|index| shared.evening.tiles.get(index).cloned());
+    let picture = index.and_then(|index| shared.evening.pieces.get(index).cloned());
     picture.map_or_else(nothing, |picture| bytes(StatusCode::OK, JPEG, picture))
 }
 

@@ -62,7 +62,7 @@ help-new-pencils = A file with your own pencils: [[pencils]] with name and srgb,
 help-new-black-and-white = Draw in greys only, as many as --colours says
 help-new-fit = What happens to a picture of another shape than the wall's: crop cuts it, pad adds to it
 help-new-square-mm = Side of the paper squares
-help-new-tile-mm = Side of the tiles, the pieces of the picture that visitors are given
+help-new-piece-mm = Side of the pieces, the pieces of the picture that visitors are given
 help-new-paper = The paper in the printer: letter, tabloid, a4 or a3
 help-new-flip = How the printer turns the paper over: long-edge, short-edge or none
 help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
@@ -86,14 +86,14 @@ new-added-sides = The whole picture is drawn; to have the wall's shape, { $perce
 new-added-top-and-bottom = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the top and bottom.
 new-pencils = It is drawn with { $count } pencils: { $names }. Change their names in event.toml as you like.
 new-text = The drawing's text is set in the program's own font: look at it in picture-preview.png, or turn text into paths in your drawing program.
-new-coarse = A tile was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
+new-coarse = A piece was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
 new-warn-alike = Take care: { $one } and { $other } look so much alike that they will be mixed up. Fewer colours (--colours) or pencils of your own (--pencils) help.
-new-warn-rare = Take care: { $tiles ->
-    [0] no tile needs { $pencil }
-    [one] only 1 tile needs { $pencil }
-   *[other] only { $tiles } tiles need { $pencil }
+new-warn-rare = Take care: { $pieces ->
+    [0] no piece needs { $pencil }
+    [one] only 1 piece needs { $pencil }
+   *[other] only { $pieces } pieces need { $pencil }
 }, so you can do without it.
-new-warn-plain = Take care: { $plain } tiles are one colour all over and only { $drawn } have something to draw. A picture with more in it, or fewer squares, is more fun.
+new-warn-plain = Take care: { $plain } pieces are one colour all over and only { $drawn } have something to draw. A picture with more in it, or fewer squares, is more fun.
 new-next = Next: look at { $folder }/picture-preview.png and event.toml, change what you like, then type “everysquare print { $folder }”.
 
 ## colours of pencils, in words that a child knows
@@ -130,17 +130,17 @@ help-plan-hang = Height of the wall’s lower edge over the floor, in mm; left o
 help-plan-save = Also writes the numbers that are typed here into event.toml
 
 plan-title = Plan for “{ $name }”
-plan-levels = Tiles by level: how many there are, and how many are finished in the time.
+plan-levels = Pieces by level: how many there are, and how many are finished in the time.
 plan-head-level = level
 plan-head-mark = mark
-plan-head-tiles = tiles
+plan-head-pieces = pieces
 plan-head-minutes = minutes each
 plan-head-finished = finished
 plan-decided = { $count ->
-    [one] 1 tile has the level that event.toml gives it.
-   *[other] { $count } tiles have the level that event.toml gives them.
+    [one] 1 piece has the level that event.toml gives it.
+   *[other] { $count } pieces have the level that event.toml gives them.
 }
-plan-balanced = Levels are balanced, as event.toml asks: drawn tiles are divided into three parts of the same size.
+plan-balanced = Levels are balanced, as event.toml asks: drawn pieces are divided into three parts of the same size.
 plan-crowd = The crowd
 plan-finish = { $visitors ->
     [one] 1 visitor
@@ -148,40 +148,40 @@ plan-finish = { $visitors ->
 }, { $seats ->
     [one] 1 seat
    *[other] { $seats } seats
-}, { $minutes } minutes. A seat begins a new tile every { $pace } minutes, handing out included, so that about { $finish ->
-    [one] 1 tile is
-   *[other] { $finish } tiles are
+}, { $minutes } minutes. A seat begins a new piece every { $pace } minutes, handing out included, so that about { $finish ->
+    [one] 1 piece is
+   *[other] { $finish } pieces are
 } finished in time.
 plan-assumed = Assumed, since nobody said it: { $numbers }. Type --visitors, --minutes and --seats with your own numbers.
 plan-seats-free = { $free ->
     [one] 1 seat stays free.
    *[other] { $free } seats stay free.
 }
-plan-fits = The picture’s { $tiles } tiles suit this crowd: { $each } for each visitor, all finished after about { $left } minutes.
-plan-too-big-for-time = The picture’s { $tiles } tiles are too many: { $by ->
+plan-fits = The picture’s { $pieces } pieces suit this crowd: { $each } for each visitor, all finished after about { $left } minutes.
+plan-too-big-for-time = The picture’s { $pieces } pieces are too many: { $by ->
     [one] 1 of them stays
    *[other] { $by } of them stay
 } unfinished. All of them take about { $needed } minutes.
 plan-more-seats = With { $seats } seats all of them are finished in time.
-plan-too-big-for-crowd = The picture’s { $tiles } tiles are too many: at { $most } for each visitor, { $by ->
+plan-too-big-for-crowd = The picture’s { $pieces } pieces are too many: at { $most } for each visitor, { $by ->
     [one] 1 is
    *[other] { $by } are
 } left over.
-plan-too-small = The picture’s { $tiles } tiles are too few: { $by ->
+plan-too-small = The picture’s { $pieces } pieces are too few: { $by ->
     [one] 1 visitor goes
    *[other] { $by } visitors go
 } without.
 plan-without = { $without ->
     [one] 1 visitor finishes
    *[other] { $without } visitors finish
-} no tile, whatever the grid: these seats and minutes are enough for { $finish }. More seats or more time help, and so do easier tiles.
+} no piece, whatever the grid: these seats and minutes are enough for { $finish }. More seats or more time help, and so do easier pieces.
 plan-others = Grids that suit this crowd, the place and the picture’s shape:
 plan-others-as-well = Other grids that suit this crowd, the place and the picture’s shape as well:
 plan-head-grid = grid
 plan-head-each = for each visitor
 plan-head-size = wall
 plan-head-lost = picture cut away
-plan-others-why = { $least } to { $most } tiles suit this crowd. To take one, change columns and rows in event.toml before printing.
+plan-others-why = { $least } to { $most } pieces suit this crowd. To take one, change columns and rows in event.toml before printing.
 plan-no-others = No other grid of such squares suits this crowd, the place and the picture’s shape.
 plan-wall = The wall
 plan-wall-size = The squares are { $width } wide and { $height } high; with the cards around them { $around_width } wide and { $around_height } high.
@@ -215,7 +215,7 @@ plan-no-sheets = Sheets of paper cannot be counted: { $why }.
 plan-things = { $tape } of tape, for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; erasers: { $erasers }.
 plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
 plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
-plan-written = All numbers, and the level and colours of each tile, are in { $file }.
+plan-written = All numbers, and the level and colours of each piece, are in { $file }.
 plan-saved = The numbers typed here are now in { $file }.
 plan-not-saved = The numbers typed here count only this once; --save keeps them.
 
@@ -266,7 +266,7 @@ report-missing-untold = { $count ->
 report-twice = Seen more than once: { $squares }
 report-stranger = Not of this event: “{ $text }” at { $cell }
 report-rows = Row
-report-scale = Scale factor { $factor }: each square shows its tile { $factor } times as wide and as high.
+report-scale = Scale factor { $factor }: each square shows its piece { $factor } times as wide and as high.
 report-size = The wall is { $width } × { $height } mm.
 report-shift = The square farthest from the middle of its cell is off by { $mm } mm.
 report-modules = Photo pixels to a module of a square’s code: { $px }.
@@ -423,7 +423,7 @@ help-rehearse-covered = Squares with tape over half of their code
 help-rehearse-torn = Squares with a corner torn off
 help-rehearse-duplicates = Places where a second copy of another square hangs
 help-rehearse-strangers = Places where a square of another event hangs
-help-rehearse-misdrawn = Squares with the drawing of another tile, on a paper that hangs right
+help-rehearse-misdrawn = Squares with the drawing of another piece, on a paper that hangs right
 help-rehearse-drawn-turned = Squares whose drawing is turned against the paper
 help-rehearse-permute-all = Hang every square in a wrong place
 help-rehearse-cards = Which cards hang around the wall: all, corners or none
@@ -452,21 +452,21 @@ rehearse-next = Next: look at it, decide what you would change, then type “eve
 
 print-squares = Squares
 print-cards = Cards
-print-tiles = Tiles
+print-pieces = Pieces
 print-working = setting the pages
 print-about-squares = The fronts of squares { $labels }: blank paper with cut lines, tick marks, the label and the code.
-print-about-tiles = The tiles { $labels } of the picture, with cut lines, tick marks and their labels.
+print-about-pieces = The pieces { $labels } of the picture, with cut lines, tick marks and their labels.
 print-about-backs = The backs of { $labels }: what each is called and which way is up.
-print-about-tile-backs = The backs of the tiles { $labels }: what each is called, which way is up, its level and its pencils.
+print-about-piece-backs = The backs of the pieces { $labels }: what each is called, which way is up, its level and its pencils.
 print-about-cards = The cards { $names }, each with its name and its code.
 print-levels = Levels
 print-pencils = Pencils
-print-ledger = Ledger
+print-checklist = Checklist
 print-wall-map = Wall map
-print-about-levels = Labels for the bags of the levels { $levels }: the level’s name and marks, how many tiles, and which.
-print-level-count = { $tiles ->
-    [one] 1 tile
-   *[other] { $tiles } tiles
+print-about-levels = Labels for the bags of the levels { $levels }: the level’s name and marks, how many pieces, and which.
+print-level-count = { $pieces ->
+    [one] 1 piece
+   *[other] { $pieces } pieces
 }
 print-level-more = and { $count } more
 unit-mm = mm
@@ -501,7 +501,7 @@ print-card-corner-4 = corner 4 of 4 · beyond the bottom left
 
 help-print = Writes the kit as PDF, and the manifest of what was printed
 help-print-folder = The event folder
-help-print-documents = Only these documents, such as squares or tiles; left out, all of them
+help-print-documents = Only these documents, such as squares or pieces; left out, all of them
 help-print-templates = Write the program's own templates and words as well, to start your own from
 
 print-made = Wrote { $folder }:
@@ -533,22 +533,22 @@ print-next = Next: cut along the lines, and try the evening out with “everysqu
 
 error-print-too-large = a { $what } of { $side } mm does not fit { $paper } paper beside the ruler: the largest that fits is { $largest } mm ({ $inches } in); make it smaller in event.toml, or print on larger paper ({ $papers })
 error-print-square = square
-error-print-tile = tile
+error-print-piece = piece
 error-print-card = card
 error-print-unknown = there is no document “{ $read }”: the documents are { $known }
 error-print-unknown-near = there is no document “{ $read }”, do you mean { $near }? The documents are { $known }
 error-print-typeset = a page could not be set ({ $said }): this is a fault of the program, please report it
 
-## ledger
+## checklist
 
-ledger-intro = Tick a box when a tile is handed out, when its square comes back, and when that square hangs on the wall: { $tiles ->
-    [one] 1 tile.
-   *[other] { $tiles } tiles in all.
+checklist-intro = Tick a box when a piece is handed out, when its square comes back, and when that square hangs on the wall: { $pieces ->
+    [one] 1 piece.
+   *[other] { $pieces } pieces in all.
 }
-ledger-tile = Tile
-ledger-out = out
-ledger-back = back
-ledger-hung = hung
+checklist-piece = Piece
+checklist-out = out
+checklist-back = back
+checklist-hung = hung
 
 ## pencils
 
@@ -558,7 +558,7 @@ pencils-intro = With { $seats ->
 }, these pencils let nobody wait for a colour in { $percent } of 100 moments.
 pencils-number = No.
 pencils-name = Pencil
-pencils-tiles = Tiles that need it
+pencils-pieces = Pieces that need it
 pencils-shared = To have, shared by all
 pencils-a-table = On each table
 pencils-all-tables = To have, if each table has its own
@@ -569,8 +569,8 @@ pencils-sets = Either all share one store of pencils in the middle of the room, 
     [one] 1 seat
    *[other] { $seats } seats
 }. Its own needs more pencils and less walking.
-pencils-tiles-title = Which tile needs which pencils
-pencils-tiles-intro = The numbers are those of the list above; in bold the pencil that covers most of the tile.
+pencils-pieces-title = Which piece needs which pencils
+pencils-pieces-intro = The numbers are those of the list above; in bold the pencil that covers most of the piece.
 
 ## wall-map
 
@@ -604,7 +604,7 @@ wall-map-corner-cards = Corner cards, { $ring } wide and high without their stri
 
 print-side-by-side = Side by side
 print-true-scale = In true size
-print-pairs = Tile and square
+print-pairs = Piece and square
 print-making-of = How the wall filled up
 print-maths-page = The maths of our wall
 print-poster = Poster
@@ -639,7 +639,7 @@ comparison-right = { $squares ->
         [one] In this photo one was seen in its place.
        *[other] In this photo { $right } were seen in their place.
     }
-comparison-planned = Planned: every length on the wall is { $scale } times as long as on the original ({ $square } for { $tile }).
+comparison-planned = Planned: every length on the wall is { $scale } times as long as on the original ({ $square } for { $piece }).
 comparison-measured = Measured in the photo, from { $squares ->
         [one] 1 square
        *[other] { $squares } squares
@@ -648,13 +648,13 @@ comparison-not-measured = Too few squares could be read in the photo to measure 
 comparison-original-size = The original is { $width } wide and { $height } high; its area is { $area }.
 comparison-wall-size = The wall is planned { $width } wide and { $height } high; its area is { $area }.
 comparison-thanks = Thank you to everybody who drew a square!
-comparison-true-intro = Put your hand or a ruler on this page: tiles and squares are as large here as they really are. What is framed in the original is what you see of the wall, enlarged.
-comparison-true-tiles-all = The original, all of it, at 1 : 1
-comparison-true-tiles = The original at 1 : 1: { $count ->
-        [one] tile
-       *[other] { $count } tiles,
+comparison-true-intro = Put your hand or a ruler on this page: pieces and squares are as large here as they really are. What is framed in the original is what you see of the wall, enlarged.
+comparison-true-pieces-all = The original, all of it, at 1 : 1
+comparison-true-pieces = The original at 1 : 1: { $count ->
+        [one] piece
+       *[other] { $count } pieces,
     } { $labels }; the whole does not fit this page
-comparison-true-tile-part = A part of the tile { $labels } at 1 : 1; the whole tile, { $side } a side, does not fit this page
+comparison-true-piece-part = A part of the piece { $labels } at 1 : 1; the whole piece, { $side } a side, does not fit this page
 comparison-true-squares = Our wall at 1 : 1: { $count ->
         [one] square
        *[other] { $count } squares,
@@ -665,8 +665,8 @@ comparison-true-nested-alt = The outline of the wall with the original in its lo
 comparison-true-copies = { $scale } originals side by side are as long as the wall, { $scale } one above the other as high: { $scale } × { $scale } = { $copies } copies cover it.
 comparison-true-about-copies = The wall is { $scale } times as long and { $scale } times as high, so its area is { $scale } × { $scale }, about { $copies } times as large.
 comparison-true-drawing = This drawing is at 1 : { $drawing }, the original in it as well.
-comparison-pairs-intro = On the left the tile that somebody was given, on the right the square that came of it. Both are shown at the same size.
-comparison-pair-alt = The tile { $label } of the original, and beside it the square { $label } as it was drawn.
+comparison-pairs-intro = On the left the piece that somebody was given, on the right the square that came of it. Both are shown at the same size.
+comparison-pair-alt = The piece { $label } of the original, and beside it the square { $label } as it was drawn.
 comparison-making-intro = { $checks ->
         [one] One photo of the wall was checked this evening.
        *[other] { $checks } photos of the wall were checked this evening. Here they are in order.
@@ -683,20 +683,20 @@ comparison-counting-1 = Count along the lowest row: { $columns ->
         [one] 1 row.
        *[other] { $rows } rows.
     }
-comparison-counting-2 = Every square was drawn from one tile, so there are as many squares as tiles: { $squares }.
+comparison-counting-2 = Every square was drawn from one piece, so there are as many squares as pieces: { $squares }.
 comparison-multiplying-1 = { $columns } columns × { $rows } rows = { $squares } squares.
 comparison-multiplying-row = One line of { $squares ->
         [one] 1 square
        *[other] { $squares } squares
     }: 1 × { $squares } = { $squares }.
-comparison-multiplying-2 = A side of a tile is { $tile }, a side of a square { $square }: { $scale } times as long.
-comparison-multiplying-3 = A square has room for { $scale } × { $scale } = { $copies } tiles.
+comparison-multiplying-2 = A side of a piece is { $piece }, a side of a square { $square }: { $scale } times as long.
+comparison-multiplying-3 = A square has room for { $scale } × { $scale } = { $copies } pieces.
 comparison-ratio-1 = Lengths, picture to wall: 1 to { $scale }. The picture is { $width } by { $height }, the wall { $wall-width } by { $wall-height }.
 comparison-ratio-2 = Once around the picture: { $around }. Once around the wall: { $wall-around }, again { $scale } times as long.
 comparison-ratio-3 = Areas, picture to wall: 1 to { $scale } × { $scale } = { $copies }. The picture has { $area }, the wall { $wall-area }.
 comparison-ratio-4 = All angles stay as they are: that is why it still looks the same.
 comparison-pattern = A pattern: lengths × { $scale }, areas × { $copies }
-comparison-pattern-intro = Take blocks of tiles, 1 × 1, 2 × 2 and so on. However large the block, its side grows { $scale } times and its area { $copies } times.
+comparison-pattern-intro = Take blocks of pieces, 1 × 1, 2 × 2 and so on. However large the block, its side grows { $scale } times and its area { $copies } times.
 comparison-block = Block
 comparison-side-picture = Side, picture
 comparison-side-wall = Side, wall
@@ -751,7 +751,7 @@ comparison-poster-fire-m2 = The poster is { $area } m² ({ $feet } sq ft) of pap
 comparison-poster-fire-ft2 = The poster is { $feet } sq ft ({ $area } m²) of paper, besides the squares. Many fire rules limit paper on walls, most strictly in corridors and near exits: ask the site manager or the fire authority before it goes up.
 filling-label = { $when } · { $right } / { $cells }
 error-print-no-wall = the straightened wall has no pixels: photograph the whole wall once more, from further back
-error-print-no-pairs = there is no square to show beside its tile: none was read well enough; photograph the wall from closer by
+error-print-no-pairs = there is no square to show beside its piece: none was read well enough; photograph the wall from closer by
 error-print-no-checks = there is no check of this evening yet: photograph the wall and check it first
 error-print-poster = a poster { $read } mm wide cannot be printed: it can be { $least } to { $most } mm wide on this paper
 error-filling-nothing = there is no picture of the wall to move: photograph the wall and check it first
@@ -776,7 +776,7 @@ help-display-view = How the wall is shown: as-hung, straight (nothing askew, gap
 help-display-codes = Whether codes stay: keep, or fill them from their surroundings
 help-display-missing = What stands where no square hangs: ghost (the original in soft pencil) or open
 help-display-only = Only this print, such as side-by-side; can be given several times
-help-display-pair = The label of a square to show beside its tile; can be given several times
+help-display-pair = The label of a square to show beside its piece; can be given several times
 help-display-poster-width = Width of the poster in mm; left out, three pages side by side
 help-display-poster-original = The original as a poster too
 display-working = Looking at the wall
@@ -877,7 +877,7 @@ serve-missing-count = { $count ->
    *[other] { $count } squares have not been seen yet.
 }
 serve-all-missing = All of them
-serve-next-how = Tap a tile when you have handed it out.
+serve-next-how = Tap a piece when you have handed it out.
 serve-give-out = to hand out
 serve-given = handed out
 serve-map-how = Tap a cell to see what hangs there and what belongs there. Two fingers or the buttons make the map larger.
@@ -961,7 +961,7 @@ tour-sample =
        For an event of your own: everysquare new FOLDER --picture FILE
 tour-print =
 
-    2. The kit: tiles to hand out, blank squares to draw on, cards for the wall.
+    2. The kit: pieces to hand out, blank squares to draw on, cards for the wall.
 tour-rehearse =
 
     3. The wall: a made photo, since nobody has drawn yet. Some squares hang wrong; the truth is written beside it.
@@ -978,7 +978,7 @@ tour-ends =
 
     What lies where in { $folder }:
       event.toml   the settings, made to be changed by hand
-      print/       tiles.pdf, squares.pdf, cards.pdf to print at 100 %, manifest.json for the check
+      print/       pieces.pdf, squares.pdf, cards.pdf to print at 100 %, manifest.json for the check
       rehearsals/  the made photo and the truth about it
       checks/      one folder a check; open its report.html
       display/     one folder with what stays; open its side-by-side.pdf
@@ -1022,7 +1022,7 @@ error-manifest-code = the manifest's code { $name }: { $what }
 error-manifest-code-outside = a code of { $side } mm at { $x }, { $y } mm does not lie within its square
 error-manifest-module = modules of { $module } mm, { $low } to { $high } mm are possible
 error-manifest-cells = { $columns } columns and { $rows } rows, at most { $most } squares are possible
-error-manifest-sizes = squares of { $square } mm and tiles of { $tile } mm, { $low } to { $high } mm are possible
+error-manifest-sizes = squares of { $square } mm and pieces of { $piece } mm, { $low } to { $high } mm are possible
 error-manifest-listed = { $cells } cells, but { $listed ->
     [one] 1 square is listed
    *[other] { $listed } squares are listed
@@ -1216,7 +1216,7 @@ questions-ages-counting = about 5 to 7 years
 questions-ages-multiplying = about 8 to 10 years
 questions-ages-ratio = about 11 to 13 years
 questions-ages-challenge = for anyone
-questions-about-answers = Keep this part away from the cards. All numbers come from this picture and this wall. The ages are a rule of thumb. “Needs a colour” is what the back of a tile says.
+questions-about-answers = Keep this part away from the cards. All numbers come from this picture and this wall. The ages are a rule of thumb. “Needs a colour” is what the back of a piece says.
 questions-heading = { $learners }: { $ages }
 questions-number = No.
 questions-question = Question
@@ -1232,15 +1232,15 @@ questions-sum = { $by ->
 questions-none = none
 questions-sum-total = { $terms } = { $total }
 
-questions-ask-tiles-needing = How many tiles need { $colour }?
-questions-working-tiles-needing = { $counted }
-questions-ask-colours-of-tile = How many colours does tile { $tile } need?
-questions-working-colours-of-tile = { $colours }
+questions-ask-pieces-needing = How many pieces need { $colour }?
+questions-working-pieces-needing = { $counted }
+questions-ask-colours-of-piece = How many colours does piece { $piece } need?
+questions-working-colours-of-piece = { $colours }
 questions-ask-in-one-row = How many squares hang in one full row?
 questions-working-in-one-row = One in each column: { $columns }
 questions-ask-in-one-column = How many squares hang in one full column?
 questions-working-in-one-column = One in each row: { $rows }
-questions-ask-in-row-needing = Look at row { $row } of the picture. How many of its tiles need { $colour }?
+questions-ask-in-row-needing = Look at row { $row } of the picture. How many of its pieces need { $colour }?
 questions-working-in-row-needing = { $cells }
 questions-ask-left-in-row = A row has { $columns } places. { $hanging } of them { $hanging ->
         [one] is
@@ -1249,15 +1249,15 @@ questions-ask-left-in-row = A row has { $columns } places. { $hanging } of them 
 questions-working-left-in-row = { $columns } − { $hanging } = { $answer }
 questions-ask-colours = How many colours does the whole picture need?
 questions-working-colours = Count the pencils on the pencil sheet: { $pencils }
-questions-ask-one-colour = How many tiles need one colour only?
+questions-ask-one-colour = How many pieces need one colour only?
 questions-working-one-colour = { $counted }
 questions-ask-corners = One square of paper has 4 corners. How many corners do { $squares } squares have?
 questions-working-corners = 4 + 4 = { $answer }
 questions-ask-sides = One square of paper has 4 sides. How many sides do { $squares } squares have?
 questions-working-sides = 4 + 4 + 4 = { $answer }
 questions-ask-one-more = The picture has { $squares ->
-    [one] 1 tile
-   *[other] { $squares } tiles
+    [one] 1 piece
+   *[other] { $squares } pieces
 }. If it had one more, how many would it have?
 questions-working-one-more = { $squares } + 1 = { $answer }
 questions-ask-hands = { $helpers } helpers hang a square together. How many hands do they have?
@@ -1267,15 +1267,15 @@ questions-working-boxes-across = 3 lines make { $answer } strips
 
 questions-ask-all-squares = The wall has { $columns } columns and { $rows } rows. How many squares is that?
 questions-working-all-squares = { $columns } × { $rows } = { $answer }
-questions-ask-fraction-needing = Exactly { $part }/{ $of } of the { $count } tiles need { $colour }. How many tiles is that?
+questions-ask-fraction-needing = Exactly { $part }/{ $of } of the { $count } pieces need { $colour }. How many pieces is that?
 questions-working-fraction-needing = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
 questions-ask-left = { $count } squares belong on the wall. { $hanging } are up already. How many are still missing?
 questions-working-left = { $count } − { $hanging } = { $answer }
-questions-ask-which-part = { $needing } of the { $count } tiles need { $colour }. That is 1/? of them. Which number does the question mark stand for?
+questions-ask-which-part = { $needing } of the { $count } pieces need { $colour }. That is 1/? of them. Which number does the question mark stand for?
 questions-working-which-part = { $count } ÷ { $needing } = { $answer }
 questions-ask-fraction-hanging = { $part }/{ $of } of the { $count } squares hang. How many squares is that?
 questions-working-fraction-hanging = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
-questions-ask-not-needing = { $needing } of the { $count } tiles need { $colour }. How many do not?
+questions-ask-not-needing = { $needing } of the { $count } pieces need { $colour }. How many do not?
 questions-working-not-needing = { $count } − { $needing } = { $answer }
 questions-ask-full-rows = { $rows } rows of { $columns } squares are full. How many squares hang there?
 questions-working-full-rows = { $rows } × { $columns } = { $answer }
@@ -1298,15 +1298,15 @@ questions-working-minutes = { $minutes } ÷ { $each } = { $answer }
 questions-ask-sheets = { $each } squares fit on a sheet of paper. How many sheets do { $squares } squares take?
 questions-working-sheets = { $squares } ÷ { $each } = { $answer }
 
-questions-ask-scale = A tile is { $tile } wide, a square { $square }. How many times as wide is the square?
-questions-working-scale = { $square } ÷ { $tile } = { $answer }
-questions-ask-tiles-on-square = A square is { $scale } times as wide and as high as a tile. How many tiles cover one square?
-questions-working-tiles-on-square = { $scale } × { $scale } = { $answer }
-questions-ask-larger = A line on the tile is { $length } mm long. How many millimetres long is it on the square, which is { $scale } times as wide?
+questions-ask-scale = A piece is { $piece } wide, a square { $square }. How many times as wide is the square?
+questions-working-scale = { $square } ÷ { $piece } = { $answer }
+questions-ask-pieces-on-square = A square is { $scale } times as wide and as high as a piece. How many pieces cover one square?
+questions-working-pieces-on-square = { $scale } × { $scale } = { $answer }
+questions-ask-larger = A line on the piece is { $length } mm long. How many millimetres long is it on the square, which is { $scale } times as wide?
 questions-working-larger = { $length } mm × { $scale } = { $answer } mm
-questions-ask-smaller = A line on the square is { $length } mm long. How many millimetres long was it on the tile, if the square is { $scale } times as wide?
+questions-ask-smaller = A line on the square is { $length } mm long. How many millimetres long was it on the piece, if the square is { $scale } times as wide?
 questions-working-smaller = { $length } mm ÷ { $scale } = { $answer } mm
-questions-ask-larger-patch = A patch of colour on the tile covers { $length } mm². How many mm² does it cover on the square, which is { $scale } times as wide?
+questions-ask-larger-patch = A patch of colour on the piece covers { $length } mm². How many mm² does it cover on the square, which is { $scale } times as wide?
 questions-working-larger-patch = { $length } mm² × { $scale } × { $scale } = { $answer } mm²
 questions-ask-wall-width = { $squares } squares of { $square } hang side by side. How wide is the wall, in { $unit ->
     [inch] inches
@@ -1318,12 +1318,12 @@ questions-ask-wall-height = { $squares } squares of { $square } hang one above t
    *[mm] millimetres
 }?
 questions-working-wall-height = { $squares } × { $square } = { $whole }
-questions-ask-percent-needing = { $needing } of the { $count } tiles need { $colour }. What per cent is that?
+questions-ask-percent-needing = { $needing } of the { $count } pieces need { $colour }. What per cent is that?
 questions-working-percent-needing = { $needing } ÷ { $count } × 100 = { $answer }
 questions-ask-columns-to-rows = Columns to rows: { $columns } : { $rows } = { $first } : ?. Which number does the question mark stand for?
 questions-working-columns-to-rows = Divide both by { $divisor }: { $rows } ÷ { $divisor } = { $answer }
-questions-ask-tile-to-square = Tile to square: { $tile } : { $square } = { $first } : ?. Which number does the question mark stand for?
-questions-working-tile-to-square = Divide both by { $divisor }: { $square } ÷ { $divisor } gives { $answer }
+questions-ask-piece-to-square = Piece to square: { $piece } : { $square } = { $first } : ?. Which number does the question mark stand for?
+questions-working-piece-to-square = Divide both by { $divisor }: { $square } ÷ { $divisor } gives { $answer }
 questions-ask-around = A paper ribbon goes once around the wall, which is { $columns } squares wide and { $rows } high. A square is { $square } wide. How long is the ribbon, in { $unit ->
     [inch] inches
    *[mm] millimetres
@@ -1359,9 +1359,9 @@ questions-working-chessboard = { $odd ->
     [yes] Half of { $count }, and the one that is over: { $answer }
    *[no] Half of { $count }: { $answer }
 }
-questions-ask-both = How many tiles need { $first } and also { $second }?
+questions-ask-both = How many pieces need { $first } and also { $second }?
 questions-working-both = { $counted }
-questions-ask-most-colours = No tile needs more than { $colours } colours. How many tiles need so many?
+questions-ask-most-colours = No piece needs more than { $colours } colours. How many pieces need so many?
 questions-working-most-colours = { $counted }
 questions-ask-odd-numbers = 1 + 3 = 4 and 1 + 3 + 5 = 9. What do the odd numbers from 1 to { $last } add up to?
 questions-working-odd-numbers = { $terms } numbers: { $terms } × { $terms } = { $answer }
@@ -1371,7 +1371,7 @@ questions-ask-box-blocks = The tick marks cut a square into 4 × 4 small boxes
 questions-working-box-blocks = 16 + 9 + 4 + 1 = { $answer }
 questions-ask-handshakes = { $people } visitors shake hands, each once with every other. How many handshakes?
 questions-working-handshakes = 5 + 4 + 3 + 2 + 1 = { $answer }
-questions-ask-area-step = The sides of a tile grow from { $from } cm to { $to } cm. By how many cm² does it grow?
+questions-ask-area-step = The sides of a piece grow from { $from } cm to { $to } cm. By how many cm² does it grow?
 questions-working-area-step = { $to } × { $to } − { $from } × { $from } = { $answer }
 questions-ask-folded-lines = Fold a strip of paper in half { $times } times, always the same way, and open it. How many creases does it have?
 questions-working-folded-lines = { $times } times in half makes 16 parts: 16 − 1 = { $answer }
@@ -1381,7 +1381,7 @@ questions-working-folded-lines = { $times } times in half makes 16 parts: 16 −
 print-steps = Steps
 steps-title = Draw one square of our big picture
 steps-about = A card to fold and stand on the table, with the same six pictured steps on both sides. { $steps }
-steps-1 = Take a tile and its square.
+steps-1 = Take a piece and its square.
 steps-2 = Turn both so that you can read the name.
 steps-3 = Find what crosses the tick marks.
 steps-4 = Draw it there, but large.
@@ -1409,30 +1409,30 @@ span-none = –
 
 print-helpers = Helpers
 helpers-level = Level
-helpers-tiles = Tiles
+helpers-pieces = Pieces
 helpers-minutes = Minutes for one
 helpers-last = Hand out until minute
 
 helpers-hand-out = Station 1: handing out
-helpers-hand-out-intro = You give every visitor a tile (a small piece of the picture) and the square of paper that bears the same name. Have ready: the bags, the squares in order of their names, the ledger, a pen.
+helpers-hand-out-intro = You give every visitor a piece (a small piece of the picture) and the square of paper that bears the same name. Have ready: the bags, the squares in order of their names, the checklist, a pen.
 helpers-sort = Sort
-helpers-sort-1 = Put the tiles into one bag for each level; the level stands on a tile's back. Lay the squares out row by row, so that you find a name at once.
-helpers-sort-2 = From the minute in the last column on, counted from the start, no tile of that level would be finished in time.
+helpers-sort-1 = Put the pieces into one bag for each level; the level stands on a piece's back. Lay the squares out row by row, so that you find a name at once.
+helpers-sort-2 = From the minute in the last column on, counted from the start, no piece of that level would be finished in time.
 helpers-say = Say
 helpers-say-words = “Here is a small piece of a big picture. Draw it on this square, { $scale } times as wide. What the picture is, nobody knows until it hangs.”
 helpers-each = For every visitor
-helpers-each-1 = Ask: “Something quick, or something to puzzle over?” Then let them draw a tile from that bag. The level is the tile's, never the child's.
+helpers-each-1 = Ask: “Something quick, or something to puzzle over?” Then let them draw a piece from that bag. The level is the piece's, never the child's.
 helpers-each-2 = Find the square of the same name. Read both names aloud together.
-helpers-each-3 = Tick “out” in the ledger, by the tile's name. Nobody's own name is written down.
+helpers-each-3 = Tick “out” in the checklist, by the piece's name. Nobody's own name is written down.
 helpers-each-4 = Show the card on the table: the six pictures say what to do.
 helpers-each-5 = When a square comes back: tick “back”, see that its code's box is white, and send it to the wall.
 helpers-secret = Keep the secret
 helpers-secret-1 = The picture, the wall map and the question cards stay face down until the wall tells by itself.
 helpers-secret-2 = To “What is it?” say: “Your square knows a part of it.”
 helpers-if = If …
-helpers-if-1 = somebody has to leave: tile and square go into the box “to be finished”. Whoever likes may go on with them.
-helpers-if-2 = somebody is done early: offer another tile, or a question card when the picture is out.
-helpers-if-3 = a square is spoilt: give a blank spare one and write the tile's name on it, large, in the same corner.
+helpers-if-1 = somebody has to leave: piece and square go into the box “to be finished”. Whoever likes may go on with them.
+helpers-if-2 = somebody is done early: offer another piece, or a question card when the picture is out.
+helpers-if-3 = a square is spoilt: give a blank spare one and write the piece's name on it, large, in the same corner.
 
 helpers-tables = Station 2: drawing tables
 helpers-tables-intro = You see that { $seats } seats have what they need, and that nobody is afraid of a blank square.
@@ -1458,10 +1458,10 @@ helpers-help-3 = “What is the largest shape? Draw that one first, lightly.”
 helpers-help-4 = “The square is { $scale } times as wide. So how long is this line there?”
 helpers-help-5 = “Colour up to the edges: your neighbours' squares go on there.”
 helpers-look = Look out for
-helpers-look-1 = The name must be readable on tile and square: then both are the right way up.
+helpers-look-1 = The name must be readable on piece and square: then both are the right way up.
 helpers-look-2 = The box with the code stays white. If it is drawn over already, leave it: do not rub, do not cut. The wall's helper knows what to do.
 helpers-look-3 = Pencils go back to the middle after each colour.
-helpers-look-4 = One tile, one square: nobody waits for “their” colour longer than a minute. Send them for another colour first.
+helpers-look-4 = One piece, one square: nobody waits for “their” colour longer than a minute. Send them for another colour first.
 helpers-wait = Whoever waits
 helpers-wait-1 = may sharpen pencils, or draw on scrap paper.
 helpers-wait-2 = may take a question card, once the picture is out. One sign is counting, two are multiplying, three are ratio, a star is for anyone.
@@ -1482,7 +1482,7 @@ helpers-hang-1 = Before the start: stretch a level string or draw a fine line fo
 helpers-hang-2 = Put up the { $cards } cards: corners first, then columns, then rows.
 helpers-hang-3 = Hang a square where its column and row meet, its name upright. Edge to edge, no gaps, no overlaps.
 helpers-hang-4 = A small piece of tape at each corner, away from the code.
-helpers-hang-5 = Tick “hung” in the ledger.
+helpers-hang-5 = Tick “hung” in the checklist.
 helpers-who = Who, and how high they reach
 helpers-floor = From the floor
 helpers-stool = On a stool
@@ -1510,7 +1510,7 @@ helpers-check-do = Do this
 helpers-check-right = Nothing. Leave it as it is.
 helpers-check-wrong = Another square hangs here. Follow the list: it names the fewest swaps.
 helpers-check-turned = Turn it as the list says: the name must be upright.
-helpers-check-empty = Look for the square: on tables, on the floor, in the box “to be finished”. The ledger knows whether it is out.
+helpers-check-empty = Look for the square: on tables, on the floor, in the box “to be finished”. The checklist knows whether it is out.
 helpers-check-unread = Look yourself: is its own name on it? Then all is well. Else lift the tape, wipe off the glare, take a closer photo.
 helpers-check-unseen = It is outside the photo or hidden. Step back, or take one more.
 
@@ -1522,7 +1522,7 @@ helpers-stools-2 = Adults only go up; one more adult stands beside. Children han
 helpers-stools-3 = Get down to move it. Nobody leans out sideways.
 helpers-stools-4 = A row that needs more than a stool is hung with a step ladder, before or after the evening.
 helpers-cutters = Cutting
-helpers-cutters-1 = Squares and tiles are cut before the evening, by adults, with a paper trimmer or a steel ruler and a knife that is closed when put down.
+helpers-cutters-1 = Squares and pieces are cut before the evening, by adults, with a paper trimmer or a steel ruler and a knife that is closed when put down.
 helpers-cutters-2 = On the tables there are only scissors with round tips. Count them afterwards.
 helpers-cutters-3 = Sharpeners stay on the table, with their blades screwed tight.
 helpers-tape = Tape and walls
@@ -1536,7 +1536,7 @@ helpers-pictures = Children in photos
 helpers-pictures-1 = Photograph the wall only. Ask everybody to step aside first.
 helpers-pictures-2 = The school's or library's rules on photos and phones count, also for helpers and parents. Use the house's own phone where private ones are not allowed.
 helpers-pictures-3 = The check keeps the wall and its cards only, and nothing about where and with what a photo was taken. Delete the photo from the phone afterwards.
-helpers-pictures-4 = No names on squares, in the ledger or on the wall, unless their families want it.
+helpers-pictures-4 = No names on squares, in the checklist or on the wall, unless their families want it.
 helpers-room = In the room
 helpers-room-1 = Cables taped down, bags under the tables, spills wiped at once.
 helpers-room-2 = One way between the tables is wide enough for a wheelchair; one seat at a table's end has no chair.
@@ -1577,8 +1577,8 @@ guide-picture-value = { $columns ->
     [one] 1 colour
    *[other] { $colours } colours
 }
-guide-square = Tile and square
-guide-square-value = { $tile } becomes { $square }: { $scale } times as wide
+guide-square = Piece and square
+guide-square-value = { $piece } becomes { $square }: { $scale } times as wide
 guide-wall = On the wall
 guide-wall-value = { $width } wide, { $height } high; with its cards { $width-with-cards } by { $height-with-cards }
 guide-hang = Height
@@ -1588,19 +1588,19 @@ guide-finish-value = about { $finish ->
     [one] 1 square
    *[other] { $finish } squares
 }; all { $squares } take { $minutes-for-all } minutes
-guide-verdict-fits = The grid suits your crowd: everybody gets a tile, and all are finished.
+guide-verdict-fits = The grid suits your crowd: everybody gets a piece, and all are finished.
 guide-verdict-too-big-for-time = The grid is large for the time: about { $difference ->
     [one] 1 square
    *[other] { $difference } squares
 } will be blank at the end. Add minutes or seats, take a smaller grid, or let helpers draw before and after.
 guide-verdict-too-big-for-crowd = The grid is large for the crowd: when everybody has drawn two, about { $difference ->
-    [one] 1 tile is
-   *[other] { $difference } tiles are
+    [one] 1 piece is
+   *[other] { $difference } pieces are
 } left. Invite more visitors, take a smaller grid, or let helpers draw before and after.
 guide-verdict-too-small = The grid is small for the crowd: about { $difference ->
     [one] 1 visitor goes
    *[other] { $difference } visitors go
-} without a tile. Let two share one, print some tiles twice, or take a larger grid.
+} without a piece. Let two share one, print some pieces twice, or take a larger grid.
 guide-assumed-note = What is “assumed” nobody has said yet. Say it with “everysquare plan FOLDER --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” and your own numbers, then print again.
 guide-heights = How high it hangs
 guide-row = Row
@@ -1613,8 +1613,8 @@ guide-week = A week before
 guide-week-1 = Ask about the wall: paper, tape, height, ways out. The site manager's or fire authority's word counts.
 guide-week-2 = Print one sheet of squares. Its ruler must measure exactly, and each back must lie behind its front.
 guide-week-3 = Print all, and look at the pencil sheet: do your real pencils have these colours?
-guide-week-4 = Cut squares and tiles, sort tiles by level into bags. Two people take an evening.
-guide-week-5 = Draw one tile of each level yourself, with a clock: then you know your own minutes.
+guide-week-4 = Cut squares and pieces, sort pieces by level into bags. Two people take an evening.
+guide-week-5 = Draw one piece of each level yourself, with a clock: then you know your own minutes.
 guide-week-6 = Find helpers: one to hand out, one for about three tables, two for the wall.
 guide-week-7 = Practise the check: “everysquare rehearse FOLDER” makes a photo with faults to find.
 guide-day = The day before
@@ -1627,19 +1627,19 @@ guide-day-6 = Take a photo of the wall as it is, to see whether light and distan
 guide-hours = Two hours before
 guide-hours-1 = Put tables as in the plan of the room; keep ways and exits free.
 guide-hours-2 = Put up the cards around the wall.
-guide-hours-3 = Lay out bags, squares in order, ledger.
+guide-hours-3 = Lay out bags, squares in order, checklist.
 guide-hours-4 = Charge the phone; open the laptop; try one check.
 guide-hours-5 = Hide every copy of the picture.
 guide-running = While it runs
 guide-running-1 = Begin with the corners and the edges of the picture, so that the wall finds its frame.
 guide-running-2 = Check the wall every half hour, while there is little to fix.
-guide-running-3 = Look at the ledger: out, and not back for long? Ask kindly.
-guide-running-4 = Halfway: are the hard tiles out? They take longest.
+guide-running-3 = Look at the checklist: out, and not back for long? Ask kindly.
+guide-running-4 = Halfway: are the hard pieces out? They take longest.
 guide-running-5 = Drink something.
 guide-end = The last twenty minutes
-guide-end-1 = Hand out easy tiles only; helpers take what is left.
+guide-end-1 = Hand out easy pieces only; helpers take what is left.
 guide-end-2 = Hang everything, check, fix, check again.
-guide-end-3 = Fill an empty place with its tile, or with a blank square: it may be drawn tomorrow.
+guide-end-3 = Fill an empty place with its piece, or with a blank square: it may be drawn tomorrow.
 guide-end-4 = Step back together and look. This is the moment it was for.
 guide-clearing = Clearing up
 guide-clearing-1 = Count scissors and knives; put stools away.
@@ -1656,7 +1656,7 @@ guide-paper-amount = { $paper }: { $sheets ->
    *[other] { $sheets } sheets
 } for the squares alone, best of 120 to 160 g/m² (32 to 42 lb), and a spare tenth; “everysquare print” says how many the other documents take
 guide-printer = Printer
-guide-printer-amount = any; colour for tiles and pencil sheet, black and white does for all else
+guide-printer-amount = any; colour for pieces and pencil sheet, black and white does for all else
 guide-pencils = Colour pencils
 guide-pencils-amount = { $pencils-in-all } in all, as listed below
 guide-sharpeners = Small things
@@ -1666,7 +1666,7 @@ guide-sharpeners-amount = { $sharpeners ->
 }, { $erasers ->
     [one] 1 eraser
    *[other] { $erasers } erasers
-}, scrap paper, pens for the ledger
+}, scrap paper, pens for the checklist
 guide-tape = Painter's tape
 guide-tape-amount = { $tape }: { $rolls ->
     [one] 1 roll
@@ -1689,7 +1689,7 @@ guide-bin-amount = bin for shavings and cut-offs, cloth, box for the finished sq
 guide-pencil-list = Pencils by colour
 guide-pencil-list-intro = So many that nobody waits in 95 of 100 moments with all seats taken (binomial: each visitor holds one pencil at a time, each for as long as its colour takes).
 guide-colour = Colour
-guide-pieces = Pencils
+guide-pencil-count = Pencils
 
 guide-room = The room
 guide-room-intro = A room to scale that holds your evening: { $seats } seats, the wall, the phone. Your room is another one: keep the distances.
@@ -1719,12 +1719,12 @@ guide-cautions-5 = Everything else is on the helpers' last page. Where the rules
 guide-wrong = When things go wrong
 guide-wrong-what = What happens
 guide-wrong-do = What to do
-guide-wrong-short = Too few tiles
-guide-wrong-short-do = Two draw one square together. Or print the sheet again and hand a tile out twice: the nicer one hangs in the middle, the other one beside the wall, without its code.
+guide-wrong-short = Too few pieces
+guide-wrong-short-do = Two draw one square together. Or print the sheet again and hand a piece out twice: the nicer one hangs in the middle, the other one beside the wall, without its code.
 guide-wrong-many = Too many visitors at once
-guide-wrong-many-do = Hand out tiles with a clipboard to draw standing, send some to the question cards, invite others for the second half.
+guide-wrong-many-do = Hand out pieces with a clipboard to draw standing, send some to the question cards, invite others for the second half.
 guide-wrong-few = Too few visitors
-guide-wrong-few-do = Offer a second and a third tile, hard ones to those who like it. Helpers and you draw. Blank places may be filled during the week.
+guide-wrong-few-do = Offer a second and a third piece, hard ones to those who like it. Helpers and you draw. Blank places may be filled during the week.
 guide-wrong-scale = The ruler on the sheet is too short or too long
 guide-wrong-scale-do = The printer has scaled. Choose “actual size” or 100 %, never “fit”, and print that sheet again. Do not mix sizes: squares would not meet.
 guide-wrong-backs = Backs do not lie behind their fronts
@@ -1732,7 +1732,7 @@ guide-wrong-backs-do = Up to 2 mm does no harm. More: the paper was turned over 
 guide-wrong-painted = A code is drawn over
 guide-wrong-painted-do = Hang the square all the same, by its name. The check says that it cannot be read; look yourself. Do not rub or cut.
 guide-wrong-lost = A square is lost
-guide-wrong-lost-do = Print its sheet again: the same name, the same code. Hang the tile in its place meanwhile.
+guide-wrong-lost-do = Print its sheet again: the same name, the same code. Hang the piece in its place meanwhile.
 guide-wrong-turned = Many squares hang turned
 guide-wrong-turned-do = Show the wall's helpers the name beside the code: it must be upright. The check lists the turns.
 guide-wrong-unread = The check reads little
@@ -1740,7 +1740,7 @@ guide-wrong-unread-do = Nearer, brighter, sharper; no flash, no sun on the wall;
 guide-wrong-pencils = A colour runs out
 guide-wrong-pencils-do = Swap pencils between tables. A near colour is better than waiting; then take it for the whole patch.
 guide-wrong-late = Time is up, squares are missing
-guide-wrong-late-do = Hang the tiles in the gaps, small as they are. Leave the table standing: tomorrow's visitors finish the picture.
+guide-wrong-late-do = Hang the pieces in the gaps, small as they are. Leave the table standing: tomorrow's visitors finish the picture.
 guide-after = Afterwards
 guide-after-1 = Leave the wall up, and hang a print of the picture beside it. Say that it was drawn by everybody who came.
 guide-after-2 = Lay the question cards and the pencil sheet out below the wall; keep the answers with you.
@@ -1781,7 +1781,7 @@ error-grid-cells = { $columns } columns and { $rows } rows make { $squares } squ
 
 error-new-file = { $path } is a file: give the name of a folder
 error-new-taken = { $path } holds an event already and is left as it is: change its event.toml, or choose another folder
-error-new-tile = a tile of { $tile } mm is larger than its square of { $square } mm: choose a smaller --tile-mm or a larger --square-mm
+error-new-piece = a piece of { $piece } mm is larger than its square of { $square } mm: choose a smaller --piece-mm or a larger --square-mm
 new-less-than-one = less than 1
 typed-name = 1 to { $most } characters on one line are allowed
 typed-tag = 3 characters of { $letters } are allowed
@@ -1812,16 +1812,16 @@ error-settings-pencil-example = name = "leaf green" and srgb = "#3a8f4d" under e
 error-settings-pencils-example = name = "leaf green" and srgb = "#3a8f4d" under one for each
 error-settings-top-example = a line such as { $line } at the top
 error-settings-wall-example = { $line } under [wall]
-error-settings-tile = at most square_mm is allowed, which is { $square }
+error-settings-piece = at most square_mm is allowed, which is { $square }
 error-settings-module = the code and 4 modules of white around it are 29 modules wide, more than square_mm = { $square } holds: a smaller number is allowed
 error-settings-room = a width, an x, a height and a unit are allowed, such as "2.4x1.8m" or "8x6ft" (m, cm, mm, ft or in), each from 0.2 to 50 m
-error-settings-minutes-a-tile = four numbers from { $least } to { $most } are allowed, in minutes, for a plain, an easy, a medium and a hard tile, none smaller than the one before
+error-settings-minutes-a-piece = four numbers from { $least } to { $most } are allowed, in minutes, for a plain, an easy, a medium and a hard piece, none smaller than the one before
 error-settings-level-names = four different names in quotes are allowed, the easiest first, each 1 to { $most } characters long (plain, easy, medium and hard only for their own level)
 error-settings-bounds = three ascending numbers from { $least } to { $most } are allowed: the scores at which easy, medium and hard begin
-error-settings-tile-twice = this tile is listed twice: keep one of them
-error-settings-of-tile = { $name } for number { $number } of the [[tiles]]
-error-settings-tile-example = label = "D7" and level = "hard" under every [[tiles]]
-error-settings-label = a tile of this wall is allowed, columns A to { $column } and rows 1 to { $row }, such as "A1"
+error-settings-piece-twice = this piece is listed twice: keep one of them
+error-settings-of-piece = { $name } for number { $number } of the [[pieces]]
+error-settings-piece-example = label = "D7" and level = "hard" under every [[pieces]]
+error-settings-label = a piece of this wall is allowed, columns A to { $column } and rows 1 to { $row }, such as "A1"
 error-settings-rows = with { $columns ->
     [one] 1 column
    *[other] { $columns } columns
@@ -1838,7 +1838,7 @@ event-pencils = Your own pencils instead: leave colours out and list each one at
 event-pencils-name = leaf green
 event-columns = side by side, lettered from the left
 event-rows = one above the other
-event-tile-mm = side of the piece of the picture that a visitor is given
+event-piece-mm = side of the piece of the picture that a visitor is given
 event-square-mm = side of the paper it is redrawn on
 event-rows-from = where row 1 is: { $choices }
 event-module-mm-usual = left out: as small as a phone can read on a wall of this size
@@ -1851,13 +1851,13 @@ event-minutes = how long they draw
 event-seats = how many can draw at once
 event-room = the place there is for squares and cards; or "8x6ft"
 event-hang-mm = the wall's lower edge over the floor; left out: proposed from what people reach
-event-minutes-a-tile = for a plain, an easy, a medium and a hard tile
+event-minutes-a-piece = for a plain, an easy, a medium and a hard piece
 event-level-names = the easiest first
 event-own-level-names = your own words for the levels, the easiest first
-event-bounds = the scores at which easy, medium and hard begin; “everysquare plan” shows each tile's level
-event-balanced = true: as many easy as medium as hard tiles, whatever their scores
-event-tiles = Where you know better, list the tile at the end of this file, like this:
-event-tiles-level = plain, easy, medium or hard, or your own word for it
+event-bounds = the scores at which easy, medium and hard begin; “everysquare plan” shows each piece's level
+event-balanced = true: as many easy as medium as hard pieces, whatever their scores
+event-pieces = Where you know better, list the piece at the end of this file, like this:
+event-pieces-level = plain, easy, medium or hard, or your own word for it
 
 ## likeness
 

@@ -63,7 +63,7 @@ help-new-pencils = Un archivo con sus propios lápices: [[pencils]] con name y s
 help-new-black-and-white = Dibujar solo con grises, tantos como diga --colours
 help-new-fit = Qué pasa con una imagen de otra forma que la pared: crop la recorta, pad le agrega bordes
 help-new-square-mm = Lado de los cuadros de papel
-help-new-tile-mm = Lado de las piezas de la imagen que se reparten a los visitantes
+help-new-piece-mm = Lado de las piezas de la imagen que se reparten a los visitantes
 help-new-paper = El papel de la impresora: letter (carta), tabloid (tabloide), a4 o a3
 help-new-flip = Cómo da vuelta al papel la impresora: long-edge (por el borde largo), short-edge (por el borde corto) o none (no lo voltea)
 help-new-units = Las unidades que lee la gente, inch (pulgadas) o mm; si se omite, pulgadas con letter y tabloid, mm con a4 y a3
@@ -89,10 +89,10 @@ new-pencils = Se dibuja con { $count } lápices: { $names }. Si quiere, cambie s
 new-text = El texto del dibujo se compone con la letra del propio programa: véalo en picture-preview.png, o convierta el texto en trazos en su programa de dibujo.
 new-coarse = Una pieza tenía solo { $pixels } píxeles de ancho y se amplió: una imagen más grande muestra más detalle.
 new-warn-alike = Cuidado: { $one } y { $other } se parecen tanto que se van a confundir. Ayuda usar menos colores (--colours) o lápices propios (--pencils).
-new-warn-rare = Cuidado: { $tiles ->
+new-warn-rare = Cuidado: { $pieces ->
     [0] ninguna pieza necesita { $pencil }
     [one] solo 1 pieza necesita { $pencil }
-   *[other] solo { $tiles } piezas necesitan { $pencil }
+   *[other] solo { $pieces } piezas necesitan { $pencil }
 }, así que puede prescindir de ese lápiz.
 new-warn-plain = Cuidado: { $plain } piezas son de un solo color y solo { $drawn } tienen algo que dibujar. Es más divertido con una imagen que tenga más detalle o con menos cuadros.
 new-next = Ahora: revise { $folder }/picture-preview.png y event.toml, cambie lo que quiera y escriba “everysquare print { $folder }”.
@@ -134,7 +134,7 @@ plan-title = Plan para “{ $name }”
 plan-levels = Piezas por nivel: cuántas hay y cuántas se terminan a tiempo.
 plan-head-level = nivel
 plan-head-mark = marca
-plan-head-tiles = piezas
+plan-head-pieces = piezas
 plan-head-minutes = minutos c/u
 plan-head-finished = listas
 plan-decided = { $count ->
@@ -158,17 +158,17 @@ plan-seats-free = { $free ->
     [one] Queda libre 1 asiento.
    *[other] Quedan libres { $free } asientos.
 }
-plan-fits = Las { $tiles } piezas de la imagen convienen a esta gente: { $each } por visitante, todas listas en unos { $left } minutos.
-plan-too-big-for-time = Las { $tiles } piezas de la imagen son demasiadas: { $by ->
+plan-fits = Las { $pieces } piezas de la imagen convienen a esta gente: { $each } por visitante, todas listas en unos { $left } minutos.
+plan-too-big-for-time = Las { $pieces } piezas de la imagen son demasiadas: { $by ->
     [one] 1 queda
    *[other] { $by } quedan
 } sin terminar. Todas juntas tardan unos { $needed } minutos.
 plan-more-seats = Con { $seats } asientos se terminan todas a tiempo.
-plan-too-big-for-crowd = Las { $tiles } piezas de la imagen son demasiadas: con { $most } por visitante, { $by ->
+plan-too-big-for-crowd = Las { $pieces } piezas de la imagen son demasiadas: con { $most } por visitante, { $by ->
     [one] sobra 1
    *[other] sobran { $by }
 }.
-plan-too-small = Las { $tiles } piezas de la imagen son muy pocas: { $by ->
+plan-too-small = Las { $pieces } piezas de la imagen son muy pocas: { $by ->
     [one] 1 visitante se queda
    *[other] { $by } visitantes se quedan
 } sin pieza.
@@ -462,21 +462,21 @@ rehearse-next = Ahora: mírela, decida qué cambiaría y escriba “everysquare 
 
 print-squares = Cuadros
 print-cards = Tarjetas
-print-tiles = Piezas
+print-pieces = Piezas
 print-working = componiendo las páginas
 print-about-squares = El frente de los cuadros { $labels }: papel en blanco con líneas de corte, marcas, la etiqueta y el código.
-print-about-tiles = Las piezas { $labels } de la imagen, con líneas de corte, marcas y sus etiquetas.
+print-about-pieces = Las piezas { $labels } de la imagen, con líneas de corte, marcas y sus etiquetas.
 print-about-backs = El reverso de { $labels }: cómo se llama cada uno y cuál lado va arriba.
-print-about-tile-backs = El reverso de las piezas { $labels }: cómo se llama cada una, cuál lado va arriba, su nivel y sus lápices.
+print-about-piece-backs = El reverso de las piezas { $labels }: cómo se llama cada una, cuál lado va arriba, su nivel y sus lápices.
 print-about-cards = Las tarjetas { $names }, cada una con su nombre y su código.
 print-levels = Niveles
 print-pencils = Lápices
-print-ledger = Control
+print-checklist = Control
 print-wall-map = Mapa de la pared
 print-about-levels = Etiquetas para las bolsas de los niveles { $levels }: el nombre y las marcas del nivel, cuántas piezas y cuáles.
-print-level-count = { $tiles ->
+print-level-count = { $pieces ->
     [one] 1 pieza
-   *[other] { $tiles } piezas
+   *[other] { $pieces } piezas
 }
 print-level-more = y { $count } más
 unit-mm = mm
@@ -511,7 +511,7 @@ print-card-corner-4 = esquina 4 de 4 · afuera, abajo a la izquierda
 
 help-print = Escribe el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
-help-print-documents = Solo estos documentos, como squares (cuadros) o tiles (piezas); si se omite, todos
+help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todos
 help-print-templates = Escribir también las plantillas y las palabras del programa, para partir de ellas
 
 print-made = Se escribió en { $folder }:
@@ -543,22 +543,22 @@ print-next = Ahora: corte por las líneas y ensaye la velada con “everysquare 
 
 error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla: lo más grande que cabe son { $largest } mm ({ $inches } in); redúzcalo en event.toml o imprima en papel más grande ({ $papers })
 error-print-square = un cuadro
-error-print-tile = una pieza
+error-print-piece = una pieza
 error-print-card = una tarjeta
 error-print-unknown = no existe el documento “{ $read }”: los documentos son { $known }
 error-print-unknown-near = no existe el documento “{ $read }”, ¿quiso decir { $near }? Los documentos son { $known }
 error-print-typeset = no se pudo componer una página ({ $said }): es una falla del programa, por favor repórtela
 
-## ledger
+## checklist
 
-ledger-intro = Marque una casilla cuando se entrega una pieza, cuando regresa su cuadro y cuando ese cuadro cuelga en la pared: { $tiles ->
+checklist-intro = Marque una casilla cuando se entrega una pieza, cuando regresa su cuadro y cuando ese cuadro cuelga en la pared: { $pieces ->
     [one] 1 pieza.
-   *[other] { $tiles } piezas en total.
+   *[other] { $pieces } piezas en total.
 }
-ledger-tile = Pieza
-ledger-out = salió
-ledger-back = volvió
-ledger-hung = colgó
+checklist-piece = Pieza
+checklist-out = salió
+checklist-back = volvió
+checklist-hung = colgó
 
 ## pencils
 
@@ -568,7 +568,7 @@ pencils-intro = Con { $seats ->
 }, con estos lápices nadie espera un color en { $percent } de cada 100 momentos.
 pencils-number = N.º
 pencils-name = Lápiz
-pencils-tiles = Piezas con él
+pencils-pieces = Piezas con él
 pencils-shared = Total, compartidos
 pencils-a-table = Por mesa
 pencils-all-tables = Total, si cada mesa tiene los suyos
@@ -579,8 +579,8 @@ pencils-sets = Hay dos formas: todos comparten los lápices en el centro del sal
     [one] 1 asiento
    *[other] { $seats } asientos
 }. Con los propios hacen falta más lápices y se camina menos.
-pencils-tiles-title = Qué lápices necesita cada pieza
-pencils-tiles-intro = Los números son los de la lista de arriba; en negrita, el lápiz que cubre la mayor parte de la pieza.
+pencils-pieces-title = Qué lápices necesita cada pieza
+pencils-pieces-intro = Los números son los de la lista de arriba; en negrita, el lápiz que cubre la mayor parte de la pieza.
 
 ## wall-map
 
@@ -649,7 +649,7 @@ comparison-right = { $squares ->
         [one] En esta foto se vio uno en su lugar.
        *[other] En esta foto se vieron { $right } en su lugar.
     }
-comparison-planned = Previsto: toda longitud en la pared es { $scale } veces la del original ({ $square } por { $tile }).
+comparison-planned = Previsto: toda longitud en la pared es { $scale } veces la del original ({ $square } por { $piece }).
 comparison-measured = Medido en la foto, con { $squares ->
         [one] 1 cuadro
        *[other] { $squares } cuadros
@@ -659,12 +659,12 @@ comparison-original-size = El original tiene { $width } de ancho y { $height } d
 comparison-wall-size = La pared prevista tiene { $width } de ancho y { $height } de alto; su área es de { $area }.
 comparison-thanks = ¡Gracias a quienes dibujaron un cuadro!
 comparison-true-intro = Ponga la mano o una regla sobre esta página: piezas y cuadros tienen aquí su tamaño real. Lo enmarcado en el original es lo que se ve, ampliado, de la pared.
-comparison-true-tiles-all = El original completo, a 1 : 1
-comparison-true-tiles = El original a 1 : 1: { $count ->
+comparison-true-pieces-all = El original completo, a 1 : 1
+comparison-true-pieces = El original a 1 : 1: { $count ->
         [one] pieza
        *[other] { $count } piezas,
     } { $labels }; completo no cabe en esta página
-comparison-true-tile-part = Una parte de la pieza { $labels } a 1 : 1; la pieza completa, de { $side } por lado, no cabe en esta página
+comparison-true-piece-part = Una parte de la pieza { $labels } a 1 : 1; la pieza completa, de { $side } por lado, no cabe en esta página
 comparison-true-squares = Nuestra pared a 1 : 1: { $count ->
         [one] cuadro
        *[other] { $count } cuadros,
@@ -699,7 +699,7 @@ comparison-multiplying-row = Una línea de { $squares ->
         [one] 1 cuadro
        *[other] { $squares } cuadros
     }: 1 × { $squares } = { $squares }.
-comparison-multiplying-2 = El lado de una pieza mide { $tile }, el de un cuadro { $square }: { $scale } veces más.
+comparison-multiplying-2 = El lado de una pieza mide { $piece }, el de un cuadro { $square }: { $scale } veces más.
 comparison-multiplying-3 = En un cuadro caben { $scale } × { $scale } = { $copies } piezas.
 comparison-ratio-1 = Longitudes, imagen y pared: 1 a { $scale }. La imagen mide { $width } por { $height }, la pared { $wall-width } por { $wall-height }.
 comparison-ratio-2 = Una vuelta a la imagen: { $around }. Una vuelta a la pared: { $wall-around }, otra vez { $scale } veces más.
@@ -988,7 +988,7 @@ tour-ends =
 
     Qué hay en { $folder }:
       event.toml   los ajustes, hechos para cambiarse a mano
-      print/       tiles.pdf, squares.pdf, cards.pdf para imprimir al 100 %, manifest.json para la revisión
+      print/       pieces.pdf, squares.pdf, cards.pdf para imprimir al 100 %, manifest.json para la revisión
       rehearsals/  la foto simulada y la verdad sobre ella
       checks/      una carpeta por revisión; abra su report.html
       display/     una carpeta con lo que queda; abra su side-by-side.pdf
@@ -1032,7 +1032,7 @@ error-manifest-code = el código { $name } del registro de impresión: { $what }
 error-manifest-code-outside = un código de { $side } mm en { $x }, { $y } mm no cabe dentro de su cuadro
 error-manifest-module = módulos de { $module } mm; se permiten de { $low } a { $high } mm
 error-manifest-cells = { $columns } columnas y { $rows } filas; se permiten cuando mucho { $most } cuadros
-error-manifest-sizes = cuadros de { $square } mm y piezas de { $tile } mm; se permiten de { $low } a { $high } mm
+error-manifest-sizes = cuadros de { $square } mm y piezas de { $piece } mm; se permiten de { $low } a { $high } mm
 error-manifest-listed = { $cells } casillas, pero en la lista { $listed ->
     [one] hay 1 cuadro
    *[other] hay { $listed } cuadros
@@ -1242,10 +1242,10 @@ questions-sum = { $by ->
 questions-none = ninguno
 questions-sum-total = { $terms } = { $total }
 
-questions-ask-tiles-needing = ¿Cuántas piezas necesitan el color { $colour }?
-questions-working-tiles-needing = { $counted }
-questions-ask-colours-of-tile = ¿Cuántos colores necesita la pieza { $tile }?
-questions-working-colours-of-tile = { $colours }
+questions-ask-pieces-needing = ¿Cuántas piezas necesitan el color { $colour }?
+questions-working-pieces-needing = { $counted }
+questions-ask-colours-of-piece = ¿Cuántos colores necesita la pieza { $piece }?
+questions-working-colours-of-piece = { $colours }
 questions-ask-in-one-row = ¿Cuántos cuadros cuelgan en una fila completa?
 questions-working-in-one-row = Uno en cada columna: { $columns }
 questions-ask-in-one-column = ¿Cuántos cuadros cuelgan en una columna completa?
@@ -1308,10 +1308,10 @@ questions-working-minutes = { $minutes } ÷ { $each } = { $answer }
 questions-ask-sheets = En una hoja de papel caben { $each } cuadros. ¿Cuántas hojas se necesitan para { $squares } cuadros?
 questions-working-sheets = { $squares } ÷ { $each } = { $answer }
 
-questions-ask-scale = Una pieza mide { $tile } de ancho y un cuadro { $square }. ¿Cuántas veces el ancho de la pieza mide el cuadro?
-questions-working-scale = { $square } ÷ { $tile } = { $answer }
-questions-ask-tiles-on-square = Un cuadro mide { $scale } veces el ancho y { $scale } veces la altura de una pieza. ¿Cuántas piezas cubren un cuadro?
-questions-working-tiles-on-square = { $scale } × { $scale } = { $answer }
+questions-ask-scale = Una pieza mide { $piece } de ancho y un cuadro { $square }. ¿Cuántas veces el ancho de la pieza mide el cuadro?
+questions-working-scale = { $square } ÷ { $piece } = { $answer }
+questions-ask-pieces-on-square = Un cuadro mide { $scale } veces el ancho y { $scale } veces la altura de una pieza. ¿Cuántas piezas cubren un cuadro?
+questions-working-pieces-on-square = { $scale } × { $scale } = { $answer }
 questions-ask-larger = Una línea en la pieza mide { $length } mm de largo. ¿Cuántos milímetros mide en el cuadro, que es { $scale } veces el ancho de la pieza?
 questions-working-larger = { $length } mm × { $scale } = { $answer } mm
 questions-ask-smaller = Una línea en el cuadro mide { $length } mm de largo. ¿Cuántos milímetros medía en la pieza, si el cuadro es { $scale } veces el ancho de la pieza?
@@ -1332,8 +1332,8 @@ questions-ask-percent-needing = { $needing } de las { $count } piezas necesitan 
 questions-working-percent-needing = { $needing } ÷ { $count } × 100 = { $answer }
 questions-ask-columns-to-rows = Columnas y filas: { $columns } : { $rows } = { $first } : ?. ¿Qué número va en lugar del signo de pregunta?
 questions-working-columns-to-rows = Divide los dos entre { $divisor }: { $rows } ÷ { $divisor } = { $answer }
-questions-ask-tile-to-square = Pieza y cuadro: { $tile } : { $square } = { $first } : ?. ¿Qué número va en lugar del signo de pregunta?
-questions-working-tile-to-square = Divide los dos entre { $divisor }: { $square } ÷ { $divisor } da { $answer }
+questions-ask-piece-to-square = Pieza y cuadro: { $piece } : { $square } = { $first } : ?. ¿Qué número va en lugar del signo de pregunta?
+questions-working-piece-to-square = Divide los dos entre { $divisor }: { $square } ÷ { $divisor } da { $answer }
 questions-ask-around = Una cinta de papel da una vuelta a la pared, que mide { $columns } cuadros de ancho y { $rows } de alto. Un cuadro mide { $square } de ancho. ¿Cuánto mide la cinta, en { $unit ->
     [inch] pulgadas
    *[mm] milímetros
@@ -1419,7 +1419,7 @@ span-none = –
 
 print-helpers = Ayudantes
 helpers-level = Nivel
-helpers-tiles = Piezas
+helpers-pieces = Piezas
 helpers-minutes = Minutos por pieza
 helpers-last = Entregar hasta el minuto
 
@@ -1588,7 +1588,7 @@ guide-picture-value = { $columns ->
    *[other] { $colours } colores
 }
 guide-square = Pieza y cuadro
-guide-square-value = { $tile } se vuelven { $square }: { $scale } veces más ancho
+guide-square-value = { $piece } se vuelven { $square }: { $scale } veces más ancho
 guide-wall = En la pared
 guide-wall-value = { $width } de ancho, { $height } de alto; con sus tarjetas, { $width-with-cards } por { $height-with-cards }
 guide-hang = Altura
@@ -1699,7 +1699,7 @@ guide-bin-amount = bote para la viruta y los recortes, trapo, caja para los cuad
 guide-pencil-list = Lápices por color
 guide-pencil-list-intro = Los necesarios para que nadie espere en 95 de cada 100 momentos con todos los asientos ocupados (binomial: cada visitante usa un lápiz a la vez, cada uno el tiempo que su color requiere).
 guide-colour = Color
-guide-pieces = Lápices
+guide-pencil-count = Lápices
 
 guide-room = El salón
 guide-room-intro = Un salón a escala donde cabe su velada: { $seats } asientos, la pared, el teléfono. El suyo es otro: conserve las distancias.
@@ -1791,7 +1791,7 @@ error-grid-cells = { $columns } columnas y { $rows } filas dan { $squares } cuad
 
 error-new-file = { $path } es un archivo: dé el nombre de una carpeta
 error-new-taken = { $path } ya contiene un evento y se deja como está: cambie su event.toml o elija otra carpeta
-error-new-tile = una pieza de { $tile } mm es más grande que su cuadro de { $square } mm: elija un --tile-mm menor o un --square-mm mayor
+error-new-piece = una pieza de { $piece } mm es más grande que su cuadro de { $square } mm: elija un --piece-mm menor o un --square-mm mayor
 new-less-than-one = menos de 1
 typed-name = se permiten de 1 a { $most } caracteres en una línea
 typed-tag = se permiten 3 caracteres de { $letters }
@@ -1822,15 +1822,15 @@ error-settings-pencil-example = name = "verde hoja" y srgb = "#3a8f4d" debajo de
 error-settings-pencils-example = uno por lápiz, y debajo name = "verde hoja" y srgb = "#3a8f4d"
 error-settings-top-example = una línea como { $line } al principio
 error-settings-wall-example = { $line } debajo de [wall]
-error-settings-tile = se permite cuando mucho square_mm, que es { $square }
+error-settings-piece = se permite cuando mucho square_mm, que es { $square }
 error-settings-module = el código y los 4 módulos blancos que lo rodean miden 29 módulos de ancho, más de lo que cabe en square_mm = { $square }: se permite un número menor
 error-settings-room = se permite un ancho, una x, una altura y una unidad, como "2.4x1.8m" o "8x6ft" (m, cm, mm, ft o in), cada lado de 0.2 a 50 m
-error-settings-minutes-a-tile = se permiten cuatro números de { $least } a { $most }, en minutos, para una pieza lisa, una fácil, una media y una difícil, ninguno menor que el anterior
+error-settings-minutes-a-piece = se permiten cuatro números de { $least } a { $most }, en minutos, para una pieza lisa, una fácil, una media y una difícil, ninguno menor que el anterior
 error-settings-level-names = se permiten cuatro nombres distintos entre comillas, primero el más fácil, cada uno de 1 a { $most } caracteres (plain, easy, medium y hard solo para su propio nivel)
 error-settings-bounds = se permiten tres números de menor a mayor, de { $least } a { $most }: los puntajes en que empiezan fácil, medio y difícil
-error-settings-tile-twice = esta pieza está dos veces en la lista: deje solo una
-error-settings-of-tile = { $name } en el número { $number } de las [[tiles]]
-error-settings-tile-example = label = "D7" y level = "hard" debajo de cada [[tiles]]
+error-settings-piece-twice = esta pieza está dos veces en la lista: deje solo una
+error-settings-of-piece = { $name } en el número { $number } de las [[pieces]]
+error-settings-piece-example = label = "D7" y level = "hard" debajo de cada [[pieces]]
 error-settings-label = se permite una pieza de esta pared, columnas A a { $column } y filas 1 a { $row }, como "A1"
 error-settings-rows = con { $columns ->
     [one] 1 columna
@@ -1848,7 +1848,7 @@ event-pencils = Si prefiere sus propios lápices: quite colours y póngalos todo
 event-pencils-name = verde hoja
 event-columns = de lado a lado, con letras desde la izquierda
 event-rows = de arriba abajo
-event-tile-mm = lado de la pieza de la imagen que recibe cada visitante
+event-piece-mm = lado de la pieza de la imagen que recibe cada visitante
 event-square-mm = lado del papel en que se dibuja
 event-rows-from = dónde está la fila 1: { $choices } (abajo, arriba)
 event-module-mm-usual = si se omite: tan pequeño como un teléfono lo pueda leer en una pared de este tamaño
@@ -1861,13 +1861,13 @@ event-minutes = cuánto tiempo dibujan
 event-seats = cuántos pueden dibujar a la vez
 event-room = el lugar que hay para los cuadros y las tarjetas; o "8x6ft"
 event-hang-mm = el borde inferior de la pared sobre el piso; si se omite: se propone según lo que alcanza la gente
-event-minutes-a-tile = para una pieza lisa, una fácil, una media y una difícil
+event-minutes-a-piece = para una pieza lisa, una fácil, una media y una difícil
 event-level-names = primero el más fácil
 event-own-level-names = sus propias palabras para los niveles, primero el más fácil
 event-bounds = los puntajes en que empiezan fácil, medio y difícil; “everysquare plan” muestra el nivel de cada pieza
 event-balanced = true: tantas piezas fáciles como medias y como difíciles, sin importar sus puntajes
-event-tiles = Donde usted sepa más, ponga la pieza al final de este archivo, así:
-event-tiles-level = plain (liso), easy (fácil), medium (medio) o hard (difícil), o su propia palabra
+event-pieces = Donde usted sepa más, ponga la pieza al final de este archivo, así:
+event-pieces-level = plain (liso), easy (fácil), medium (medio) o hard (difícil), o su propia palabra
 
 ## likeness
 

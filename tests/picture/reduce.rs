@@ -15,8 +15,8 @@ use super::common::scenes;
 use super::grid;
 
 const GRID: (usize, usize) = (5, 4);
-/// Pixels along a tile's side of the pictures made here, so many that they are left as they are: 4 in a millimetre.
-const TILE_PX: u32 = 102;
+/// Pixels along a piece's side of the pictures made here, so many that they are left as they are: 4 in a millimetre.
+const PIECE_PX: u32 = 102;
 
 fn wanted(grid: &Grid, pencils: Pencils) -> Wanted<'_> {
     Wanted { grid, fit: Fit::Crop, pencils }
@@ -28,7 +28,7 @@ fn reduced(pixels: RgbImage, pencils: Pencils) -> Reduced {
 }
 
 fn blank(colour: [u8; 3]) -> RgbImage {
-    RgbImage::from_pixel(5 * TILE_PX, 4 * TILE_PX, Rgb(colour))
+    RgbImage::from_pixel(5 * PIECE_PX, 4 * PIECE_PX, Rgb(colour))
 }
 
 fn fill(pixels: &mut RgbImage, colour: [u8; 3], inside: impl Fn(f64, f64) -> bool) {
@@ -88,7 +88,7 @@ fn blocks() -> impl Strategy<Value = RgbImage> {
     proptest::collection::vec(0_usize..5, 600).prop_map(|lots| {
         const COLOURS: [[u8; 3]; 5] =
             [[250, 240, 210], [30, 60, 140], [200, 60, 50], [60, 150, 80], [20, 20, 24]];
-        RgbImage::from_fn(5 * TILE_PX, 4 * TILE_PX, |x, y| {
+        RgbImage::from_fn(5 * PIECE_PX, 4 * PIECE_PX, |x, y| {
             Rgb(COLOURS[lots[(x / 17 % 24 + y / 17 * 24) as usize % 600]])
         })
     })
@@ -132,7 +132,7 @@ proptest! {
             return Ok(()); // nothing was left but paper
         };
         // one millimetre, less the pixel that a line of even width has not in its middle
-        let across = (f64::from(TILE_PX) / 25.4).floor() - 1.0;
+        let across = (f64::from(PIECE_PX) / 25.4).floor() - 1.0;
         for area in areas(&first.few) {
             prop_assert!(holds_disc(&area, across), "{} pixels at {:?}", area.len(), area[0]);
         }
@@ -146,7 +146,7 @@ fn a_line_that_matters_stays_and_a_hair_goes() {
     for angle in [0.0_f64, 0.3, 0.785, 1.2] {
         let line = |mm: f64| {
             let mut pixels = blank([250, 240, 210]);
-            let half = mm * f64::from(TILE_PX) / 25.4 / 2.0;
+            let half = mm * f64::from(PIECE_PX) / 25.4 / 2.0;
             fill(&mut pixels, [20, 20, 24], |x, y| {
                 ((y - 200.0) * angle.cos() - (x - 250.0) * angle.sin()).abs() < half
             });
@@ -169,7 +169,7 @@ fn the_three_scenes_are_the_same_twice_and_stay_what_they_became() {
     ] {
         let first = reduced(pixels.clone(), Pencils::Chosen(7));
         assert_eq!(first, reduced(pixels, Pencils::Chosen(7)), "{name}");
-        let across = u32::try_from(first.tile_px).unwrap();
+        let across = u32::try_from(first.piece_px).unwrap();
         assert_eq!(first.few.size(), (5 * across, 4 * across), "{name}: the grid's shape exactly");
         let again = reduced(first.few.to_picture().pixels, Pencils::Own(first.few.pencils.clone()));
         assert_eq!(again.few, first.few, "{name}");
@@ -314,7 +314,7 @@ fn what_an_organiser_should_know_is_told() {
         "{told:?}"
     );
     assert_eq!(
-        told[1..3].iter().filter(|warning| matches!(warning, ColourWarning::Rare { tiles: 1, .. })).count(),
+        told[1..3].iter().filter(|warning| matches!(warning, ColourWarning::Rare { pieces: 1, .. })).count(),
         2,
         "{told:?}"
     );

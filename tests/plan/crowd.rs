@@ -1,8 +1,8 @@
 //! Crowd and time: each number by another way, and what must hold whatever the numbers are.
 
 use everysquare::plan::crowd::{
-    Assumed, Evening, HAND_OUT_MINUTES, MOST_TILES_A_VISITOR, Means, NOBODY_WAITS, People, STOOL_MM, Verdict,
-    Work, chances, evening, part_of, pencils, proposed_hang_mm, time, wall,
+    Assumed, Evening, HAND_OUT_MINUTES, MOST_PIECES_A_VISITOR, Means, NOBODY_WAITS, People, STOOL_MM,
+    Verdict, Work, chances, evening, part_of, pencils, proposed_hang_mm, time, wall,
 };
 use everysquare::plan::settings::Room;
 use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
@@ -11,13 +11,13 @@ use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
 }
 
-/// So many tiles of each level, all in two colours, 3 to 1.
-fn work(tiles: [usize; 4], shape: f64) -> Work {
+/// So many pieces of each level, all in two colours, 3 to 1.
+fn work(pieces: [usize; 4], shape: f64) -> Work {
     let mut work = Work::none(2, shape);
-    for (level, count) in Level::ALL.into_iter().zip(tiles) {
+    for (level, count) in Level::ALL.into_iter().zip(pieces) {
         (0..count).for_each(|_| work.add(level, &[0.75, 0.25]));
     }
     work
@@ -25,7 +25,7 @@ fn work(tiles: [usize; 4], shape: f64) -> Work {
 
 fn planned(
     grid: Grid,
-    tiles: [usize; 4],
+    pieces: [usize; 4],
     visitors: usize,
     minutes: f64,
     seats: usize,
@@ -36,31 +36,31 @@ fn planned(
     settings.evening.minutes = Some(minutes);
     settings.evening.seats = Some(seats);
     settings.evening.wall = room;
-    evening(&settings, &work(tiles, grid.columns as f64 / grid.rows as f64))
+    evening(&settings, &work(pieces, grid.columns as f64 / grid.rows as f64))
 }
 
 prop_compose! {
-    fn some_tiles()(plain in 0_usize..40, easy in 1_usize..60, medium in 0_usize..60, hard in 0_usize..40) -> [usize; 4] {
+    fn some_pieces()(plain in 0_usize..40, easy in 1_usize..60, medium in 0_usize..60, hard in 0_usize..40) -> [usize; 4] {
         [plain, easy, medium, hard]
     }
 }
 
-/// By another way: every seat on its own, each tile's level drawn by lot and its time up to a half shorter or longer.
+/// By another way: every seat on its own, each piece's level drawn by lot and its time up to a half shorter or longer.
 fn played(
-    tiles: [usize; 4],
-    minutes_a_tile: [f64; 4],
+    pieces: [usize; 4],
+    minutes_a_piece: [f64; 4],
     seats: usize,
     minutes: f64,
     chance: &mut ChaCha8Rng,
 ) -> f64 {
     const EVENINGS: usize = 60;
-    let all: usize = tiles.iter().sum();
+    let all: usize = pieces.iter().sum();
     let mut finished = 0;
     for _ in 0..EVENINGS * seats {
         let mut now = 0.0;
         loop {
             let mut drawn = chance.random_range(0..all);
-            let level = tiles
+            let level = pieces
                 .iter()
                 .position(|count| {
                     if drawn < *count {
@@ -71,7 +71,7 @@ fn played(
                     }
                 })
                 .unwrap();
-            now += HAND_OUT_MINUTES + minutes_a_tile[level] * chance.random_range(0.5..1.5);
+            now += HAND_OUT_MINUTES + minutes_a_piece[level] * chance.random_range(0.5..1.5);
             if now > minutes {
                 break;
             }
@@ -82,7 +82,7 @@ fn played(
 }
 
 #[test]
-fn as_many_tiles_are_finished_as_when_the_evening_is_played_through() {
+fn as_many_pieces_are_finished_as_when_the_evening_is_played_through() {
     let mut chance = ChaCha8Rng::seed_from_u64(7);
     let cases = [
         ([10, 20, 30, 20], [6.0, 10.0, 15.0, 22.0], 30, 90.0),
@@ -90,11 +90,11 @@ fn as_many_tiles_are_finished_as_when_the_evening_is_played_through() {
         ([40, 40, 20, 10], [3.0, 5.0, 9.0, 15.0], 60, 60.0),
         ([5, 10, 40, 40], [6.0, 10.0, 15.0, 22.0], 12, 240.0),
     ];
-    for (tiles, minutes_a_tile, seats, minutes) in cases {
-        let ours = time(&work(tiles, 1.0), minutes_a_tile, seats, 1_000, minutes).can_finish as f64;
-        let theirs = played(tiles, minutes_a_tile, seats, minutes, &mut chance);
-        // what tiles differ in time by adds up to a quarter of a tile at each seat
-        assert!((ours - theirs).abs() < 0.25 * seats as f64, "{tiles:?}: {ours} {theirs}");
+    for (pieces, minutes_a_piece, seats, minutes) in cases {
+        let ours = time(&work(pieces, 1.0), minutes_a_piece, seats, 1_000, minutes).can_finish as f64;
+        let theirs = played(pieces, minutes_a_piece, seats, minutes, &mut chance);
+        // what pieces differ in time by adds up to a quarter of a piece at each seat
+        assert!((ours - theirs).abs() < 0.25 * seats as f64, "{pieces:?}: {ours} {theirs}");
         assert!(ours <= theirs, "what is promised is kept: {ours} {theirs}");
     }
 }
@@ -141,7 +141,7 @@ fn nobody_waits_in_as_many_moments_as_promised_and_with_one_pencil_less_of_each_
 
 #[test]
 fn whoever_draws_holds_a_pencil_as_long_as_its_colour_takes() {
-    // 10 plain tiles of 6 minutes in colour 0; 5 hard ones of 22 in halves of 0 and 1; colour 2 is nowhere
+    // 10 plain pieces of 6 minutes in colour 0; 5 hard ones of 22 in halves of 0 and 1; colour 2 is nowhere
     let mut work = Work::none(3, 1.0);
     (0..10).for_each(|_| work.add(Level::Plain, &[1.0, 0.0, 0.0]));
     (0..5).for_each(|_| work.add(Level::Hard, &[0.5, 0.5, 0.0]));
@@ -161,9 +161,9 @@ fn what_nobody_said_is_assumed_and_said() {
 
 #[test]
 fn too_big_and_too_small_are_told_apart() {
-    // 10 minutes and 3 between: a seat finishes 90 / 13 − ½ tiles
-    let verdict = |tiles, visitors, minutes, seats| {
-        planned(grid(10, 8), [0, tiles, 0, 0], visitors, minutes, seats, None).verdict
+    // 10 minutes and 3 between: a seat finishes 90 / 13 − ½ pieces
+    let verdict = |pieces, visitors, minutes, seats| {
+        planned(grid(10, 8), [0, pieces, 0, 0], visitors, minutes, seats, None).verdict
     };
     assert_eq!(verdict(80, 60, 90.0, 30), Verdict::Fits);
     assert_eq!(verdict(80, 60, 90.0, 10), Verdict::TooBigForTime(80 - 64));
@@ -192,9 +192,9 @@ fn heights_of_rows_go_up_from_the_floor() {
 proptest! {
     #[test]
     fn more_seats_or_minutes_never_finish_less_and_never_need_fewer_pencils(
-        tiles in some_tiles(), seats in 1_usize..400, minutes in 10.0_f64..300.0, visitors in 1_usize..800,
+        pieces in some_pieces(), seats in 1_usize..400, minutes in 10.0_f64..300.0, visitors in 1_usize..800,
     ) {
-        let at = |minutes, seats, visitors| planned(grid(10, 8), tiles, visitors, minutes, seats, None);
+        let at = |minutes, seats, visitors| planned(grid(10, 8), pieces, visitors, minutes, seats, None);
         let here = at(minutes, seats, visitors);
         for more in [at(minutes, seats + 1, visitors), at(minutes + 5.0, seats, visitors), at(minutes, seats, visitors + 1)] {
             prop_assert!(more.time.can_finish >= here.time.can_finish);
@@ -206,10 +206,10 @@ proptest! {
 
     #[test]
     fn the_minutes_and_seats_for_all_are_enough_and_not_more(
-        tiles in some_tiles(), seats in 1_usize..100, minutes in 20.0_f64..300.0,
+        pieces in some_pieces(), seats in 1_usize..100, minutes in 20.0_f64..300.0,
     ) {
-        let all: usize = tiles.iter().sum();
-        let at = |minutes, seats| time(&work(tiles, 1.0), [6.0, 10.0, 15.0, 22.0], seats, 1_000, minutes);
+        let all: usize = pieces.iter().sum();
+        let at = |minutes, seats| time(&work(pieces, 1.0), [6.0, 10.0, 15.0, 22.0], seats, 1_000, minutes);
         let here = at(minutes, seats);
         prop_assert_eq!(at(here.minutes_for_all, seats).can_finish, all);
         prop_assert!(at(here.minutes_for_all - 0.1, seats).can_finish < all || seats > all);
@@ -220,11 +220,11 @@ proptest! {
     }
 
     #[test]
-    fn a_part_of_the_tiles_keeps_their_mix(tiles in some_tiles(), most in 0_usize..300) {
-        let all: usize = tiles.iter().sum();
-        let part = part_of(tiles, most);
+    fn a_part_of_the_pieces_keeps_their_mix(pieces in some_pieces(), most in 0_usize..300) {
+        let all: usize = pieces.iter().sum();
+        let part = part_of(pieces, most);
         prop_assert_eq!(part.iter().sum::<usize>(), most.min(all));
-        for (part, whole) in part.into_iter().zip(tiles) {
+        for (part, whole) in part.into_iter().zip(pieces) {
             prop_assert!(part <= whole);
             let exact = whole as f64 * most.min(all) as f64 / all as f64;
             prop_assert!((part as f64 - exact).abs() < 1.0);
@@ -233,16 +233,16 @@ proptest! {
 
     #[test]
     fn other_grids_fit_crowd_place_and_picture(
-        tiles in some_tiles(), visitors in 1_usize..300, seats in 1_usize..100, width in 0.5_f64..8.0, height in 0.5_f64..4.0,
+        pieces in some_pieces(), visitors in 1_usize..300, seats in 1_usize..100, width in 0.5_f64..8.0, height in 0.5_f64..4.0,
         given: bool, columns in 1_usize..30, rows in 1_usize..20,
     ) {
         let room = Room::read(&format!("{width:.3}x{height:.3}m")).filter(|_| given);
         let own = grid(columns, rows);
-        let evening = planned(own, tiles, visitors, 90.0, seats, room);
+        let evening = planned(own, pieces, visitors, 90.0, seats, room);
         let shape = columns as f64 / rows as f64;
         prop_assert!(evening.others.len() <= 3);
         prop_assert!(evening.range.least <= evening.range.most);
-        prop_assert!(evening.range.most <= MOST_TILES_A_VISITOR * visitors && evening.range.most <= evening.time.can_finish);
+        prop_assert!(evening.range.most <= MOST_PIECES_A_VISITOR * visitors && evening.range.most <= evening.time.can_finish);
         for other in &evening.others {
             prop_assert!((other.columns, other.rows) != (columns, rows));
             prop_assert!((evening.range.least..=evening.range.most).contains(&other.count()));

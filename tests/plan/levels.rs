@@ -26,7 +26,7 @@ fn a_level_begins_at_its_bound() {
 }
 
 #[test]
-fn balance_is_only_on_request_and_leaves_plain_tiles_plain() {
+fn balance_is_only_on_request_and_leaves_plain_pieces_plain() {
     let scores = [0.0, 0.0, 0.0, 20.0, 21.0, 22.0, 23.0, 24.0, 25.0];
     let bounded = levels_of(&scores, &LevelSettings::default());
     assert_eq!(bounded.iter().filter(|level| **level == Level::Hard).count(), 6);

@@ -9,7 +9,7 @@ use everysquare::plan::settings::Settings;
 use everysquare::plan::{Folder, Grid, Printed, RowsFrom, Tag};
 
 fn event(columns: usize, rows: usize) -> (Settings, Printed) {
-    let grid = Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
     let settings = Settings::new("x".to_owned(), Tag::new("K7M").unwrap(), grid);
     let printed = settings.printed().unwrap();
     (settings, printed)
@@ -35,7 +35,7 @@ pub fn manifest(printed: &Printed) -> Manifest {
             columns: printed.grid.columns,
             rows: printed.grid.rows,
             square_mm: printed.grid.square_mm,
-            tile_mm: printed.grid.tile_mm,
+            piece_mm: printed.grid.piece_mm,
         },
         code: ManifestCode {
             module_mm: printed.module_mm,
@@ -43,7 +43,7 @@ pub fn manifest(printed: &Printed) -> Manifest {
             y_mm: printed.code_top_left.y,
         },
         squares: printed.squares.iter().map(square).collect(),
-        tiles: Vec::new(),
+        pieces: Vec::new(),
         cards: printed.cards.iter().map(ManifestCard::from).collect(),
     }
 }
@@ -82,7 +82,7 @@ fn what_makes_no_wall_is_refused() {
     refuse(|m| m.grid.columns = usize::MAX, "at most 3000");
     refuse(|m| m.grid.rows = 4, "12 squares are listed");
     refuse(|m| m.grid.square_mm = f64::NAN, "squares of NaN mm");
-    refuse(|m| m.grid.tile_mm = -1.0, "tiles of -1 mm");
+    refuse(|m| m.grid.piece_mm = -1.0, "pieces of -1 mm");
     refuse(|m| m.grid.square_mm = 1e300, "1 to 10000 mm are possible");
     refuse(|m| m.code.module_mm = f64::INFINITY, "modules of inf mm");
     refuse(|m| m.code.module_mm = 0.0, "modules of 0 mm");

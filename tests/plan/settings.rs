@@ -18,7 +18,7 @@ colours = 6                     # or a list
 [wall]
 columns = 10
 rows = 8
-tile_mm = 25.4
+piece_mm = 25.4
 square_mm = 127.0
 rows_from = "bottom"            # row 1 is the lowest
 
@@ -44,12 +44,12 @@ prop_compose! {
         columns in 1_usize..=60, rows in 1_usize..=50, square_mm in 60.0_f64..=400.0, part in 0.1_f64..=0.99,
         rows_from in choice::<RowsFrom>(),
     ) -> Grid {
-        Grid { columns, rows, square_mm, tile_mm: (square_mm * part).clamp(5.0, 300.0), rows_from }
+        Grid { columns, rows, square_mm, piece_mm: (square_mm * part).clamp(5.0, 300.0), rows_from }
     }
 }
 
 prop_compose! {
-    /// Any levels; of the tiles at these places, those that a grid has.
+    /// Any levels; of the pieces at these places, those that a grid has.
     fn any_levels()(
         names in proptest::option::of(proptest::sample::select(vec![
             ["one", "two", "three", "four"], ["leicht", "mittel", "schwer \"!\"", "ü # 4"], ["plain", "easy", "Medium", "hard"],
@@ -71,8 +71,8 @@ prop_compose! {
     ) -> EveningSettings {
         let tenth = |side| f64::from(side) / 10.0;
         let wall = sides.map(|(width, height)| Room { width_mm: tenth(width), height_mm: tenth(height) });
-        let minutes_a_tile = [first, first + more, first + 2.0 * more, first + 3.0 * more];
-        EveningSettings { visitors, minutes, seats, hang_mm, wall, minutes_a_tile }
+        let minutes_a_piece = [first, first + more, first + 2.0 * more, first + 3.0 * more];
+        EveningSettings { visitors, minutes, seats, hang_mm, wall, minutes_a_piece }
     }
 }
 
@@ -114,8 +114,8 @@ proptest! {
     #[test]
     fn an_edit_keeps_every_other_byte(settings in any_settings(), columns in 1_usize..=60, windows: bool) {
         let usual = CodeSettings::usual(&settings.grid); // fits a wall of any width
-        let no_tiles = LevelSettings { decided: Vec::new(), ..settings.levels.clone() }; // they may lie outside the changed wall
-        let mut text = Settings { code: usual, levels: no_tiles, ..settings.clone() }.to_toml();
+        let no_pieces = LevelSettings { decided: Vec::new(), ..settings.levels.clone() }; // they may lie outside the changed wall
+        let mut text = Settings { code: usual, levels: no_pieces, ..settings.clone() }.to_toml();
         if windows {
             text = text.replace('\n', "\r\n");
         }
@@ -235,11 +235,15 @@ const REFUSED: [(&str, &str, &str); 28] = [
         "rows = 301",
         "event.toml, line 10: rows = 301: with 10 columns at most 300 rows are allowed",
     ),
-    ("tile_mm = 25.4", "tile_mm = 1", "event.toml, line 11: tile_mm = 1: a number from 5 to 300 is allowed"),
     (
-        "tile_mm = 25.4",
-        "tile_mm = 130",
-        "event.toml, line 11: tile_mm = 130: at most square_mm is allowed, which is 127",
+        "piece_mm = 25.4",
+        "piece_mm = 1",
+        "event.toml, line 11: piece_mm = 1: a number from 5 to 300 is allowed",
+    ),
+    (
+        "piece_mm = 25.4",
+        "piece_mm = 130",
+        "event.toml, line 11: piece_mm = 130: at most square_mm is allowed, which is 127",
     ),
     (
         "square_mm = 127.0",
@@ -305,8 +309,8 @@ fn an_edit_is_refused_like_a_file() {
         "wall.colums",
         "pencils",
         "pencils.name",
-        "tiles",
-        "tiles.label",
+        "pieces",
+        "pieces.label",
         "evening",
         "levels.level",
         "colums",
@@ -327,8 +331,8 @@ fn edits_reach_every_kind_of_table() {
     for text in [inline, dotted, SHORT, FULL] {
         for (path, value) in [
             ("name", NewValue::from("a \"quoted\" name, ümlaut # and all")),
-            ("picture.file", "tiles/other.png".into()),
-            ("wall.tile_mm", 30.0.into()),
+            ("picture.file", "pieces/other.png".into()),
+            ("wall.piece_mm", 30.0.into()),
             ("wall.rows_from", "top".into()),
             ("code.corner", "top-left".into()),
             ("print.units", "mm".into()),
@@ -344,8 +348,8 @@ fn edits_reach_every_kind_of_table() {
 #[test]
 fn levels_and_the_evening_are_read() {
     let more = "[levels]\nnames = [\"sky\", \"easy\", \"tricky\", \"hard\"]\nbounds = [1, 4.5, 8]\nbalanced = true\n\
-                [[tiles]]\nlabel = \"A8\"\nlevel = \"tricky\"\n[[tiles]]\nlabel = \"b1\"\nlevel = \"plain\"\n\
-                [evening]\nvisitors = 120\nminutes = 90\nseats = 30\nhang_mm = 600\nwall = \"2.4 x 1.8 m\"\nminutes_a_tile = [5, 8, 12.5, 20]\n";
+                [[pieces]]\nlabel = \"A8\"\nlevel = \"tricky\"\n[[pieces]]\nlabel = \"b1\"\nlevel = \"plain\"\n\
+                [evening]\nvisitors = 120\nminutes = 90\nseats = 30\nhang_mm = 600\nwall = \"2.4 x 1.8 m\"\nminutes_a_piece = [5, 8, 12.5, 20]\n";
     let settings = Settings::from_toml(&format!("{SHORT}{more}")).unwrap();
     let levels = &settings.levels;
     assert_eq!((levels.bounds, levels.balanced), ([1.0, 4.5, 8.0], true));
@@ -366,7 +370,7 @@ fn levels_and_the_evening_are_read() {
         (Some(120), Some(90.0), Some(30), Some(600.0))
     );
     assert_eq!(evening.wall, Some(Room { width_mm: 2_400.0, height_mm: 1_800.0 }));
-    assert_eq!(evening.minutes_a_tile, [5.0, 8.0, 12.5, 20.0]);
+    assert_eq!(evening.minutes_a_piece, [5.0, 8.0, 12.5, 20.0]);
 }
 
 #[test]
@@ -438,19 +442,22 @@ const REFUSED_EVENINGS: [(&str, &str); 21] = [
         "event.toml, line 7: bound is not a setting of [levels]: do you mean bounds?",
     ),
     (
-        "[[tiles]]\nlabel = \"K1\"\nlevel = \"hard\"",
-        "event.toml, line 7: label = \"K1\": a tile of this wall is allowed, columns A to J and rows 1 to 8",
+        "[[pieces]]\nlabel = \"K1\"\nlevel = \"hard\"",
+        "event.toml, line 7: label = \"K1\": a piece of this wall is allowed, columns A to J and rows 1 to 8",
     ),
     (
-        "[[tiles]]\nlabel = \"A1\"\nlevel = \"fierce\"",
+        "[[pieces]]\nlabel = \"A1\"\nlevel = \"fierce\"",
         "event.toml, line 8: level = \"fierce\": plain, easy, medium or hard is allowed",
     ),
-    ("[[tiles]]\nlabel = \"A1\"", "event.toml has no level for number 1 of the [[tiles]]: add label ="),
+    ("[[pieces]]\nlabel = \"A1\"", "event.toml has no level for number 1 of the [[pieces]]: add label ="),
     (
-        "[[tiles]]\nlabel = \"A1\"\nlevel = \"hard\"\n[[tiles]]\nlabel = \"a1\"\nlevel = \"easy\"",
-        "event.toml, line 10: label = \"a1\": this tile is listed twice",
+        "[[pieces]]\nlabel = \"A1\"\nlevel = \"hard\"\n[[pieces]]\nlabel = \"a1\"\nlevel = \"easy\"",
+        "event.toml, line 10: label = \"a1\": this piece is listed twice",
     ),
-    ("[tiles]\nlabel = \"A1\"", "event.toml, line 6: tiles: a list is expected here, one [[tiles]] for each"),
+    (
+        "[pieces]\nlabel = \"A1\"",
+        "event.toml, line 6: pieces: a list is expected here, one [[pieces]] for each",
+    ),
     ("[evening]\nseats = 0", "event.toml, line 7: seats = 0: a whole number from 1 to 500 is allowed"),
     (
         "[evening]\nvisitors = 99999999999",
@@ -465,8 +472,8 @@ const REFUSED_EVENINGS: [(&str, &str); 21] = [
         "event.toml, line 7: wall = \"3\": a width, an x, a height and a unit are allowed",
     ),
     (
-        "[evening]\nminutes_a_tile = [9, 8, 7, 6]",
-        "event.toml, line 7: minutes_a_tile = [9, 8, 7, 6]: four numbers from 0.5 to 240 are allowed",
+        "[evening]\nminutes_a_piece = [9, 8, 7, 6]",
+        "event.toml, line 7: minutes_a_piece = [9, 8, 7, 6]: four numbers from 0.5 to 240 are allowed",
     ),
 ];
 

@@ -33,11 +33,11 @@ fn event(place: &Path) -> Folder {
             columns: grid.columns,
             rows: grid.rows,
             square_mm: grid.square_mm,
-            tile_mm: grid.tile_mm,
+            piece_mm: grid.piece_mm,
         },
         code: ManifestCode { module_mm: settings.code.module_mm, x_mm, y_mm },
         squares: grid.cells().map(square).collect(),
-        tiles: Vec::new(),
+        pieces: Vec::new(),
         cards: all_cards(&grid, tag).unwrap().iter().map(ManifestCard::from).collect(),
     };
     Folder::write_whole(&folder.manifest_json(), &manifest.to_json().unwrap()).unwrap();

@@ -121,7 +121,7 @@ fn hostile_words_and_templates_are_refused() {
     let print = ["print", folder.to_str().unwrap()];
     for text in [
         "print-squares = { print-squares }\n".to_owned(),
-        "print-squares = { print-tiles }\nprint-tiles = { print-squares }\n".to_owned(),
+        "print-squares = { print-pieces }\nprint-pieces = { print-squares }\n".to_owned(),
         format!("print-squares = {}", "{ \"".repeat(5_000)),
         format!("print-squares = {{ $x }}{}", "a".repeat(100_000)),
         format!("{} = x\n", "a".repeat(100_000)),

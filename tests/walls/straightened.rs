@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use everysquare::display::hung::Hanging;
-use everysquare::display::likeness::{Belongs, Tiles};
+use everysquare::display::likeness::{Belongs, Pieces};
 use everysquare::display::measure::Measured;
 use everysquare::frame::{Map, PhotoPx, Point, SquareMm, float, floor_index};
 use everysquare::gallery::{Manner, Showing};
@@ -33,7 +33,7 @@ fn photo_to_paper(truth: &Value, side: f64) -> Option<Map<PhotoPx, SquareMm>> {
     Map::from_four(corners, paper)
 }
 
-/// How many squares were drawn, and how many of them are said to bear another tile.
+/// How many squares were drawn, and how many of them are said to bear another piece.
 fn mistaken(folder: &Path, photo: &Photo, reading: &WallReading, printed: &Printed) -> (usize, usize) {
     let own = Folder::at(folder);
     let settings = own.settings().unwrap();
@@ -45,7 +45,7 @@ fn mistaken(folder: &Path, photo: &Photo, reading: &WallReading, printed: &Print
     let drawn: Vec<(Cell, &RgbImage)> = (shown.hanging.squares.iter())
         .filter_map(|hung| Some((hung.home, &shown.squares[printed.grid.index(hung.at)].as_ref()?.picture)))
         .collect();
-    let judged = Tiles::of(&few, printed).judge_all(&drawn);
+    let judged = Pieces::of(&few, printed).judge_all(&drawn);
     let elsewhere = judged.iter().filter(|belongs| matches!(belongs, Belongs::Elsewhere(_)));
     (drawn.len(), elsewhere.count())
 }
@@ -80,7 +80,7 @@ fn squares_are_taken_from_where_they_lie_and_few_drawings_are_mistaken() {
             }
         }
         let factor = Measured::of(&hanging, &printed).unwrap().scale_factor;
-        let planned = printed.grid.square_mm / printed.grid.tile_mm;
+        let planned = printed.grid.square_mm / printed.grid.piece_mm;
         assert!((factor.value / planned - 1.0).abs() < 0.01, "{wall} {name}: {}", factor.value);
         let (drawn, mistaken) = mistaken(&folder, &photo, &reading, &printed);
         println!(

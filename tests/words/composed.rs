@@ -7,8 +7,8 @@ use everysquare::plan::settings::{Choice, Paper};
 
 /// The kinds of questions, as `src/picture/questions/` names them.
 pub const KINDS: [&str; 61] = [
-    "tiles-needing",
-    "colours-of-tile",
+    "pieces-needing",
+    "colours-of-piece",
     "in-one-row",
     "in-one-column",
     "in-row-needing",
@@ -37,7 +37,7 @@ pub const KINDS: [&str; 61] = [
     "minutes",
     "sheets",
     "scale",
-    "tiles-on-square",
+    "pieces-on-square",
     "larger",
     "smaller",
     "larger-patch",
@@ -45,7 +45,7 @@ pub const KINDS: [&str; 61] = [
     "wall-height",
     "percent-needing",
     "columns-to-rows",
-    "tile-to-square",
+    "piece-to-square",
     "around",
     "percent-hanging",
     "inches-to-mm",

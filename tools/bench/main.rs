@@ -46,7 +46,7 @@ struct Case {
 impl Case {
     fn printed(&self) -> Outcome<Printed> {
         let (columns, rows) = (self.columns, self.rows);
-        let grid = Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
         let tag = Tag::new("K7M").ok_or("no tag")?;
         Ok(Settings::new("Bench".to_owned(), tag, grid).printed()?)
     }

@@ -87,7 +87,7 @@ fn measured(grid: &Grid) -> Measured {
     Measured {
         squares: grid.count(),
         pitch: about(grid.square_mm + 0.6, 0.2),
-        scale_factor: about((grid.square_mm + 0.6) / grid.tile_mm, 0.01),
+        scale_factor: about((grid.square_mm + 0.6) / grid.piece_mm, 0.01),
         width: about(size.x + 5.0, 2.1),
         height: about(size.y + 4.0, 1.9),
         rows: (0..grid.rows)

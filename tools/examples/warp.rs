@@ -52,7 +52,7 @@ impl Problem {
             columns: self.columns,
             rows: self.rows,
             square_mm: self.square_mm,
-            tile_mm: 25.4,
+            piece_mm: 25.4,
             rows_from: RowsFrom::Bottom,
         };
         let frontal = Frontal { margin_mm: 0.0, px_per_mm: Some(self.px_per_mm), longest_px: LONGEST_PX };

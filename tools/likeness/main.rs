@@ -4,15 +4,15 @@
 //!
 //! Makes `WALLS` walls (20) from the seed `FIRST` (1) on, in turn of each picture, of 80 and of 192 squares, on photos that give a
 //! square 40 to 300 pixels, with lights, casts, blurs and backings from the seed; the hands as usual and twice as untrue. `OFF` (0) is
-//! by how many levels the pencils in the room differ from the picture's. On each wall one square in eight bears another tile's
+//! by how many levels the pencils in the room differ from the picture's. On each wall one square in eight bears another piece's
 //! drawing and one in sixteen its own turned; no wall in a room has so many, so precision is also told for one in a hundred.
 //!
 //! Drawings are cut from the photo by the truth's corners, a homography through four points, and whitened by the quiet zones around;
 //! no reading is in between, see `walls.rs`. All is made, nothing was measured on a real wall. The lead that the module asks for was
 //! chosen on seeds 5 to 24; its head has the figures of seeds 105 to 124.
 //!
-//! Counted is what the module says it can tell: drawings of tiles with something on them, distinct from the paper's own
-//! ([`Tiles::is_plain`], [`Tiles::distinct`]). A find that names a tile which cannot be told from the true one is right.
+//! Counted is what the module says it can tell: drawings of pieces with something on them, distinct from the paper's own
+//! ([`Pieces::is_plain`], [`Pieces::distinct`]). A find that names a piece which cannot be told from the true one is right.
 
 #![allow(clippy::print_stdout, reason = "a tool's answers")]
 

@@ -4,7 +4,7 @@ use std::error::Error;
 use std::fmt;
 use std::time::Instant;
 
-use everysquare::display::likeness::{Belongs, Tiles};
+use everysquare::display::likeness::{Belongs, Pieces};
 use everysquare::display::overlap::overlap;
 use everysquare::display::structure::{ssim, wall_likeness};
 use everysquare::plan::{Cell, Grid, RowsFrom, Settings, Tag};
@@ -55,21 +55,21 @@ fn processor_ms() -> f64 {
 pub fn run() -> Result<(), Box<dyn Error>> {
     println!("{} threads, median of five", rayon::current_num_threads());
     for (columns, rows) in [(16, 12), (60, 50)] {
-        let grid = Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
         let printed = Settings::new("Made".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid).printed()?;
         let few = walls::picture("balloons", &grid)?;
         let picture = few.to_picture();
         let drawn: Vec<(Cell, RgbImage)> = grid
             .cells()
-            .map(|cell| (cell, resize(&picture.tile(&grid, cell).pixels, 96, 96, FilterType::Triangle)))
+            .map(|cell| (cell, resize(&picture.piece(&grid, cell).pixels, 96, 96, FilterType::Triangle)))
             .collect();
         let squares: Vec<(Cell, &RgbImage)> = drawn.iter().map(|(cell, own)| (*cell, own)).collect();
-        let prepared = timed(|| Tiles::of(&few, &printed));
-        let tiles = Tiles::of(&few, &printed);
-        let judged = timed(|| tiles.judge_all(&squares));
-        let found = tiles.judge_all(&squares);
+        let prepared = timed(|| Pieces::of(&few, &printed));
+        let pieces = Pieces::of(&few, &printed);
+        let judged = timed(|| pieces.judge_all(&squares));
+        let found = pieces.judge_all(&squares);
         let here = found.iter().filter(|own| **own == Belongs::Here).count();
-        println!("{} drawings: tiles prepared {prepared}, all judged {judged}; {here} belong", found.len());
+        println!("{} drawings: pieces prepared {prepared}, all judged {judged}; {here} belong", found.len());
         if columns == 16 {
             let wall = resize(&picture.pixels, PICTURE.0, PICTURE.1, FilterType::Triangle);
             println!("SSIM of 2 MP {}", timed(|| ssim(&wall, &wall)));

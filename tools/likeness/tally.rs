@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use everysquare::display::likeness::Tiles;
+use everysquare::display::likeness::Pieces;
 use everysquare::frame::float;
 use everysquare::plan::{Cell, Turn};
 use image::RgbImage;
@@ -26,13 +26,13 @@ pub struct Found {
 pub struct Tally {
     /// On their own paper, upright.
     pub sound: Vec<Found>,
-    /// On another tile's paper or turned, and such that it can be told.
+    /// On another piece's paper or turned, and such that it can be told.
     pub wrong: Vec<Found>,
-    /// On another tile's paper or turned, plain or like the paper's own.
+    /// On another piece's paper or turned, plain or like the paper's own.
     pub alike: Vec<Found>,
     /// Right ones, given without their code, turned, among a tenth of the wall that is missing.
     pub unread: Vec<Found>,
-    /// Of those the ones whose tile is plain.
+    /// Of those the ones whose piece is plain.
     pub unread_plain: Vec<Found>,
 }
 
@@ -40,31 +40,31 @@ impl Tally {
     /// All drawings of a wall.
     pub fn of(wall: &Wall) -> Self {
         let squares: Vec<(Cell, &RgbImage)> = wall.drawn.iter().map(|own| (own.paper, &own.pixels)).collect();
-        let (tiles, _) = Tiles::of(&wall.few, &wall.printed).on_this_wall(&squares);
+        let (pieces, _) = Pieces::of(&wall.few, &wall.printed).on_this_wall(&squares);
         let mut tally = Self::default();
         for own in &wall.drawn {
-            let truth = (own.tile, own.turn);
-            let closest = tiles.closest(&own.pixels, own.paper);
+            let truth = (own.piece, own.turn);
+            let closest = pieces.closest(&own.pixels, own.paper);
             let found = closest.map_or(Found { lead: 0.0, right: false }, |closest| Found {
                 lead: closest.lead,
-                right: !tiles.distinct((closest.tile, closest.turn), truth),
+                right: !pieces.distinct((closest.piece, closest.turn), truth),
             });
             let sound = truth == (own.paper, Turn::None);
-            let told = !tiles.is_plain(own.tile) && tiles.distinct(truth, (own.paper, Turn::None));
+            let told = !pieces.is_plain(own.piece) && pieces.distinct(truth, (own.paper, Turn::None));
             match (sound, told) {
                 (true, _) => tally.sound.push(found),
                 (false, true) => tally.wrong.push(found),
                 (false, false) => tally.alike.push(found),
             }
         }
-        tally.without_codes(wall, &tiles);
+        tally.without_codes(wall, &pieces);
         tally
     }
 
     /// Every tenth right square as if its code could not be read and it hung turned, the others seen.
-    fn without_codes(&mut self, wall: &Wall, tiles: &Tiles) {
+    fn without_codes(&mut self, wall: &Wall, pieces: &Pieces) {
         let sound: Vec<_> =
-            wall.drawn.iter().filter(|own| own.tile == own.paper && own.turn == Turn::None).collect();
+            wall.drawn.iter().filter(|own| own.piece == own.paper && own.turn == Turn::None).collect();
         for first in 0..10 {
             let missing: Vec<Cell> = sound.iter().skip(first).step_by(10).map(|own| own.paper).collect();
             for (i, own) in sound.iter().enumerate().skip(first).step_by(10) {
@@ -75,13 +75,13 @@ impl Tally {
                     Turn::Half => image::imageops::rotate180(&own.pixels),
                     Turn::ThreeQuarters => image::imageops::rotate270(&own.pixels),
                 };
-                let closest = tiles.closest_of(&hung, &missing);
+                let closest = pieces.closest_of(&hung, &missing);
                 let found = closest.map_or(Found { lead: 0.0, right: false }, |closest| Found {
                     lead: closest.lead,
-                    right: !tiles.distinct((closest.tile, closest.turn), (own.paper, turn))
-                        && closest.tile == own.paper,
+                    right: !pieces.distinct((closest.piece, closest.turn), (own.paper, turn))
+                        && closest.piece == own.paper,
                 });
-                let kind = if tiles.is_plain(own.paper) { &mut self.unread_plain } else { &mut self.unread };
+                let kind = if pieces.is_plain(own.paper) { &mut self.unread_plain } else { &mut self.unread };
                 kind.push(found);
             }
         }

@@ -26,15 +26,15 @@ pub const SIDE_PX: u32 = 96;
 /// Level of white after the light is evened out.
 const WHITE: f64 = 245.0;
 
-/// The pictures that walls are made of; none has another's tiles.
+/// The pictures that walls are made of; none has another's pieces.
 pub const SCENES: [&str; 5] = ["balloons", "lighthouse", "photo", "harbour", "quilt"];
 
 /// One straightened drawing and what it is.
 pub struct Drawn {
     /// The paper's cell: what its code says.
     pub paper: Cell,
-    /// The tile that was drawn on it.
-    pub tile: Cell,
+    /// The piece that was drawn on it.
+    pub piece: Cell,
     /// How far clockwise the drawing is turned against the paper.
     pub turn: Turn,
     /// It, upright by its code.
@@ -96,7 +96,7 @@ pub fn wall(
     options: &Options,
     off: u8,
 ) -> Result<Wall, Box<dyn Error>> {
-    let grid = Grid { columns, rows, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
     let tag = Tag::new("K7M").ok_or("no tag")?;
     let printed = Settings::new("Made".to_owned(), tag, grid).printed()?;
     let few = picture(scene, &grid)?;
@@ -111,13 +111,13 @@ pub fn wall(
     for (truth, map) in made.truth.cells.iter().zip(&maps) {
         let (Some(map), Some(hung)) = (map, truth.hung.as_deref()) else { continue };
         let paper = grid.cell(hung).ok_or("no such cell")?;
-        let tile =
-            truth.drawn.as_deref().map_or(Some(paper), |label| grid.cell(label)).ok_or("no such tile")?;
+        let piece =
+            truth.drawn.as_deref().map_or(Some(paper), |label| grid.cell(label)).ok_or("no such piece")?;
         let turn = Turn::from_quarters(truth.drawn_turn.unwrap_or(0) / 90);
         let near = neighbours(&grid, Cell { row: truth.row, column: truth.column });
         let white = upper_quartiles(near.flat_map(|cell| whites[grid.index(cell)].iter().copied()));
         sides.push(map.scale_at(Point::new(grid.square_mm / 2.0, grid.square_mm / 2.0)) * grid.square_mm);
-        drawn.push(Drawn { paper, tile, turn, pixels: straight(&made.image, map, grid.square_mm, white) });
+        drawn.push(Drawn { paper, piece, turn, pixels: straight(&made.image, map, grid.square_mm, white) });
     }
     sides.sort_by(f64::total_cmp);
     let px = sides.get(sides.len() / 2).copied().unwrap_or(0.0);

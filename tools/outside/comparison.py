@@ -70,21 +70,21 @@ def whole_cells(length, side):
 
 def check_true_scale(tally, pdf, wall):
     page = pdf.pages[0]
-    tile, square = wall["tile_mm"], wall["square_mm"]
+    piece, square = wall["piece_mm"], wall["square_mm"]
     cells = lambda side: [
         (whole_cells(r.width, side), whole_cells(r.height, side), r) for r in page.outlines
         if whole_cells(r.width, side) and whole_cells(r.height, side)
     ]
     squares = cells(square)
-    tiles = [c for c in cells(tile) if c[0] <= wall["columns"] and c[1] <= wall["rows"]]
-    tally.check("true-scale: whole tiles and whole squares at 1 : 1", [
+    pieces = [c for c in cells(piece) if c[0] <= wall["columns"] and c[1] <= wall["rows"]]
+    tally.check("true-scale: whole pieces and whole squares at 1 : 1", [
         ("squares", len(squares) >= 1),
-        ("tiles", any(c[0] * c[1] > 1 for c in tiles)),
-        # the framed tiles are as many as the squares
-        ("frame", any(c[:2] == s[:2] for c in tiles for s in squares)),
+        ("pieces", any(c[0] * c[1] > 1 for c in pieces)),
+        # the framed pieces are as many as the squares
+        ("frame", any(c[:2] == s[:2] for c in pieces for s in squares)),
     ], "event.toml, pdfplumber")
     # the drawing of both outlines: the smaller one inside the larger, by the scale factor
-    scale = square / tile
+    scale = square / piece
     nested = [
         (a, b) for a in page.outlines for b in page.outlines
         if a.width > b.width and near(a.width, scale * b.width) and near(a.height, scale * b.height)
@@ -109,7 +109,7 @@ def check_side_by_side(tally, pdf, wall, unit_mm):
         line for line in page.lines
         if line.height < 0.01 and sum(near(end.y + 1, line.y) and (near(end.x, line.x) or near(end.x, line.x + line.width)) for end in ends) == 2
     ]
-    true = [bar.width / width * wall["columns"] * side for bar, side in zip(sorted(bars, key=lambda b: (b.y, b.x)), (wall["tile_mm"], wall["square_mm"]))]
+    true = [bar.width / width * wall["columns"] * side for bar, side in zip(sorted(bars, key=lambda b: (b.y, b.x)), (wall["piece_mm"], wall["square_mm"]))]
     tally.check("side-by-side: bars in the true scale of each", [
         (f"{length:.2f} mm", whole_cells(length, unit_mm) > 0) for length in true
     ] + [("two", len(true) == 2)], "pdfplumber")

@@ -26,7 +26,7 @@ PAPERS = {
     "a4": (210.0, 297.0, "ISO 216"),
     "a3": (297.0, 420.0, "ISO 216"),
 }
-TILE_BORDER_MM = 4.0
+PIECE_BORDER_MM = 4.0
 CARD_MM = 60.0
 LONGEST_CARD_MM = 190.0
 SLIP_MM = 2.0  # how far a printer may let the back slip: 1 mm by a maker's own tolerance, doubled
@@ -34,7 +34,7 @@ MOST_BYTES = 3 << 20
 SMALLEST_POINTS = 8.0
 UNPRINTABLE_MM = 6.35  # a quarter inch; common practice, no source
 PX_PER_MM = 300 / INCH_MM  # 7 to a module of 0.6 mm
-TILE_PX_PER_MM = 20.0  # PDFium puts the edges of pictures on whole pixels: a twentieth of a millimetre
+PIECE_PX_PER_MM = 20.0  # PDFium puts the edges of pictures on whole pixels: a twentieth of a millimetre
 
 
 class Tally:
@@ -63,14 +63,14 @@ class Kit:
         self.manifest = json.loads((folder / "print" / "manifest.json").read_text())
         self.plan = json.loads((folder / "plan.json").read_text())
         self.documents = {path.stem: Pdf(path) for path in sorted((folder / "print").glob("*.pdf"))}
-        self.squares, self.cards, self.tiles = (self.documents[name] for name in ("squares", "cards", "tiles"))
+        self.squares, self.cards, self.pieces = (self.documents[name] for name in ("squares", "cards", "pieces"))
         printing = self.settings.get("print", {})
         self.paper = printing.get("paper", "letter")
         self.flip = printing.get("flip", "long-edge")
 
     @property
-    def tile_levels(self):
-        return {tile["label"]: tile["level"] for tile in self.plan["tiles"]}
+    def piece_levels(self):
+        return {piece["label"]: piece["level"] for piece in self.plan["pieces"]}
 
     def mirrored(self, r):
         """Where a rectangle of the front comes out on the back."""
@@ -106,7 +106,7 @@ def check_pages(tally, kit):
             (n, all(size >= SMALLEST_POINTS - 1e-3 for _, _, size in p.letters)) for n, p in pages
         ), "design")
         wanted = {"long-edge": "DuplexFlipLongEdge", "short-edge": "DuplexFlipShortEdge", "none": "Simplex"}[kit.flip]
-        if name not in ("squares", "tiles"):
+        if name not in ("squares", "pieces"):
             wanted = "Simplex"
         tally.check(f"{name}: hints for the dialogue, title, no dates", [
             ("PrintScaling", pdf.viewer_preferences.get("PrintScaling") == "None"),
@@ -276,12 +276,12 @@ def check_squares(tally, kit):
         tally.check(f"squares: {what}", ((label, facts[key]) for label, facts in found), source)
 
 
-def check_backs(tally, kit, name, pieces, border):
+def check_backs(tally, kit, name, items, border):
     """Each back's label lies in the middle of where its front comes out, and its arrow points to the front's top."""
     if kit.flip == "none" or in_parts(kit):
         return
     middles, ways, offsets = [], [], []
-    for s in pieces:
+    for s in items:
         page = kit.documents[name].pages[s["page"]]
         side = s["side_mm"] + 2 * border
         back = kit.mirrored(Rect(s["x_mm"] - border, s["y_mm"] - border, side, side))
@@ -305,54 +305,54 @@ def check_backs(tally, kit, name, pieces, border):
     ], "geometry of turning a sheet")
 
 
-def check_tiles(tally, kit):
-    tiles = kit.manifest["tiles"]
-    page_of = lambda t: kit.tiles.pages[t["page"] - 1]
-    bordered = lambda t: Rect(*(t[k] - TILE_BORDER_MM for k in ("x_mm", "y_mm")), *[t["side_mm"] + 2 * TILE_BORDER_MM] * 2)
+def check_pieces(tally, kit):
+    pieces = kit.manifest["pieces"]
+    page_of = lambda t: kit.pieces.pages[t["page"] - 1]
+    bordered = lambda t: Rect(*(t[k] - PIECE_BORDER_MM for k in ("x_mm", "y_mm")), *[t["side_mm"] + 2 * PIECE_BORDER_MM] * 2)
     cut = lambda t: bordered(t)
     if beside(kit):
         cut = lambda t: Rect(bordered(t).x, bordered(t).y, 2 * bordered(t).width, bordered(t).height)
-        tally.check("tiles: a fold in the middle between tile and back", (
+        tally.check("pieces: a fold in the middle between piece and back", (
             (t["label"], any(
                 near(line.x, bordered(t).x + bordered(t).width) and line.width < TOLERANCE_MM
                 and near(line.y, bordered(t).y) and near(line.height, bordered(t).height) for line in page_of(t).lines
-            )) for t in tiles
+            )) for t in pieces
         ), "manifest.json")
-    tally.check("tiles: cut line around tile and border", ((t["label"], outlined(page_of(t), cut(t))) for t in tiles),
+    tally.check("pieces: cut line around piece and border", ((t["label"], outlined(page_of(t), cut(t))) for t in pieces),
                 "manifest.json")
-    tally.check("tiles: tick marks at the quarter points of every side", (
-        (t["label"], all(tick_lines(page_of(t), t["x_mm"], t["y_mm"], t["side_mm"], 0.3))) for t in tiles
+    tally.check("pieces: tick marks at the quarter points of every side", (
+        (t["label"], all(tick_lines(page_of(t), t["x_mm"], t["y_mm"], t["side_mm"], 0.3))) for t in pieces
     ), "design")
-    tally.check("tiles: label on the border", (
-        (t["label"], page_of(t).words_in(bordered(t)) == t["label"]) for t in tiles
+    tally.check("pieces: label on the border", (
+        (t["label"], page_of(t).words_in(bordered(t)) == t["label"]) for t in pieces
     ), "manifest.json")
     rasters, shown = {}, []
     picture = numpy.asarray(Image.open(kit.folder / kit.settings.get("picture", {}).get("file", "picture.png")).convert("RGB"))
-    for t in tiles:
-        raster = rasters.setdefault(t["page"], page_of(t).raster(TILE_PX_PER_MM))
+    for t in pieces:
+        raster = rasters.setdefault(t["page"], page_of(t).raster(PIECE_PX_PER_MM))
         shown.append((t["label"], shows_its_part(raster, picture, t, kit.manifest["grid"])))
-    tally.check("tiles: the picture's own part at exact size, white around it", shown, "picture, rasterised by PDFium")
+    tally.check("pieces: the picture's own part at exact size, white around it", shown, "picture, rasterised by PDFium")
 
 
 def beside(kit):
-    """Whether tiles have their backs beside them: single-sided, and there is a second tile's width of paper."""
-    return kit.flip == "none" and len(kit.tiles.pages) < 2 * len({t["page"] for t in kit.manifest["tiles"]})
+    """Whether pieces have their backs beside them: single-sided, and there is a second piece's width of paper."""
+    return kit.flip == "none" and len(kit.pieces.pages) < 2 * len({t["page"] for t in kit.manifest["pieces"]})
 
 
-def check_tile_backs(tally, kit):
-    """Each tile's back lies where its front comes out, 2 mm from the cut at least, and says what plan.json says."""
+def check_piece_backs(tally, kit):
+    """Each piece's back lies where its front comes out, 2 mm from the cut at least, and says what plan.json says."""
     levels, pencils = ["plain", "easy", "medium", "hard"], kit.plan["pencils"]
     inside, said, marked, coloured, ways = [], [], [], [], []
     places = Counter()
-    for t, planned in zip(kit.manifest["tiles"], kit.plan["tiles"]):
-        side = t["side_mm"] + 2 * TILE_BORDER_MM
-        front = Rect(t["x_mm"] - TILE_BORDER_MM, t["y_mm"] - TILE_BORDER_MM, side, side)
+    for t, planned in zip(kit.manifest["pieces"], kit.plan["pieces"]):
+        side = t["side_mm"] + 2 * PIECE_BORDER_MM
+        front = Rect(t["x_mm"] - PIECE_BORDER_MM, t["y_mm"] - PIECE_BORDER_MM, side, side)
         if kit.flip == "none":
-            page, back = kit.tiles.pages[t["page"] - 1], Rect(front.x + side, front.y, side, side)
+            page, back = kit.pieces.pages[t["page"] - 1], Rect(front.x + side, front.y, side, side)
             if not beside(kit):
-                page, back = kit.tiles.pages[t["page"]], front
+                page, back = kit.pieces.pages[t["page"]], front
         else:
-            page, back = kit.tiles.pages[t["page"]], kit.mirrored(front)
+            page, back = kit.pieces.pages[t["page"]], kit.mirrored(front)
         label = t["label"]
         on_it = lambda things: [thing for thing in things if back.holds(*thing[0].centre)]
         letters = on_it([(r, text, size) for text, r, size in page.letters])
@@ -381,23 +381,23 @@ def check_tile_backs(tally, kit):
             ways.append((label, up == (kit.flip != "short-edge")))
             x, y = (r.x - back.x, r.y - back.y) if up else (back.x + side - r.x - r.width, back.y + side - r.y - r.height)
             places[round(x / TOLERANCE_MM), round(y / TOLERANCE_MM)] += 1
-    tally.check("tiles: backs 2 mm or more inside the cut, behind their fronts", inside, "geometry of turning a sheet")
-    tally.check("tiles: all backs the same way in their tiles", [("places", len(places) == 1)], "geometry of turning a sheet")
-    tally.check("tiles: arrow to the front's top", ways, "geometry of turning a sheet")
-    tally.check("tiles: label in the largest letters of the back", said, "manifest.json")
-    tally.check("tiles: marks of the level", marked, "plan.json")
-    tally.check("tiles: swatches are the tile's pencils, the largest area first; those left out counted", coloured, "plan.json")
+    tally.check("pieces: backs 2 mm or more inside the cut, behind their fronts", inside, "geometry of turning a sheet")
+    tally.check("pieces: all backs the same way in their pieces", [("places", len(places) == 1)], "geometry of turning a sheet")
+    tally.check("pieces: arrow to the front's top", ways, "geometry of turning a sheet")
+    tally.check("pieces: label in the largest letters of the back", said, "manifest.json")
+    tally.check("pieces: marks of the level", marked, "plan.json")
+    tally.check("pieces: swatches are the piece's pencils, the largest area first; those left out counted", coloured, "plan.json")
 
 
 def check_cuts(tally, kit):
-    """The lines for cutting machines: each edge of each piece once, in mm, in the page's own places."""
+    """The lines for cutting machines: each edge of each item once, in mm, in the page's own places."""
     width, height, source = PAPERS[kit.paper]
-    for name, border in (("tiles", TILE_BORDER_MM), ("squares", 0.0)):
-        pieces = kit.manifest[name]
+    for name, border in (("pieces", PIECE_BORDER_MM), ("squares", 0.0)):
+        items = kit.manifest[name]
         pages = len(kit.documents[name].pages)
-        fronts = sorted({p["page"] for p in pieces})
+        fronts = sorted({p["page"] for p in items})
         per_sheet = 2 if pages > len(fronts) and kit.flip != "none" else 1
-        if name == "tiles" and kit.flip == "none" and not beside(kit):
+        if name == "pieces" and kit.flip == "none" and not beside(kit):
             per_sheet = 2
         parts = name == "squares" and in_parts(kit)
         sheets = sorted((kit.folder / "print" / "cuts").glob(f"{name}-*.svg"))
@@ -411,9 +411,9 @@ def check_cuts(tally, kit):
             once.append((path.name, bool(cut) and all_once([line for _, line in lines])))
             if parts:
                 continue
-            wide = 2 if name == "tiles" and beside(kit) else 1
+            wide = 2 if name == "pieces" and beside(kit) else 1
             areas = [Rect(p["x_mm"] - border, p["y_mm"] - border, wide * (p["side_mm"] + 2 * border), p["side_mm"] + 2 * border)
-                     for p in pieces if (p["page"] - 1) // per_sheet + 1 == number]
+                     for p in items if (p["page"] - 1) // per_sheet + 1 == number]
             wanted = {e for r in areas for e in edges_of(r)}
             whole = all(any(covers(line, e) for line in cut) for e in wanted)
             total = sum(abs(x2 - x1) + abs(y2 - y1) for x1, y1, x2, y2 in cut)
@@ -421,7 +421,7 @@ def check_cuts(tally, kit):
         tally.check(f"cuts: {name}: page in mm", right, f"svgelements; {source}")
         tally.check(f"cuts: {name}: no stretch twice", once, "svgelements")
         if not parts:
-            tally.check(f"cuts: {name}: all edges of all pieces, and nothing else", edges, "svgelements and manifest.json")
+            tally.check(f"cuts: {name}: all edges of all items, and nothing else", edges, "svgelements and manifest.json")
 
 
 def svg_lines(path):
@@ -478,22 +478,22 @@ def length_of_union(edges):
 
 
 def check_lists(tally, kit):
-    """Every tile stands once where it belongs: on its level's label, in the ledger with three boxes, on the map."""
-    labels = [t["label"] for t in kit.manifest["tiles"]]
-    present = [level for level in ("plain", "easy", "medium", "hard") if level in kit.tile_levels.values()]
+    """Every piece stands once where it belongs: on its level's label, in the checklist with three boxes, on the map."""
+    labels = [t["label"] for t in kit.manifest["pieces"]]
+    present = [level for level in ("plain", "easy", "medium", "hard") if level in kit.piece_levels.values()]
     on_labels, frames = Counter(), []
     for page in kit.documents["levels"].pages:
         frames += [(page, r) for r in page.outlines if r.width > 100]
     for level, (page, frame) in zip(present, frames):
         on_labels.update((level, text) for text, r in page.words if frame.holds(*r.centre) and text in labels)
-    tally.check("levels: every tile once, on the label of its level", (
-        (label, on_labels[level, label] == 1) for label, level in kit.tile_levels.items()
+    tally.check("levels: every piece once, on the label of its level", (
+        (label, on_labels[level, label] == 1) for label, level in kit.piece_levels.items()
     ), "plan.json")
-    ledger = kit.documents["ledger"].pages
-    listed = Counter(text for page in ledger for text, _ in page.words)
-    boxes = sum(1 for page in ledger for r in page.outlines if near(r.width, 3.6) and near(r.height, 3.6))
-    tally.check("ledger: every tile once", ((label, listed[label] == 1) for label in labels), "manifest.json")
-    tally.check("ledger: three boxes a tile", [(boxes, boxes == 3 * len(labels))], "manifest.json")
+    checklist = kit.documents["checklist"].pages
+    listed = Counter(text for page in checklist for text, _ in page.words)
+    boxes = sum(1 for page in checklist for r in page.outlines if near(r.width, 3.6) and near(r.height, 3.6))
+    tally.check("checklist: every piece once", ((label, listed[label] == 1) for label in labels), "manifest.json")
+    tally.check("checklist: three boxes a piece", [(boxes, boxes == 3 * len(labels))], "manifest.json")
     wanted = {row["row"]: (round(row["lower_mm"]), round(row["upper_mm"])) for row in kit.plan["wall"]["rows"]}
     words = [text for page in kit.documents["wall-map"].pages for text, _ in page.words]
     tally.check("wall-map: heights of every row in mm", (
@@ -507,29 +507,29 @@ def check_lists(tally, kit):
     tally.check("wall-map: squares are drawn square and alike", [(drawn, count in (n - 4 * (n > count) for n in drawn.values()))],
                 "manifest.json")
     named = [text for page in kit.documents["pencils"].pages for text, _ in page.words]
-    tally.check("pencils: every tile once", ((label, named.count(label) == 1) for label in labels), "manifest.json")
+    tally.check("pencils: every piece once", ((label, named.count(label) == 1) for label in labels), "manifest.json")
 
 
-def shows_its_part(raster, picture, tile, grid):
+def shows_its_part(raster, picture, piece, grid):
     """Compares the raster with the picture: each pixel's colour lies between the darkest and the lightest that the
-    picture has within 0.1 mm of it (30 of 255 more for JPEG and colour management); around the tile it is white."""
+    picture has within 0.1 mm of it (30 of 255 more for JPEG and colour management); around the piece it is white."""
     height, width, _ = picture.shape
     side = min(width / grid["columns"], height / grid["rows"])
-    left = (width - side * grid["columns"]) / 2 + tile["column"] * side
-    top = (height - side * grid["rows"]) / 2 + tile["row"] * side
-    x0, y0, count = (round(tile[key] * TILE_PX_PER_MM) for key in ("x_mm", "y_mm", "side_mm"))
+    left = (width - side * grid["columns"]) / 2 + piece["column"] * side
+    top = (height - side * grid["rows"]) / 2 + piece["row"] * side
+    x0, y0, count = (round(piece[key] * PIECE_PX_PER_MM) for key in ("x_mm", "y_mm", "side_mm"))
     middles = numpy.arange(1, count - 1) + 0.5
     steps = (-TOLERANCE_MM, 0.0, TOLERANCE_MM)
 
     def near_by(first, edge_mm, start, most):
-        mm = (middles + first) / TILE_PX_PER_MM - edge_mm
-        return [numpy.clip(start + (mm + d) * side / tile["side_mm"], 0, most - 1).astype(int) for d in steps]
+        mm = (middles + first) / PIECE_PX_PER_MM - edge_mm
+        return [numpy.clip(start + (mm + d) * side / piece["side_mm"], 0, most - 1).astype(int) for d in steps]
 
-    columns, rows = near_by(x0, tile["x_mm"], left, width), near_by(y0, tile["y_mm"], top, height)
+    columns, rows = near_by(x0, piece["x_mm"], left, width), near_by(y0, piece["y_mm"], top, height)
     wanted = numpy.stack([picture[numpy.ix_(ys, xs)] for ys in rows for xs in columns]).astype(int)
     printed = raster[y0 + 1 : y0 + count - 1, x0 + 1 : x0 + count - 1].astype(int)
     same = (printed >= wanted.min(axis=0) - 30) & (printed <= wanted.max(axis=0) + 30)
-    out = round(0.25 * TILE_PX_PER_MM)  # beyond the hairline around the tile, before the tick marks
+    out = round(0.25 * PIECE_PX_PER_MM)  # beyond the hairline around the piece, before the tick marks
     rim = [raster[y0 - out, x0 : x0 + count], raster[y0 + count + out - 1, x0 : x0 + count],
            raster[y0 : y0 + count, x0 - out], raster[y0 : y0 + count, x0 + count + out - 1]]
     return same.all(axis=2).mean() > 0.995 and (numpy.concatenate(rim).min(axis=1) > 200).mean() > 0.95
@@ -616,15 +616,15 @@ def opencv_reads(raster, position):
 def check_trade(tally, kit):
     """What the ruler is for: printed “fit to page”, an inch is no inch, and the ruler shows it."""
     grid = kit.manifest["grid"]
-    factor = grid["square_mm"] / grid["tile_mm"]
-    usual = grid["tile_mm"] == INCH_MM and grid["square_mm"] == 5 * INCH_MM
+    factor = grid["square_mm"] / grid["piece_mm"]
+    usual = grid["piece_mm"] == INCH_MM and grid["square_mm"] == 5 * INCH_MM
     if usual:
         tally.check("an inch redrawn on five: scale factor 5, area 25 times", [
             (factor, abs(factor - 5) < 1e-9), (factor**2, abs(factor**2 - 25) < 1e-9)
         ], "common practice, no source")
     width, height, _ = PAPERS[kit.paper]
     fit = min((width - 2 * UNPRINTABLE_MM) / width, (height - 2 * UNPRINTABLE_MM) / height)
-    page = kit.tiles.pages[0]
+    page = kit.pieces.pages[0]
     found = {ratio: longest_dark_run(page, ratio) for ratio in (1.0, fit)}
     tally.check(f"printed at {fit:.1%} (“fit to page”), the 4 in ruler shows it", [
         (f"100 %: {found[1.0]:.1f} mm", abs(found[1.0] - 4 * INCH_MM) <= 0.3),
@@ -657,8 +657,8 @@ def main():
     check_pages(tally, kit)
     check_squares(tally, kit)
     check_backs(tally, kit, "squares", kit.manifest["squares"], 0.0)
-    check_tiles(tally, kit)
-    check_tile_backs(tally, kit)
+    check_pieces(tally, kit)
+    check_piece_backs(tally, kit)
     check_cuts(tally, kit)
     check_lists(tally, kit)
     check_cards(tally, kit)

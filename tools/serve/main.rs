@@ -278,7 +278,7 @@ const KINDS: [Kind; 13] = [
             "%2e%2e/%2e%2e/event.toml",
             "cell/99999999999999999999",
             "cell/../../picture.png",
-            "tile/%00",
+            "piece/%00",
             "//photo",
         ];
         page.ask(&format!("GET /{secret}/{} HTTP/1.1", tricks[n % tricks.len()]), b"")

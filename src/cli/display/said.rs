@@ -38,7 +38,7 @@ fn measures(told: &Told<'_>, printed: &Printed, console: &mut Console) {
     let said = [
         ("factor", digits(factor.value)),
         ("within", digits(factor.within)),
-        ("planned", digits(printed.grid.square_mm / printed.grid.tile_mm)),
+        ("planned", digits(printed.grid.square_mm / printed.grid.piece_mm)),
     ];
     console.say("display-scale", &said);
     let [width, height] =

@@ -10,8 +10,8 @@ use crate::plan::Settings;
 use crate::plan::settings::Units;
 use crate::words::Words;
 
-/// Pixels along a tile's side below which small things of a picture are lost: 40 an inch. Common practice, no source.
-const CLEAR_TILE_PX: f64 = 40.0;
+/// Pixels along a piece's side below which small things of a picture are lost: 40 an inch. Common practice, no source.
+const CLEAR_PIECE_PX: f64 = 40.0;
 
 /// All that was made.
 pub(super) struct Made<'a> {
@@ -111,8 +111,8 @@ fn explain_colours(made: &Made, console: &mut Console) {
     if made.text_in_our_font {
         console.say("new-text", &[]);
     }
-    if made.reduced.own_tile_px < CLEAR_TILE_PX {
-        console.say("new-coarse", &[("pixels", format!("{:.0}", made.reduced.own_tile_px).into())]);
+    if made.reduced.own_piece_px < CLEAR_PIECE_PX {
+        console.say("new-coarse", &[("pixels", format!("{:.0}", made.reduced.own_piece_px).into())]);
     }
 }
 
@@ -121,8 +121,8 @@ fn warn(warning: &ColourWarning, console: &mut Console) {
         ColourWarning::Alike { one, other, .. } => {
             console.say("new-warn-alike", &[("one", one.as_str().into()), ("other", other.as_str().into())])
         }
-        ColourWarning::Rare { pencil, tiles } => {
-            console.say("new-warn-rare", &[("pencil", pencil.as_str().into()), ("tiles", (*tiles).into())])
+        ColourWarning::Rare { pencil, pieces } => {
+            console.say("new-warn-rare", &[("pencil", pencil.as_str().into()), ("pieces", (*pieces).into())])
         }
         ColourWarning::MostlyPlain { plain, drawn } => {
             console.say("new-warn-plain", &[("plain", (*plain).into()), ("drawn", (*drawn).into())]);

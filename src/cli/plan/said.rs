@@ -4,7 +4,7 @@ use crate::frame::float;
 use crate::picture::PictureFacts;
 use crate::plan::cell::column_letters;
 use crate::plan::crowd::{
-    Assumed, Evening, MOST_TILES_A_VISITOR, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict,
+    Assumed, Evening, MOST_PIECES_A_VISITOR, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict,
 };
 use crate::plan::lengths::{both, one};
 use crate::plan::settings::Choice;
@@ -80,7 +80,7 @@ impl Text<'_> {
         let heads = [
             "plan-head-level",
             "plan-head-mark",
-            "plan-head-tiles",
+            "plan-head-pieces",
             "plan-head-minutes",
             "plan-head-finished",
         ];
@@ -90,15 +90,15 @@ impl Text<'_> {
             rows.push(vec![
                 one_line(&self.settings.levels.word(level, self.words)),
                 MARKS[at].to_owned(),
-                self.evening.tiles[at].to_string(),
-                plain(self.evening.given.minutes_a_tile[at], 1),
+                self.evening.pieces[at].to_string(),
+                plain(self.evening.given.minutes_a_piece[at], 1),
                 self.evening.time.finished[at].to_string(),
             ]);
         }
         self.table(&rows);
         self.text.push('\n');
         self.map();
-        let decided = self.facts.tiles.iter().filter(|tile| tile.decided).count();
+        let decided = self.facts.pieces.iter().filter(|piece| piece.decided).count();
         if decided > 0 {
             self.say("plan-decided", &[("count", decided.into())]);
         }
@@ -107,7 +107,7 @@ impl Text<'_> {
         }
     }
 
-    /// The levels of all tiles, as they hang; in blocks where the wall is wider than the terminal.
+    /// The levels of all pieces, as they hang; in blocks where the wall is wider than the terminal.
     fn map(&mut self) {
         let grid = &self.settings.grid;
         let numbers = (1..=grid.rows).map(|row| row.to_string().len()).max().unwrap_or(1) + 2;
@@ -119,7 +119,8 @@ impl Text<'_> {
                 block.clone().map(|column| centred(&column_letters(column), room)).collect();
             line(&mut self.text, &format!("{:numbers$}{letters}", ""));
             for row in 0..grid.rows {
-                let mark = |column: usize| MARKS[self.facts.tiles[row * grid.columns + column].level.index()];
+                let mark =
+                    |column: usize| MARKS[self.facts.pieces[row * grid.columns + column].level.index()];
                 let marks: String = block.clone().map(|column| centred(mark(column), room)).collect();
                 line(&mut self.text, &format!("{:>numbers$}{marks}", grid.row_number(row)));
             }
@@ -132,14 +133,14 @@ impl Text<'_> {
     fn crowd(&mut self) {
         self.heading("plan-crowd");
         let (given, time) = (&self.evening.given, &self.evening.time);
-        let tiles = self.facts.tiles.len();
+        let pieces = self.facts.pieces.len();
         let numbers = [
             ("visitors", given.visitors.into()),
             ("seats", given.seats.into()),
             ("minutes", plain(given.minutes, 1).into()),
             ("pace", plain(time.pace_minutes, 1).into()),
             ("finish", time.can_finish.into()),
-            ("tiles", tiles.into()),
+            ("pieces", pieces.into()),
         ];
         self.say("plan-finish", &numbers);
         let assumed: Vec<&str> = [Assumed::Visitors, Assumed::Minutes, Assumed::Seats]
@@ -153,18 +154,18 @@ impl Text<'_> {
         if given.visitors < given.seats {
             self.say("plan-seats-free", &[("free", (given.seats - given.visitors).into())]);
         }
-        self.verdict(tiles);
+        self.verdict(pieces);
     }
 
-    fn verdict(&mut self, tiles: usize) {
+    fn verdict(&mut self, pieces: usize) {
         let (given, time) = (&self.evening.given, &self.evening.time);
         let by = self.evening.verdict.by();
         let numbers = [
-            ("tiles", tiles.into()),
+            ("pieces", pieces.into()),
             ("by", by.into()),
             ("needed", plain(time.minutes_for_all.ceil(), 0).into()),
-            ("most", MOST_TILES_A_VISITOR.into()),
-            ("each", plain(float(tiles) / float(given.visitors), 1).into()),
+            ("most", MOST_PIECES_A_VISITOR.into()),
+            ("each", plain(float(pieces) / float(given.visitors), 1).into()),
             ("left", time.minutes_for_all.min(given.minutes).ceil().to_string().into()),
         ];
         let id = match self.evening.verdict {
@@ -196,7 +197,7 @@ impl Text<'_> {
             "plan-others"
         });
         let heads =
-            ["plan-head-grid", "plan-head-tiles", "plan-head-each", "plan-head-size", "plan-head-lost"];
+            ["plan-head-grid", "plan-head-pieces", "plan-head-each", "plan-head-size", "plan-head-lost"];
         let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
         rows.extend(others.iter().map(|other| self.other(other)));
         self.table(&rows);
@@ -274,14 +275,14 @@ impl Text<'_> {
 
     fn pencils(&mut self) {
         self.heading("plan-pencils");
-        let heads = ["plan-head-pencil", "plan-head-tiles", "plan-head-drawing", "plan-head-pencils"];
+        let heads = ["plan-head-pencil", "plan-head-pieces", "plan-head-drawing", "plan-head-pencils"];
         let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
         for (number, (pencil, need)) in
             self.facts.pencils.iter().zip(&self.evening.supplies.pencils).enumerate()
         {
             rows.push(vec![
                 one_line(&pencil.name),
-                self.facts.tiles_with(number).to_string(),
+                self.facts.pieces_with(number).to_string(),
                 percent(need.chance),
                 need.count.to_string(),
             ]);

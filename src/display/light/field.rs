@@ -200,7 +200,7 @@ mod tests {
     use crate::plan::RowsFrom;
 
     fn grid() -> Grid {
-        Grid { columns: 6, rows: 5, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom }
+        Grid { columns: 6, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
     }
 
     fn reference(x: f64, y: f64, white: f64) -> Reference {

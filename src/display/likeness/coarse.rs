@@ -1,13 +1,13 @@
-//! A first look at 8 × 8 places, to leave few tiles for the second.
+//! A first look at 8 × 8 places, to leave few pieces for the second.
 
+use super::piece::Ink;
 use super::plane::{Plane, SIDE, turned_back};
-use super::tile::Ink;
 use crate::frame::{float, narrow};
 
 /// Places along a side.
 const ACROSS: usize = 8;
 const PLACES: usize = ACROSS * ACROSS;
-/// How strong a drawing's colours may be for the tile's: a pale pencil … a felt pen.
+/// How strong a drawing's colours may be for the piece's: a pale pencil … a felt pen.
 pub(super) const GAIN: (f32, f32) = (0.4, 1.15);
 /// How far one of red, green, blue may be off the others' strength: a tinted light or pencil.
 const TINT: f32 = 0.25;

@@ -1,15 +1,15 @@
-//! The second look: one drawing against one tile, forgiving what crayons, hands and lights do.
+//! The second look: one drawing against one piece, forgiving what crayons, hands and lights do.
 //!
 //! ```text
-//!   tile's areas ─▶ each in the mean colour that the drawing has where the area is pure ─▶ the tile as this visitor would
-//!                   have coloured it ─▶ at each place: how far is the drawing from all that the tile has within 4 mm,
+//!   piece's areas ─▶ each in the mean colour that the drawing has where the area is pure ─▶ the piece as this visitor would
+//!                   have coloured it ─▶ at each place: how far is the drawing from all that the piece has within 4 mm,
 //!                   and the other way round                                              ▶ shape
 //!   those mean colours against the pencils', all as pale or as strong as they are together ▶ colour
 //! ```
 
 use super::coarse::GAIN;
+use super::piece::{Ink, Piece};
 use super::plane::{PLACES, Plane, reach};
-use super::tile::{Ink, Tile};
 
 /// From here on a place is one pencil's, 0 … 1.
 const PURE: u8 = 191;
@@ -19,7 +19,7 @@ const PRIOR: f32 = 20.0;
 const MOST_SHAPE: f32 = 0.2;
 /// The most that an area's colour can count: somebody took another pencil.
 const MOST_COLOUR: f32 = 0.06;
-/// How much colours count beside shapes. At 1 a drawing in wrong colours looks like another tile; at 0 trees look like clouds.
+/// How much colours count beside shapes. At 1 a drawing in wrong colours looks like another piece; at 0 trees look like clouds.
 const COLOUR: f32 = 0.2;
 
 /// A drawing turned back by some quarters.
@@ -32,7 +32,7 @@ pub(super) struct View {
     weight: Plane,
 }
 
-/// How badly a drawing fits a tile: mean squares of ink, 0 … about 1.
+/// How badly a drawing fits a piece: mean squares of ink, 0 … about 1.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub(super) struct Misfit {
     pub shape: f32,
@@ -46,13 +46,13 @@ impl View {
         Self { ink, least: [a.0, b.0, c.0], most: [a.1, b.1, c.1], weight: weight.map(|own| own / sum) }
     }
 
-    /// How the drawing fits a tile.
-    pub fn misfit(&self, tile: &Tile, inks: &[Ink]) -> Misfit {
-        let gain = self.gain(tile, inks);
+    /// How the drawing fits a piece.
+    pub fn misfit(&self, piece: &Piece, inks: &[Ink]) -> Misfit {
+        let gain = self.gain(piece, inks);
         let meant: Vec<Ink> = inks.iter().map(|ink| ink.map(|level| level * gain)).collect();
         let mut used = meant.clone();
         let mut colour = 0.0;
-        for (pencil, shares) in &tile.shares {
+        for (pencil, shares) in &piece.shares {
             let (sum, count) = self.pure(shares);
             let mean = [0, 1, 2].map(|i| (sum[i] + PRIOR * meant[*pencil][i]) / (count + PRIOR));
             let off: f32 = [0, 1, 2].map(|i| (mean[i] - meant[*pencil][i]).powi(2)).iter().sum();
@@ -61,14 +61,14 @@ impl View {
             colour += off.min(MOST_COLOUR) * area / 255.0;
             used[*pencil] = mean;
         }
-        let shape = self.shape(&tile.in_colours(|pencil| used[pencil]));
+        let shape = self.shape(&piece.in_colours(|pencil| used[pencil]));
         Misfit { shape, all: shape + COLOUR * colour }
     }
 
     /// How strong the drawing's colours are beside the pencils'.
-    fn gain(&self, tile: &Tile, inks: &[Ink]) -> f32 {
+    fn gain(&self, piece: &Piece, inks: &[Ink]) -> f32 {
         let (mut both, mut own) = (0.0, 0.0);
-        for (plane, drawn) in tile.in_colours(|pencil| inks[pencil]).iter().zip(&self.ink) {
+        for (plane, drawn) in piece.in_colours(|pencil| inks[pencil]).iter().zip(&self.ink) {
             for i in 0..PLACES {
                 both += plane[i] * drawn[i] * self.weight[i];
                 own += plane[i] * plane[i] * self.weight[i];
@@ -89,17 +89,17 @@ impl View {
         (sum, count)
     }
 
-    /// The pencils that a drawing of a tile shows at `least` places or more, as strong as they would be on the picture.
-    pub fn pencils(&self, tile: &Tile, inks: &[Ink], least: f32) -> Vec<(usize, Ink)> {
-        let gain = self.gain(tile, inks);
-        let shown = tile.shares.iter().map(|(pencil, shares)| (*pencil, self.pure(shares)));
+    /// The pencils that a drawing of a piece shows at `least` places or more, as strong as they would be on the picture.
+    pub fn pencils(&self, piece: &Piece, inks: &[Ink], least: f32) -> Vec<(usize, Ink)> {
+        let gain = self.gain(piece, inks);
+        let shown = piece.shares.iter().map(|(pencil, shares)| (*pencil, self.pure(shares)));
         let clear = shown.filter(|(_, (_, count))| *count >= least);
         clear.map(|(pencil, (sum, count))| (pencil, sum.map(|sum| (sum / count / gain).min(1.0)))).collect()
     }
 
-    fn shape(&self, tile: &[Plane; 3]) -> f32 {
+    fn shape(&self, piece: &[Plane; 3]) -> f32 {
         let (mut there, mut back) = ([0.0; PLACES], [0.0; PLACES]);
-        for (channel, plane) in tile.iter().enumerate() {
+        for (channel, plane) in piece.iter().enumerate() {
             let (least, most) = reach(plane);
             beyond(&mut there, &self.ink[channel], &least, &most);
             beyond(&mut back, plane, &self.least[channel], &self.most[channel]);

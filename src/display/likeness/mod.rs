@@ -1,47 +1,47 @@
-//! Does the drawing belong to its square? Each is compared with all tiles of the picture in all four turns.
+//! Does the drawing belong to its square? Each is compared with all pieces of the picture in all four turns.
 //!
-//! In goes a drawing, straightened, upright by its code, its light evened out; out comes whether it is its paper's tile
-//! ([`Belongs`]), or, where the code cannot be read, which of the missing tiles it may be ([`Tiles::suggest`]). Either is a hint to
+//! In goes a drawing, straightened, upright by its code, its light evened out; out comes whether it is its paper's piece
+//! ([`Belongs`]), or, where the code cannot be read, which of the missing pieces it may be ([`Pieces::suggest`]). Either is a hint to
 //! look and changes nothing by itself. What looks the same cannot be told apart, and nothing is said of it.
 //!
 //! ```text
-//!   FewColours, Printed ─▶ Tiles      every tile in 8 × 8 and 32 × 32 places
+//!   FewColours, Printed ─▶ Pieces      every piece in 8 × 8 and 32 × 32 places
 //!                            │
 //!   drawing ─▶ 32 × 32 ──────┤        the code's box and 4 mm at the edges do not count
 //!                            ▼
-//!                         coarse      8 × 8, all tiles, four turns: the 32 that fit best go on, and the paper's own
+//!                         coarse      8 × 8, all pieces, four turns: the 32 that fit best go on, and the paper's own
 //!                            ▼
 //!                        compare      32 × 32: shapes with 4 mm of play, in the colours that this visitor used
 //!                            ▼
 //!               lead = how much better · how many times better: beyond a bound somebody should look
 //! ```
 //!
-//! Pencils in a room are not the colours of a picture: [`Tiles::in_colours_of`] takes from the whole wall what each pencil really
-//! looks like there. [`Tiles::judge_all`] does it first, and asks for more where a wall is
+//! Pencils in a room are not the colours of a picture: [`Pieces::in_colours_of`] takes from the whole wall what each pencil really
+//! looks like there. [`Pieces::judge_all`] does it first, and asks for more where a wall is
 //! drawn freely.
 //!
 //! The constants come from made walls (`tools/likeness/main.rs`, which prints the figures), nothing from photographs. Twenty walls,
-//! seeds 105 to 124, five pictures, 44 to 300 pixels a square, 2,210 drawings on their own paper; of wrong ones those of tiles that
+//! seeds 105 to 124, five pictures, 44 to 300 pixels a square, 2,210 drawings on their own paper; of wrong ones those of pieces that
 //! are neither plain nor like the paper's own:
 //!
 //! | hands | found and rightly named | misnamed | right ones called wrong |
 //! |---|---|---|---|
-//! | as rehearsed: lines off by 1 to 4 mm, colours by 10 %; as [`Tiles::judge_all`] tells | 83.3 % of 287 | 0 | 0 |
+//! | as rehearsed: lines off by 1 to 4 mm, colours by 10 %; as [`Pieces::judge_all`] tells | 83.3 % of 287 | 0 | 0 |
 //! | the same without asking for more where a wall is drawn freely | 89.5 % | 1 | 0 |
 //! | twice that, without asking for more | 87.2 % of 281 | 1 | 1 |
 //!
 //! On nine photos by another simulator (`tests/walls/straightened.rs`), where people leave drawings unfinished and take other pencils, and
 //! the sun throws shadows: without asking for more 72 of 961 right ones called wrong, as it is told now 2 of 893.
 //!
-//! What limits it: tiles with little on them, such as one strip at an edge where tape and neighbours lie, and pale pencils beside
+//! What limits it: pieces with little on them, such as one strip at an edge where tape and neighbours lie, and pale pencils beside
 //! white ones on small photos. A wall in a room has fewer wrong drawings than these had; with one in a hundred, a right one called
 //! wrong weighs more: under twice untrue hands about one find in twenty.
 
 mod coarse;
 mod compare;
+mod piece;
 mod plane;
 mod say;
-mod tile;
 
 use image::RgbImage;
 use image::imageops::thumbnail;
@@ -53,85 +53,85 @@ use crate::plan::code::{QUIET_ZONE, SIDE as CODE_SIDE};
 use crate::plan::{Cell, Grid, Printed, Turn};
 
 use compare::{Misfit, View};
+use piece::{Ink, Piece};
 use plane::{PLACES, Plane, SIDE, turned_back};
-use tile::{Ink, Tile};
 
 pub use say::{about, about_unread};
 
 /// Level of white paper in a drawing whose light is evened out. Where it is 10 off, plain paper counts as a pale tint.
 pub const PAPER_LEVEL: u8 = 245;
-/// So many tiles and turns get a second look. With 24 one in a hundred right ones is lost on photos of 40 pixels a square; half as
+/// So many pieces and turns get a second look. With 24 one in a hundred right ones is lost on photos of 40 pixels a square; half as
 /// many lose three.
 const FINALISTS: usize = 32;
-/// A tile is plain below this variance of its ink: a drawing of it is mostly one colour, whatever it was to be.
+/// A piece is plain below this variance of its ink: a drawing of it is mostly one colour, whatever it was to be.
 const MUCH: f32 = 0.02;
-/// Two tiles look the same where one, drawn without fault, fits the other within this misfit.
+/// Two pieces look the same where one, drawn without fault, fits the other within this misfit.
 const SAME: f32 = 0.006;
 /// What a good drawing leaves anyway, added to misfits before they are divided.
 const USUAL: f32 = 0.002;
 /// The lead that is asked for, see [`lead`]: the least of those tried without a false alarm on 20 made walls, seeds 5 to 24 of the
 /// example; there it finds 91.0 % of 277. Half of it finds 94.9 % and calls 1 of 2,210 right ones wrong. On other seeds: the head.
 const ASKED: f32 = 0.0051;
-/// The lead over all others that is asked for where no code says anything: less, since it is over the next best of all tiles.
+/// The lead over all others that is asked for where no code says anything: less, since it is over the next best of all pieces.
 const ASKED_UNREAD: f32 = 0.0015;
-/// The lead that a tile must have over the next best but the paper's own to be named. Without it one name in ninety was another's.
+/// The lead that a piece must have over the next best but the paper's own to be named. Without it one name in ninety was another's.
 const ASKED_NAME: f32 = 0.0005;
-/// A wall is drawn freely where one in seven of the squares that seem at home fits its own tile worse than this: unfinished, in
+/// A wall is drawn freely where one in seven of the squares that seem at home fits its own piece worse than this: unfinished, in
 /// pencils of other colours, with hearts, or in the sun. Made walls: 0.0059 at most by `rehearse`, 0.0073 and more on the photos of
 /// `tests/walls.rs`.
 const FREE: f32 = 0.0072;
-/// On such a wall another tile must fit within this misfit …
+/// On such a wall another piece must fit within this misfit …
 const CLOSE: f32 = 0.008;
-/// … and within this part of the next best tile's. On those photos, 961 squares on their own paper, that leaves two false alarms of 72.
+/// … and within this part of the next best piece's. On those photos, 961 squares on their own paper, that leaves two false alarms of 72.
 const CLOSER: f32 = 0.6;
 /// Squares that the room's pencils are taken from, at most.
 const SAMPLE: usize = 48;
 /// Places of one pencil's own that a drawing must have to tell its colour, and drawings that must tell it.
 const TELLING: (f32, usize) = (40.0, 5);
 
-/// Whether a drawing is its paper's tile.
+/// Whether a drawing is its paper's piece.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub enum Belongs {
-    /// It looks like its tile, and like no other.
+    /// It looks like its piece, and like no other.
     Here,
-    /// It looks clearly more like this tile; that may be the paper's own, turned.
+    /// It looks clearly more like this piece; that may be the paper's own, turned.
     Elsewhere(Likeness),
-    /// Too plain, too much like several tiles, or like none.
+    /// Too plain, too much like several pieces, or like none.
     CannotTell,
 }
 
 /// What a drawing looks like: a suggestion, to be looked at by a person.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Likeness {
-    /// The tile.
-    pub tile: Cell,
+    /// The piece.
+    pub piece: Cell,
     /// How far clockwise the drawing, as it was given, is turned.
     pub turn: Turn,
     /// How far it leads over what else the drawing may be, as a multiple of what is asked for: from 1 on it is told.
     pub lead: f64,
 }
 
-/// All tiles of a picture, ready to be compared with drawings.
+/// All pieces of a picture, ready to be compared with drawings.
 #[derive(Clone, Debug)]
-pub struct Tiles {
+pub struct Pieces {
     grid: Grid,
     inks: Vec<Ink>,
-    tiles: Vec<Tile>,
+    pieces: Vec<Piece>,
     /// How much each place of an upright paper counts, and of one whose code may be in any corner.
     weight: Plane,
     weight_unread: Plane,
     coarse: coarse::Weights,
-    /// Whether the wall is drawn freely, so that only what is very like another tile is told.
+    /// Whether the wall is drawn freely, so that only what is very like another piece is told.
     free: bool,
 }
 
-/// A tile of all and a turn: what a drawing may show.
+/// A piece of all and a turn: what a drawing may show.
 type Guess = (usize, Turn);
 /// How well it fits.
 type Fit = (Guess, Misfit);
 
-impl Tiles {
-    /// Prepares the tiles of a picture.
+impl Pieces {
+    /// Prepares the pieces of a picture.
     #[must_use]
     pub fn of(few: &FewColours, printed: &Printed) -> Self {
         let grid = printed.grid;
@@ -144,20 +144,20 @@ impl Tiles {
         }
         let coarse = coarse::weights(&weight);
         let cells: Vec<Cell> = grid.cells().collect();
-        let tiles = cells.par_iter().map(|cell| Tile::of(few, &grid, *cell, &inks, &coarse)).collect();
-        Self { grid, inks, tiles, weight, weight_unread, coarse, free: false }
+        let pieces = cells.par_iter().map(|cell| Piece::of(few, &grid, *cell, &inks, &coarse)).collect();
+        Self { grid, inks, pieces, weight, weight_unread, coarse, free: false }
     }
 
-    /// Whether a tile is so plain that nothing is said of drawings of it.
+    /// Whether a piece is so plain that nothing is said of drawings of it.
     #[must_use]
     pub fn is_plain(&self, cell: Cell) -> bool {
-        self.tile(cell).is_none_or(|index| self.tiles[index].variety < MUCH)
+        self.piece(cell).is_none_or(|index| self.pieces[index].variety < MUCH)
     }
 
-    /// Whether two tiles, turned, look so different that their drawings can be told apart.
+    /// Whether two pieces, turned, look so different that their drawings can be told apart.
     #[must_use]
     pub fn distinct(&self, one: (Cell, Turn), other: (Cell, Turn)) -> bool {
-        let (Some(a), Some(b)) = (self.tile(one.0), self.tile(other.0)) else { return false };
+        let (Some(a), Some(b)) = (self.piece(one.0), self.piece(other.0)) else { return false };
         self.apart((a, one.1), (b, other.1))
     }
 
@@ -176,12 +176,12 @@ impl Tiles {
         }
         let rival = all.iter().find(|(guess, _)| self.apart(*guess, own));
         let clear = rival.is_none_or(|(_, rival)| lead(*rival, of_own) >= ASKED);
-        let here = clear && self.tiles[own.0].variety >= MUCH;
+        let here = clear && self.pieces[own.0].variety >= MUCH;
         judged(if here { Belongs::Here } else { Belongs::CannotTell }, true)
     }
 
     /// What fits a drawing better than the paper that it is on, however small its lead; `None` where nothing does that could be told
-    /// from the paper's tile.
+    /// from the paper's piece.
     #[must_use]
     pub fn closest(&self, drawing: &RgbImage, printed_for: Cell) -> Option<Likeness> {
         let (all, own, of_own) = self.compared(drawing, printed_for)?;
@@ -190,18 +190,18 @@ impl Tiles {
 
     /// The guesses, the best first; the paper's own, and how the drawing fits it.
     fn compared(&self, drawing: &RgbImage, printed_for: Cell) -> Option<(Vec<Fit>, Guess, Misfit)> {
-        let own = (self.tile(printed_for)?, Turn::None);
+        let own = (self.piece(printed_for)?, Turn::None);
         let mut look = Look::at(drawing, self, &self.weight);
         let mut guesses = look.first(self, |_| true);
         guesses.extend(Turn::ALL.map(|turn| (own.0, turn)));
         Some((look.ranked(self, guesses), own, look.misfit(self, own)))
     }
 
-    /// The best guess, if it is another than the paper's own and no plain tile, and whether it is clear enough for a wall that is drawn
+    /// The best guess, if it is another than the paper's own and no plain piece, and whether it is clear enough for a wall that is drawn
     /// freely. Where another fits about as well its lead stays small.
     fn first_of(&self, all: &[Fit], own: Guess, of_own: Misfit) -> Option<(Likeness, bool)> {
         let (guess, best) = all.first().copied()?;
-        if self.tiles[guess.0].variety < MUCH || !self.apart(guess, own) {
+        if self.pieces[guess.0].variety < MUCH || !self.apart(guess, own) {
             return None;
         }
         let next = all.iter().find(|(other, _)| self.apart(*other, guess) && *other != own);
@@ -211,7 +211,7 @@ impl Tiles {
     }
 
     fn likeness(&self, (index, turn): Guess, lead: f32) -> Likeness {
-        Likeness { tile: self.tiles[index].cell, turn, lead: lead.into() }
+        Likeness { piece: self.pieces[index].cell, turn, lead: lead.into() }
     }
 
     /// The same for all squares of a wall whose code was read, once the room's pencils are known, and how freely people drew.
@@ -220,7 +220,7 @@ impl Tiles {
         self.on_this_wall(squares).1
     }
 
-    /// The tiles as this wall's squares show them, and what those squares are.
+    /// The pieces as this wall's squares show them, and what those squares are.
     #[must_use]
     pub fn on_this_wall(&self, squares: &[(Cell, &RgbImage)]) -> (Self, Vec<Belongs>) {
         let mut here = self.in_colours_of(squares);
@@ -236,8 +236,8 @@ impl Tiles {
         (here, told)
     }
 
-    /// Which of the tiles that hang nowhere a drawing may be whose code was not read; however it is turned. `None` where it is plain, like
-    /// two of them, or about as much like a tile that hangs elsewhere.
+    /// Which of the pieces that hang nowhere a drawing may be whose code was not read; however it is turned. `None` where it is plain, like
+    /// two of them, or about as much like a piece that hangs elsewhere.
     #[must_use]
     pub fn suggest(&self, drawing: &RgbImage, missing: &[Cell]) -> Option<Likeness> {
         self.closest_of(drawing, missing).filter(|own| own.lead >= 1.0)
@@ -246,15 +246,15 @@ impl Tiles {
     /// The same, however small the lead is.
     #[must_use]
     pub fn closest_of(&self, drawing: &RgbImage, missing: &[Cell]) -> Option<Likeness> {
-        let mut asked: Vec<bool> = vec![false; self.tiles.len()];
-        missing.iter().filter_map(|cell| self.tile(*cell)).for_each(|index| asked[index] = true);
+        let mut asked: Vec<bool> = vec![false; self.pieces.len()];
+        missing.iter().filter_map(|cell| self.piece(*cell)).for_each(|index| asked[index] = true);
         let mut look = Look::at(drawing, self, &self.weight_unread);
         let mut guesses = look.first(self, |_| true);
         guesses.extend(look.first(self, |index| asked[index]));
         let all = look.ranked(self, guesses);
         let (best, fits) = all.iter().find(|((index, _), _)| asked[*index]).copied()?;
         let alike = |other: &Guess| other.0 != best.0 && asked[other.0] && !self.apart(*other, best);
-        if self.tiles[best.0].variety < MUCH || all.iter().any(|(other, _)| alike(other)) {
+        if self.pieces[best.0].variety < MUCH || all.iter().any(|(other, _)| alike(other)) {
             return None;
         }
         let (_, rival) = all.iter().find(|(other, _)| self.apart(*other, best))?;
@@ -264,7 +264,7 @@ impl Tiles {
         Some(self.likeness(best, lead(*rival, fits) / ASKED_UNREAD))
     }
 
-    /// The same tiles in the colours that the pencils have on a wall: for each the median over squares that clearly are what
+    /// The same pieces in the colours that the pencils have on a wall: for each the median over squares that clearly are what
     /// their paper says. A pencil that too few of them show keeps the picture's colour.
     #[must_use]
     pub fn in_colours_of(&self, squares: &[(Cell, &RgbImage)]) -> Self {
@@ -280,22 +280,22 @@ impl Tiles {
                 *ink = [0, 1, 2].map(|i| median(own.iter().map(|ink| ink[i]).collect()));
             }
         }
-        let mut tiles = self.clone();
-        tiles.tiles.par_iter_mut().for_each(|tile| tile.recolour(&inks, &self.coarse));
-        tiles.inks = inks;
-        tiles
+        let mut pieces = self.clone();
+        pieces.pieces.par_iter_mut().for_each(|piece| piece.recolour(&inks, &self.coarse));
+        pieces.inks = inks;
+        pieces
     }
 
-    /// What the pencils of a drawing look like, where it clearly is its paper's tile.
+    /// What the pencils of a drawing look like, where it clearly is its paper's piece.
     fn pencils_of(&self, drawing: &RgbImage, cell: Cell) -> Vec<(usize, Ink)> {
-        let (Belongs::Here, Some(own)) = (self.judge(drawing, cell), self.tile(cell)) else {
+        let (Belongs::Here, Some(own)) = (self.judge(drawing, cell), self.piece(cell)) else {
             return Vec::new();
         };
         let mut look = Look::at(drawing, self, &self.weight);
-        look.view(0).pencils(&self.tiles[own], &self.inks, TELLING.0)
+        look.view(0).pencils(&self.pieces[own], &self.inks, TELLING.0)
     }
 
-    fn tile(&self, cell: Cell) -> Option<usize> {
+    fn piece(&self, cell: Cell) -> Option<usize> {
         self.grid.holds(cell).then(|| self.grid.index(cell))
     }
 
@@ -305,20 +305,20 @@ impl Tiles {
     }
 
     fn differs(&self, drawn: Guess, from: Guess) -> bool {
-        let ink = self.tiles[drawn.0].in_colours(|pencil| self.inks[pencil]);
+        let ink = self.pieces[drawn.0].in_colours(|pencil| self.inks[pencil]);
         let quarters = 4 + from.1.quarters() - drawn.1.quarters();
         let ink = ink.map(|plane| turned_back(&plane, quarters));
         let view = View::of(ink, &turned_back(&self.weight, from.1.quarters()));
-        view.misfit(&self.tiles[from.0], &self.inks).all > SAME
+        view.misfit(&self.pieces[from.0], &self.inks).all > SAME
     }
 }
 
 /// What was found of one drawing.
 struct Judged {
     belongs: Belongs,
-    /// Whether another tile fits well enough to be told even on a wall that is drawn freely.
+    /// Whether another piece fits well enough to be told even on a wall that is drawn freely.
     clear: bool,
-    /// How it fits its paper's tile.
+    /// How it fits its paper's piece.
     of_own: f32,
 }
 
@@ -351,7 +351,7 @@ struct Look {
 }
 
 impl Look {
-    fn at(drawing: &RgbImage, tiles: &Tiles, weight: &Plane) -> Self {
+    fn at(drawing: &RgbImage, pieces: &Pieces, weight: &Plane) -> Self {
         let side = u32::try_from(SIDE).unwrap_or(1);
         let small = thumbnail(drawing, side, side);
         let ink = [0, 1, 2].map(|channel| {
@@ -361,16 +361,16 @@ impl Look {
         });
         let turned = |quarters: u32| ink.map(|plane| turned_back(&plane, quarters));
         let coarse =
-            (0..).zip(&tiles.coarse).map(|(q, weights)| coarse::View::of(&turned(q), weights)).collect();
+            (0..).zip(&pieces.coarse).map(|(q, weights)| coarse::View::of(&turned(q), weights)).collect();
         Self { ink, weight: *weight, views: [None, None, None, None], coarse }
     }
 
     /// The guesses that fit best at first look.
-    fn first(&self, tiles: &Tiles, asked: impl Fn(usize) -> bool) -> Vec<Guess> {
-        let mut all: Vec<(f32, Guess)> = Vec::with_capacity(4 * tiles.tiles.len());
+    fn first(&self, pieces: &Pieces, asked: impl Fn(usize) -> bool) -> Vec<Guess> {
+        let mut all: Vec<(f32, Guess)> = Vec::with_capacity(4 * pieces.pieces.len());
         for (quarters, (turn, view)) in Turn::ALL.iter().zip(&self.coarse).enumerate() {
-            let own = tiles.tiles.iter().enumerate().filter(|(index, _)| asked(*index));
-            all.extend(own.map(|(index, tile)| (tile.coarse.misfit(view, quarters), (index, *turn))));
+            let own = pieces.pieces.iter().enumerate().filter(|(index, _)| asked(*index));
+            all.extend(own.map(|(index, piece)| (piece.coarse.misfit(view, quarters), (index, *turn))));
         }
         if all.len() > FINALISTS {
             all.select_nth_unstable_by(FINALISTS, |a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)));
@@ -380,16 +380,17 @@ impl Look {
     }
 
     /// Guesses with how the drawing fits each, the best first.
-    fn ranked(&mut self, tiles: &Tiles, mut guesses: Vec<Guess>) -> Vec<Fit> {
+    fn ranked(&mut self, pieces: &Pieces, mut guesses: Vec<Guess>) -> Vec<Fit> {
         guesses.sort_unstable();
         guesses.dedup();
-        let mut all: Vec<Fit> = guesses.into_iter().map(|guess| (guess, self.misfit(tiles, guess))).collect();
+        let mut all: Vec<Fit> =
+            guesses.into_iter().map(|guess| (guess, self.misfit(pieces, guess))).collect();
         all.sort_by(|a, b| a.1.all.total_cmp(&b.1.all).then(a.0.cmp(&b.0)));
         all
     }
 
-    fn misfit(&mut self, tiles: &Tiles, (index, turn): Guess) -> Misfit {
-        self.view(turn.quarters()).misfit(&tiles.tiles[index], &tiles.inks)
+    fn misfit(&mut self, pieces: &Pieces, (index, turn): Guess) -> Misfit {
+        self.view(turn.quarters()).misfit(&pieces.pieces[index], &pieces.inks)
     }
 
     fn view(&mut self, quarters: u32) -> &View {

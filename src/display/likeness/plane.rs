@@ -3,7 +3,7 @@
 use crate::frame::{float, narrow};
 
 /// Places along a side of what is compared. On a square of 127 mm one is 4 mm wide: as much as a line may wander. Half as
-/// many would lose what a tile's smallest figures look like; twice as many cost four times the time and see the crayon's grain.
+/// many would lose what a piece's smallest figures look like; twice as many cost four times the time and see the crayon's grain.
 pub(super) const SIDE: usize = 32;
 /// Places in all.
 pub(super) const PLACES: usize = SIDE * SIDE;

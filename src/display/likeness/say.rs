@@ -7,16 +7,16 @@ use crate::words::Sentence;
 /// What to say of a square whose code was read; `None` where there is nothing to say.
 #[must_use]
 pub fn about(belongs: Belongs, printed_for: Cell, grid: &Grid) -> Option<Sentence> {
-    let Belongs::Elsewhere(Likeness { tile, turn, .. }) = belongs else { return None };
+    let Belongs::Elsewhere(Likeness { piece, turn, .. }) = belongs else { return None };
     let square = grid.label(printed_for);
-    Some(match (tile == printed_for, turn) {
+    Some(match (piece == printed_for, turn) {
         (true, _) => Sentence::new("likeness-turned").with("square", square).with("degrees", turn.degrees()),
         (false, Turn::None) => {
-            Sentence::new("likeness-elsewhere").with("square", square).with("other", grid.label(tile))
+            Sentence::new("likeness-elsewhere").with("square", square).with("other", grid.label(piece))
         }
         (false, _) => Sentence::new("likeness-elsewhere-turned")
             .with("square", square)
-            .with("other", grid.label(tile))
+            .with("other", grid.label(piece))
             .with("degrees", turn.degrees()),
     })
 }
@@ -26,5 +26,5 @@ pub fn about(belongs: Belongs, printed_for: Cell, grid: &Grid) -> Option<Sentenc
 pub fn about_unread(suggestion: Likeness, hangs_in: Cell, grid: &Grid) -> Sentence {
     Sentence::new("likeness-unread")
         .with("cell", grid.label(hangs_in))
-        .with("other", grid.label(suggestion.tile))
+        .with("other", grid.label(suggestion.piece))
 }

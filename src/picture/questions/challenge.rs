@@ -52,7 +52,7 @@ fn all_blocks(columns: usize, rows: usize) -> Option<Draft> {
     ask((2..=MOST_SIZES).contains(&sizes), "all-blocks", values, answer)
 }
 
-/// How many tiles need both of two pencils: the first two that share some tiles, but not all of either's.
+/// How many pieces need both of two pencils: the first two that share some pieces, but not all of either's.
 fn both(subject: &Subject) -> Option<Draft> {
     let pairs = subject
         .used
@@ -70,7 +70,7 @@ fn both(subject: &Subject) -> Option<Draft> {
     pairs.find_map(|draft| draft)
 }
 
-/// How many tiles need as many pencils as any tile does.
+/// How many pieces need as many pencils as any piece does.
 fn most(subject: &Subject) -> Option<Draft> {
     let most = subject.needs.iter().map(Vec::len).max()?;
     let count = subject.needs.iter().filter(|needed| needed.len() == most).count();

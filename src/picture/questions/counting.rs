@@ -9,11 +9,11 @@ const MOST: usize = 20;
 /// In order of preference.
 pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
     let (columns, rows) = (subject.grid.columns, subject.grid.rows);
-    let mut tiles = needing(subject).into_iter();
+    let mut pieces = needing(subject).into_iter();
     let mut lines = in_a_row(subject).into_iter();
     let countable = |count: usize| (2..=MOST).contains(&count);
     vec![
-        tiles.next(),
+        pieces.next(),
         most_colours(subject),
         ask(countable(columns), "in-one-row", [number("columns", columns)], columns),
         lines.next(),
@@ -24,7 +24,7 @@ pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
             columns - columns.div_ceil(3),
         ),
         ask(countable(rows), "in-one-column", [number("rows", rows)], rows),
-        tiles.next(),
+        pieces.next(),
         ask(true, "colours", [number("pencils", subject.used.len())], subject.used.len()),
         lines.next(),
         one_colour(subject),
@@ -37,19 +37,19 @@ pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
     ]
 }
 
-/// How many tiles need a pencil: small numbers, but more than one or two where that can be had.
+/// How many pieces need a pencil: small numbers, but more than one or two where that can be had.
 fn needing(subject: &Subject) -> Vec<Draft> {
     let counts = subject.used.iter().map(|pencil| (*pencil, subject.holding(*pencil)));
     let mut few: Vec<_> = counts.filter(|(_, count)| *count <= MOST).collect();
     few.sort_by_key(|(_, count)| (*count < 3, *count));
     let drafts = few.into_iter().map(|(pencil, count)| {
         let [by, sum] = subject.by_line(|needed| needed.contains(&pencil));
-        ask(true, "tiles-needing", [("colour", Value::Pencil(pencil)), by, sum], count)
+        ask(true, "pieces-needing", [("colour", Value::Pencil(pencil)), by, sum], count)
     });
     drafts.flatten().collect()
 }
 
-/// How many tiles of one row need a pencil: each pencil once, each in another row.
+/// How many pieces of one row need a pencil: each pencil once, each in another row.
 fn in_a_row(subject: &Subject) -> Vec<Draft> {
     let rows: Vec<_> = subject.rows().collect();
     let drafts = subject.used.iter().enumerate().map(|(turn, pencil)| {
@@ -60,7 +60,7 @@ fn in_a_row(subject: &Subject) -> Vec<Draft> {
         });
         let (first, found) = counted.into_iter().find(|(_, found)| (1..=MOST).contains(&found.len()))?;
         let row = subject.grid.row_number(first.row);
-        let is_part = rows.len() > 1; // else it is the question about all tiles
+        let is_part = rows.len() > 1; // else it is the question about all pieces
         let cells = found.iter().map(|&column| crate::plan::Cell { column, ..*first }).collect();
         let values = [("colour", Value::Pencil(*pencil)), number("row", row), ("cells", Value::Cells(cells))];
         ask(is_part, "in-row-needing", values, found.len())
@@ -68,15 +68,15 @@ fn in_a_row(subject: &Subject) -> Vec<Draft> {
     drafts.flatten().collect()
 }
 
-/// How many colours the first tile with the most of them needs.
+/// How many colours the first piece with the most of them needs.
 fn most_colours(subject: &Subject) -> Option<Draft> {
     let most = subject.needs.iter().map(Vec::len).max()?;
     let (cell, needed) = subject.grid.cells().zip(&subject.needs).find(|(_, needed)| needed.len() == most)?;
-    let values = [("tile", Value::Cell(cell)), ("colours", Value::Pencils(needed.clone()))];
-    ask(most > 1, "colours-of-tile", values, most)
+    let values = [("piece", Value::Cell(cell)), ("colours", Value::Pencils(needed.clone()))];
+    ask(most > 1, "colours-of-piece", values, most)
 }
 
-/// How many tiles need one pencil only.
+/// How many pieces need one pencil only.
 fn one_colour(subject: &Subject) -> Option<Draft> {
     let count = subject.needs.iter().filter(|needed| needed.len() == 1).count();
     let [by, sum] = subject.by_line(|needed| needed.len() == 1);

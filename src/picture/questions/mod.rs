@@ -7,11 +7,11 @@
 //! ```
 //!
 //! Every number comes from this picture and this grid. A question is asked only where its answer is a whole number and its
-//! condition holds ("a quarter of the tiles need blue" only where it is exactly so); else the next one is taken. The last
-//! ones of every kind need nothing of the picture, so that even one tile of one colour has its cards. A question is data:
+//! condition holds ("a quarter of the pieces need blue" only where it is exactly so); else the next one is taken. The last
+//! ones of every kind need nothing of the picture, so that even one piece of one colour has its cards. A question is data:
 //! the sentence and the working are put into words elsewhere, from the same values.
 //!
-//! *Needs* is what a tile's back says ([`super::TileFacts::pencils`]), so that everybody counts the same.
+//! *Needs* is what a piece's back says ([`super::PieceFacts::pencils`]), so that everybody counts the same.
 //!
 //! ```
 //! use everysquare::picture::questions::{Learners, questions};
@@ -19,7 +19,7 @@
 //! use everysquare::plan::settings::{LevelSettings, Pencil};
 //! use everysquare::plan::{Grid, RowsFrom};
 //!
-//! let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
 //! let picture = Picture { pixels: image::RgbImage::new(100, 80) };
 //! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);
 //! let all = questions(&PictureFacts::of(&few, &grid, &LevelSettings::default()), &grid);

@@ -52,7 +52,7 @@ fn neat(part: usize, whole: usize) -> Option<(usize, usize)> {
     (part > 0 && part < of && PARTS.contains(&of)).then_some((part, of))
 }
 
-/// "Three quarters of the tiles need blue: how many?", where it is exactly so.
+/// "Three quarters of the pieces need blue: how many?", where it is exactly so.
 fn fraction_needing(subject: &Subject) -> Vec<Draft> {
     let count = subject.count();
     let drafts = subject.used.iter().map(|pencil| {
@@ -82,7 +82,7 @@ fn fraction_hanging(count: usize) -> Vec<Draft> {
     drafts.flatten().collect()
 }
 
-/// "20 of 80 tiles need blue. That is one … of them": the missing denominator.
+/// "20 of 80 pieces need blue. That is one … of them": the missing denominator.
 fn which_part(subject: &Subject) -> Option<Draft> {
     let count = subject.count();
     subject.used.iter().find_map(|pencil| {
@@ -93,7 +93,7 @@ fn which_part(subject: &Subject) -> Option<Draft> {
     })
 }
 
-/// How many tiles do without the pencil that is needed most, but not everywhere.
+/// How many pieces do without the pencil that is needed most, but not everywhere.
 fn not_needing(subject: &Subject) -> Option<Draft> {
     let count = subject.count();
     let counts = subject.used.iter().map(|pencil| (*pencil, subject.holding(*pencil)));

@@ -4,22 +4,22 @@ use super::measure::whole;
 use super::subject::Subject;
 use super::{Draft, Measure, Unit, Value, ask, common_divisor, measures, number};
 
-/// A line on the tile, in mm, that is looked for on the square.
+/// A line on the piece, in mm, that is looked for on the square.
 const LINE_MM: usize = 12;
-/// A patch of colour on the tile, in mm², that is looked for on the square.
+/// A patch of colour on the piece, in mm², that is looked for on the square.
 const PATCH_MM2: usize = 30;
 
 /// In order of preference.
 pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
     let scale = subject.scale();
-    let scaled = |kind, tile_side: usize, answer: fn(usize, usize) -> usize| {
+    let scaled = |kind, piece_side: usize, answer: fn(usize, usize) -> usize| {
         scale.and_then(|scale| {
-            ask(true, kind, [number("scale", scale), number("length", tile_side)], answer(tile_side, scale))
+            ask(true, kind, [number("scale", scale), number("length", piece_side)], answer(piece_side, scale))
         })
     };
     vec![
         scale_factor(subject),
-        scale.and_then(|scale| ask(true, "tiles-on-square", [number("scale", scale)], scale * scale)),
+        scale.and_then(|scale| ask(true, "pieces-on-square", [number("scale", scale)], scale * scale)),
         scaled("larger", LINE_MM, |line, scale| line * scale),
         across(subject, Unit::Inch),
         across(subject, Unit::Mm),
@@ -30,7 +30,7 @@ pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
             ask(true, "smaller", [number("scale", scale), number("length", line)], 8)
         }),
         scaled("larger-patch", PATCH_MM2, |patch, scale| patch * scale * scale),
-        tile_to_square(subject),
+        piece_to_square(subject),
         around(subject),
         percent_hanging(subject.count()),
         inches_to_mm(subject),
@@ -44,36 +44,36 @@ pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
 
 /// How many times as long, in the first unit in which both sides are whole.
 fn scale_factor(subject: &Subject) -> Option<Draft> {
-    let (tile, square) = same_unit(subject)?;
-    let values = [("tile", Value::Length(tile)), ("square", Value::Length(square))];
+    let (piece, square) = same_unit(subject)?;
+    let values = [("piece", Value::Length(piece)), ("square", Value::Length(square))];
     ask(
-        square.count > tile.count && square.count.is_multiple_of(tile.count),
+        square.count > piece.count && square.count.is_multiple_of(piece.count),
         "scale",
         values,
-        square.count / tile.count,
+        square.count / piece.count,
     )
 }
 
 /// "30 mm to 100 mm is as 3 to …", where the square is not a whole number of times as long.
-fn tile_to_square(subject: &Subject) -> Option<Draft> {
-    let (tile, square) = same_unit(subject)?;
-    let divisor = common_divisor(tile.count, square.count);
-    let (first, second) = (tile.count / divisor, square.count / divisor);
+fn piece_to_square(subject: &Subject) -> Option<Draft> {
+    let (piece, square) = same_unit(subject)?;
+    let divisor = common_divisor(piece.count, square.count);
+    let (first, second) = (piece.count / divisor, square.count / divisor);
     let values = [
-        ("tile", Value::Length(tile)),
+        ("piece", Value::Length(piece)),
         ("square", Value::Length(square)),
         number("first", first),
         number("divisor", divisor),
     ];
-    ask(first > 1 && divisor > 1, "tile-to-square", values, second)
+    ask(first > 1 && divisor > 1, "piece-to-square", values, second)
 }
 
-/// The sides of tile and square in a unit in which both are whole.
+/// The sides of piece and square in a unit in which both are whole.
 fn same_unit(subject: &Subject) -> Option<(Measure, Measure)> {
     let squares = measures(subject.grid.square_mm);
-    measures(subject.grid.tile_mm)
-        .into_iter()
-        .find_map(|tile| squares.iter().find(|square| square.unit == tile.unit).map(|square| (tile, *square)))
+    measures(subject.grid.piece_mm).into_iter().find_map(|piece| {
+        squares.iter().find(|square| square.unit == piece.unit).map(|square| (piece, *square))
+    })
 }
 
 /// How wide the wall is, or how high where it has one column only.
@@ -121,7 +121,7 @@ fn columns_to_rows(subject: &Subject) -> Option<Draft> {
     ask(divisor > 1 && columns != rows, "columns-to-rows", values, rows / divisor)
 }
 
-/// What per cent of the tiles need a pencil, where that is a whole number.
+/// What per cent of the pieces need a pencil, where that is a whole number.
 fn percent_needing(subject: &Subject) -> Option<Draft> {
     let count = subject.count();
     subject.used.iter().find_map(|pencil| {

@@ -2,10 +2,10 @@
 //! `print`, read by neither.
 //!
 //! ```text
-//! {"format":1, "event":{"name","tag"}, "grid":{"columns","rows","square_mm","tile_mm"},
-//!  "pencils":[{"name","srgb","tiles","share","chance","count"}],        share of the whole picture, chance that a visitor holds it
-//!  "levels": [{"level","name","tiles","finished","minutes_a_tile"}],    name: the organiser's own, or null
-//!  "tiles":  [{"label","column","row","level","decided","score","complexity","regions","edge","shares","pencils"}],
+//! {"format":1, "event":{"name","tag"}, "grid":{"columns","rows","square_mm","piece_mm"},
+//!  "pencils":[{"name","srgb","pieces","share","chance","count"}],        share of the whole picture, chance that a visitor holds it
+//!  "levels": [{"level","name","pieces","finished","minutes_a_piece"}],    name: the organiser's own, or null
+//!  "pieces":  [{"label","column","row","level","decided","score","complexity","regions","edge","shares","pencils"}],
 //!  "evening":{"visitors","minutes","seats","assumed","seats_in_use","pace_minutes","can_finish","minutes_for_all","seats_for_all",
 //!             "verdict","by","least","most"},
 //!  "grids":  [{"columns","rows","width_mm","height_mm","lost"}],        others that suit the crowd
@@ -14,7 +14,7 @@
 //!  "supplies":{"sharpeners","erasers","tape_mm","cards","sheets":[{"document","sheets"}]}}
 //! ```
 //!
-//! Lengths are in mm, shares 0 … 1, `edge` in sides of the tile; `pencils` of a tile are numbers into `pencils`, from 0, the one for
+//! Lengths are in mm, shares 0 … 1, `edge` in sides of the piece; `pencils` of a piece are numbers into `pencils`, from 0, the one for
 //! the largest area first. `means` are `floor`, `stool`, `ladder` or `helper`.
 
 use std::collections::BTreeMap;
@@ -29,9 +29,9 @@ use crate::plan::settings::{Pencil, Settings};
 /// The format that this program writes.
 pub const PLAN_FORMAT: u64 = 1;
 
-/// One tile.
+/// One piece.
 #[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct PlannedTile {
+pub struct PlannedPiece {
     /// What people call its cell.
     pub label: String,
     /// Its column from the left, from 0.
@@ -48,7 +48,7 @@ pub struct PlannedTile {
     pub complexity: f64,
     /// How many connected patches of one colour it has.
     pub regions: usize,
-    /// How long its edges are, in sides of the tile.
+    /// How long its edges are, in sides of the piece.
     pub edge: f64,
     /// The part of its area that each pencil covers.
     pub shares: Vec<f64>,
@@ -73,7 +73,7 @@ pub struct PlanFile {
     grid: GridPart,
     pencils: Vec<PencilPart>,
     levels: Vec<LevelPart>,
-    tiles: Vec<PlannedTile>,
+    pieces: Vec<PlannedPiece>,
     evening: EveningPart,
     grids: Vec<OtherPart>,
     wall: WallPart,
@@ -91,14 +91,14 @@ struct GridPart {
     columns: usize,
     rows: usize,
     square_mm: f64,
-    tile_mm: f64,
+    piece_mm: f64,
 }
 
 #[derive(Clone, Debug, PartialEq, Serialize)]
 struct PencilPart {
     name: String,
     srgb: String,
-    tiles: usize,
+    pieces: usize,
     share: f64,
     chance: f64,
     count: usize,
@@ -108,9 +108,9 @@ struct PencilPart {
 struct LevelPart {
     level: Level,
     name: Option<String>,
-    tiles: usize,
+    pieces: usize,
     finished: usize,
-    minutes_a_tile: f64,
+    minutes_a_piece: f64,
 }
 
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -169,13 +169,13 @@ struct SuppliesPart {
 }
 
 impl PlanFile {
-    /// The plan of an event: its settings, its tiles in the grid's order, what follows for the evening, and the sheets of paper
+    /// The plan of an event: its settings, its pieces in the grid's order, what follows for the evening, and the sheets of paper
     /// that the kit's documents take.
     #[must_use]
     pub fn new(
         settings: &Settings,
         pencils: &[Pencil],
-        tiles: Vec<PlannedTile>,
+        pieces: Vec<PlannedPiece>,
         evening: &Evening,
         sheets: Vec<SheetCount>,
     ) -> Self {
@@ -187,11 +187,11 @@ impl PlanFile {
                 columns: grid.columns,
                 rows: grid.rows,
                 square_mm: grid.square_mm,
-                tile_mm: grid.tile_mm,
+                piece_mm: grid.piece_mm,
             },
-            pencils: pencil_parts(pencils, &tiles, evening),
+            pencils: pencil_parts(pencils, &pieces, evening),
             levels: level_parts(settings, evening),
-            tiles: tiles.into_iter().map(PlannedTile::tidied).collect(),
+            pieces: pieces.into_iter().map(PlannedPiece::tidied).collect(),
             evening: EveningPart::of(evening),
             grids: evening.others.iter().map(OtherPart::of).collect(),
             wall: WallPart::of(evening),
@@ -216,15 +216,15 @@ impl PlanFile {
     }
 }
 
-fn pencil_parts(pencils: &[Pencil], tiles: &[PlannedTile], evening: &Evening) -> Vec<PencilPart> {
+fn pencil_parts(pencils: &[Pencil], pieces: &[PlannedPiece], evening: &Evening) -> Vec<PencilPart> {
     let part = |(number, pencil): (usize, &Pencil)| {
         let need = evening.supplies.pencils.get(number);
-        let shares: f64 = tiles.iter().filter_map(|tile| tile.shares.get(number)).sum();
+        let shares: f64 = pieces.iter().filter_map(|piece| piece.shares.get(number)).sum();
         PencilPart {
             name: pencil.name.clone(),
             srgb: pencil.hex(),
-            tiles: tiles.iter().filter(|tile| tile.pencils.contains(&number)).count(),
-            share: tidy(shares / float(tiles.len().max(1))),
+            pieces: pieces.iter().filter(|piece| piece.pencils.contains(&number)).count(),
+            share: tidy(shares / float(pieces.len().max(1))),
             chance: tidy(need.map_or(0.0, |need| need.chance)),
             count: need.map_or(0, |need| need.count),
         }
@@ -238,15 +238,15 @@ fn level_parts(settings: &Settings, evening: &Evening) -> Vec<LevelPart> {
         LevelPart {
             level,
             name: settings.levels.names.as_ref().map(|names| names[index].clone()),
-            tiles: evening.tiles[index],
+            pieces: evening.pieces[index],
             finished: evening.time.finished[index],
-            minutes_a_tile: evening.given.minutes_a_tile[index],
+            minutes_a_piece: evening.given.minutes_a_piece[index],
         }
     };
     Level::ALL.map(part).into()
 }
 
-impl PlannedTile {
+impl PlannedPiece {
     fn tidied(self) -> Self {
         Self {
             score: tidy(self.score),

@@ -9,15 +9,15 @@ use crate::plan::cards::RING_MM;
 use crate::plan::cell::Grid;
 use crate::plan::settings::{ACROSS, MOST_CELLS, Room};
 
-/// Tiles that one visitor draws at most in an evening. Common practice, no source.
-pub const MOST_TILES_A_VISITOR: usize = 2;
+/// Pieces that one visitor draws at most in an evening. Common practice, no source.
+pub const MOST_PIECES_A_VISITOR: usize = 2;
 /// How many other grids are proposed at most.
 const MOST_PROPOSED: usize = 3;
-/// Two proposals differ by at least this part of their tiles, else they are no choice.
+/// Two proposals differ by at least this part of their pieces, else they are no choice.
 const LEAST_APART: f64 = 0.08;
 /// How much worse a grid is that loses all of the picture.
 const WEIGHT_OF_LOSS: f64 = 4.0;
-/// How much worse a grid is that has *e* times as many tiles as are aimed at, or as few.
+/// How much worse a grid is that has *e* times as many pieces as are aimed at, or as few.
 pub const WEIGHT_OF_COUNT: f64 = 0.5;
 /// The part of the picture that a proposed grid may lose.
 const MOST_LOST: f64 = 0.15;
@@ -25,13 +25,13 @@ const MOST_LOST: f64 = 0.15;
 /// Whether the grid suits the crowd.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Verdict {
-    /// Nearly every visitor gets a tile and all are finished.
+    /// Nearly every visitor gets a piece and all are finished.
     Fits,
-    /// More tiles than time and seats allow: so many stay unfinished.
+    /// More pieces than time and seats allow: so many stay unfinished.
     TooBigForTime(usize),
-    /// More tiles than the visitors draw at [`MOST_TILES_A_VISITOR`] each: so many are left over.
+    /// More pieces than the visitors draw at [`MOST_PIECES_A_VISITOR`] each: so many are left over.
     TooBigForCrowd(usize),
-    /// Fewer tiles than visitors who could draw one: so many go without.
+    /// Fewer pieces than visitors who could draw one: so many go without.
     TooSmall(usize),
 }
 
@@ -47,7 +47,7 @@ impl Verdict {
         }
     }
 
-    /// How many tiles or visitors it is about.
+    /// How many pieces or visitors it is about.
     #[must_use]
     pub fn by(self) -> usize {
         match self {
@@ -57,11 +57,11 @@ impl Verdict {
     }
 }
 
-/// Of those visitors who could draw, the part that gets a tile in a grid that suits the crowd: some come to look. Common practice,
+/// Of those visitors who could draw, the part that gets a piece in a grid that suits the crowd: some come to look. Common practice,
 /// no source.
 const LEAST_PART_DRAWING: f64 = 0.8;
 
-/// How many tiles suit the crowd: from a tile for four in five of the visitors, as far as the time allows, to what all of them can finish.
+/// How many pieces suit the crowd: from a piece for four in five of the visitors, as far as the time allows, to what all of them can finish.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub struct Range {
     /// At least.
@@ -70,23 +70,23 @@ pub struct Range {
     pub most: usize,
 }
 
-/// How many tiles suit so many visitors of whom all together finish `can_finish`.
+/// How many pieces suit so many visitors of whom all together finish `can_finish`.
 #[must_use]
 pub fn range(visitors: usize, can_finish: usize) -> Range {
-    let most = can_finish.min(MOST_TILES_A_VISITOR * visitors);
+    let most = can_finish.min(MOST_PIECES_A_VISITOR * visitors);
     Range { least: ceil_index(LEAST_PART_DRAWING * float(visitors.min(most))), most }
 }
 
-/// Whether so many tiles suit the crowd.
+/// Whether so many pieces suit the crowd.
 #[must_use]
-pub fn verdict(tiles: usize, visitors: usize, time: &Time) -> Verdict {
+pub fn verdict(pieces: usize, visitors: usize, time: &Time) -> Verdict {
     let Range { least, most } = range(visitors, time.can_finish);
-    if tiles > time.can_finish {
-        Verdict::TooBigForTime(tiles - time.can_finish)
-    } else if tiles > most {
-        Verdict::TooBigForCrowd(tiles - most)
-    } else if tiles < least {
-        Verdict::TooSmall(visitors.min(most) - tiles)
+    if pieces > time.can_finish {
+        Verdict::TooBigForTime(pieces - time.can_finish)
+    } else if pieces > most {
+        Verdict::TooBigForCrowd(pieces - most)
+    } else if pieces < least {
+        Verdict::TooSmall(visitors.min(most) - pieces)
     } else {
         Verdict::Fits
     }
@@ -103,12 +103,12 @@ pub struct OtherGrid {
     pub width_mm: f64,
     /// Height of all squares.
     pub height_mm: f64,
-    /// The part of the picture that no tile would show, 0 … 1.
+    /// The part of the picture that no piece would show, 0 … 1.
     pub lost: f64,
 }
 
 impl OtherGrid {
-    /// How many tiles it has.
+    /// How many pieces it has.
     #[must_use]
     pub fn count(&self) -> usize {
         self.columns * self.rows
@@ -144,7 +144,7 @@ pub fn grids_of(cells: RangeInclusive<usize>) -> impl Iterator<Item = (usize, us
     })
 }
 
-/// How bad a grid is that loses a part of the picture, 0 … 1, and has `count` tiles where `aim` are aimed at; 0 is perfect.
+/// How bad a grid is that loses a part of the picture, 0 … 1, and has `count` pieces where `aim` are aimed at; 0 is perfect.
 #[must_use]
 pub fn badness(lost: f64, count: usize, aim: f64, weight_of_count: f64) -> f64 {
     WEIGHT_OF_LOSS * lost + weight_of_count * (float(count) / aim).ln().abs()

@@ -1,9 +1,9 @@
 //! Crowd and time: what the evening's numbers mean for the grid, the wall and the shopping list.
 //!
 //! ```text
-//!  Settings (evening, wall) ─┐         ┌─ Time      how many tiles are finished, by level
+//!  Settings (evening, wall) ─┐         ┌─ Time      how many pieces are finished, by level
 //!                            ├─ evening ┼─ Verdict   whether the grid suits the crowd; other grids that do
-//!  Work (tiles by level,     │         ├─ WallPlan  its size, the height of every row, who reaches it
+//!  Work (pieces by level,     │         ├─ WallPlan  its size, the height of every row, who reaches it
 //!        area of each pencil)┘         └─ Supplies  pencils, sharpeners, erasers, tape, paper on the wall
 //! ```
 //!
@@ -12,7 +12,7 @@
 //! ```
 //! use everysquare::plan::crowd::{Verdict, Work, evening};
 //! use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
-//! let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
 //! let mut settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! settings.evening.visitors = Some(60);
 //! settings.evening.seats = Some(30);
@@ -37,9 +37,9 @@ mod time;
 use super::level::Level;
 use super::settings::{Room, Settings};
 
-pub use file::{PLAN_FORMAT, PlanFile, PlannedTile, SheetCount};
+pub use file::{PLAN_FORMAT, PlanFile, PlannedPiece, SheetCount};
 pub use grids::{
-    MOST_TILES_A_VISITOR, OtherGrid, Range, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, range,
+    MOST_PIECES_A_VISITOR, OtherGrid, Range, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, range,
     verdict,
 };
 pub use reach::{Fit, LOWEST_MM, Means, People, RowHeight, STOOL_MM, WallPlan, proposed_hang_mm, wall};
@@ -59,33 +59,33 @@ pub const USUAL_SEATS: usize = 24;
 /// What there is to draw.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Work {
-    /// How many tiles each level has, the easiest first.
-    pub tiles: [usize; 4],
-    /// For each level and pencil the sum of the parts of tiles that it covers: 2.5 is the area of two and a half tiles.
+    /// How many pieces each level has, the easiest first.
+    pub pieces: [usize; 4],
+    /// For each level and pencil the sum of the parts of pieces that it covers: 2.5 is the area of two and a half pieces.
     pub areas: [Vec<f64>; 4],
     /// The picture's width divided by its height.
     pub shape: f64,
 }
 
 impl Work {
-    /// No tile yet, of a picture of so many pencils and that shape.
+    /// No piece yet, of a picture of so many pencils and that shape.
     #[must_use]
     pub fn none(pencils: usize, shape: f64) -> Self {
-        Self { tiles: [0; 4], areas: std::array::from_fn(|_| vec![0.0; pencils]), shape }
+        Self { pieces: [0; 4], areas: std::array::from_fn(|_| vec![0.0; pencils]), shape }
     }
 
-    /// One tile more, with the part of its area that each pencil covers.
+    /// One piece more, with the part of its area that each pencil covers.
     pub fn add(&mut self, level: Level, shares: &[f64]) {
-        self.tiles[level.index()] += 1;
+        self.pieces[level.index()] += 1;
         for (sum, share) in self.areas[level.index()].iter_mut().zip(shares) {
             *sum += share;
         }
     }
 
-    /// How many tiles there are.
+    /// How many pieces there are.
     #[must_use]
     pub fn count(&self) -> usize {
-        sum(self.tiles)
+        sum(self.pieces)
     }
 
     /// How many pencils there are.
@@ -104,8 +104,8 @@ pub struct Given {
     pub minutes: f64,
     /// How many can draw at once.
     pub seats: usize,
-    /// Minutes for a plain, an easy, a medium and a hard tile.
-    pub minutes_a_tile: [f64; 4],
+    /// Minutes for a plain, an easy, a medium and a hard piece.
+    pub minutes_a_piece: [f64; 4],
     /// The place there is for the wall.
     pub room: Option<Room>,
     /// What of this nobody said.
@@ -153,7 +153,7 @@ impl Given {
             visitors: evening.visitors.unwrap_or(USUAL_VISITORS),
             minutes: evening.minutes.unwrap_or(USUAL_MINUTES),
             seats: evening.seats.unwrap_or(USUAL_SEATS),
-            minutes_a_tile: evening.minutes_a_tile,
+            minutes_a_piece: evening.minutes_a_piece,
             room: evening.wall,
             assumed: left_out.into_iter().filter(|(_, out)| *out).map(|(what, _)| what).collect(),
         }
@@ -171,13 +171,13 @@ impl Given {
 pub struct Evening {
     /// The numbers themselves.
     pub given: Given,
-    /// How many tiles each level has, the easiest first.
-    pub tiles: [usize; 4],
+    /// How many pieces each level has, the easiest first.
+    pub pieces: [usize; 4],
     /// What the time allows.
     pub time: Time,
     /// Whether the grid suits the crowd.
     pub verdict: Verdict,
-    /// How many tiles would suit the crowd.
+    /// How many pieces would suit the crowd.
     pub range: Range,
     /// Other grids that do, the best first; the settings' own is none of them.
     pub others: Vec<OtherGrid>,
@@ -191,10 +191,10 @@ pub struct Evening {
 #[must_use]
 pub fn evening(settings: &Settings, work: &Work) -> Evening {
     let given = Given::of(settings);
-    let time = time(work, given.minutes_a_tile, given.seats, given.visitors, given.minutes);
+    let time = time(work, given.minutes_a_piece, given.seats, given.visitors, given.minutes);
     let range = range(given.visitors, time.can_finish);
     Evening {
-        tiles: work.tiles,
+        pieces: work.pieces,
         verdict: verdict(work.count(), given.visitors, &time),
         range,
         others: others(&settings.grid, work.shape, range, given.room),
@@ -205,6 +205,6 @@ pub fn evening(settings: &Settings, work: &Work) -> Evening {
     }
 }
 
-fn sum(tiles: [usize; 4]) -> usize {
-    tiles.iter().sum()
+fn sum(pieces: [usize; 4]) -> usize {
+    pieces.iter().sum()
 }

@@ -1,8 +1,8 @@
 //! What has to be there: pencils, sharpeners, erasers, tape; and how much paper hangs on the wall.
 //!
 //! **Pencils.** The model: whoever draws holds one pencil at a time, each for a time in proportion to the area of its colour; so at
-//! any moment a visitor at a tile of `m` minutes holds colour c with a chance of its share of that tile, and over the evening with
-//! `chance(c) = Σ m(tile) · share(tile, c) / Σ m(tile)`. With S seats in use, the number of those who hold c is binomial (S, chance).
+//! any moment a visitor at a piece of `m` minutes holds colour c with a chance of its share of that piece, and over the evening with
+//! `chance(c) = Σ m(piece) · share(piece, c) / Σ m(piece)`. With S seats in use, the number of those who hold c is binomial (S, chance).
 //! As many pencils of c are proposed as let *nobody wait for any colour* in [`NOBODY_WAITS`] of moments: each of n colours may fall
 //! short in (1 − [`NOBODY_WAITS`]) / n of them (Boole's inequality), so that all together do in no more.
 
@@ -65,7 +65,7 @@ pub fn supplies(grid: &Grid, work: &Work, given: &Given, seats_in_use: usize) ->
     let edge_cards_mm2 = float(grid.columns + grid.rows) * grid.square_mm * RING_MM;
     let paper_mm2 = squares * grid.square_mm * grid.square_mm + edge_cards_mm2 + 4.0 * RING_MM * RING_MM;
     Supplies {
-        pencils: pencils(&chances(work, given.minutes_a_tile), seats_in_use),
+        pencils: pencils(&chances(work, given.minutes_a_piece), seats_in_use),
         sharpeners: seats_in_use.div_ceil(SEATS_A_SHARPENER),
         erasers: seats_in_use.div_ceil(SEATS_AN_ERASER),
         tape_mm: squares * TAPE_A_SQUARE_MM + float(cards) * TAPE_A_CARD_MM,
@@ -76,8 +76,8 @@ pub fn supplies(grid: &Grid, work: &Work, given: &Given, seats_in_use: usize) ->
 
 /// For each pencil, the chance that somebody who draws holds it; 0 for all where there is nothing to draw.
 #[must_use]
-pub fn chances(work: &Work, minutes_a_tile: [f64; 4]) -> Vec<f64> {
-    let counted = work.areas.iter().zip(minutes_a_tile);
+pub fn chances(work: &Work, minutes_a_piece: [f64; 4]) -> Vec<f64> {
+    let counted = work.areas.iter().zip(minutes_a_piece);
     let minutes: Vec<f64> = (0..work.pencils())
         .map(|pencil| counted.clone().map(|(areas, each)| areas[pencil] * each).sum())
         .collect();

@@ -115,13 +115,13 @@ mod tests {
         assert!(folder.templates().unwrap().is_empty());
         assert_eq!(folder.own_words().unwrap(), None);
         let (_place, folder) = folder_with(&[
-            ("templates/tiles.typ", b"#tile"),
-            ("templates/words.ftl", b"print-tiles = Pieces"),
+            ("templates/pieces.typ", b"#piece"),
+            ("templates/words.ftl", b"print-pieces = Pieces"),
             ("templates/notes.txt", b"\xff"),
-            ("templates/.tiles.typ", b"\xff"),
+            ("templates/.pieces.typ", b"\xff"),
         ]);
-        assert_eq!(folder.templates().unwrap(), BTreeMap::from([("tiles".to_owned(), "#tile".to_owned())]));
-        assert_eq!(folder.own_words().unwrap().as_deref(), Some("print-tiles = Pieces"));
+        assert_eq!(folder.templates().unwrap(), BTreeMap::from([("pieces".to_owned(), "#piece".to_owned())]));
+        assert_eq!(folder.own_words().unwrap().as_deref(), Some("print-pieces = Pieces"));
     }
 
     #[test]

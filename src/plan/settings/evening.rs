@@ -18,11 +18,11 @@ pub const SEATS: RangeInclusive<usize> = 1..=500;
 pub const HANG_MM: RangeInclusive<f64> = 0.0..=3_000.0;
 /// Width or height that the place for the wall may have, in mm: from a noticeboard to a gymnasium.
 pub const ROOM_MM: RangeInclusive<f64> = 200.0..=50_000.0;
-/// How long a visitor may need for a tile, in minutes.
-pub const MINUTES_A_TILE: RangeInclusive<f64> = 0.5..=240.0;
-/// How long a visitor needs for a plain, an easy, a medium and a hard tile where nothing is said, in minutes, on squares of about
+/// How long a visitor may need for a piece, in minutes.
+pub const MINUTES_A_PIECE: RangeInclusive<f64> = 0.5..=240.0;
+/// How long a visitor needs for a plain, an easy, a medium and a hard piece where nothing is said, in minutes, on squares of about
 /// 127 mm. Common practice, no source: an organiser who has held one evening writes her own.
-pub const USUAL_MINUTES_A_TILE: [f64; 4] = [6.0, 10.0, 15.0, 22.0];
+pub const USUAL_MINUTES_A_PIECE: [f64; 4] = [6.0, 10.0, 15.0, 22.0];
 
 /// `[evening]`: the crowd, the time, the room.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,8 +37,8 @@ pub struct EveningSettings {
     pub hang_mm: Option<f64>,
     /// The place there is for the wall and its cards.
     pub wall: Option<Room>,
-    /// How long a visitor needs for a plain, an easy, a medium and a hard tile, in minutes; never falling.
-    pub minutes_a_tile: [f64; 4],
+    /// How long a visitor needs for a plain, an easy, a medium and a hard piece, in minutes; never falling.
+    pub minutes_a_piece: [f64; 4],
 }
 
 impl Default for EveningSettings {
@@ -49,7 +49,7 @@ impl Default for EveningSettings {
             seats: None,
             hang_mm: None,
             wall: None,
-            minutes_a_tile: USUAL_MINUTES_A_TILE,
+            minutes_a_piece: USUAL_MINUTES_A_PIECE,
         }
     }
 }
@@ -110,10 +110,10 @@ impl Room {
 }
 
 pub(super) fn read(section: &Section) -> Result<EveningSettings, SettingsError> {
-    let (least, most) = (MINUTES_A_TILE.start(), MINUTES_A_TILE.end());
-    let allowed = Sentence::new("error-settings-minutes-a-tile").with("least", *least).with("most", *most);
-    let minutes_a_tile = section.numbers("minutes_a_tile", allowed, |minutes: &[f64; 4]| {
-        minutes.iter().all(|one| MINUTES_A_TILE.contains(one)) && minutes.is_sorted()
+    let (least, most) = (MINUTES_A_PIECE.start(), MINUTES_A_PIECE.end());
+    let allowed = Sentence::new("error-settings-minutes-a-piece").with("least", *least).with("most", *most);
+    let minutes_a_piece = section.numbers("minutes_a_piece", allowed, |minutes: &[f64; 4]| {
+        minutes.iter().all(|one| MINUTES_A_PIECE.contains(one)) && minutes.is_sorted()
     })?;
     Ok(EveningSettings {
         visitors: section.whole("visitors", &VISITORS)?,
@@ -121,7 +121,7 @@ pub(super) fn read(section: &Section) -> Result<EveningSettings, SettingsError> 
         seats: section.whole("seats", &SEATS)?,
         hang_mm: section.millimetres("hang_mm", &HANG_MM)?,
         wall: section.text("wall", Room::allowed(), Room::read)?,
-        minutes_a_tile: minutes_a_tile.unwrap_or(USUAL_MINUTES_A_TILE),
+        minutes_a_piece: minutes_a_piece.unwrap_or(USUAL_MINUTES_A_PIECE),
     })
 }
 
@@ -130,7 +130,7 @@ pub(super) fn written(evening: &EveningSettings, words: &Words) -> String {
         Some(value) => line(name, &value, &words.say(means, &[])),
         None => example(name, usual, &words.say(means, &[])),
     };
-    let minutes = format!("[{}]", evening.minutes_a_tile.map(number).join(", "));
+    let minutes = format!("[{}]", evening.minutes_a_piece.map(number).join(", "));
     let wall = evening.wall.map(|room| text(&room.written()));
     [
         "[evening]\n".to_owned(),
@@ -139,7 +139,7 @@ pub(super) fn written(evening: &EveningSettings, words: &Words) -> String {
         own("seats", evening.seats.map(|count| count.to_string()), "30", "event-seats"),
         own("wall", wall, "\"2.4x1.8m\"", "event-room"),
         own("hang_mm", evening.hang_mm.map(number), "600", "event-hang-mm"),
-        line("minutes_a_tile", &minutes, &words.say("event-minutes-a-tile", &[])),
+        line("minutes_a_piece", &minutes, &words.say("event-minutes-a-piece", &[])),
     ]
     .concat()
 }

@@ -1,4 +1,4 @@
-//! `[levels]` and `[[tiles]]`: how hard each tile is, as far as the organiser decides it.
+//! `[levels]` and `[[pieces]]`: how hard each piece is, as far as the organiser decides it.
 
 use super::choice::Choice;
 use super::error::SettingsError;
@@ -10,25 +10,25 @@ use crate::plan::level::Level;
 use crate::words::{Sentence, Words, one_of};
 
 /// A score at which a level may begin; `src/picture/complexity.rs` says what the score is: 0 for one colour all over, 1 for a
-/// straight edge, some 10 for eight shapes; a tile full of dots of 1 mm has some hundreds.
+/// straight edge, some 10 for eight shapes; a piece full of dots of 1 mm has some hundreds.
 pub const BOUND: std::ops::RangeInclusive<f64> = 0.0..=1_000.0;
-/// The scores at which easy, medium and hard begin where nothing is said. Chosen by looking at all 80 tiles of each of four drawn
+/// The scores at which easy, medium and hard begin where nothing is said. Chosen by looking at all 80 pieces of each of four drawn
 /// pictures (the sample, a poster, a town at night, fish), sorted by score: up to 3.5 there are one to three shapes, from 9 on
 /// many, or thin ones.
 pub const USUAL_BOUNDS: [f64; 3] = [0.5, 3.5, 9.0];
-/// Characters of a level's name: more do not fit the back of a tile.
+/// Characters of a level's name: more do not fit the back of a piece.
 pub const LEVEL_NAME_LENGTH: usize = 16;
 
-/// `[levels]` and `[[tiles]]`.
+/// `[levels]` and `[[pieces]]`.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LevelSettings {
     /// What the four levels are called, the easiest first; `None` for the language's own words.
     pub names: Option<[String; 4]>,
-    /// The scores at which easy, medium and hard begin, ascending; below the first a tile is plain.
+    /// The scores at which easy, medium and hard begin, ascending; below the first a piece is plain.
     pub bounds: [f64; 3],
-    /// Whether easy, medium and hard are made the same number of tiles, whatever the bounds.
+    /// Whether easy, medium and hard are made the same number of pieces, whatever the bounds.
     pub balanced: bool,
-    /// Tiles whose level the organiser decided, in the file's order, each at most once.
+    /// Pieces whose level the organiser decided, in the file's order, each at most once.
     pub decided: Vec<(Cell, Level)>,
 }
 
@@ -39,7 +39,7 @@ impl Default for LevelSettings {
 }
 
 impl LevelSettings {
-    /// The level that the organiser decided on for a cell's tile.
+    /// The level that the organiser decided on for a cell's piece.
     #[must_use]
     pub fn decided(&self, cell: Cell) -> Option<Level> {
         self.decided.iter().find(|(own, _)| *own == cell).map(|(_, level)| *level)
@@ -75,10 +75,10 @@ pub(super) fn read(top: &Section, grid: &Grid) -> Result<LevelSettings, Settings
         },
     )?;
     let mut decided: Vec<(Cell, Level)> = Vec::new();
-    for (tile, number) in top.list("tiles")?.iter().zip(1..) {
-        let (cell, level) = one(tile, number, names.as_ref(), grid)?;
+    for (piece, number) in top.list("pieces")?.iter().zip(1..) {
+        let (cell, level) = one(piece, number, names.as_ref(), grid)?;
         if decided.iter().any(|(own, _)| *own == cell) {
-            return Err(tile.refuse("label", Sentence::new("error-settings-tile-twice")));
+            return Err(piece.refuse("label", Sentence::new("error-settings-piece-twice")));
         }
         decided.push((cell, level));
     }
@@ -98,7 +98,7 @@ fn are_names(names: &[String; 4]) -> bool {
             && !name.chars().any(char::is_control)
     };
     let same = |a: &String, b: &String| a.to_lowercase() == b.to_lowercase();
-    // “hard” for the easiest would leave [[tiles]] in doubt
+    // “hard” for the easiest would leave [[pieces]] in doubt
     let in_place = |(at, name): (usize, &String)| {
         Level::named(&name.to_lowercase()).is_none_or(|level| level.index() == at)
     };
@@ -107,27 +107,27 @@ fn are_names(names: &[String; 4]) -> bool {
         && names.iter().enumerate().all(|(i, a)| names[..i].iter().all(|b| !same(a, b)))
 }
 
-/// One `[[tiles]]`.
+/// One `[[pieces]]`.
 fn one(
-    tile: &Section,
+    piece: &Section,
     number: usize,
     names: Option<&[String; 4]>,
     grid: &Grid,
 ) -> Result<(Cell, Level), SettingsError> {
     let which = |name: &str| {
         let which =
-            Sentence::new("error-settings-of-tile").with("name", name).with("number", number.to_string());
-        missing(which, Sentence::new("error-settings-tile-example"))
+            Sentence::new("error-settings-of-piece").with("name", name).with("number", number.to_string());
+        missing(which, Sentence::new("error-settings-piece-example"))
     };
     let last = column_letters(grid.columns - 1);
     let allowed =
         Sentence::new("error-settings-label").with("column", last).with("row", grid.rows.to_string());
-    let cell = tile.text("label", allowed, |label| grid.cell(label))?.ok_or_else(|| which("label"))?;
+    let cell = piece.text("label", allowed, |label| grid.cell(label))?.ok_or_else(|| which("label"))?;
     let words = match names {
         Some(names) => one_of(&names.each_ref().map(String::as_str)),
         None => Level::listed(),
     };
-    let level = tile
+    let level = piece
         .text("level", Sentence::new("error-settings-choice").with("choices", words), |word| {
             LevelSettings::named(names, word)
         })?
@@ -154,11 +154,11 @@ pub(super) fn written(levels: &LevelSettings, grid: &Grid, words: &Words) -> Str
     .concat();
     for (cell, level) in &levels.decided {
         let (label, level) = (text(&grid.label(*cell)), text(level.word()));
-        table += &format!("\n[[tiles]]\nlabel = {label}\nlevel = {level}\n");
+        table += &format!("\n[[pieces]]\nlabel = {label}\nlevel = {level}\n");
     }
     if levels.decided.is_empty() {
-        let example = example("level", "\"hard\"", &say("event-tiles-level"));
-        table += &format!("# {}\n# [[tiles]]\n# label = \"A1\"\n{example}", say("event-tiles"));
+        let example = example("level", "\"hard\"", &say("event-pieces-level"));
+        table += &format!("# {}\n# [[pieces]]\n# label = \"A1\"\n{example}", say("event-pieces"));
     }
     table
 }

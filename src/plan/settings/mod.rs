@@ -36,7 +36,7 @@ use crate::frame::{Point, float};
 pub use choice::Choice;
 pub use error::SettingsError;
 pub use evening::{
-    EveningSettings, HANG_MM, MINUTES, MINUTES_A_TILE, ROOM_MM, Room, SEATS, USUAL_MINUTES_A_TILE, VISITORS,
+    EveningSettings, HANG_MM, MINUTES, MINUTES_A_PIECE, ROOM_MM, Room, SEATS, USUAL_MINUTES_A_PIECE, VISITORS,
 };
 pub use levels::{BOUND, LevelSettings, USUAL_BOUNDS};
 pub use write::{NewValue, set};
@@ -48,16 +48,16 @@ pub const ACROSS: RangeInclusive<usize> = 1..=702;
 pub const MOST_CELLS: usize = 3_000;
 /// Side of a square of paper, in mm: from a sticky note to a poster.
 pub const SQUARE_MM: RangeInclusive<f64> = 30.0..=1_000.0;
-/// Side of a tile, in mm; a tile is also never larger than its square.
-pub const TILE_MM: RangeInclusive<f64> = 5.0..=300.0;
+/// Side of a piece, in mm; a piece is also never larger than its square.
+pub const PIECE_MM: RangeInclusive<f64> = 5.0..=300.0;
 /// Side of a module on a square, in mm: below, a phone at arm's length does not resolve it.
 pub const MODULE_MM: RangeInclusive<f64> = 0.3..=5.0;
 /// Pencil colours: fewer than 2 is no picture, more than 24 is no longer a box of pencils.
 pub const COLOURS: RangeInclusive<usize> = 2..=24;
 /// Characters of a name.
 pub const NAME_LENGTH: usize = 120;
-/// Side of a tile where nothing is said: one inch.
-pub const DEFAULT_TILE_MM: f64 = 25.4;
+/// Side of a piece where nothing is said: one inch.
+pub const DEFAULT_PIECE_MM: f64 = 25.4;
 /// Side of a square where nothing is said: five inches.
 pub const DEFAULT_SQUARE_MM: f64 = 127.0;
 /// Pencil colours where nothing is said.
@@ -89,7 +89,7 @@ pub struct Settings {
     pub code: CodeSettings,
     /// How the kit is printed.
     pub print: PrintSettings,
-    /// How hard each tile is.
+    /// How hard each piece is.
     pub levels: LevelSettings,
     /// The crowd, the time, the room.
     pub evening: EveningSettings,
@@ -317,7 +317,7 @@ impl CodeSettings {
     /// ```
     /// use everysquare::plan::settings::CodeSettings;
     /// use everysquare::plan::{Grid, RowsFrom};
-    /// let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+    /// let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
     /// assert_eq!(CodeSettings::module_mm_for(&grid), 0.6);
     /// ```
     #[must_use]

@@ -7,8 +7,9 @@ use toml_edit::Document;
 use super::error::{SettingsError, syntax};
 use super::section::Section;
 use super::{
-    ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_SQUARE_MM, DEFAULT_TILE_MM,
-    MODULE_MM, MOST_CELLS, NAME_LENGTH, Pencil, PictureSettings, PrintSettings, SQUARE_MM, Settings, TILE_MM,
+    ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM,
+    MODULE_MM, MOST_CELLS, NAME_LENGTH, PIECE_MM, Pencil, PictureSettings, PrintSettings, SQUARE_MM,
+    Settings,
 };
 use super::{evening, levels};
 use crate::plan::cell::Grid;
@@ -20,22 +21,22 @@ pub(super) const KNOWN: [(&str, &[&str]); 9] = [
     (
         "",
         &[
-            "name", "tag", "language", "picture", "pencils", "wall", "code", "print", "levels", "tiles",
+            "name", "tag", "language", "picture", "pencils", "wall", "code", "print", "levels", "pieces",
             "evening",
         ],
     ),
     ("picture", &["file", "colours"]),
     ("pencils", &["name", "srgb"]),
-    ("wall", &["columns", "rows", "tile_mm", "square_mm", "rows_from"]),
+    ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
     ("print", &["paper", "flip", "units"]),
     ("levels", &["names", "bounds", "balanced"]),
-    ("tiles", &["label", "level"]),
-    ("evening", &["visitors", "minutes", "seats", "hang_mm", "wall", "minutes_a_tile"]),
+    ("pieces", &["label", "level"]),
+    ("evening", &["visitors", "minutes", "seats", "hang_mm", "wall", "minutes_a_piece"]),
 ];
 
 /// The names of [`KNOWN`] that are lists of tables, `[[…]]`.
-pub(super) const LISTS: [&str; 2] = ["pencils", "tiles"];
+pub(super) const LISTS: [&str; 2] = ["pencils", "pieces"];
 
 impl Settings {
     /// Reads an event.toml.
@@ -187,15 +188,15 @@ fn grid(wall: &Section) -> Result<Grid, SettingsError> {
         return Err(wall.refuse("rows", allowed));
     }
     let square_mm = wall.millimetres("square_mm", &SQUARE_MM)?.unwrap_or(DEFAULT_SQUARE_MM);
-    let tile_mm = wall.millimetres("tile_mm", &TILE_MM)?;
-    if tile_mm.is_some_and(|tile_mm| tile_mm > square_mm) {
-        return Err(wall.refuse("tile_mm", Sentence::new("error-settings-tile").with("square", square_mm)));
+    let piece_mm = wall.millimetres("piece_mm", &PIECE_MM)?;
+    if piece_mm.is_some_and(|piece_mm| piece_mm > square_mm) {
+        return Err(wall.refuse("piece_mm", Sentence::new("error-settings-piece").with("square", square_mm)));
     }
     Ok(Grid {
         columns,
         rows,
         square_mm,
-        tile_mm: tile_mm.unwrap_or_else(|| DEFAULT_TILE_MM.min(square_mm)),
+        piece_mm: piece_mm.unwrap_or_else(|| DEFAULT_PIECE_MM.min(square_mm)),
         rows_from: wall.choice("rows_from")?.unwrap_or_default(),
     })
 }

@@ -9,6 +9,9 @@ use super::error::{SettingsError, line_of, shortened};
 use super::read::KNOWN;
 use crate::words::{Sentence, nearest};
 
+/// Settings with a second spelling: the name used here, and what a file may say instead.
+const SPELLINGS: [(&str, &str); 2] = [("colours", "colors"), ("piece_mm", "tile_mm")];
+
 /// One table and where it stands.
 #[derive(Copy, Clone)]
 pub(super) struct Section<'a> {
@@ -55,7 +58,14 @@ impl<'a> Section<'a> {
     /// Refuses every name that is not in `known`, the first in the file first.
     pub fn only(&self, known: &[&str]) -> Result<(), SettingsError> {
         let Some(table) = self.table else { return Ok(()) };
-        let unknown = table.iter().map(|(name, _)| name).filter(|name| !known.contains(name));
+        // a second spelling beside the first one is refused as well: one of them would count for nothing
+        let is_known = |name: &str| {
+            known.contains(&name)
+                || SPELLINGS.iter().any(|(first, second)| {
+                    *second == name && known.contains(first) && !table.contains_key(first)
+                })
+        };
+        let unknown = table.iter().map(|(name, _)| name).filter(|name| !is_known(name));
         match unknown.min_by_key(|name| self.line(name)) {
             None => Ok(()),
             Some(name) => Err(SettingsError::Unknown {
@@ -164,7 +174,7 @@ impl<'a> Section<'a> {
         let read = if value.is_empty() || first_line.starts_with('[') && self.is_table(name) {
             name.to_owned()
         } else {
-            format!("{name} = {}", shortened(first_line))
+            format!("{} = {}", self.spelled(name), shortened(first_line))
         };
         SettingsError::Refused { line: self.line(name), read, allowed }
     }
@@ -174,12 +184,19 @@ impl<'a> Section<'a> {
     }
 
     fn item(&self, name: &str) -> Option<&'a Item> {
-        self.table?.get(name)
+        self.table?.get(self.spelled(name))
+    }
+
+    /// The spelling of a setting's name that this table uses.
+    fn spelled<'b>(&self, name: &'b str) -> &'b str {
+        let has = |name: &str| self.table.is_some_and(|table| table.contains_key(name));
+        let second = SPELLINGS.iter().find(|(first, second)| *first == name && has(second));
+        second.filter(|_| !has(name)).map_or(name, |(_, second)| second)
     }
 
     /// The line of a setting.
     fn line(&self, name: &str) -> usize {
-        let found = self.table.and_then(|table| table.get_key_value(name));
+        let found = self.table.and_then(|table| table.get_key_value(self.spelled(name)));
         line_of(self.text, found.and_then(|(key, item)| key.span().or_else(|| item.span())))
     }
 }
@@ -210,13 +227,26 @@ mod tests {
 
     #[test]
     fn a_typing_error_is_guessed_and_nonsense_is_not() {
-        let known = ["columns", "rows", "tile_mm"];
+        let known = ["columns", "rows", "piece_mm"];
         assert_eq!(in_english(&hint("colums", &known)), "do you mean columns?");
-        assert_eq!(in_english(&hint("tile", &known)), "known are columns, rows, tile_mm");
+        assert_eq!(in_english(&hint("sheet", &known)), "known are columns, rows, piece_mm");
         assert_eq!(in_english(&hint("paper", &known)), "it belongs to [print]");
         assert_eq!(
             in_english(&hint("tag", &known)),
             "it belongs to the top of the file, above the first [table]"
         );
+    }
+
+    #[test]
+    fn a_setting_is_read_in_either_spelling_and_not_in_both() {
+        let read = |text: &str| {
+            let file = toml_edit::Document::parse(text).unwrap();
+            let section = Section::new(text, "picture", file.as_table());
+            section.only(&["colours"]).map_err(|error| error.to_string())?;
+            section.whole("colours", &(2..=12)).map_err(|error| error.to_string())
+        };
+        assert_eq!((read("colours = 5"), read("colors = 6")), (Ok(Some(5)), Ok(Some(6))));
+        assert!(read("colors = 60").unwrap_err().contains("colors = 60"));
+        assert!(read("colours = 5\ncolors = 6").unwrap_err().contains("line 2"));
     }
 }

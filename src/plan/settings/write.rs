@@ -186,7 +186,7 @@ impl Settings {
             "[wall]\n".to_owned(),
             line("columns", &grid.columns.to_string(), &say("event-columns")),
             line("rows", &grid.rows.to_string(), &say("event-rows")),
-            line("tile_mm", &number(grid.tile_mm), &say("event-tile-mm")),
+            line("piece_mm", &number(grid.piece_mm), &say("event-piece-mm")),
             line("square_mm", &number(grid.square_mm), &say("event-square-mm")),
             line("rows_from", &text(grid.rows_from.word()), &words.say("event-rows-from", &choices)),
         ]

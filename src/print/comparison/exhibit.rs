@@ -94,13 +94,13 @@ impl<'a> Exhibit<'a> {
 
     /// How many times as long a length is planned to be on the wall.
     pub fn planned_scale(&self) -> f64 {
-        self.grid().square_mm / self.grid().tile_mm
+        self.grid().square_mm / self.grid().piece_mm
     }
 
     /// Width and height of the original on paper in true size, in mm.
     pub fn original_mm(&self) -> [f64; 2] {
         let grid = self.grid();
-        [float(grid.columns) * grid.tile_mm, float(grid.rows) * grid.tile_mm]
+        [float(grid.columns) * grid.piece_mm, float(grid.rows) * grid.piece_mm]
     }
 
     /// Width and height of the wall as planned, in mm.
@@ -123,15 +123,15 @@ impl<'a> Exhibit<'a> {
         }
     }
 
-    /// A part of the original that is given in tiles from the top left, as large as `mm` on paper, and where it lies.
-    pub fn original_part(&self, tiles: Part, mm: [f64; 2]) -> (Image, Box) {
+    /// A part of the original that is given in pieces from the top left, as large as `mm` on paper, and where it lies.
+    pub fn original_part(&self, pieces: Part, mm: [f64; 2]) -> (Image, Box) {
         let crop = self.sources().picture.crop(self.grid());
-        let side = crop.tile.value();
+        let side = crop.piece.value();
         let part = Part {
-            left: crop.top_left.x + tiles.left * side,
-            top: crop.top_left.y + tiles.top * side,
-            width: tiles.width * side,
-            height: tiles.height * side,
+            left: crop.top_left.x + pieces.left * side,
+            top: crop.top_left.y + pieces.top * side,
+            width: pieces.width * side,
+            height: pieces.height * side,
         };
         shown(&self.sources().picture.pixels, part, mm)
     }

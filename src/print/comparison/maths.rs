@@ -15,7 +15,7 @@ use crate::print::page::{Reading, Set};
 use crate::print::typeset::Image;
 use crate::words::Words;
 
-/// Blocks of tiles in the table of the ratio's pattern: up to so many a side.
+/// Blocks of pieces in the table of the ratio's pattern: up to so many a side.
 const BLOCKS: usize = 5;
 /// Rows and columns that are named where they hang askew, those first that do most.
 const MOST_RUNS: usize = 4;
@@ -65,7 +65,7 @@ fn values(exhibit: &Exhibit) -> Vec<(&'static str, crate::words::FluentValue<'st
         ("rows", grid.rows.into()),
         ("scale", number(scale, 2).into()),
         ("copies", number(scale * scale, 2).into()),
-        ("tile", length(sources, grid.tile_mm).into()),
+        ("piece", length(sources, grid.piece_mm).into()),
         ("square", length(sources, grid.square_mm).into()),
         ("width", length(sources, width).into()),
         ("height", length(sources, height).into()),
@@ -105,11 +105,11 @@ fn learners(w: &Writer, exhibit: &Exhibit) -> Vec<Block> {
     parts.into_iter().flat_map(part).collect()
 }
 
-/// Sides grow by the factor, areas by its square: a table of blocks of tiles.
+/// Sides grow by the factor, areas by its square: a table of blocks of pieces.
 fn pattern(w: &Writer, exhibit: &Exhibit) -> Vec<Block> {
     let (sources, grid) = (exhibit.sources(), exhibit.grid());
     let row = |n: usize| {
-        let (small, large) = (float(n) * grid.tile_mm, float(n) * grid.square_mm);
+        let (small, large) = (float(n) * grid.piece_mm, float(n) * grid.square_mm);
         vec![
             format!("{n} × {n}"),
             length(sources, small),

@@ -2,8 +2,8 @@
 //!
 //! ```text
 //!   picture ─┐                        ┌─▶ side-by-side.pdf   both at the same size
-//!   wall    ─┤                        ├─▶ true-scale.pdf     a tile and its square at 1 : 1
-//!   overlap ─┼─▶ Comparison ─▶ Exhibit┼─▶ pairs.pdf          chosen tiles beside their squares
+//!   wall    ─┤                        ├─▶ true-scale.pdf     a piece and its square at 1 : 1
+//!   overlap ─┼─▶ Comparison ─▶ Exhibit┼─▶ pairs.pdf          chosen pieces beside their squares
 //!   measured ┤                        ├─▶ making-of.pdf      the evening's checks, from empty to whole
 //!   checks  ─┘                        ├─▶ maths-page.pdf     lengths, areas, planned and measured
 //!                                     └─▶ poster.pdf         the wall over many pages
@@ -24,7 +24,7 @@
 //! use everysquare::print::{Overrides, Sources};
 //! use everysquare::words::Words;
 //!
-//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, tile_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
 //! let settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! let picture = Picture { pixels: image::RgbImage::new(400, 300) };
 //! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);
@@ -78,7 +78,7 @@ pub struct Comparison<'a> {
     pub likeness: Option<f64>,
     /// How many squares are in which state.
     pub counts: Summary,
-    /// Squares to be shown beside their tiles. Those whose cell the wall does not have are left out.
+    /// Squares to be shown beside their pieces. Those whose cell the wall does not have are left out.
     pub pairs: &'a [Pair],
     /// The checks of the evening, in order.
     pub checks: &'a [PastCheck],
@@ -88,7 +88,7 @@ pub struct Comparison<'a> {
     pub made: bool,
 }
 
-/// A square to be shown beside its tile.
+/// A square to be shown beside its piece.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Pair {
     /// Where it belongs.
@@ -135,7 +135,7 @@ pub struct Print {
 pub enum Lacking {
     /// A wall with pixels.
     Wall,
-    /// Squares to be shown beside their tiles.
+    /// Squares to be shown beside their pieces.
     Pairs,
     /// Checks of the evening.
     Checks,

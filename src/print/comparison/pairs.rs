@@ -1,4 +1,4 @@
-//! `pairs.pdf`: chosen tiles beside their squares, at equal size, under the square's label. Never a name.
+//! `pairs.pdf`: chosen pieces beside their squares, at equal size, under the square's label. Never a name.
 
 use serde::Serialize;
 
@@ -8,7 +8,7 @@ use crate::frame::float;
 use crate::print::PrintError;
 use crate::print::page::{Reading, Set};
 
-/// White between a tile and its square, and between one pair and the next, in mm.
+/// White between a piece and its square, and between one pair and the next, in mm.
 const GAP_MM: f64 = 3.0;
 const APART_MM: f64 = 9.0;
 /// Up to so many pairs stand one below the other, large; more stand two side by side.
@@ -60,8 +60,8 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         pairs: exhibit.pairs.iter().map(shown).collect(),
     };
     let pictures = exhibit.pairs.iter().flat_map(|pair| {
-        let tile = sources.picture.tile(exhibit.grid(), pair.cell).pixels;
-        [at_size(tile, [side; 2]), whole_at_size(&pair.square, [side; 2])]
+        let piece = sources.picture.piece(exhibit.grid(), pair.cell).pixels;
+        [at_size(piece, [side; 2]), whole_at_size(&pair.square, [side; 2])]
     });
     let pictures = pictures.collect();
     Reading { name: "pairs", content, pictures }.set(sources)

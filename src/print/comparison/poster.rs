@@ -49,11 +49,11 @@ struct Shared {}
 /// What lies on a page.
 #[derive(Serialize)]
 #[serde(tag = "kind", rename_all = "lowercase")]
-enum Piece {
+enum Item {
     /// The map of the pages, and what to do.
     Map(Map),
     /// A part of the poster.
-    Part(PartPiece),
+    Part(PartItem),
 }
 
 #[derive(Serialize)]
@@ -74,7 +74,7 @@ struct Map {
 }
 
 #[derive(Serialize)]
-struct PartPiece {
+struct PartItem {
     /// Where the picture lies on the page.
     area: Box,
     picture: usize,
@@ -175,7 +175,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         for ((row, column), (part, (picture, lies))) in places.into_iter().zip(parts) {
             pictures.push(picture);
             let area = Area::new(corner.x, corner.y, part.width, part.height).into();
-            let piece = PartPiece {
+            let item = PartItem {
                 area,
                 picture: pictures.len() - 1,
                 lies,
@@ -189,7 +189,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
             if let Some(made) = exhibit.made() {
                 strip.lines[2] = made;
             }
-            pages.push(Page { strip, about: said, back: false, pieces: vec![Piece::Part(piece)] });
+            pages.push(Page { strip, about: said, back: false, items: vec![Item::Part(item)] });
         }
     }
     Sheets { name: "poster", shared: Shared {}, pages, pictures, two_sided: false }.set(sources)
@@ -278,7 +278,7 @@ fn joints(area: &Box, tiling: &Tiling, row: usize, column: usize) -> Vec<Line> {
 }
 
 /// The first page: the poster with its pages' edges, and what to do.
-fn map_page(exhibit: &Exhibit, tiling: &Tiling, heading: &Heading, layout: &Layout) -> Page<Piece> {
+fn map_page(exhibit: &Exhibit, tiling: &Tiling, heading: &Heading, layout: &Layout) -> Page<Item> {
     let (sources, words) = (exhibit.sources(), exhibit.sources().words);
     let area =
         layout.spots.first().map_or_else(|| Area::new(0.0, 0.0, 1.0, 1.0), |spot| spot.inside(MARKS_MM));
@@ -324,7 +324,7 @@ fn map_page(exhibit: &Exhibit, tiling: &Tiling, heading: &Heading, layout: &Layo
         steps,
         caution,
     };
-    Page { strip: heading.strip(layout, 1, false), about, back: false, pieces: vec![Piece::Map(map)] }
+    Page { strip: heading.strip(layout, 1, false), about, back: false, items: vec![Item::Map(map)] }
 }
 
 /// Whom to ask before so much paper goes up.

@@ -90,7 +90,7 @@ pub(super) fn planned(exhibit: &Exhibit) -> String {
     let (sources, grid) = (exhibit.sources(), exhibit.grid());
     let said = [
         ("scale", number(exhibit.planned_scale(), 2).into()),
-        ("tile", length(sources, grid.tile_mm).into()),
+        ("piece", length(sources, grid.piece_mm).into()),
         ("square", length(sources, grid.square_mm).into()),
     ];
     sources.words.say("comparison-planned", &said)

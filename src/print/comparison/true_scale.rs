@@ -1,9 +1,9 @@
-//! `true-scale.pdf`: tiles of the original and squares of the wall, both at 1 : 1, so that the eye sees the factor; and both
+//! `true-scale.pdf`: pieces of the original and squares of the wall, both at 1 : 1, so that the eye sees the factor; and both
 //! outlines at one common scale, the original inside the wall.
 //!
 //! ```text
-//!   ┌──┬──┬──┬──┬──┬──┬──┐                          as much of the original as fits, whole tiles
-//!   ├──┼──╔══╗──┼──┼──┼──┤                          the framed tiles are the squares below
+//!   ┌──┬──┬──┬──┬──┬──┬──┐                          as much of the original as fits, whole pieces
+//!   ├──┼──╔══╗──┼──┼──┼──┤                          the framed pieces are the squares below
 //!   └──┴──╚══╝──┴──┴──┴──┘
 //!   ┌─────────────┐  ┌┬┬┬┬┐                         as many whole squares as fit
 //!   │             │  ├┘    │                        the wall with the original in it; s × s copies cover it
@@ -11,7 +11,7 @@
 //!   └─────────────┘
 //! ```
 //!
-//! Where not even one tile and one square fit the paper, as much of one as fits is shown and said to be a part.
+//! Where not even one piece and one square fit the paper, as much of one as fits is shown and said to be a part.
 
 use serde::Serialize;
 
@@ -29,7 +29,7 @@ use crate::print::page::{Reading, Set};
 const WORDS_MM: f64 = 48.0;
 /// Height of the frame that says that a picture was made, in mm.
 const MADE_MM: f64 = 12.0;
-/// White between tiles and squares, in mm; a name stands there.
+/// White between pieces and squares, in mm; a name stands there.
 const GAP_MM: f64 = 4.0;
 /// Room beside or below the squares from which the drawing of both outlines stands there, in mm; else it has a page of its own.
 const NESTED_MM: f64 = 44.0;
@@ -47,10 +47,10 @@ const MOST_COPIES: usize = 15;
 struct Content {
     head: Head,
     intro: String,
-    /// Whether squares stand beside the tiles; else below.
+    /// Whether squares stand beside the pieces; else below.
     beside: bool,
     gap: f64,
-    tiles: Block,
+    pieces: Block,
     squares: Block,
     nested: Nested,
     /// Where the drawing of both outlines stands.
@@ -106,23 +106,23 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
     let made = if exhibit.input.made { MADE_MM } else { 0.0 };
     let wider = wider(sources);
     let (fit, nested_at, free) = spots(grid, [width, height - wider * (WORDS_MM + made)], wider);
-    let tiles = Window::around(exhibit.pairs.first().map(|pair| pair.cell), fit.tiles, grid);
-    let squares = tiles.middle(fit.squares);
-    let (tile_mm, square_mm) = (fit.size(fit.tiles, grid.tile_mm), fit.size(fit.squares, grid.square_mm));
-    let (original, tile_lies) = exhibit.original_part(tiles.part(tile_mm, grid.tile_mm), tile_mm);
+    let pieces = Window::around(exhibit.pairs.first().map(|pair| pair.cell), fit.pieces, grid);
+    let squares = pieces.middle(fit.squares);
+    let (piece_mm, square_mm) = (fit.size(fit.pieces, grid.piece_mm), fit.size(fit.squares, grid.square_mm));
+    let (original, piece_lies) = exhibit.original_part(pieces.part(piece_mm, grid.piece_mm), piece_mm);
     let (wall, square_lies) = exhibit.wall_part(squares.part(square_mm, grid.square_mm), square_mm);
     let framed = Box {
-        x: float(squares.column - tiles.column) * grid.tile_mm,
-        y: float(squares.row - tiles.row) * grid.tile_mm,
-        width: square_mm[0] * grid.tile_mm / grid.square_mm,
-        height: square_mm[1] * grid.tile_mm / grid.square_mm,
+        x: float(squares.column - pieces.column) * grid.piece_mm,
+        y: float(squares.row - pieces.row) * grid.piece_mm,
+        width: square_mm[0] * grid.piece_mm / grid.square_mm,
+        height: square_mm[1] * grid.piece_mm / grid.square_mm,
     };
     let content = Content {
         head: exhibit.head("true-scale"),
         intro: exhibit.say("comparison-true-intro"),
         beside: fit.beside,
         gap: GAP_MM,
-        tiles: block(exhibit, "tiles", &tiles, tile_mm, tile_lies, Some(framed)),
+        pieces: block(exhibit, "pieces", &pieces, piece_mm, piece_lies, Some(framed)),
         squares: block(exhibit, "squares", &squares, square_mm, square_lies, None),
         nested: nested(exhibit, free),
         nested_at,
@@ -175,14 +175,14 @@ fn block(
     framed: Option<Box>,
 ) -> Block {
     let (sources, grid) = (exhibit.sources(), exhibit.grid());
-    let side = if what == "tiles" { grid.tile_mm } else { grid.square_mm };
+    let side = if what == "pieces" { grid.piece_mm } else { grid.square_mm };
     let [columns, rows] = [shown.columns, shown.rows];
     let whole = width >= side * float(columns) - 1e-6 && height >= side * float(rows) - 1e-6;
     let count = columns * rows;
     let id = match (what, whole, count == grid.count()) {
-        ("tiles", false, _) => "comparison-true-tile-part",
-        ("tiles", true, true) => "comparison-true-tiles-all",
-        ("tiles", ..) => "comparison-true-tiles",
+        ("pieces", false, _) => "comparison-true-piece-part",
+        ("pieces", true, true) => "comparison-true-pieces-all",
+        ("pieces", ..) => "comparison-true-pieces",
         (_, false, _) => "comparison-true-square-part",
         (_, true, _) => "comparison-true-squares",
     };
@@ -235,26 +235,26 @@ fn nested(exhibit: &Exhibit, [free_width, free_height]: [f64; 2]) -> Nested {
     }
 }
 
-/// How many tiles and squares are shown at 1 : 1, and how they stand.
+/// How many pieces and squares are shown at 1 : 1, and how they stand.
 #[derive(Copy, Clone, Debug, PartialEq)]
 struct Fit {
     beside: bool,
     /// Columns and rows.
-    tiles: [usize; 2],
+    pieces: [usize; 2],
     squares: [usize; 2],
     room: [f64; 2],
 }
 
 impl Fit {
-    /// As many whole tiles as fit with one whole square, then as many whole squares.
+    /// As many whole pieces as fit with one whole square, then as many whole squares.
     fn best(grid: &Grid, room: [f64; 2]) -> Self {
         let [below, beside] = [false, true].map(|beside| Self::of(grid, room, beside, 0.0));
         if beside.shown() > below.shown() { beside } else { below }
     }
 
-    /// The same with squares beside the tiles or below them, so that `spare` mm stay free behind the squares.
+    /// The same with squares beside the pieces or below them, so that `spare` mm stay free behind the squares.
     fn of(grid: &Grid, room: [f64; 2], beside: bool, spare: f64) -> Self {
-        let along = usize::from(!beside); // the direction in which tiles and squares follow each other
+        let along = usize::from(!beside); // the direction in which pieces and squares follow each other
         let less = |by: f64| {
             let mut rest = room;
             rest[along] -= by + GAP_MM;
@@ -264,20 +264,20 @@ impl Fit {
             let fits = |at: usize| floor_index((room[at] + 1e-6) / side).min(most[at]);
             [fits(0), fits(1)]
         };
-        let tiles = cells(grid.tile_mm, less(grid.square_mm), [grid.columns, grid.rows]);
-        let mut rest = less(float(tiles[along]) * grid.tile_mm);
+        let pieces = cells(grid.piece_mm, less(grid.square_mm), [grid.columns, grid.rows]);
+        let mut rest = less(float(pieces[along]) * grid.piece_mm);
         rest[1 - along] -= spare;
-        Self { beside, tiles, squares: cells(grid.square_mm, rest, tiles), room }
+        Self { beside, pieces, squares: cells(grid.square_mm, rest, pieces), room }
     }
 
-    /// How many tiles and how many squares.
+    /// How many pieces and how many squares.
     fn shown(&self) -> (usize, usize) {
-        (self.tiles[0] * self.tiles[1], self.squares[0] * self.squares[1])
+        (self.pieces[0] * self.pieces[1], self.squares[0] * self.squares[1])
     }
 
-    /// Whether at least one whole tile and one whole square are shown.
+    /// Whether at least one whole piece and one whole square are shown.
     fn is_whole(&self) -> bool {
-        ![self.tiles, self.squares].concat().contains(&0)
+        ![self.pieces, self.squares].concat().contains(&0)
     }
 
     /// Width and height of a block of cells of a side, in mm: of whole ones, else of a part of one that leaves as much room to
@@ -340,17 +340,17 @@ mod tests {
     proptest! {
         #[test]
         fn blocks_fit_the_page_and_the_wall(
-            columns in 1_usize..70, rows in 1_usize..60, tile in 4.0_f64..300.0, factor in 1.0_f64..12.0,
+            columns in 1_usize..70, rows in 1_usize..60, piece in 4.0_f64..300.0, factor in 1.0_f64..12.0,
             width in 100.0_f64..300.0, height in 120.0_f64..400.0, pair in proptest::option::of((0_usize..60, 0_usize..70)),
         ) {
-            let grid = Grid { columns, rows, tile_mm: tile, square_mm: tile * factor, rows_from: RowsFrom::Top };
+            let grid = Grid { columns, rows, piece_mm: piece, square_mm: piece * factor, rows_from: RowsFrom::Top };
             let fit = Fit::best(&grid, [width, height]);
-            let (tiles, squares) = (fit.size(fit.tiles, tile), fit.size(fit.squares, grid.square_mm));
+            let (pieces, squares) = (fit.size(fit.pieces, piece), fit.size(fit.squares, grid.square_mm));
             let along = usize::from(!fit.beside);
-            prop_assert!(tiles[along] + squares[along] <= fit.room[along] + 1e-6 || fit.tiles.contains(&0) || fit.squares.contains(&0));
-            prop_assert!(tiles[1 - along] <= fit.room[1 - along] + 1e-6);
+            prop_assert!(pieces[along] + squares[along] <= fit.room[along] + 1e-6 || fit.pieces.contains(&0) || fit.squares.contains(&0));
+            prop_assert!(pieces[1 - along] <= fit.room[1 - along] + 1e-6);
             let cell = pair.map(|(row, column)| Cell { row: row % rows, column: column % columns });
-            let shown = Window::around(cell, fit.tiles, &grid);
+            let shown = Window::around(cell, fit.pieces, &grid);
             prop_assert!(shown.column + shown.columns <= columns && shown.row + shown.rows <= rows);
             let framed = shown.middle(fit.squares);
             prop_assert!(framed.column >= shown.column && framed.row >= shown.row);

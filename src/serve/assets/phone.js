@@ -7,7 +7,7 @@
   const MOST_BYTES = Number(document.body.dataset.mostBytes);
   const TRIES = 30; // how often a photo is sent again while others come first
   const FEW = 24; // so many missing squares are shown without being asked for
-  const NEXT = 6; // tiles to hand out at once, or half as many of each level
+  const NEXT = 6; // pieces to hand out at once, or half as many of each level
   const EVENING_S = 12 * 3600;
   const taken = new WeakSet(); // photos that the camera has just made
   let wall = null;
@@ -53,9 +53,9 @@
   const ticks = memory("everysquare-ticks");
   const given = memory("everysquare-given");
 
-  // ---- pictures of cells and tiles
+  // ---- pictures of cells and pieces
   const hangs = (place) => `cell/${place}?${wall.run}-${wall.number}`;
-  const belongs = (place) => `tile/${place}`;
+  const belongs = (place) => `piece/${place}`;
   const picture = (src, caption, alt = "") =>
     make("figure", {}, make("img", { src, alt, width: 240, height: 240 }), make("figcaption", {}, caption));
   const sign = (text) => make("span", { className: "sign", "aria-hidden": "true" }, text);
@@ -229,7 +229,7 @@
   const handOut = (place, ...inside) => {
     const key = `${wall.tag} ${label(place)}`;
     const button = make("button", { type: "button", ariaPressed: String(given.has(key)) }, ...inside);
-    button.dataset.key = `tile ${place}`;
+    button.dataset.key = `piece ${place}`;
     button.addEventListener("click", () => {
       given.set(key, !given.has(key));
       keepFocus(showMissing);
@@ -238,22 +238,22 @@
   };
   const unfolded = new Map(); // what this helper has opened or closed
   const showMissing = () => {
-    const all = wall.missing.flatMap((group) => group.tiles);
+    const all = wall.missing.flatMap((group) => group.pieces);
     const isGiven = (place) => given.has(`${wall.tag} ${label(place)}`);
     given.only(all.map((place) => `${wall.tag} ${label(place)}`));
     at("missing-part").hidden = all.length === 0;
     at("missing-say").textContent = wall.missing_say;
     const most = wall.missing.length > 1 ? NEXT / 2 : NEXT;
-    const groups = wall.missing.map((group) => ({ ...group, next: group.tiles.filter((place) => !isGiven(place)).slice(0, most) }));
-    const tile = (place) => handOut(place, make("img", { src: belongs(place), alt: "", width: 240, height: 240 }), label(place), make("span", { className: "unseen-text" }, ` ${say("serve-give-out")}`));
-    const row = (group) => [...(group.level ? [make("h4", {}, group.level)] : []), make("ul", { className: "tiles" }, ...group.next.map(tile))];
+    const groups = wall.missing.map((group) => ({ ...group, next: group.pieces.filter((place) => !isGiven(place)).slice(0, most) }));
+    const piece = (place) => handOut(place, make("img", { src: belongs(place), alt: "", width: 240, height: 240 }), label(place), make("span", { className: "unseen-text" }, ` ${say("serve-give-out")}`));
+    const row = (group) => [...(group.level ? [make("h4", {}, group.level)] : []), make("ul", { className: "pieces" }, ...group.next.map(piece))];
     const waiting = groups.filter((group) => group.next.length > 0);
     at("next").replaceChildren(...waiting.flatMap(row));
     at("next-part").hidden = waiting.length === 0;
     const chip = (place) => handOut(place, label(place), make("span", { className: "unseen-text" }, ` ${isGiven(place) ? say("serve-given") : say("serve-give-out")}`));
     const list = (group) => {
-      const summary = make("summary", {}, `${group.level || say("serve-all-missing")}: ${group.tiles.length}`);
-      const details = make("details", { open: unfolded.get(group.level) ?? all.length <= FEW }, summary, make("ul", { className: "chips" }, ...group.tiles.map(chip)));
+      const summary = make("summary", {}, `${group.level || say("serve-all-missing")}: ${group.pieces.length}`);
+      const details = make("details", { open: unfolded.get(group.level) ?? all.length <= FEW }, summary, make("ul", { className: "chips" }, ...group.pieces.map(chip)));
       summary.addEventListener("click", () => unfolded.set(group.level, !details.open));
       return details;
     };

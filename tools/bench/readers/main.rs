@@ -1,7 +1,7 @@
 //! rqrr and rxing on one photo of a wall, as `tools/bench/readers/readers.py` has the others do it: `readers PEER PHOTO SHEET`.
 //!
-//! One line of JSON for each way of looking: the photo whole, in tiles, cell by cell; each plain and enlarged 2, 3 and 4 times. What
-//! was read stays read; only tiles and cells with a code that is still missing are looked at.
+//! One line of JSON for each way of looking: the photo whole, in pieces, cell by cell; each plain and enlarged 2, 3 and 4 times. What
+//! was read stays read; only pieces and cells with a code that is still missing are looked at.
 
 use std::collections::{BTreeSet, HashSet};
 use std::error::Error;
@@ -92,21 +92,21 @@ fn ways(grey: &GrayImage, sheet: &Sheet) -> Vec<(&'static str, Vec<Part>)> {
     let (width, height) = grey.dimensions();
     let side: f64 = sheet.codes.iter().map(|code| bounds(code)[2] - bounds(code)[0]).sum::<f64>()
         / sheet.codes.len() as f64;
-    let tile = ((2.2 * side) as u32).min(width).min(height);
+    let piece = ((2.2 * side) as u32).min(width).min(height);
     let starts = |length: u32| {
         (0..)
-            .map(move |k| k * tile / 2)
-            .take_while(move |at| at + tile / 2 < length)
-            .map(move |at| at.min(length - tile))
+            .map(move |k| k * piece / 2)
+            .take_while(move |at| at + piece / 2 < length)
+            .map(move |at| at.min(length - piece))
     };
-    let tiles = starts(height).flat_map(|y| starts(width).map(move |x| [x, y, tile, tile])).collect();
+    let pieces = starts(height).flat_map(|y| starts(width).map(move |x| [x, y, piece, piece])).collect();
     let cells = sheet.codes.iter().map(|code| {
         let [left, top, right, bottom] = bounds(code);
         let (margin, clip) = (0.06 * side, |v: f64, most: u32| v.clamp(0.0, f64::from(most)) as u32);
         let (x, y) = (clip(left - margin, width), clip(top - margin, height));
         [x, y, clip(right + margin, width) - x, clip(bottom + margin, height) - y]
     });
-    vec![("whole", vec![[0, 0, width, height]]), ("tiles", tiles), ("cell", cells.collect())]
+    vec![("whole", vec![[0, 0, width, height]]), ("pieces", pieces), ("cell", cells.collect())]
 }
 
 fn read(peer: &str, grey: &GrayImage, single: bool) -> Vec<String> {

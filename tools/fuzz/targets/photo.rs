@@ -15,7 +15,7 @@ use libfuzzer_sys::fuzz_target;
 const MOST_PIXELS: u64 = 100_000;
 
 static EVENT: LazyLock<(Printed, Book)> = LazyLock::new(|| {
-    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, tile_mm: 20.0, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom };
     let printed = Settings::new("Fuzz".to_owned(), Tag::new("K7M").unwrap(), grid).printed().unwrap();
     let book = Book::new(&printed);
     (printed, book)

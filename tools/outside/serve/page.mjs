@@ -157,7 +157,7 @@ await one.locator("#next button").first().click();
 await one.reload();
 await one.waitForSelector("#steps input");
 check("a tick outlasts a reload", await one.locator("#steps input").first().isChecked());
-check("a tile handed out stays so", (await one.locator("#missing [aria-pressed=true]").count()) === 1);
+check("a piece handed out stays so", (await one.locator("#missing [aria-pressed=true]").count()) === 1);
 
 // ---- the map
 await one.locator("#cells button").nth(13).tap();

@@ -1,4 +1,4 @@
-//! A tile as it is compared: how much of each place is which pencil's.
+//! A piece as it is compared: how much of each place is which pencil's.
 
 use super::coarse::{self, Coarse};
 use super::plane::{PLACES, Plane, SIDE, smoothed};
@@ -6,15 +6,15 @@ use crate::frame::{ceil_index, float, floor_index, narrow, round_byte};
 use crate::picture::{Crop, FewColours};
 use crate::plan::{Cell, Grid};
 
-/// Least part of a tile that a pencil must have to count, 0 … 1: a strip of 4 mm along a tenth of one side.
+/// Least part of a piece that a pencil must have to count, 0 … 1: a strip of 4 mm along a tenth of one side.
 const LEAST_PART: f32 = 0.003;
 
 /// How much ink a colour puts on white paper: red, green, blue, 0 white … 1 black.
 pub(super) type Ink = [f32; 3];
 
-/// A tile.
+/// A piece.
 #[derive(Clone, Debug)]
-pub(super) struct Tile {
+pub(super) struct Piece {
     pub cell: Cell,
     /// For each pencil that it needs its number and its smoothed share of every place, 0 … 255.
     pub shares: Vec<(usize, Vec<u8>)>,
@@ -23,7 +23,7 @@ pub(super) struct Tile {
     pub coarse: Coarse,
 }
 
-impl Tile {
+impl Piece {
     pub fn of(few: &FewColours, grid: &Grid, cell: Cell, inks: &[Ink], weights: &coarse::Weights) -> Self {
         let counted = count(few, grid, cell);
         let places = float(PLACES);
@@ -34,9 +34,9 @@ impl Tile {
                 shares.push((pencil, smoothed(plane).iter().map(byte).collect()));
             }
         }
-        let mut tile = Self { cell, shares, variety: 0.0, coarse: Coarse::default() };
-        tile.recolour(inks, weights);
-        tile
+        let mut piece = Self { cell, shares, variety: 0.0, coarse: Coarse::default() };
+        piece.recolour(inks, weights);
+        piece
     }
 
     /// Works out anew what hangs on the pencils' colours.
@@ -46,7 +46,7 @@ impl Tile {
         self.coarse = Coarse::of(&planes, weights);
     }
 
-    /// The tile with each pencil in a colour.
+    /// The piece with each pencil in a colour.
     pub fn in_colours(&self, ink: impl Fn(usize) -> Ink) -> [Plane; 3] {
         let mut planes = [[0.0; PLACES]; 3];
         for (pencil, shares) in &self.shares {
@@ -72,7 +72,7 @@ fn count(few: &FewColours, grid: &Grid, cell: Cell) -> Vec<Plane> {
     /// Pixels counted along a side of a place, at most.
     const MOST: usize = 4;
     let crop = Crop::of(few.size(), grid);
-    let (corner, step) = (crop.tile_top_left(cell), crop.tile.value() / float(SIDE));
+    let (corner, step) = (crop.piece_top_left(cell), crop.piece.value() / float(SIDE));
     let (width, height) = few.size();
     let side = |pixels: u32| usize::try_from(pixels).unwrap_or(1).max(1);
     let (width, height) = (side(width), side(height));

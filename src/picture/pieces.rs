@@ -1,4 +1,4 @@
-//! Cutting the picture into tiles.
+//! Cutting the picture into pieces.
 
 use image::{Rgb, RgbImage};
 
@@ -6,8 +6,8 @@ use super::Picture;
 use crate::frame::{Length, PicturePx, Point, Vector, ceil_index, float, floor_index, round_byte};
 use crate::plan::{Cell, Grid};
 
-/// Pixels along a tile's side that are enough on paper: 100 mm at 600 dots an inch.
-const MOST_TILE_PX: usize = 2_400;
+/// Pixels along a piece's side that are enough on paper: 100 mm at 600 dots an inch.
+const MOST_PIECE_PX: usize = 2_400;
 
 /// The part of the picture that a grid covers: its middle, as large as fits.
 #[derive(Copy, Clone, Debug, PartialEq)]
@@ -16,9 +16,9 @@ pub struct Crop {
     pub top_left: Point<PicturePx>,
     /// Its width and height.
     pub size: Vector<PicturePx>,
-    /// Side of one tile.
-    pub tile: Length<PicturePx>,
-    /// The part of the picture's area that no tile shows, 0 … 1.
+    /// Side of one piece.
+    pub piece: Length<PicturePx>,
+    /// The part of the picture's area that no piece shows, 0 … 1.
     pub lost: f64,
 }
 
@@ -32,20 +32,20 @@ impl Crop {
         let size = Vector::new((side * columns).min(width), (side * rows).min(height));
         let middle = Point::new(width / 2.0, height / 2.0);
         let lost = (1.0 - size.x * size.y / (width * height)).max(0.0);
-        Self { top_left: middle - size / 2.0, size, tile: Length::new(side), lost }
+        Self { top_left: middle - size / 2.0, size, piece: Length::new(side), lost }
     }
 
-    /// The top left corner of a cell's tile.
+    /// The top left corner of a cell's piece.
     #[must_use]
-    pub fn tile_top_left(&self, cell: Cell) -> Point<PicturePx> {
-        let side = self.tile.value();
+    pub fn piece_top_left(&self, cell: Cell) -> Point<PicturePx> {
+        let side = self.piece.value();
         self.top_left + Vector::new(float(cell.column) * side, float(cell.row) * side)
     }
 }
 
-/// One tile of the picture.
+/// One piece of the picture.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Tile {
+pub struct Piece {
     /// Which cell it shows.
     pub cell: Cell,
     /// Its top left corner in the picture.
@@ -64,12 +64,12 @@ impl Picture {
         Crop::of(self.size(), grid)
     }
 
-    /// The tile of one cell.
+    /// The piece of one cell.
     #[must_use]
-    pub fn tile(&self, grid: &Grid, cell: Cell) -> Tile {
+    pub fn piece(&self, grid: &Grid, cell: Cell) -> Piece {
         let crop = self.crop(grid);
-        let (top_left, side) = (crop.tile_top_left(cell), crop.tile.value());
-        let count = ceil_index(side - ROUNDING_PX).clamp(1, MOST_TILE_PX);
+        let (top_left, side) = (crop.piece_top_left(cell), crop.piece.value());
+        let count = ceil_index(side - ROUNDING_PX).clamp(1, MOST_PIECE_PX);
         let step = side / float(count);
         let across: Vec<_> = (0..count).map(|i| covered(top_left.x + float(i) * step, step)).collect();
         let down: Vec<_> = (0..count).map(|i| covered(top_left.y + float(i) * step, step)).collect();
@@ -79,7 +79,7 @@ impl Picture {
         for (pixel, (x, y)) in pixels.pixels_mut().zip(places) {
             *pixel = self.mean(x, y);
         }
-        Tile { cell, top_left, side: crop.tile, pixels }
+        Piece { cell, top_left, side: crop.piece, pixels }
     }
 
     /// The mean of the picture's pixels, each with the weight of its column and its row.

@@ -1,11 +1,11 @@
-//! `tiles.pdf`: the picture at exact size, cut into tiles for visitors to pick up.
+//! `pieces.pdf`: the picture at exact size, cut into pieces for visitors to pick up.
 //!
 //! ```text
-//!   ┌─────┬──┬──┬─────┐   cut line                 a tile is cut with a white border: the border bears the tick marks
-//!   │     ╷  ╷  ╷     │                            and the tile's label, the picture itself is clean and exact
+//!   ┌─────┬──┬──┬─────┐   cut line                 a piece is cut with a white border: the border bears the tick marks
+//!   │     ╷  ╷  ╷     │                            and the piece's label, the picture itself is clean and exact
 //!   │   ┌───────────┐ │
 //!   ├  ╶┤           ├╴│   tick marks at the quarter points
-//!   ├  ╶┤   tile    ├╴│
+//!   ├  ╶┤   piece    ├╴│
 //!   ├  ╶┤           ├╴│
 //!   │   └───────────┘ │
 //!   │ D7  ╵  ╵  ╵     │
@@ -14,8 +14,8 @@
 //!
 //! The border is why nothing has to bleed over the cut: a knife that strays by 2 mm takes white paper.
 //!
-//! Printers that turn the paper print the backs behind the fronts. With `flip = "none"` a tile's back stands beside it, to be
-//! cut out in one piece, folded at the dotted line and glued: nothing can slip. Tiles too large for that have their backs on
+//! Printers that turn the paper print the backs behind the fronts. With `flip = "none"` a piece's back stands beside it, to be
+//! cut out in one item, folded at the dotted line and glued: nothing can slip. Pieces too large for that have their backs on
 //! the next page, to be cut out and glued behind.
 
 use serde::Serialize;
@@ -24,21 +24,21 @@ use super::cut_out::Part;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
-use super::tile_back::{Back, Backs};
+use super::piece_back::{Back, Backs};
 use super::typeset::Image;
 use super::{Document, Large, PrintError, Sources};
 use crate::frame::{Point, Vector, ceil_index, float};
-use crate::picture::{Picture, TileFacts};
+use crate::picture::{Picture, PieceFacts};
 use crate::plan::settings::{Flip, PrintSettings};
 use crate::plan::{Cell, Grid, Printed, PrintedSquare};
 
-/// White around a tile, in mm: room for tick marks and, at 8 pt, the label.
+/// White around a piece, in mm: room for tick marks and, at 8 pt, the label.
 pub const BORDER_MM: f64 = 4.0;
-/// Tick marks begin this far outside the tile, so that they never touch its colours, in mm.
+/// Tick marks begin this far outside the piece, so that they never touch its colours, in mm.
 const TICK_START_MM: f64 = 0.3;
-/// Tick marks end this far outside the tile, in mm.
+/// Tick marks end this far outside the piece, in mm.
 const TICK_END_MM: f64 = 2.3;
-/// Where a label stands below a tick mark, that ends this far outside the tile, in mm.
+/// Where a label stands below a tick mark, that ends this far outside the piece, in mm.
 const TICK_END_ABOVE_LABEL_MM: f64 = 0.8;
 /// Where labels begin, in mm from the cut line, and how wide a letter of one is at most, in mm at 8 pt.
 const LABEL_START_MM: f64 = 1.2;
@@ -46,7 +46,7 @@ const LETTER_MM: f64 = 2.0;
 /// Finest picture printed, in pixels a mm (300 a inch): more is not seen and makes large files.
 const FINEST_PX_PER_MM: f64 = 300.0 / 25.4;
 
-/// What all tiles share, in mm from the outer corner of a tile's border.
+/// What all pieces share, in mm from the outer corner of a piece's border.
 #[derive(Serialize)]
 struct Shared {
     border: f64,
@@ -55,25 +55,25 @@ struct Shared {
     ticks: Vec<Line>,
 }
 
-/// One side of a tile.
+/// One side of a piece.
 #[derive(Serialize)]
-struct Piece {
-    /// The tile with its border.
+struct Item {
+    /// The piece with its border.
     area: Box,
     label: String,
     /// Where it is cut, and where it is folded.
     cut: Option<Box>,
     fold: Option<Line>,
-    /// On fronts: which picture, and where it lies within the tile, in mm; it may reach beyond, and is cut.
+    /// On fronts: which picture, and where it lies within the piece, in mm; it may reach beyond, and is cut.
     picture: Option<(usize, Box)>,
     /// On backs.
     back: Option<Back>,
     upside_down: bool,
 }
 
-/// Where tiles and their backs lie.
+/// Where pieces and their backs lie.
 pub(super) struct Places {
-    /// Spots for a tile with its border, or for a tile and its back beside it.
+    /// Spots for a piece with its border, or for a piece and its back beside it.
     pub layout: Layout,
     /// Whether backs stand beside their fronts; else they have pages of their own.
     pub beside: bool,
@@ -82,23 +82,24 @@ pub(super) struct Places {
 /// Where everything goes.
 ///
 /// # Errors
-/// [`PrintError::TooLarge`] where not one tile fits the paper.
+/// [`PrintError::TooLarge`] where not one piece fits the paper.
 pub(super) fn places(settings: &PrintSettings, printed: &Printed) -> Result<Places, PrintError> {
-    let side = printed.grid.tile_mm + 2.0 * BORDER_MM;
+    let side = printed.grid.piece_mm + 2.0 * BORDER_MM;
     let double = Layout::pack(settings.paper, 2.0 * side, side).filter(|_| settings.flip == Flip::None);
     if let Some(layout) = double {
         return Ok(Places { layout, beside: true });
     }
-    let layout = Layout::pack(settings.paper, side, side)
-        .ok_or_else(|| PrintError::too_large(Large::Tile, printed.grid.tile_mm, BORDER_MM, settings.paper))?;
+    let layout = Layout::pack(settings.paper, side, side).ok_or_else(|| {
+        PrintError::too_large(Large::Piece, printed.grid.piece_mm, BORDER_MM, settings.paper)
+    })?;
     Ok(Places { layout, beside: false })
 }
 
 impl Places {
-    /// Page, from 0, and place of each tile with its border.
-    pub fn fronts(&self, tiles: usize) -> Vec<(usize, Area)> {
+    /// Page, from 0, and place of each piece with its border.
+    pub fn fronts(&self, pieces: usize) -> Vec<(usize, Area)> {
         let flip = if self.beside { Flip::None } else { Flip::LongEdge };
-        let mut fronts = self.layout.fronts(flip, tiles);
+        let mut fronts = self.layout.fronts(flip, pieces);
         if self.beside {
             fronts.iter_mut().for_each(|(_, area)| *area = halves(area)[0]);
         }
@@ -128,43 +129,43 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         (Flip::None, false) => Sides::Glued,
         _ => Sides::Two,
     };
-    let heading = Heading::new(sources, "tiles", Some(count), way);
+    let heading = Heading::new(sources, "pieces", Some(count), way);
     let mut maker = Maker {
         sources,
-        backs: Backs::of(sources, printed.grid.tile_mm + 2.0 * BORDER_MM),
+        backs: Backs::of(sources, printed.grid.piece_mm + 2.0 * BORDER_MM),
         pictures: Vec::with_capacity(printed.squares.len()),
     };
     let mut pages = Vec::with_capacity(count);
-    let tiles: Vec<_> = printed.squares.iter().zip(&facts.tiles).collect();
-    for on_sheet in tiles.chunks(layout.spots.len()) {
+    let pieces: Vec<_> = printed.squares.iter().zip(&facts.pieces).collect();
+    for on_sheet in pieces.chunks(layout.spots.len()) {
         let labels = listed(on_sheet.iter().map(|(square, _)| square.label.as_str()));
         for &back in sides {
             let strip = heading.strip(layout, pages.len() + 1, back);
-            let mut pieces = Vec::with_capacity(2 * on_sheet.len());
-            for ((square, tile), spot) in on_sheet.iter().zip(&layout.spots) {
+            let mut items = Vec::with_capacity(2 * on_sheet.len());
+            for ((square, piece), spot) in on_sheet.iter().zip(&layout.spots) {
                 match (places.beside, back) {
                     (true, _) => {
                         let [left, right] = halves(spot);
-                        pieces.push(maker.front(square, &left, spot, true));
-                        pieces.push(maker.back(square, tile, &right, false));
+                        items.push(maker.front(square, &left, spot, true));
+                        items.push(maker.back(square, piece, &right, false));
                     }
-                    (false, false) => pieces.push(maker.front(square, spot, spot, false)),
+                    (false, false) => items.push(maker.front(square, spot, spot, false)),
                     (false, true) => {
                         let area = spot.turned_over(flip, layout.page);
-                        pieces.push(maker.back(square, tile, &area, way == Sides::Glued));
+                        items.push(maker.back(square, piece, &area, way == Sides::Glued));
                     }
                 }
             }
-            let id = if back { "print-about-tile-backs" } else { "print-about-tiles" };
+            let id = if back { "print-about-piece-backs" } else { "print-about-pieces" };
             let about = words.say(id, &[("labels", labels.as_str().into())]);
-            pages.push(Page { strip, about, back, pieces });
+            pages.push(Page { strip, about, back, items });
         }
     }
     let (shared, pictures) = (shared(printed), maker.pictures);
-    Sheets { name: "tiles", shared, pages, pictures, two_sided: way == Sides::Two }.document(sources)
+    Sheets { name: "pieces", shared, pages, pictures, two_sided: way == Sides::Two }.document(sources)
 }
 
-/// Makes the sides of tiles, and keeps the pictures on their fronts.
+/// Makes the sides of pieces, and keeps the pictures on their fronts.
 struct Maker<'a> {
     sources: &'a Sources<'a>,
     backs: Backs<'a>,
@@ -172,12 +173,12 @@ struct Maker<'a> {
 }
 
 impl Maker<'_> {
-    fn front(&mut self, square: &PrintedSquare, area: &Area, spot: &Area, folded: bool) -> Piece {
+    fn front(&mut self, square: &PrintedSquare, area: &Area, spot: &Area, folded: bool) -> Item {
         let (pixels, lies) = cut(self.sources.picture, &self.sources.printed.grid, square.cell);
         self.pictures.push(pixels);
         let area = Box::from(*area);
         let right = area.x + area.width;
-        Piece {
+        Item {
             cut: Some((*spot).into()),
             fold: folded.then_some(Line { x1: right, y1: area.y, x2: right, y2: area.y + area.height }),
             area,
@@ -188,15 +189,15 @@ impl Maker<'_> {
         }
     }
 
-    fn back(&self, square: &PrintedSquare, tile: &TileFacts, area: &Area, is_cut: bool) -> Piece {
+    fn back(&self, square: &PrintedSquare, piece: &PieceFacts, area: &Area, is_cut: bool) -> Item {
         let area = Box::from(*area);
-        Piece {
+        Item {
             cut: is_cut.then_some(area),
             fold: None,
             area,
             label: square.label.clone(),
             picture: None,
-            back: Some(self.backs.back(&square.label, tile)),
+            back: Some(self.backs.back(&square.label, piece)),
             upside_down: self.sources.settings.print.flip == Flip::ShortEdge,
         }
     }
@@ -206,13 +207,13 @@ fn shared(printed: &Printed) -> Shared {
     let longest = printed.squares.iter().map(|square| square.label.len()).max().unwrap_or(0);
     Shared {
         border: BORDER_MM,
-        side: printed.grid.tile_mm,
+        side: printed.grid.piece_mm,
         label_start: LABEL_START_MM,
-        ticks: ticks(printed.grid.tile_mm, longest),
+        ticks: ticks(printed.grid.piece_mm, longest),
     }
 }
 
-/// The tick marks around a tile, from the outer corner of its border; short ones where labels of `letters` reach below.
+/// The tick marks around a piece, from the outer corner of its border; short ones where labels of `letters` reach below.
 fn ticks(side: f64, letters: usize) -> Vec<Line> {
     let label_end = LABEL_START_MM + float(letters) * LETTER_MM;
     let long = quarter_ticks(side, -TICK_START_MM, -TICK_END_MM);
@@ -224,12 +225,12 @@ fn ticks(side: f64, letters: usize) -> Vec<Line> {
     long.into_iter().zip(short).map(choose).collect()
 }
 
-/// The pixels that a tile shows, and where they lie within the tile.
+/// The pixels that a piece shows, and where they lie within the piece.
 fn cut(picture: &Picture, grid: &Grid, cell: Cell) -> (Image, Box) {
     let crop = picture.crop(grid);
-    let (corner, side) = (crop.tile_top_left(cell), crop.tile.value());
+    let (corner, side) = (crop.piece_top_left(cell), crop.piece.value());
     let part = Part { left: corner.x, top: corner.y, width: side, height: side };
-    let (pixels, lies) = part.cut_out(&picture.pixels, [grid.tile_mm; 2]);
+    let (pixels, lies) = part.cut_out(&picture.pixels, [grid.piece_mm; 2]);
     let finest = |mm: f64| u32::try_from(ceil_index(mm * FINEST_PX_PER_MM)).unwrap_or(u32::MAX);
     (Image::of(pixels, finest(lies.width), finest(lies.height)), lies)
 }

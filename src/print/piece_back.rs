@@ -1,12 +1,12 @@
-//! The back of a tile: what it is called, which way is up, how hard it is, which pencils it takes.
+//! The back of a piece: what it is called, which way is up, how hard it is, which pencils it takes.
 //!
 //! ```text
 //!   ┌──────────────────┐
-//!   │ ↑ this way up    │      at 25.4 mm in letters of 8 pt, larger on larger tiles; nothing nearer than
+//!   │ ↑ this way up    │      at 25.4 mm in letters of 8 pt, larger on larger pieces; nothing nearer than
 //!   │ D7    medium     │      2.5 mm to the cut line, so that paper that slips by 2 mm loses nothing
 //!   │       ● ● ● ○    │
 //!   │ ▪ sky blue       │      where pencils do not fit one below the other they stand in two columns, their
-//!   │ ▪ dark green     │      names cut short; what then is left out is counted; small tiles leave out first
+//!   │ ▪ dark green     │      names cut short; what then is left out is counted; small pieces leave out first
 //!   │ ▪ white          │      the words, then the pencils, then the level
 //!   └──────────────────┘
 //! ```
@@ -18,14 +18,14 @@ use super::marks::Box;
 use super::short::{MainWord, short_names};
 use super::typeset::width_mm;
 use crate::frame::{float, floor_index};
-use crate::picture::TileFacts;
+use crate::picture::PieceFacts;
 use crate::plan::Level;
 
 /// White from the cut line, in mm: printers let the back slip by up to 2 mm (1 mm by a maker's own tolerance, doubled).
 const EDGE_MM: f64 = 2.5;
-/// Side of a back's inside at which letters have [`LEAST_PT`], in mm: that of a tile of one inch.
+/// Side of a back's inside at which letters have [`LEAST_PT`], in mm: that of a piece of one inch.
 const USUAL_INSIDE_MM: f64 = 28.4;
-/// The smallest letters, in points; larger tiles have larger ones, up to [`MOST_TIMES`] as large.
+/// The smallest letters, in points; larger pieces have larger ones, up to [`MOST_TIMES`] as large.
 const LEAST_PT: f64 = 8.0;
 const MOST_TIMES: f64 = 1.75;
 /// Heights at the smallest letters, in mm: arrow, label and level, a pencil; of the capitals of 8 pt.
@@ -42,7 +42,7 @@ const COLUMN_GAP_MM: f64 = 1.0;
 const MARK_MM: f64 = 1.9;
 const MARK_STEP_MM: f64 = 2.6;
 
-/// A back as it is drawn, in mm from the tile's outer corner.
+/// A back as it is drawn, in mm from the piece's outer corner.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub(super) struct Back {
     texts: Vec<Text>,
@@ -91,7 +91,7 @@ pub(super) fn level_word(sources: &Sources, level: Level) -> String {
 }
 
 impl<'a> Backs<'a> {
-    /// For tiles that are cut out with a side of `side_mm`.
+    /// For pieces that are cut out with a side of `side_mm`.
     pub fn of(sources: &'a Sources<'a>, side_mm: f64) -> Self {
         let inside = side_mm - 2.0 * EDGE_MM;
         let times = (inside / USUAL_INSIDE_MM).clamp(1.0, MOST_TIMES);
@@ -104,12 +104,12 @@ impl<'a> Backs<'a> {
         Self { sources, inside, times, names: [short(1), short(2)] }
     }
 
-    /// The back of one tile.
-    pub fn back(&self, label: &str, tile: &TileFacts) -> Back {
+    /// The back of one piece.
+    pub fn back(&self, label: &str, piece: &PieceFacts) -> Back {
         let mut back = self.top();
         self.add_label(&mut back, label);
-        self.add_level(&mut back, tile.level);
-        self.add_pencils(&mut back, tile);
+        self.add_level(&mut back, piece.level);
+        self.add_pencils(&mut back, piece);
         back
     }
 
@@ -168,11 +168,11 @@ impl<'a> Backs<'a> {
         }));
     }
 
-    fn add_pencils(&self, back: &mut Back, tile: &TileFacts) {
+    fn add_pencils(&self, back: &mut Back, piece: &PieceFacts) {
         let times = self.times;
         let top = (ARROW_MM + LABEL_MM) * times;
         let lines = floor_index((self.inside - top + 0.01) / (LINE_MM * times));
-        let needed = &tile.pencils;
+        let needed = &piece.pencils;
         let columns = if needed.len() <= lines { 1 } else { 2 };
         let room = lines * columns;
         if room == 0 {

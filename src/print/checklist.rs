@@ -1,4 +1,4 @@
-//! `ledger.pdf`: a list to tick off which tile is out, which square came back, which one hangs. No names of anybody.
+//! `checklist.pdf`: a list to tick off which piece is out, which square came back, which one hangs. No names of anybody.
 
 use serde::Serialize;
 
@@ -12,7 +12,7 @@ struct Content {
     title: String,
     intro: String,
     heads: [String; 4],
-    /// How many tiles stand side by side.
+    /// How many pieces stand side by side.
     across: usize,
     rows: Vec<Row>,
 }
@@ -24,8 +24,8 @@ struct Row {
     labels: Vec<String>,
 }
 
-/// Width of a tile with its three boxes, in mm.
-const TILE_MM: f64 = 34.0;
+/// Width of a piece with its three boxes, in mm.
+const PIECE_MM: f64 = 34.0;
 
 /// Typesets the document.
 ///
@@ -34,7 +34,7 @@ const TILE_MM: f64 = 34.0;
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let Sources { settings, printed, words, .. } = *sources;
     let (width, _) = settings.print.paper.size_mm();
-    let fits = floor_index((width - READING_MARGINS_MM) / TILE_MM).max(1);
+    let fits = floor_index((width - READING_MARGINS_MM) / PIECE_MM).max(1);
     let columns = printed.grid.columns;
     // As many as make the last line of each row as full as the others.
     let across = columns.div_ceil(columns.div_ceil(fits));
@@ -44,11 +44,11 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     });
     let head = |id: &str| words.say(id, &[]);
     let content = Content {
-        title: words.say("print-ledger", &[]),
-        intro: words.say("ledger-intro", &[("tiles", printed.squares.len().into())]),
-        heads: ["ledger-tile", "ledger-out", "ledger-back", "ledger-hung"].map(head),
+        title: words.say("print-checklist", &[]),
+        intro: words.say("checklist-intro", &[("pieces", printed.squares.len().into())]),
+        heads: ["checklist-piece", "checklist-out", "checklist-back", "checklist-hung"].map(head),
         across,
         rows: rows.collect(),
     };
-    Reading { name: "ledger", content, pictures: Vec::new() }.document(sources)
+    Reading { name: "checklist", content, pictures: Vec::new() }.document(sources)
 }
