@@ -19,8 +19,8 @@ use crate::report::Occasion;
 use crate::words::Words;
 
 use super::known::{Added, Known, Origin};
-use super::levels::{Levels, levels_of};
-use super::pictures::{WallPicture, frontal, pieces};
+use super::levels::{Levels, colours_of, facts_of, levels_of};
+use super::pictures::{WallPicture, frontal, original, pieces};
 use super::{Clock, ServeError, keep};
 
 /// The most pixels of a photo that is sent: 50 megapixels, the most that phones take unasked, and a few for odd shapes. One of them
@@ -35,6 +35,10 @@ pub struct Evening {
     pub(super) levels: Levels,
     /// What belongs in each cell, as JPEG files.
     pub(super) pieces: Vec<Vec<u8>>,
+    /// The picture as it was cut into pieces, small enough for a page, as a JPEG file.
+    pub(super) original: Vec<u8>,
+    /// The pencils' colours as CSS writes them.
+    pub(super) colours: Vec<String>,
     pub(super) clock: Clock,
     /// When the program began to serve, in seconds since 1970: numbers of standings count from there.
     pub(super) began: u64,
@@ -95,6 +99,7 @@ impl Evening {
         let bytes = folder.picture_bytes(&settings)?;
         let picture = crate::picture::Picture::open(&bytes)?;
         let pieces = pieces(&picture, &printed.grid)?;
+        let facts = facts_of(&picture, &settings);
         let now = (clock.now)();
         let kept = since.and_then(|since| keep::newest(&folder, &printed, since, now));
         let standing = match kept {
@@ -108,7 +113,9 @@ impl Evening {
             None => Standing::nothing(&printed, &words, now),
         };
         Ok(Self {
-            levels: levels_of(&picture, &settings, &words),
+            levels: levels_of(&facts, &settings, &words),
+            colours: colours_of(&facts),
+            original: original(&picture, &printed.grid)?,
             book: Book::new(&printed),
             standing: Mutex::new(Arc::new(standing)),
             live: watch::Sender::new(0),

@@ -1,4 +1,4 @@
-//! How hard each piece is to draw, for handing out.
+//! What pages need of the picture: how hard each piece is to draw, and the colours of its pencils.
 
 use crate::picture::{FewColours, Picture, PictureFacts};
 use crate::plan::{Level, Settings};
@@ -31,11 +31,21 @@ impl Levels {
     }
 }
 
+/// The pencils of an event's picture and what each piece is like.
+#[must_use]
+pub fn facts_of(picture: &Picture, settings: &Settings) -> PictureFacts {
+    PictureFacts::of(&FewColours::chosen(picture, &settings.picture), &settings.grid, &settings.levels)
+}
+
+/// The colours of the pencils as CSS writes them, `#rrggbb`.
+#[must_use]
+pub fn colours_of(facts: &PictureFacts) -> Vec<String> {
+    facts.pencils.iter().map(|pencil| pencil.hex()).collect()
+}
+
 /// The levels of an event's pieces, by the settings' names or the language's.
 #[must_use]
-pub fn levels_of(picture: &Picture, settings: &Settings, words: &Words) -> Levels {
-    let few = FewColours::chosen(picture, &settings.picture);
-    let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
+pub fn levels_of(facts: &PictureFacts, settings: &Settings, words: &Words) -> Levels {
     Levels {
         names: Level::ALL.iter().map(|level| settings.levels.word(*level, words)).collect(),
         of: facts.pieces.iter().map(|piece| piece.level.index()).collect(),

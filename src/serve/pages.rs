@@ -17,6 +17,11 @@ pub(super) const FILES: [(&str, &str, &str); 6] = [
     ("phone.js", "text/javascript; charset=utf-8", include_str!("assets/phone.js")),
     ("room.js", "text/javascript; charset=utf-8", include_str!("assets/room.js")),
 ];
+/// The pages' letters, Atkinson Hyperlegible (`src/print/fonts/OFL.txt`; `tools/letters.sh` cuts them down): name, WOFF 2 file.
+pub(super) const LETTERS: [(&str, &[u8]); 2] = [
+    ("letters-regular.woff2", include_bytes!("assets/letters-regular.woff2")),
+    ("letters-bold.woff2", include_bytes!("assets/letters-bold.woff2")),
+];
 const PHONE: &str = include_str!("assets/phone.html");
 const ROOM: &str = include_str!("assets/room.html");
 
@@ -43,7 +48,16 @@ const PHONE_WORDS: &[&str] = &[
     "serve-take",
 ];
 /// The sentences that the room page's script says.
-const ROOM_WORDS: &[&str] = &["serve-room-lost", "serve-link-old", "serve-room-complete"];
+const ROOM_WORDS: &[&str] = &[
+    "serve-link-old",
+    "serve-room-complete",
+    "serve-room-full",
+    "serve-room-full-end",
+    "serve-room-lost",
+    "serve-room-next-keep",
+    "serve-room-next-show",
+    "serve-room-since",
+];
 
 /// The helper's page.
 pub(super) fn phone(name: &str, words: &Words) -> String {

@@ -115,12 +115,7 @@ impl WallPicture {
         let (width, height) =
             (pixels(size.x * self.px_per_mm).max(1), pixels(size.y * self.px_per_mm).max(1));
         let wall = crop_imm(&self.pixels, margin, margin, width, height).to_image();
-        let longest = width.max(height);
-        if longest <= MAP_PX {
-            return jpeg(&wall);
-        }
-        let side = |pixels: u32| (pixels * MAP_PX / longest).max(1);
-        jpeg(&resize(&wall, side(width), side(height), FilterType::Triangle))
+        jpeg(&within(&wall, MAP_PX))
     }
 
     /// What hangs in a cell, as a JPEG file.
@@ -153,13 +148,30 @@ pub fn pieces(picture: &Picture, grid: &Grid) -> Result<Vec<Vec<u8>>, JpegError>
     cells.par_iter().map(piece).collect()
 }
 
+/// The picture as it was cut into pieces, as a JPEG file.
+///
+/// # Errors
+/// [`JpegError`] where it has no pixels.
+pub fn original(picture: &Picture, grid: &Grid) -> Result<Vec<u8>, JpegError> {
+    let crop = picture.crop(grid);
+    let at = |px: f64| u32::try_from(floor_index(px)).unwrap_or(u32::MAX);
+    let (width, height) = (pixels(crop.size.x).max(1), pixels(crop.size.y).max(1));
+    let (left, top) = (at(crop.top_left.x), at(crop.top_left.y));
+    jpeg(&within(&crop_imm(&picture.pixels, left, top, width, height).to_image(), MAP_PX))
+}
+
 /// A picture no larger than a page shows it.
 fn little(picture: &RgbImage) -> RgbImage {
+    within(picture, LITTLE_PX)
+}
+
+/// A picture whose longer side is `most` pixels at most.
+fn within(picture: &RgbImage, most: u32) -> RgbImage {
     let longest = picture.width().max(picture.height());
-    if longest <= LITTLE_PX {
+    if longest <= most {
         return picture.clone();
     }
-    let side = |pixels: u32| (pixels * LITTLE_PX / longest).max(1);
+    let side = |pixels: u32| (pixels * most / longest).max(1);
     resize(picture, side(picture.width()), side(picture.height()), FilterType::Triangle)
 }
 

@@ -8,6 +8,7 @@
 //! | `/live` | yes | yes | the number of the standing, whenever it changes (server-sent events) |
 //! | `/wall.jpg` | yes | yes | the wall as it looks |
 //! | `/cell/17`, `/piece/17` | yes | | what hangs in a cell; what belongs there |
+//! | `/picture.jpg` | | yes | the picture that is being drawn |
 //! | `/code.svg` | | this computer only | the helpers' link as a code |
 //! | `POST /photo` | yes | | see [`super::upload`] |
 
@@ -35,6 +36,7 @@ use super::upload::{self, MOST_BYTES};
 use super::work::Work;
 
 const JPEG: &str = "image/jpeg";
+const WOFF2: &str = "font/woff2";
 const HTML: &str = "text/html; charset=utf-8";
 /// So often a line goes to pages that wait: phones that went away are noticed, and nothing in between closes the connection.
 const ALIVE: Duration = Duration::from_secs(15);
@@ -66,7 +68,11 @@ pub(super) fn helpers(shared: Arc<Shared>) -> Router {
 /// What the room gets.
 pub(super) fn room(shared: Arc<Shared>) -> Router {
     let page = pages::room(&shared.evening.printed.name, &shared.evening.words);
-    both(page).route("/wall.json", get(room_wall)).route("/code.svg", get(code)).with_state(shared)
+    both(page)
+        .route("/wall.json", get(room_wall))
+        .route("/picture.jpg", get(original))
+        .route("/code.svg", get(code))
+        .with_state(shared)
 }
 
 fn both(page: String) -> Router<Arc<Shared>> {
@@ -78,6 +84,10 @@ fn both(page: String) -> Router<Arc<Shared>> {
     for (name, kind, text) in pages::FILES {
         router =
             router.route(&format!("/{name}"), get(move || async move { bytes(StatusCode::OK, kind, text) }));
+    }
+    for (name, file) in pages::LETTERS {
+        router =
+            router.route(&format!("/{name}"), get(move || async move { bytes(StatusCode::OK, WOFF2, file) }));
     }
     router
 }
@@ -102,6 +112,10 @@ async fn wall_picture(State(shared): State<Arc<Shared>>) -> Response {
     let standing = shared.evening.standing();
     let drawn = tokio::task::spawn_blocking(move || standing.map().to_vec()).await.unwrap_or_default();
     bytes(StatusCode::OK, JPEG, drawn)
+}
+
+async fn original(State(shared): State<Arc<Shared>>) -> Response {
+    bytes(StatusCode::OK, JPEG, shared.evening.original.clone())
 }
 
 async fn cell(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> Response {

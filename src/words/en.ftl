@@ -925,7 +925,7 @@ serve-photo-older = This photo is older than others of the same cells, so it cha
 serve-unkept = This answer holds, but it could not be saved on the laptop: look at its window.
 serve-unkept-full = This answer holds, but it could not be saved: the laptop's disk is full. Make room there.
 
-serve-room-title = Our wall
+serve-room-title = Our mural
 serve-room-hang = { $count ->
     [one] 1 of { $cells } squares hangs
    *[other] { $count } of { $cells } squares hang
@@ -936,12 +936,28 @@ serve-room-to-come = { $count ->
    *[other] { $count } are still to come
 }
 serve-room-complete = The picture is complete!
-serve-room-secret = Keep the secret
+serve-room-secret = Hide the picture
 serve-room-code = Code for helpers
 serve-room-code-alt = Code with the link for helpers' phones
 serve-room-picture = The wall as it looks now
 serve-room-covered = The wall, covered: each square that hangs is marked
-serve-room-lost = No connection to the laptop
+serve-room-lost = No connection to the laptop.
+serve-room-of = of { $cells } squares are up
+serve-room-reveal = Show the picture
+serve-room-ask = Show the picture to everyone?
+serve-room-ask-why = The secret is out then. You can hide it again, but no one will forget it.
+serve-room-ask-yes = Show it
+serve-room-ask-no = Not yet
+serve-room-mural = Our mural
+serve-room-original = The picture
+serve-room-original-alt = The picture that everyone drew a piece of
+serve-room-beside = Picture beside it
+serve-room-full = Full screen
+serve-room-full-end = Leave full screen
+serve-room-since = This is from
+serve-room-code-who = Show this to helpers only. Anyone with this code can send photos.
+serve-room-next-show = Ready? Show the picture!
+serve-room-next-keep = Step back and look. Then take one last photo in good light, for the keepsakes.
 serve-error-unknown = the system does not tell its addresses ({ $said }): give the laptop’s own with --address
 serve-error-no-network = this laptop is in no network that a phone could reach: join the room’s Wi-Fi, or switch on a phone’s hotspot and join that, and try again
 serve-error-several = this laptop has several addresses: say which with --address: { $own }

@@ -935,7 +935,7 @@ serve-photo-older = Esta foto es más antigua que otras de las mismas casillas, 
 serve-unkept = Esta respuesta vale, pero no se pudo guardar en la computadora: mire su ventana.
 serve-unkept-full = Esta respuesta vale, pero no se pudo guardar: el disco de la computadora está lleno. Haga sitio ahí.
 
-serve-room-title = Nuestra pared
+serve-room-title = Nuestro mural
 serve-room-hang = { $count ->
     [one] Cuelga 1 de { $cells } cuadros
    *[other] Cuelgan { $count } de { $cells } cuadros
@@ -946,12 +946,28 @@ serve-room-to-come = { $count ->
    *[other] Faltan { $count } por venir
 }
 serve-room-complete = ¡La imagen está completa!
-serve-room-secret = Guardar el secreto
+serve-room-secret = Ocultar la imagen
 serve-room-code = Código para ayudantes
 serve-room-code-alt = Código con el enlace para los teléfonos de los ayudantes
 serve-room-picture = La pared como se ve ahora
 serve-room-covered = La pared, cubierta: cada cuadro que cuelga está marcado
-serve-room-lost = Sin conexión con la computadora
+serve-room-lost = Sin conexión con la computadora.
+serve-room-of = de { $cells } cuadros colgados
+serve-room-reveal = Mostrar la imagen
+serve-room-ask = ¿Mostrar la imagen a todos?
+serve-room-ask-why = Entonces se acaba el secreto. Puede ocultarla otra vez, pero ya nadie la olvidará.
+serve-room-ask-yes = Mostrarla
+serve-room-ask-no = Todavía no
+serve-room-mural = Nuestro mural
+serve-room-original = La imagen
+serve-room-original-alt = La imagen de la que cada persona dibujó una pieza
+serve-room-beside = Con la imagen al lado
+serve-room-full = Pantalla completa
+serve-room-full-end = Salir de pantalla completa
+serve-room-since = Esto es de las
+serve-room-code-who = Muéstrelo solo a los ayudantes. Cualquiera que tenga este código puede enviar fotos.
+serve-room-next-show = ¿Todo listo? ¡Muestre la imagen!
+serve-room-next-keep = Den un paso atrás y miren. Después tomen una última foto con buena luz, para los recuerdos.
 serve-error-unknown = el sistema no dice sus direcciones ({ $said }): indique la de esta computadora con --address
 serve-error-no-network = esta computadora no está en ninguna red a la que llegue un teléfono: conéctela al Wi-Fi de la sala, o active el punto de acceso de un teléfono y conéctela a él, e inténtelo de nuevo
 serve-error-several = esta computadora tiene varias direcciones: diga cuál con --address: { $own }
