@@ -97,7 +97,7 @@ fn pictures(
 }
 
 fn tell(check: &Check, refused: &[CliError], console: &mut Console) {
-    let drawn = terminal(&check.report, console.words(), console.screen().colour);
+    let drawn = terminal(&check.report, console.words(), console.screen().colour, console.screen().width);
     console.line(drawn.trim_end());
     for refused in refused {
         let told = refused.line(console.words());

@@ -1,13 +1,17 @@
 //! Where the program writes: sentences on standard output, complaints on standard error.
 
 use std::io::{self, ErrorKind, IsTerminal, Write};
+use std::ops::RangeInclusive;
 
 use super::{CliError, language};
 use crate::plan::settings::{Choice, Language};
+use crate::report::lines::{WIDTH, paragraphs};
 use crate::words::{FluentValue, Sentence, Words};
 
-/// Characters in a line where nobody says otherwise.
-const USUAL_WIDTH: usize = 80;
+/// Characters that a line may have: what is narrower or wider is a mistake of whoever says so.
+const WIDTHS: RangeInclusive<usize> = 20..=1000;
+/// Longest line of a sentence, in characters: longer ones lose the eye on the way back.
+const LONGEST_LINE: usize = 100;
 
 /// What is known of the place where the output appears.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
@@ -24,19 +28,20 @@ impl Screen {
     /// A file or a pipe: no colours, the usual width.
     #[must_use]
     pub fn plain() -> Self {
-        Self { terminal: false, colour: false, width: USUAL_WIDTH }
+        Self { terminal: false, colour: false, width: WIDTH }
     }
 
-    /// As the environment has it: colours on a terminal unless `NO_COLOR` is set or `TERM` is `dumb`; the width from `COLUMNS`.
+    /// As the environment has it: colours on a terminal unless `NO_COLOR` is set or `TERM` is `dumb`; the width from `COLUMNS`,
+    /// else from the terminal itself.
     #[must_use]
     pub fn of_environment() -> Self {
         let terminal = io::stdout().is_terminal();
         let set = |name: &str| std::env::var(name).ok().filter(|value| !value.is_empty());
         let plain = set("NO_COLOR").is_some() || set("TERM").is_some_and(|term| term == "dumb");
-        let width = set("COLUMNS")
-            .and_then(|columns| columns.parse().ok())
-            .filter(|width| (20..=1000).contains(width));
-        Self { terminal, colour: terminal && !plain, width: width.unwrap_or(USUAL_WIDTH) }
+        let own = || terminal_size::terminal_size().map(|(width, _)| usize::from(width.0));
+        let width = set("COLUMNS").and_then(|columns| columns.parse().ok()).or_else(own);
+        let width = width.filter(|width| WIDTHS.contains(width));
+        Self { terminal, colour: terminal && !plain, width: width.unwrap_or(WIDTH) }
     }
 }
 
@@ -72,10 +77,19 @@ impl Console {
         }
     }
 
-    /// Writes the sentence `id` with its arguments filled in.
+    /// Writes the sentence `id` with its arguments filled in; on a terminal its lines break between words.
     pub fn say(&mut self, id: &str, arguments: &[(&str, FluentValue<'_>)]) {
         let sentence = self.words.say(id, arguments);
+        let sentence = self.broken(sentence);
         self.line(&sentence);
+    }
+
+    /// A sentence in lines that fit the terminal; whole where a file or a pipe takes it.
+    fn broken(&self, sentence: String) -> String {
+        if !self.screen.terminal {
+            return sentence;
+        }
+        paragraphs(&sentence, self.screen.width.min(LONGEST_LINE))
     }
 
     /// Changes the words that it writes with.
@@ -93,7 +107,8 @@ impl Console {
     /// that fails there is nobody left to tell.
     pub fn complain(&mut self, text: &str) {
         let plain = |c: char| if c.is_control() && c != '\n' { ' ' } else { c };
-        let _ = writeln!(self.err, "{}", text.chars().map(plain).collect::<String>());
+        let text = self.broken(text.chars().map(plain).collect());
+        let _ = writeln!(self.err, "{text}");
     }
 
     /// What is known of the place where the output appears.

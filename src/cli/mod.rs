@@ -105,8 +105,22 @@ impl Command {
         }
     }
 
+    /// Refuses a file where the event folder belongs: mostly it is a photo, and the two were exchanged.
+    fn is_no_file(&self, folder: &Path) -> Result<(), CliError> {
+        if !folder.is_file() {
+            return Ok(());
+        }
+        let sentence = match self {
+            Self::Check(_) => Sentence::new("error-folder-first").with("command", "check"),
+            Self::Display(_) => Sentence::new("error-folder-first").with("command", "display"),
+            _ => Sentence::new("error-folder-file"),
+        };
+        Err(CliError::new(sentence.with("path", folder)))
+    }
+
     fn run(&self, console: &mut Console) -> Result<Outcome, CliError> {
         if let Some(folder) = self.folder() {
+            self.is_no_file(folder)?;
             language::speak_for(folder, console)?;
         }
         match self {
@@ -124,7 +138,7 @@ impl Command {
 
 /// Runs the program with its arguments, the program's own name first, and gives its exit code.
 pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u8 {
-    let argv: Vec<OsString> = argv.into_iter().collect();
+    let argv: Vec<OsString> = help_asked(argv.into_iter().collect());
     if let Some(language) = language::typed(&argv) {
         console.speak(Words::of(language.word()));
     }
@@ -150,9 +164,20 @@ pub fn run(argv: impl IntoIterator<Item = OsString>, console: &mut Console) -> u
     }
 }
 
+/// `help` and `help COMMAND` as what they mean: `--help` and `COMMAND --help`.
+fn help_asked(mut argv: Vec<OsString>) -> Vec<OsString> {
+    if argv.get(1).is_some_and(|word| word == "help") {
+        argv.remove(1);
+        argv.truncate(2);
+        argv.push("--help".into());
+    }
+    argv
+}
+
 /// What was typed, as what is meant.
 fn typed(argv: impl IntoIterator<Item = OsString>, console: &Console) -> Result<Typed, clap::Error> {
     let command = help::worded(Typed::command(), "help", NAME, console.words());
+    let command = command.term_width(console.screen().width).max_term_width(100);
     command.try_get_matches_from(argv).and_then(|matches| Typed::from_arg_matches(&matches))
 }
 

@@ -7,7 +7,7 @@ use std::ops::RangeInclusive;
 use std::path::{Path, PathBuf};
 
 use super::mistyped::{Refused, within};
-use super::{CliError, Console, Outcome};
+use super::{CliError, Console, Outcome, progress};
 use crate::display::{PREVIEW, preview};
 use crate::picture::warnings::colour_warnings;
 use crate::picture::{
@@ -88,8 +88,10 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let mut settings = settings(args, &folder, &proposal, console.words())?;
     settings.language = console.language();
     let wanted = Wanted { grid: &settings.grid, fit: args.fit, pencils };
-    let reduced =
-        reduce(picture, &wanted, console.words()).map_err(|error| CliError::about(&args.picture, error))?;
+    let wait = progress::wait(console, "new-working");
+    let reduced = reduce(picture, &wanted, console.words());
+    wait.finish_and_clear();
+    let reduced = reduced.map_err(|error| CliError::about(&args.picture, error))?;
     settings.picture.pencils.clone_from(&reduced.few.pencils);
     settings.picture.colours = reduced.few.pencils.len();
     let written = settings.to_toml();

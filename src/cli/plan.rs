@@ -61,8 +61,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let kit = part_of_kit(&sources, &[], &|| bar.inc(1));
     bar.finish_and_clear();
     let documents = kit.as_ref().map_or(&[][..], |kit| &kit.documents);
-    let said =
-        said::plan(&sources, kit.as_ref().map(|_| documents).map_err(|error| error.tell(console.words())));
+    let counted = kit.as_ref().map(|_| documents).map_err(|error| error.tell(console.words()));
+    let said = said::plan(&sources, counted, console.screen().width);
     let plan = plan_json(&sources, documents)?;
     if let Some(changed) = changed {
         Folder::write_whole(&folder.event_toml(), changed.as_bytes())?;

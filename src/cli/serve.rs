@@ -12,6 +12,7 @@ use tokio::time::timeout;
 
 use super::check::CHECK_NAME;
 use super::language::words_for;
+use super::mistyped::{Refused, within};
 use super::{CliError, Console, Outcome};
 use crate::plan::Folder;
 use crate::plan::code::{LinkCode, QUIET_ZONE};
@@ -43,7 +44,7 @@ pub struct Args {
     #[arg(long, value_name = "ADDRESS")]
     address: Option<IpAddr>,
     /// Which port.
-    #[arg(long, value_name = "PORT", default_value_t = PORT)]
+    #[arg(long, value_name = "PORT", default_value_t = PORT, value_parser = port)]
     port: u16,
     /// The photos as well.
     #[arg(long)]
@@ -250,4 +251,9 @@ fn tell(evening: &Evening, console: &mut Console) {
         let told = CliError::new(error.sentence()).line(console.words());
         console.complain(&told);
     }
+}
+
+/// A port that anybody may use; 0 lets the system choose.
+fn port(text: &str) -> Result<u16, Refused> {
+    within("typed-whole-from", text, &(0..=u16::MAX))
 }

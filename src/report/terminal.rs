@@ -1,4 +1,4 @@
-//! The wall drawn in the terminal: in 80 columns, legible without colour, colour on top where it is wanted.
+//! The wall drawn in the terminal: in 80 columns or as many as there are, legible without colour, colour on top where it is wanted.
 //!
 //! ```text
 //!        A    B    C    D           every cell one mark:
@@ -7,15 +7,14 @@
 //!   1    ·    ?    -    <           -  not in the photo                           !   of another event
 //! ```
 //!
-//! A cell is five characters wide where the whole wall fits so, else three: up to 20 columns side by side,
-//! wider walls in blocks. In three characters a label longer than two has no room to stand apart from its
+//! A cell is five characters wide where the whole wall fits so, else three; walls that are wider still are drawn in blocks. In three characters a label longer than two has no room to stand apart from its
 //! neighbour; then the mark is `x`.
 
 use crate::plan::cell::column_letters;
 use crate::words::Words;
 
 use super::json::{Report, ReportCell};
-use super::lines::{WIDTH, centred, line, one_line, paragraph};
+use super::lines::{centred, line, one_line, paragraph};
 use super::marks::{Kind, Marks, legend, row_number};
 use super::steps::{counts, headline, oddities, source, steps};
 
@@ -24,8 +23,6 @@ const WIDE: usize = 5;
 const NARROW: usize = 3;
 /// Before and behind the row's number.
 const MARGIN: usize = 2;
-/// Columns side by side in a block of a wall that does not fit.
-const BLOCK: usize = 20;
 
 /// Colour as an SGR parameter (ECMA-48): only an addition, every kind has its own mark.
 fn colour_of(kind: Kind) -> &'static str {
@@ -39,47 +36,52 @@ fn colour_of(kind: Kind) -> &'static str {
     }
 }
 
-/// The report as text, with ANSI colours if asked for.
+/// The report as text in lines of `width` characters, with ANSI colours if asked for.
 #[must_use]
-pub fn terminal(report: &Report, words: &Words, colour: bool) -> String {
+pub fn terminal(report: &Report, words: &Words, colour: bool, width: usize) -> String {
     let mut text = String::new();
-    paragraph(&mut text, "", &words.say("report-title", &[("name", one_line(&report.event.name).into())]));
-    source(report, words).iter().for_each(|line| paragraph(&mut text, "", line));
+    paragraph(
+        &mut text,
+        "",
+        &words.say("report-title", &[("name", one_line(&report.event.name).into())]),
+        width,
+    );
+    source(report, words).iter().for_each(|line| paragraph(&mut text, "", line, width));
     text.push('\n');
-    let marks = Marks { room: room(report), arrows: [">", "v", "<"] };
-    draw(&mut text, report, marks, colour);
+    let marks = Marks { room: room(report, width), arrows: [">", "v", "<"] };
+    draw(&mut text, report, marks, colour, width);
     for entry in legend(report, marks, words) {
         let said = format!("{:<5}  {}", entry.mark, entry.said);
         line(&mut text, &painted(&format!("  {said}"), entry.kind, colour));
     }
     text.push('\n');
-    paragraph(&mut text, "", &headline(report, words));
+    paragraph(&mut text, "", &headline(report, words), width);
     let counted: Vec<String> = counts(report, words).into_iter().map(|(_, phrase)| phrase).collect();
-    paragraph(&mut text, "", &format!("{}.", counted.join(", ")));
-    list(&mut text, "report-heading-to-do", &steps(report, words), words, true);
+    paragraph(&mut text, "", &format!("{}.", counted.join(", ")), width);
+    list(&mut text, &words.say("report-heading-to-do", &[]), &steps(report, words), true, width);
     let odd = oddities(report, words);
     if !odd.is_empty() {
         text.push('\n');
-        odd.iter().for_each(|line| paragraph(&mut text, "", &one_line(line)));
+        odd.iter().for_each(|line| paragraph(&mut text, "", &one_line(line), width));
     }
-    list(&mut text, "report-heading-advice", &report.advice, words, false);
+    list(&mut text, &words.say("report-heading-advice", &[]), &report.advice, false, width);
     text
 }
 
 /// How many characters a cell may take.
-fn room(report: &Report) -> usize {
-    if numbers_width(report) + MARGIN + report.size().0 * WIDE <= WIDTH { WIDE } else { NARROW }
+fn room(report: &Report, width: usize) -> usize {
+    if numbers_width(report) + MARGIN + report.size().0 * WIDE <= width { WIDE } else { NARROW }
 }
 
 fn numbers_width(report: &Report) -> usize {
     report.cells.iter().map(|cell| row_number(cell).len()).max().unwrap_or(1) + 1
 }
 
-fn draw(text: &mut String, report: &Report, marks: Marks, colour: bool) {
+fn draw(text: &mut String, report: &Report, marks: Marks, colour: bool, width: usize) {
     let room = marks.room;
     let (columns, rows) = report.size();
     let numbers = numbers_width(report);
-    let side_by_side = if numbers + MARGIN + columns * room <= WIDTH { columns.max(1) } else { BLOCK };
+    let side_by_side = (width.saturating_sub(numbers + MARGIN) / room).clamp(1, columns.max(1));
     for from in (0..columns).step_by(side_by_side) {
         let block = from..(from + side_by_side).min(columns);
         let letters: String = block.clone().map(|column| centred(&column_letters(column), room)).collect();
@@ -104,15 +106,15 @@ fn painted(said: &str, kind: Kind, colour: bool) -> String {
 }
 
 /// A heading and its entries, numbered or with dashes; nothing where there are none.
-fn list(text: &mut String, heading: &str, entries: &[String], words: &Words, numbered: bool) {
+fn list(text: &mut String, heading: &str, entries: &[String], numbered: bool, width: usize) {
     if entries.is_empty() {
         return;
     }
     text.push('\n');
-    line(text, &format!("{}:", words.say(heading, &[])));
-    let width = entries.len().to_string().len();
+    line(text, &format!("{heading}:"));
+    let digits = entries.len().to_string().len();
     for (i, entry) in entries.iter().enumerate() {
-        let start = if numbered { format!("  {:>width$}. ", i + 1) } else { "  - ".to_owned() };
-        paragraph(text, &start, &one_line(entry));
+        let start = if numbered { format!("  {:>digits$}. ", i + 1) } else { "  - ".to_owned() };
+        paragraph(text, &start, &one_line(entry), width);
     }
 }

@@ -68,6 +68,7 @@ help-new-flip = How the printer turns the paper over: long-edge, short-edge or n
 help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
 
 new-usual-name = Open evening
+new-working = Finding the pencil colors
 new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml, { $file }, and picture-preview.png to look at.
 new-squares = { $count ->
     [one] 1 square
@@ -1006,6 +1007,8 @@ tour-ends =
 
 ## errors: the event's folder
 
+error-folder-first = { $path } is a file. The event folder comes first, then the photos: everysquare { $command } FOLDER PHOTO
+error-folder-file = { $path } is a file, not an event folder
 error-folder-no-event = { $path } holds no event.toml: make an event there with “everysquare new { $path } --picture FILE”
 error-folder-not-printed = { $path } holds no print/manifest.json: print the kit first with “everysquare print { $path }”
 error-folder-no-picture = there is no picture { $path }: give the name of a PNG, JPEG, WebP or TIFF file

@@ -69,6 +69,7 @@ help-new-flip = Cómo da vuelta al papel la impresora: long-edge (por el borde l
 help-new-units = Las unidades que lee la gente, inch (pulgadas) o mm; si se omite, pulgadas con letter y tabloid, mm con a4 y a3
 
 new-usual-name = Velada abierta
+new-working = Eligiendo los colores de los lápices
 new-made = Se creó { $folder } para “{ $name }”, clave { $tag }: event.toml, { $file } y picture-preview.png para verla.
 new-squares = { $count ->
     [one] 1 cuadro
@@ -1016,6 +1017,8 @@ tour-ends =
 
 ## errors: the event's folder
 
+error-folder-first = { $path } es un archivo. Primero va la carpeta del evento y después las fotos: everysquare { $command } CARPETA FOTO
+error-folder-file = { $path } es un archivo, no la carpeta de un evento
 error-folder-no-event = { $path } no contiene event.toml: cree ahí un evento con “everysquare new { $path } --picture ARCHIVO”
 error-folder-not-printed = { $path } no contiene print/manifest.json: primero imprima el material con “everysquare print { $path }”
 error-folder-no-picture = no existe la imagen { $path }: dé el nombre de un archivo PNG, JPEG, WebP o TIFF

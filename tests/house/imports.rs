@@ -73,6 +73,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("serde_json", &[]),
     ("subtle", &["serve"]),
     ("tempfile", &["plan"]),
+    ("terminal_size", &["cli"]),
     ("thiserror", &[]),
     ("tokio", &["serve", "cli"]),
     ("tokio_stream", &["serve"]),

@@ -1,4 +1,4 @@
-//! The plan as text for a terminal: sentences and small tables in 80 columns.
+//! The plan as text for a terminal: sentences, small tables, a map.
 
 use crate::frame::float;
 use crate::picture::PictureFacts;
@@ -10,17 +10,17 @@ use crate::plan::lengths::{both, one};
 use crate::plan::settings::Choice;
 use crate::plan::{Level, Settings};
 use crate::print::{Document, Sources};
-use crate::report::lines::{WIDTH, centred, line, one_line, paragraph};
+use crate::report::lines::{centred, line, one_line, paragraph};
 use crate::words::{FluentValue, Words};
 
 /// What stands in the map for each level, the easiest first: the more ink, the harder.
 const MARKS: [&str; 4] = [".", "-", "+", "#"];
 
-/// The whole text. `documents` are the kit's, or why there are none.
-pub(super) fn plan(sources: &Sources, documents: Result<&[Document], String>) -> String {
+/// The whole text, in lines of `width` characters. `documents` are the kit's, or why there are none.
+pub(super) fn plan(sources: &Sources, documents: Result<&[Document], String>, width: usize) -> String {
     let evening = sources.evening();
     let Sources { settings, facts, words, .. } = *sources;
-    let mut text = Text { text: String::new(), settings, facts, evening: &evening, words };
+    let mut text = Text { text: String::new(), settings, facts, evening: &evening, words, width };
     text.say("plan-title", &[("name", one_line(&settings.name).into())]);
     text.levels();
     text.crowd();
@@ -38,12 +38,14 @@ struct Text<'a> {
     facts: &'a PictureFacts,
     evening: &'a Evening,
     words: &'a Words,
+    /// Characters in a line.
+    width: usize,
 }
 
 impl Text<'_> {
     fn say(&mut self, id: &str, arguments: &[(&str, FluentValue<'_>)]) {
         let said = self.words.say(id, arguments);
-        paragraph(&mut self.text, "", &said);
+        paragraph(&mut self.text, "", &said, self.width);
     }
 
     fn heading(&mut self, id: &str) {
@@ -112,7 +114,7 @@ impl Text<'_> {
         let grid = &self.settings.grid;
         let numbers = (1..=grid.rows).map(|row| row.to_string().len()).max().unwrap_or(1) + 2;
         let room = column_letters(grid.columns - 1).len() + 1;
-        let side_by_side = ((WIDTH - numbers) / room).max(1);
+        let side_by_side = (self.width.saturating_sub(numbers) / room).max(1);
         for from in (0..grid.columns).step_by(side_by_side) {
             let block = from..(from + side_by_side).min(grid.columns);
             let letters: String =
