@@ -131,7 +131,7 @@ fn whatever_is_no_photo_of_this_wall_gets_one_sentence_and_leaves_nothing() {
     let mut heic = b"\0\0\0\x18ftypheic".to_vec();
     heic.extend([0; 64]);
     let noise = RgbImage::from_fn(800, 600, |x, y| image::Rgb([((x * 37) ^ (y * 91)).to_le_bytes()[0]; 3]));
-    let cases: [(&str, Vec<u8>, &str); 11] = [
+    let cases: [(&str, Vec<u8>, &str); 12] = [
         ("empty", Vec::new(), "the file is empty"),
         ("text", b"Dear helper".to_vec(), "not a photo"),
         ("cut", good[..good.len() / 3].to_vec(), "cut off"),
@@ -141,7 +141,8 @@ fn whatever_is_no_photo_of_this_wall_gets_one_sentence_and_leaves_nothing() {
         ("dark", png(&RgbImage::from_pixel(900, 700, image::Rgb([6, 5, 7]))), "too dark"),
         ("noise", png(&noise), "no code of this event"),
         ("bomb", bomb(), "30000 × 30000"),
-        ("heic", heic, "HEIC"),
+        ("heic", heic, "damaged"),
+        ("film", b"\0\0\0\x10ftypqt  \0\0\0\0".to_vec(), "this is a video"),
         ("foreign", std::fs::read(photo(&other, "6", &[])).unwrap(), "another event (tag H4X)"),
     ];
     for (name, bytes, said) in cases {

@@ -95,7 +95,8 @@ fn what_is_no_picture_gets_a_sentence() {
     assert_eq!(Picture::open(b""), Err(PictureError::Empty));
     assert_eq!(Picture::open(b"hello"), Err(PictureError::Format));
     assert_eq!(Picture::open(b"GIF89a\x01\x00\x01\x00"), Err(PictureError::Format));
-    assert_eq!(Picture::open(b"\0\0\0\x18ftypheic\0\0\0\0"), Err(PictureError::Heic));
+    assert_eq!(Picture::open(b"\0\0\0\x18ftypheic\0\0\0\0"), Err(PictureError::Short));
+    assert_eq!(Picture::open(b"\0\0\0\x10ftypavif\0\0\0\0"), Err(PictureError::Heic));
     assert!(matches!(Picture::open(include_bytes!("picture/lab.tif")), Err(PictureError::Kind(_))));
     let whole = file(&DynamicImage::from(uneven(40, 40)), ImageFormat::Png);
     assert!(matches!(Picture::open(&whole[..200]), Err(PictureError::Damaged(_))));

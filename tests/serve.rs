@@ -262,10 +262,11 @@ fn what_cannot_be_read_is_told_and_nothing_is_written() {
     let grey = image::RgbImage::from_pixel(400, 300, image::Rgb([120, 130, 140]));
     let mut png = std::io::Cursor::new(Vec::new());
     grey.write_to(&mut png, image::ImageFormat::Png).unwrap();
-    let cases: [(&[u8], &str); 5] = [
+    let cases: [(&[u8], &str); 6] = [
         (b"a letter, no photo", "no photo that can be read"),
         (&photo[..photo.len() / 2], "cut off"),
-        (b"\0\0\0\x18ftypheic\0\0\0\0mif1", "HEIC"),
+        (b"\0\0\0\x18ftypheic\0\0\0\0mif1", "cut off"),
+        (b"\0\0\0\x14ftypqt  \0\0\0\0qt  \0\0\0\x08free", "video"),
         (png.get_ref(), "No code"),
         (&[0xff, 0xd8, 0xff, 0xe0, 1], "cut off"),
     ];

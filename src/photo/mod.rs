@@ -1,6 +1,6 @@
 //! From a file's bytes to upright pixels, safely.
 //!
-//! In go the bytes of a JPEG, PNG, WebP or TIFF file as a phone or a computer sends it; out comes a [`Photo`], turned
+//! In go the bytes of a JPEG, HEIC, PNG, WebP or TIFF file as a phone or a computer sends it; out comes a [`Photo`], turned
 //! upright as its EXIF orientation says, or one sentence that says what is wrong and what to do. Nothing that a file
 //! holds makes this panic, run without end or take more memory than [`MAX_PIXELS`] stands for.
 //!
@@ -12,6 +12,7 @@
 
 mod about;
 mod file;
+pub mod heif;
 mod open;
 mod sample;
 mod turn;

@@ -13,6 +13,7 @@ use zune_jpeg::zune_core::colorspace::ColorSpace;
 use zune_jpeg::zune_core::options::DecoderOptions;
 
 use super::about::About;
+use super::heif::{self, Family, HeicError};
 use super::{Luma, Photo};
 
 /// The most pixels a photo may have. Phones make up to 200 million; more is a mistake or a trap.
@@ -29,8 +30,12 @@ pub enum PhotoError {
     File(Sentence),
     /// No bytes.
     Empty,
-    /// Apple's format.
-    Heic,
+    /// A picture coded by AV1.
+    Avif,
+    /// A film.
+    Video,
+    /// A rare kind of HEIC: what of it is not read.
+    Heic(String),
     /// Bytes of no picture format that is read.
     Unknown,
     /// The file ends early.
@@ -63,7 +68,9 @@ impl Tell for PhotoError {
         match self {
             Self::File(what) => what.clone(),
             Self::Empty => Sentence::new("error-photo-empty"),
-            Self::Heic => Sentence::new("error-photo-heic"),
+            Self::Avif => Sentence::new("error-photo-avif"),
+            Self::Video => Sentence::new("error-photo-video"),
+            Self::Heic(said) => Sentence::new("error-photo-heic").with("said", said.as_str()),
             Self::Unknown => Sentence::new("error-photo-unknown"),
             Self::Truncated => Sentence::new("error-photo-truncated"),
             Self::Damaged(why) => Sentence::new("error-photo-damaged").with("why", why.clone()),
@@ -89,34 +96,37 @@ impl Photo {
     /// As [`Photo::open`]; [`PhotoError::TooLarge`] from `most_pixels` on.
     pub fn open_within(bytes: &[u8], most_pixels: u64) -> Result<Self, PhotoError> {
         let most = most_pixels.min(MAX_PIXELS);
-        let stored = match sniff(bytes)? {
-            ImageFormat::Jpeg => guarded(|| jpeg(bytes, most))?,
-            format => guarded(|| other(bytes, format, most))?,
-        };
         let about = About::read(bytes);
-        let colour = about.orientation.upright(stored);
+        let colour = match sniff(bytes)? {
+            Kind::Heic => guarded(|| heic(bytes, most))?, // upright as it comes
+            Kind::Plain(ImageFormat::Jpeg) => about.orientation.upright(guarded(|| jpeg(bytes, most))?),
+            Kind::Plain(format) => about.orientation.upright(guarded(|| other(bytes, format, most))?),
+        };
         let luma = Luma::of(&colour);
         Ok(Self { luma, colour, taken: about.taken, made: about.made })
     }
 }
 
-/// Which format the first bytes belong to.
-fn sniff(bytes: &[u8]) -> Result<ImageFormat, PhotoError> {
+/// Which decoder a file is for.
+enum Kind {
+    Heic,
+    Plain(ImageFormat),
+}
+
+/// Which kind the first bytes belong to.
+fn sniff(bytes: &[u8]) -> Result<Kind, PhotoError> {
     if bytes.is_empty() {
         return Err(PhotoError::Empty);
     }
-    let brand = bytes.get(4..12).unwrap_or_default();
-    if brand.starts_with(b"ftyp") {
-        let heic = [b"heic", b"heix", b"heim", b"heis", b"hevc", b"mif1", b"msf1"];
-        return Err(if heic.iter().any(|b| brand.ends_with(*b)) {
-            PhotoError::Heic
-        } else {
-            PhotoError::Unknown
-        });
+    match heif::family(bytes) {
+        Some(Family::Heic) => return Ok(Kind::Heic),
+        Some(Family::Avif) => return Err(PhotoError::Avif),
+        Some(Family::Video) => return Err(PhotoError::Video),
+        None => {}
     }
     match image::guess_format(bytes) {
         Ok(format @ (ImageFormat::Jpeg | ImageFormat::Png | ImageFormat::WebP | ImageFormat::Tiff)) => {
-            Ok(format)
+            Ok(Kind::Plain(format))
         }
         _ => Err(PhotoError::Unknown),
     }
@@ -170,6 +180,20 @@ fn jpeg(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
 /// looked for anywhere near the end.
 fn ends_early(bytes: &[u8]) -> bool {
     !bytes.windows(2).rev().take(64).any(|two| two == [0xff, 0xd9])
+}
+
+/// A HEIC file, upright.
+fn heic(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
+    let side = |pixels: u32| usize::try_from(pixels).unwrap_or(usize::MAX);
+    let told = |error: HeicError| match error {
+        HeicError::Short => PhotoError::Truncated,
+        HeicError::Large(width, height) => PhotoError::TooLarge { width: side(width), height: side(height) },
+        HeicError::Kind(said) => PhotoError::Heic(said),
+        HeicError::Damaged(said) => PhotoError::Damaged(Sentence::given(said)),
+    };
+    let (width, height) = heif::declared_size(bytes).map_err(told)?;
+    check_size(side(width), side(height), most)?;
+    heif::decode(bytes, most).map_err(told)
 }
 
 /// PNG, WebP or TIFF.

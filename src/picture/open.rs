@@ -8,6 +8,7 @@ use thiserror::Error;
 
 use super::Picture;
 use super::svg::{Rendered, is_svg, render};
+use crate::photo::heif::{self, Family, HeicError};
 use crate::words::{Sentence, Tell, told_in_english};
 
 /// Pixels along one side.
@@ -24,7 +25,7 @@ pub enum PictureError {
     Empty,
     /// A kind that is not read.
     Format,
-    /// As iPhones store photos.
+    /// A kind of the files that begin with `ftyp` that is not read: a film, AV1, a rare HEIC.
     Heic,
     /// More pixels than are needed.
     Large {
@@ -133,8 +134,10 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
         image::ImageError::Unsupported(kind) => PictureError::Kind(kind.to_string()),
         other => PictureError::Damaged(Sentence::given(other.to_string())),
     };
-    if is_heic(bytes) {
-        return Err(PictureError::Heic);
+    match heif::family(bytes) {
+        Some(Family::Heic) => return heic(bytes),
+        Some(Family::Avif | Family::Video) => return Err(PictureError::Heic),
+        None => {}
     }
     let mut reader = ImageReader::new(Cursor::new(bytes))
         .with_guessed_format()
@@ -149,9 +152,7 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
     reader.limits(limits);
     let mut decoder = reader.into_decoder().map_err(damaged)?;
     let (width, height) = decoder.dimensions();
-    if width > MOST_ACROSS || height > MOST_ACROSS || u64::from(width) * u64::from(height) > MOST_PIXELS {
-        return Err(PictureError::Large { width, height });
-    }
+    check_size(width, height)?;
     let orientation = decoder.orientation().unwrap_or(image::metadata::Orientation::NoTransforms);
     let mut image = DynamicImage::from_decoder(decoder).map_err(damaged)?;
     if image.width() == 0 || image.height() == 0 {
@@ -161,10 +162,24 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
     Ok(image)
 }
 
-/// Whether the file is of the family that iPhones store (ISO/IEC 23008-12), by its brand.
-fn is_heic(bytes: &[u8]) -> bool {
-    let brands: [&[u8]; 6] = [b"heic", b"heix", b"hevc", b"hevx", b"mif1", b"msf1"];
-    bytes.get(4..8) == Some(b"ftyp") && bytes.get(8..12).is_some_and(|brand| brands.contains(&brand))
+/// A HEIC file, as iPhones store photos, upright.
+fn heic(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
+    let told = |error: HeicError| match error {
+        HeicError::Short => PictureError::Short,
+        HeicError::Large(width, height) => PictureError::Large { width, height },
+        HeicError::Kind(_) => PictureError::Heic,
+        HeicError::Damaged(said) => PictureError::Damaged(Sentence::given(said)),
+    };
+    let (width, height) = heif::declared_size(bytes).map_err(told)?;
+    check_size(width, height)?;
+    heif::decode(bytes, MOST_PIXELS).map(DynamicImage::from).map_err(told)
+}
+
+fn check_size(width: u32, height: u32) -> Result<(), PictureError> {
+    if width > MOST_ACROSS || height > MOST_ACROSS || u64::from(width) * u64::from(height) > MOST_PIXELS {
+        return Err(PictureError::Large { width, height });
+    }
+    Ok(())
 }
 
 /// Whether a JPEG has an end-of-image marker behind its last start-of-scan marker (ITU-T T.81, annex B). Neither occurs

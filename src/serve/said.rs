@@ -62,8 +62,9 @@ fn photo(error: &PhotoError, words: &Words) -> String {
         PhotoError::TooLarge { width, height } => sized("serve-photo-too-large", width, height),
         PhotoError::TooSmall { width, height } => sized("serve-photo-too-small", width, height),
         PhotoError::Empty | PhotoError::File(_) => words.say("serve-photo-empty", &[]),
-        PhotoError::Heic => words.say("serve-photo-heic", &[]),
-        PhotoError::Unknown => words.say("serve-photo-unknown", &[]),
+        PhotoError::Heic(_) => words.say("serve-photo-heic", &[]),
+        PhotoError::Video => words.say("serve-photo-video", &[]),
+        PhotoError::Unknown | PhotoError::Avif => words.say("serve-photo-unknown", &[]),
         PhotoError::Truncated => words.say("serve-photo-truncated", &[]),
         PhotoError::Damaged(_) => words.say("serve-photo-damaged", &[]),
     }

@@ -5,13 +5,13 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::paths::paths;
 use super::{Text, file, none, sources};
 
-/// Each module with those it may import. `{frame, words} ← plan ← {picture, photo ← read} ← judge ← {report, display,
+/// Each module with those it may import. `{frame, words} ← plan ← photo ← {picture, read} ← judge ← {report, display,
 /// rehearse} ← print ← check ← gallery ← {serve, cli}`.
 const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("frame", &[]),
     ("words", &[]),
     ("plan", &["frame", "words"]),
-    ("picture", &["frame", "words", "plan"]),
+    ("picture", &["frame", "words", "plan", "photo"]),
     ("photo", &["frame", "words", "plan"]),
     ("read", &["frame", "words", "plan", "photo"]),
     ("judge", &["frame", "words", "plan", "picture", "photo", "read"]),
@@ -50,6 +50,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("fluent_syntax", &["words"]),
     ("gif", &["display"]),
     ("http_body_util", &["serve"]),
+    ("heifer", &["photo"]),
     ("hyper", &["serve"]),
     ("hyper_util", &["serve"]),
     ("if_addrs", &["serve"]),
