@@ -1,34 +1,87 @@
-//! What questions are asked about: which piece needs which pencils, and the grid.
+//! What questions are asked about: which piece has which colours, and the grid.
 
 use super::Value;
 use super::measure::whole;
-use crate::picture::PictureFacts;
+use crate::frame::{float, floor_index};
+use crate::picture::colour::ciede2000;
+use crate::picture::{Picture, PictureFacts, PieceFacts};
+use crate::plan::settings::Pencil;
 use crate::plan::{Cell, Grid};
 
-/// The part of a piece's area above which nobody overlooks a colour: 2 %, a spot of 3.6 mm on a piece of an inch.
-/// Common practice, no source. A colour that covers less in some piece is asked about after the others.
+/// Least part of a piece's area at which nobody overlooks a colour: 2 %, a spot of 3.6 mm on a piece of an inch.
+/// Common practice, no source.
 const PLAIN_TO_SEE: f64 = 0.02;
+/// Largest part of a piece's area that nobody sees: a dot of a quarter of a millimetre on a piece of an inch. A larger one
+/// might be counted by some and not by others.
+const NOT_SEEN: f64 = 1e-4;
+/// Least CIEDE2000 between two colours that children tell apart without comparing them side by side: twice the distance
+/// below which `warnings` calls two pencils alike. Common practice, no source.
+pub(super) const APART: f64 = 20.0;
+/// Largest CIEDE2000 between a pixel and a pencil that look the same.
+const SAME: f64 = 10.0;
+/// Least part of the picture that must look like its pencils before anyone is asked to count colours by eye.
+const FLAT: f64 = 0.95;
+/// Number of places a side at which the picture is compared with its pencils.
+const PLACES: usize = 100;
 
-/// The picture and its wall as questions see them.
+/// The picture and its mural as questions see them.
 pub(super) struct Subject<'a> {
     pub grid: &'a Grid,
     /// For each piece, in the grid's order, the pencils that it needs.
     pub needs: Vec<Vec<usize>>,
-    /// The pencils that some piece needs; those that nobody overlooks first, then in their own order.
+    /// The pencils that some piece needs.
     pub used: Vec<usize>,
+    /// Those of them that are counted alike by everybody, in every piece.
+    pub clear: Vec<usize>,
+    /// For each piece, whether everybody counts its colours alike.
+    pub clear_piece: Vec<bool>,
+    facts: &'a PictureFacts,
+    /// For each pencil, whether it looks like no other one of the picture, and the picture looks like its pencils.
+    distinct: Vec<bool>,
 }
 
 impl<'a> Subject<'a> {
-    pub fn of(facts: &PictureFacts, grid: &'a Grid) -> Self {
+    pub fn of(facts: &'a PictureFacts, picture: &Picture, grid: &'a Grid) -> Self {
         let needs: Vec<Vec<usize>> = facts.pieces.iter().map(|piece| piece.pencils.clone()).collect();
         let is_used = |pencil: &usize| needs.iter().any(|needed| needed.contains(pencil));
-        let doubtful = |pencil: &usize| {
-            let shares = facts.pieces.iter().filter_map(|piece| piece.shares.get(*pencil));
-            shares.into_iter().any(|share| *share > 0.0 && *share < PLAIN_TO_SEE)
+        let used: Vec<usize> = (0..facts.pencils.len()).filter(is_used).collect();
+        let flat = is_flat(picture, &facts.pencils);
+        let colour = |pencil: usize| facts.pencils.get(pencil).map_or([0; 3], |pencil| pencil.srgb);
+        let alone = |pencil: usize| {
+            let others = used.iter().filter(|other| **other != pencil);
+            flat && others.into_iter().all(|other| ciede2000(colour(pencil), colour(*other)) >= APART)
         };
-        let mut used: Vec<usize> = (0..facts.pencils.len()).filter(is_used).collect();
-        used.sort_by_key(doubtful);
-        Self { grid, needs, used }
+        let distinct = (0..facts.pencils.len()).map(alone).collect();
+        let mut subject =
+            Self { grid, needs, used, clear: Vec::new(), clear_piece: Vec::new(), facts, distinct };
+        subject.clear = subject.used.iter().copied().filter(|pencil| subject.is_clear(*pencil)).collect();
+        subject.clear_piece = facts.pieces.iter().map(|piece| subject.is_clear_piece(piece)).collect();
+        subject
+    }
+
+    /// Whether everybody agrees on which pieces of the picture have a colour.
+    fn is_clear(&self, pencil: usize) -> bool {
+        self.facts.pieces.iter().all(|piece| self.is_clear_in(pencil, piece))
+    }
+
+    /// Whether everybody agrees on whether a piece has a colour.
+    fn is_clear_in(&self, pencil: usize, piece: &PieceFacts) -> bool {
+        let share = piece.shares.get(pencil).copied().unwrap_or(0.0);
+        let needed = piece.pencils.contains(&pencil);
+        let agreed = if needed { share >= PLAIN_TO_SEE } else { share <= NOT_SEEN };
+        agreed && self.distinct.get(pencil) == Some(&true)
+    }
+
+    /// Whether everybody agrees on how many colours a piece has.
+    fn is_clear_piece(&self, piece: &PieceFacts) -> bool {
+        let agreed = |(pencil, share): (usize, &f64)| *share == 0.0 || self.is_clear_in(pencil, piece);
+        piece.shares.iter().enumerate().all(agreed)
+    }
+
+    /// Whether everybody agrees on which pieces of a row, from a cell on, have a colour.
+    pub fn is_clear_in_row(&self, pencil: usize, first: Cell, count: usize) -> bool {
+        let from = self.grid.index(first);
+        self.facts.pieces.iter().skip(from).take(count).all(|piece| self.is_clear_in(pencil, piece))
     }
 
     /// How many pieces there are.
@@ -55,14 +108,24 @@ impl<'a> Subject<'a> {
         [("by", Value::Choice(if by_rows { "rows" } else { "columns" })), ("sum", Value::Sum(lines))]
     }
 
-    /// Each row from the top: its first cell, and what its pieces need.
-    pub fn rows(&self) -> impl Iterator<Item = (Cell, &[Vec<usize>])> {
-        let cells = (0..self.grid.rows).map(|row| Cell { row, column: 0 });
-        cells.zip(self.needs.chunks(self.grid.columns.max(1)))
-    }
-
     /// How many times as long as a piece a square is, where that is a whole number above 1.
     pub fn scale(&self) -> Option<usize> {
         whole(self.grid.square_mm / self.grid.piece_mm).filter(|scale| *scale > 1)
     }
+}
+
+/// Whether the picture shows its pencils' colours and nothing between them, as what `new` writes does and a photo does not.
+fn is_flat(picture: &Picture, pencils: &[Pencil]) -> bool {
+    let (width, height) = picture.size();
+    let at = |place: usize, pixels: u32| {
+        let pixel = floor_index((float(place) + 0.5) / float(PLACES) * f64::from(pixels));
+        u32::try_from(pixel).unwrap_or(0).min(pixels.saturating_sub(1))
+    };
+    let places = (0..PLACES).flat_map(|down| (0..PLACES).map(move |across| (across, down)));
+    let same = places.filter(|(across, down)| {
+        let pixel = picture.pixels.get_pixel(at(*across, width), at(*down, height)).0;
+        let known = pencils.iter().any(|pencil| pencil.srgb == pixel);
+        known || pencils.iter().any(|pencil| ciede2000(pencil.srgb, pixel) <= SAME)
+    });
+    float(same.count()) >= FLAT * float(PLACES * PLACES)
 }
