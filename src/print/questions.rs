@@ -14,7 +14,8 @@ use super::marks::Box;
 use super::page::{Heading, Page, Reading, Sheets, Sides};
 use super::typeset::Image;
 use super::{Document, Large, PrintError, Sources};
-use crate::picture::questions::{Question, Rung, questions};
+use crate::picture::questions::{Question, Rung, Unit, questions};
+use crate::plan::settings::Units;
 use key::Key;
 use said::{answered, said};
 use shown::{Seen, Stage};
@@ -154,7 +155,11 @@ pub(super) fn answers(sources: &Sources) -> Result<Document, PrintError> {
 
 /// The questions with their numbers from 1.
 fn numbered(sources: &Sources) -> Vec<(usize, Question)> {
-    (1..).zip(questions(sources.facts, sources.picture, &sources.printed.grid)).collect()
+    let unit = match sources.settings.print.units {
+        Units::Inch => Unit::Inch,
+        Units::Mm => Unit::Mm,
+    };
+    (1..).zip(questions(sources.facts, sources.picture, &sources.printed.grid, unit)).collect()
 }
 
 fn of(all: &[(usize, Question)], rung: Rung) -> Vec<(usize, Question)> {
@@ -180,8 +185,8 @@ fn card(
     let (rung, words) = (question.rung, sources.words);
     let say = |id: &str| words.say(id, &[]);
     let size = match rung {
-        Rung::See => 19.0,
-        Rung::Count => 17.0,
+        Rung::See => 17.0,
+        Rung::Count => 16.0,
         Rung::Compare | Rung::Explain => 15.0,
     };
     let guess = (question.kind == "guess").then(|| say("questions-guess"));

@@ -1311,6 +1311,8 @@ questions-ask-quarter-boxes = A square has 3 marks on each side. Draw a line fro
 questions-working-quarter-boxes = 4 across and 4 down: 4 × 4 = { $answer }
 questions-ask-quarter-up = One fourth of the { $count } squares are up. How many squares are up?
 questions-working-quarter-up = { $count } ÷ 4 = { $answer }
+questions-ask-half-row = A row has { $columns } squares. Half of them are up. How many squares is that?
+questions-working-half-row = { $columns } ÷ 2 = { $answer }
 questions-ask-visitors = The mural has { $count } squares. You and your friends draw { $each } squares each. How many friends does it take, with you?
 questions-working-visitors = { $count } ÷ { $each } = { $answer }
 questions-ask-full-rows = { $rows } rows are full. Each row has { $columns } squares. How many squares is that?
@@ -1323,6 +1325,8 @@ questions-ask-tables = { $tables } tables have { $pencils } pencils each. How ma
 questions-working-tables = { $tables } × { $pencils } = { $answer }
 questions-ask-folded = Fold a sheet of paper in half { $times } times. Keep it folded each time. Then open it. How many parts do the folds make?
 questions-working-folded = Each fold makes twice as many: 2 × 2 × 2 = { $answer }
+questions-ask-boxes-of-two = A square has 16 small boxes. How many small boxes do 2 squares have?
+questions-working-boxes-of-two = 16 + 16 = { $answer }
 questions-ask-minutes = It takes { $each } minutes to draw one square. How many squares can you draw in { $minutes } minutes?
 questions-working-minutes = { $minutes } ÷ { $each } = { $answer }
 
@@ -1367,7 +1371,7 @@ questions-working-millimetres = { $metres } × 1000 mm = { $answer }
 questions-ask-next-square = A { $a } × { $a } block has { $aa } squares. A { $b } × { $b } block has { $bb }. A { $c } × { $c } block has { $cc }. How many squares does the next block have?
 questions-working-next-square = { $side } × { $side } = { $answer }
 questions-ask-turn-back = Which piece is turned, and which way must you turn it to fix it?
-questions-working-turn-back = The lines meet again when you turn it back: { $answer }.
+questions-working-turn-back = The lines meet again on both sides.
 questions-ask-edge = The mural has { $columns } columns and { $rows } rows. How many squares are on its outside edge?
 questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4 = { $answer }. The four corners were counted twice.
 questions-ask-both = Look at the picture key. How many pieces have both { $first } and { $second } in them?

@@ -1321,6 +1321,8 @@ questions-ask-quarter-boxes = Un cuadro tiene 3 marcas en cada lado. Traza una l
 questions-working-quarter-boxes = 4 a lo ancho y 4 a lo alto: 4 × 4 = { $answer }
 questions-ask-quarter-up = Ya está colgada la cuarta parte de los { $count } cuadros. ¿Cuántos cuadros son?
 questions-working-quarter-up = { $count } ÷ 4 = { $answer }
+questions-ask-half-row = Una fila tiene { $columns } cuadros. Ya está colgada la mitad. ¿Cuántos cuadros son?
+questions-working-half-row = { $columns } ÷ 2 = { $answer }
 questions-ask-visitors = El mural lleva { $count } cuadros. Tú y tus amigos dibujan { $each } cuadros cada uno. ¿Cuántos amigos hacen falta, contándote a ti?
 questions-working-visitors = { $count } ÷ { $each } = { $answer }
 questions-ask-full-rows = Ya hay { $rows } filas completas. Cada fila tiene { $columns } cuadros. ¿Cuántos cuadros son?
@@ -1333,6 +1335,8 @@ questions-ask-tables = En cada una de { $tables } mesas hay { $pencils } lápice
 questions-working-tables = { $tables } × { $pencils } = { $answer }
 questions-ask-folded = Dobla una hoja por la mitad { $times } veces, sin abrirla. Luego ábrela. ¿Cuántas partes forman los dobleces?
 questions-working-folded = Con cada doblez hay el doble: 2 × 2 × 2 = { $answer }
+questions-ask-boxes-of-two = Un cuadro tiene 16 cuadritos. ¿Cuántos cuadritos tienen 2 cuadros?
+questions-working-boxes-of-two = 16 + 16 = { $answer }
 questions-ask-minutes = Dibujar un cuadro toma { $each } minutos. ¿Cuántos cuadros puedes dibujar en { $minutes } minutos?
 questions-working-minutes = { $minutes } ÷ { $each } = { $answer }
 
@@ -1377,7 +1381,7 @@ questions-working-millimetres = { $metres } × 1000 mm = { $answer }
 questions-ask-next-square = Un bloque de { $a } × { $a } tiene { $aa } cuadros. Uno de { $b } × { $b } tiene { $bb }. Uno de { $c } × { $c } tiene { $cc }. ¿Cuántos cuadros tiene el bloque que sigue?
 questions-working-next-square = { $side } × { $side } = { $answer }
 questions-ask-turn-back = ¿Qué pieza está girada y hacia qué lado hay que girarla para arreglarla?
-questions-working-turn-back = Las líneas vuelven a coincidir al girarla: { $answer }.
+questions-working-turn-back = Las líneas vuelven a coincidir en los dos lados.
 questions-ask-edge = El mural tiene { $columns } columnas y { $rows } filas. ¿Cuántos cuadros hay en su borde?
 questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4 = { $answer }. Las cuatro esquinas se habían contado dos veces.
 questions-ask-both = Mira la guía de la imagen. ¿Cuántas piezas tienen el color { $first } y también el color { $second }?

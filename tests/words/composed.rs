@@ -6,7 +6,7 @@ use everysquare::plan::Level;
 use everysquare::plan::settings::{Choice, Paper};
 
 /// The kinds of questions, as `src/picture/questions/` names them.
-pub const KINDS: [&str; 67] = [
+pub const KINDS: [&str; 69] = [
     "colours-of-piece",
     "next-piece",
     "in-row-with",
@@ -30,12 +30,14 @@ pub const KINDS: [&str; 67] = [
     "not-with",
     "quarter-boxes",
     "quarter-up",
+    "half-row",
     "visitors",
     "full-rows",
     "half-of-boxes",
     "sides-of-squares",
     "tables",
     "folded",
+    "boxes-of-two",
     "minutes",
     "scale",
     "pieces-on-square",

@@ -22,14 +22,14 @@ pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
     vec![
         scale_factor(subject),
         scale.and_then(|scale| ask(true, "pieces-on-square", [number("scale", scale)], scale * scale)),
-        across(subject, Unit::Inch),
+        across(subject, "mural-width", columns),
         fraction_with(subject),
         scale.and_then(|scale| {
             let values = [number("scale", scale), number("length", LINE_MM)];
             ask(true, "larger", values, millimetres(LINE_MM * scale))
         }),
         around(subject),
-        across(subject, Unit::Mm),
+        across(subject, "mural-height", rows),
         hung.next(),
         which_part(subject),
         scale.and_then(|scale| {
@@ -58,7 +58,7 @@ fn millimetres(count: usize) -> Answer {
 
 /// How many times as long, in the first unit in which both sides are whole.
 fn scale_factor(subject: &Subject) -> Option<Draft> {
-    let (piece, square) = same_unit(subject)?;
+    let (piece, square) = subject.piece_and_square()?;
     let values = [("piece", Value::Length(piece)), ("square", Value::Length(square))];
     ask(
         square.count > piece.count && square.count.is_multiple_of(piece.count),
@@ -68,28 +68,16 @@ fn scale_factor(subject: &Subject) -> Option<Draft> {
     )
 }
 
-/// The sides of piece and square in a unit in which both are whole.
-pub(super) fn same_unit(subject: &Subject) -> Option<(Measure, Measure)> {
-    let squares = measures(subject.grid.square_mm);
-    measures(subject.grid.piece_mm).into_iter().find_map(|piece| {
-        squares.iter().find(|square| square.unit == piece.unit).map(|square| (piece, *square))
-    })
-}
-
-/// How wide the mural is, or how high where it has one column only.
-fn across(subject: &Subject, unit: Unit) -> Option<Draft> {
-    let square = measures(subject.grid.square_mm).into_iter().find(|square| square.unit == unit)?;
-    // the width in inches, the height in millimetres, so that the two cards ask about two things
-    let (columns, rows) = (subject.grid.columns, subject.grid.rows);
-    let wide = columns > 1 && (unit == Unit::Inch || rows == 1);
-    let (kind, count) = if wide { ("mural-width", columns) } else { ("mural-height", rows) };
-    let side = count * square.count;
-    let values = [number("squares", count), ("square", Value::Length(square)), in_unit(unit)];
-    ask(count > 1, kind, values, Answer::Length(Measure { count: side, unit }))
+/// How wide the mural is, or how high.
+fn across(subject: &Subject, kind: &'static str, squares: usize) -> Option<Draft> {
+    let square = subject.square()?;
+    let values = [number("squares", squares), ("square", Value::Length(square)), in_unit(square.unit)];
+    let length = Measure { count: squares * square.count, unit: square.unit };
+    ask(squares > 1, kind, values, Answer::Length(length))
 }
 
 /// The unit of an answer as a sentence chooses by it.
-pub(super) fn in_unit(unit: Unit) -> (&'static str, Value) {
+fn in_unit(unit: Unit) -> (&'static str, Value) {
     let word = match unit {
         Unit::Inch => "inch",
         Unit::Mm => "mm",
@@ -100,7 +88,7 @@ pub(super) fn in_unit(unit: Unit) -> (&'static str, Value) {
 /// How long a ribbon is that goes once around the mural.
 fn around(subject: &Subject) -> Option<Draft> {
     let (columns, rows) = (subject.grid.columns, subject.grid.rows);
-    let square = measures(subject.grid.square_mm).into_iter().next()?;
+    let square = subject.square()?;
     let count = 2 * (columns + rows) * square.count;
     let values = [
         number("columns", columns),
@@ -163,5 +151,5 @@ fn inches_to_mm(subject: &Subject) -> Option<Draft> {
     let side = measures(subject.grid.square_mm).into_iter().find(|side| side.unit == Unit::Inch);
     let inches = side.map(|side| side.count).filter(|count| count.is_multiple_of(5)).unwrap_or(10);
     let mm = whole(float(inches) * MM_PER_INCH)?;
-    ask(true, "inches-to-mm", [number("inches", inches)], millimetres(mm))
+    ask(subject.unit == Unit::Inch, "inches-to-mm", [number("inches", inches)], millimetres(mm))
 }

@@ -26,6 +26,12 @@ pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
         not_with(subject).filter(|_| few),
         ask(true, "quarter-boxes", [], 16),
         ask(few && count > 4 && count.is_multiple_of(4), "quarter-up", [number("count", count)], count / 4),
+        ask(
+            columns > 2 && columns.is_multiple_of(2) && columns <= 40,
+            "half-row",
+            [number("columns", columns)],
+            columns / 2,
+        ),
         each_draws(count).filter(|_| few),
         ask(
             factors && rows > 2,
@@ -37,6 +43,7 @@ pub(super) fn drafts(subject: &Subject) -> Vec<Option<Draft>> {
         ask(true, "sides-of-squares", [number("squares", sides)], sides * 4),
         ask(true, "tables", [number("tables", 5), number("pencils", colours)], 5 * colours),
         ask(true, "folded", [number("times", 3)], 8),
+        ask(true, "boxes-of-two", [], 32),
         ask(true, "minutes", [number("minutes", 60), number("each", 10)], 6),
     ]
 }

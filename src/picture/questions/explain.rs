@@ -1,13 +1,12 @@
 //! Questions about patterns, ratio and per cent, for anyone who wants more and likes to say how one knows.
 
-use super::compare::same_unit;
 use super::joints::Joints;
 use super::subject::Subject;
 use super::{Answer, Draft, Measure, Unit, Value, ask, ask_of_key, common_divisor, number};
 use crate::plan::Turn;
 
 /// Sizes of blocks, and numbers of a pattern, that are still worked out by hand.
-const BY_HAND: std::ops::RangeInclusive<usize> = 4..=12;
+const BY_HAND: std::ops::RangeInclusive<usize> = 5..=12;
 /// Sizes of blocks that are still added by hand.
 const MOST_SIZES: usize = 8;
 /// Area of a patch of colour on the piece that is looked for on the square, in mm².
@@ -150,7 +149,7 @@ fn larger_patch(subject: &Subject) -> Option<Draft> {
 
 /// By how much a square's area exceeds a piece's, in square inches, or in mm² where those are not whole.
 fn area_step(subject: &Subject) -> Option<Draft> {
-    let (piece, square) = same_unit(subject)?;
+    let (piece, square) = subject.piece_and_square()?;
     let count = (square.count * square.count).checked_sub(piece.count * piece.count)?;
     let values = [
         ("piece", Value::Length(piece)),
@@ -180,7 +179,7 @@ fn columns_to_rows(columns: usize, rows: usize) -> Option<Draft> {
 
 /// "30 mm : 100 mm = 3 : …", where the square is not a whole number of times as long.
 fn piece_to_square(subject: &Subject) -> Option<Draft> {
-    let (piece, square) = same_unit(subject)?;
+    let (piece, square) = subject.piece_and_square()?;
     let divisor = common_divisor(piece.count, square.count);
     let (first, second) = (piece.count / divisor, square.count / divisor);
     let values = [

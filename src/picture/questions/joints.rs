@@ -32,7 +32,9 @@ const BREAKS: f64 = 0.6;
 const CROSSED: f64 = 0.12;
 /// Number of pieces in a row of which one is turned.
 pub(super) const IN_A_ROW: usize = 4;
-/// Number of pieces that are tried as wrong choices beside a piece, so that large grids take no longer than others.
+/// Number of pieces that a question may begin with, so that large grids take no longer than others.
+const MOST_CELLS: usize = 250;
+/// Number of pieces that are tried as wrong choices beside a piece.
 const MOST_TRIED: usize = 100;
 /// Number of pieces to choose from.
 const CHOICES: usize = 3;
@@ -54,6 +56,11 @@ impl<'a> Joints<'a> {
         Self { grid, sides }
     }
 
+    /// Cells spread over the picture, all of them where there are few.
+    fn some_cells(&self) -> impl Iterator<Item = Cell> + use<> {
+        self.grid.cells().step_by(self.grid.count().div_ceil(MOST_CELLS).max(1))
+    }
+
     fn sides(&self, cell: Cell) -> Option<&[Side; 4]> {
         self.sides.get(self.grid.index(cell)).filter(|_| self.grid.holds(cell))
     }
@@ -61,7 +68,7 @@ impl<'a> Joints<'a> {
     /// A piece whose neighbour at the right is to be found among three: one whose line goes on there, and two others whose
     /// own lines do not meet it.
     pub fn next_piece(&self) -> Option<Draft> {
-        let found = self.grid.cells().filter_map(|cell| {
+        let found = self.some_cells().filter_map(|cell| {
             let next = Cell { column: cell.column + 1, ..cell };
             let [_, right, ..] = self.sides(cell)?;
             let [.., left] = self.sides(next)?;
@@ -89,7 +96,7 @@ impl<'a> Joints<'a> {
 
     /// Four pieces side by side of which an inner one is turned, the first that shows best; `turn` is clockwise.
     pub fn turned_piece(&self, kind: &'static str, turn: Turn) -> Option<Draft> {
-        let starts = self.grid.cells().flat_map(|first| [1, 2].map(|at| (first, at)));
+        let starts = self.some_cells().flat_map(|first| [1, 2].map(|at| (first, at)));
         let good = starts.filter(|(first, at)| self.is_seen_turned(*first, *at, turn) == Some(true));
         let (first, at) =
             good.max_by_key(|(first, at)| self.interest(Cell { column: first.column + at, ..*first }))?;

@@ -17,7 +17,7 @@
 //! lines leave one answer.
 //!
 //! ```
-//! use everysquare::picture::questions::{Answer, Rung, questions};
+//! use everysquare::picture::questions::{Answer, Rung, Unit, questions};
 //! use everysquare::picture::{FewColours, Picture, PictureFacts};
 //! use everysquare::plan::settings::{LevelSettings, Pencil};
 //! use everysquare::plan::{Grid, RowsFrom};
@@ -26,7 +26,7 @@
 //! let picture = Picture { pixels: image::RgbImage::new(100, 80) };
 //! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);
 //! let facts = PictureFacts::of(&few, &grid, &LevelSettings::default());
-//! let all = questions(&facts, &picture, &grid);
+//! let all = questions(&facts, &picture, &grid, Unit::Inch);
 //! let squares = all.iter().find(|question| question.kind == "all-squares").ok_or("none")?;
 //! assert_eq!((squares.rung, squares.answer), (Rung::Count, Answer::Count(80)));
 //! # Ok::<(), Box<dyn std::error::Error>>(())
@@ -180,10 +180,10 @@ impl Question {
 }
 
 /// The questions about a picture and its mural: for each rung at most [`CARDS`], in the order of [`Rung::ALL`]. `facts` are
-/// those of `picture`.
+/// those of `picture`; lengths are in `unit` where they are whole numbers of it, and in millimetres else.
 #[must_use]
-pub fn questions(facts: &PictureFacts, picture: &Picture, grid: &Grid) -> Vec<Question> {
-    let subject = Subject::of(facts, picture, grid);
+pub fn questions(facts: &PictureFacts, picture: &Picture, grid: &Grid, unit: Unit) -> Vec<Question> {
+    let subject = Subject::of(facts, picture, grid, unit);
     let joints = joints::Joints::of(picture, grid);
     let drafts = [
         (Rung::See, see::drafts(&subject, &joints)),

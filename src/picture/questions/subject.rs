@@ -1,7 +1,7 @@
 //! What questions are asked about: which piece has which colours, and the grid.
 
 use super::Value;
-use super::measure::whole;
+use super::measure::{Measure, Unit, measures, whole};
 use crate::frame::{float, floor_index};
 use crate::picture::colour::ciede2000;
 use crate::picture::{Picture, PictureFacts, PieceFacts};
@@ -27,6 +27,8 @@ const PLACES: usize = 100;
 /// The picture and its mural as questions see them.
 pub(super) struct Subject<'a> {
     pub grid: &'a Grid,
+    /// What people measure in.
+    pub unit: Unit,
     /// For each piece, in the grid's order, the pencils that it needs.
     pub needs: Vec<Vec<usize>>,
     /// The pencils that some piece needs.
@@ -41,7 +43,7 @@ pub(super) struct Subject<'a> {
 }
 
 impl<'a> Subject<'a> {
-    pub fn of(facts: &'a PictureFacts, picture: &Picture, grid: &'a Grid) -> Self {
+    pub fn of(facts: &'a PictureFacts, picture: &Picture, grid: &'a Grid, unit: Unit) -> Self {
         let needs: Vec<Vec<usize>> = facts.pieces.iter().map(|piece| piece.pencils.clone()).collect();
         let is_used = |pencil: &usize| needs.iter().any(|needed| needed.contains(pencil));
         let used: Vec<usize> = (0..facts.pencils.len()).filter(is_used).collect();
@@ -53,7 +55,7 @@ impl<'a> Subject<'a> {
         };
         let distinct = (0..facts.pencils.len()).map(alone).collect();
         let mut subject =
-            Self { grid, needs, used, clear: Vec::new(), clear_piece: Vec::new(), facts, distinct };
+            Self { grid, unit, needs, used, clear: Vec::new(), clear_piece: Vec::new(), facts, distinct };
         subject.clear = subject.used.iter().copied().filter(|pencil| subject.is_clear(*pencil)).collect();
         subject.clear_piece = facts.pieces.iter().map(|piece| subject.is_clear_piece(piece)).collect();
         subject
@@ -106,6 +108,25 @@ impl<'a> Subject<'a> {
             }
         }
         [("by", Value::Choice(if by_rows { "rows" } else { "columns" })), ("sum", Value::Sum(lines))]
+    }
+
+    /// A length in people's unit or, where it is no whole number of inches, in millimetres.
+    fn measured(&self, mm: f64) -> Vec<Measure> {
+        let known = |measure: &Measure| measure.unit == self.unit || measure.unit == Unit::Mm;
+        measures(mm).into_iter().filter(known).collect()
+    }
+
+    /// A square's side.
+    pub fn square(&self) -> Option<Measure> {
+        self.measured(self.grid.square_mm).into_iter().next()
+    }
+
+    /// The sides of piece and square in a unit in which both are whole.
+    pub fn piece_and_square(&self) -> Option<(Measure, Measure)> {
+        let squares = self.measured(self.grid.square_mm);
+        self.measured(self.grid.piece_mm).into_iter().find_map(|piece| {
+            squares.iter().find(|square| square.unit == piece.unit).map(|square| (piece, *square))
+        })
     }
 
     /// How many times as long as a piece a square is, where that is a whole number above 1.
