@@ -1260,7 +1260,7 @@ questions-sum-total = { $terms } = { $total }
 
 questions-ask-colours-of-piece = Look at this piece. How many colors can you see?
 questions-working-colours-of-piece = Piece { $piece }: { $colours }
-questions-ask-next-piece = Which piece goes in the box: a, b, or c?
+questions-ask-next-piece = Which piece goes in the box?
 questions-working-next-piece = The lines meet only with { $answer }.
 questions-ask-in-row-with = Look at the pieces from { $first } to { $last }. How many have { $colour } in them?
 questions-working-in-row-with = { $cells }
@@ -1368,7 +1368,7 @@ questions-working-part-of-boxes = 16 ÷ { $of } × { $part } = { $answer }
 questions-ask-millimetres = A string is { $metres } meters long. How many millimeters is that?
 questions-working-millimetres = { $metres } × 1000 mm = { $answer }
 
-questions-ask-next-square = A { $a } × { $a } block has { $aa } squares. A { $b } × { $b } block has { $bb }. A { $c } × { $c } block has { $cc }. How many squares does the next block have?
+questions-ask-next-square = A block of { $a } × { $a } has { $aa } squares. A block of { $b } × { $b } has { $bb }. A block of { $c } × { $c } has { $cc }. How many squares does the next block have?
 questions-working-next-square = { $side } × { $side } = { $answer }
 questions-ask-turn-back = Which piece is turned, and which way must you turn it to fix it?
 questions-working-turn-back = The lines meet again on both sides.

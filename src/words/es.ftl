@@ -1270,7 +1270,7 @@ questions-sum-total = { $terms } = { $total }
 
 questions-ask-colours-of-piece = Mira esta pieza. ¿Cuántos colores ves?
 questions-working-colours-of-piece = Pieza { $piece }: { $colours }
-questions-ask-next-piece = ¿Qué pieza va en el hueco: a, b o c?
+questions-ask-next-piece = ¿Qué pieza va en el hueco?
 questions-working-next-piece = Las líneas solo continúan con { $answer }.
 questions-ask-in-row-with = Mira las piezas de la { $first } a la { $last }. ¿Cuántas tienen el color { $colour }?
 questions-working-in-row-with = { $cells }

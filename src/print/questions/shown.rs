@@ -35,7 +35,7 @@ const GAP_MM: f64 = 2.0;
 /// Side of a piece that stands alone, of those to choose from, of those in a row of which one is turned, and the largest of
 /// those in a longer row, in mm.
 const ALONE_MM: f64 = 27.0;
-const CHOICE_MM: f64 = 14.0;
+const CHOICE_MM: f64 = 15.0;
 const TURNED_MM: f64 = 16.0;
 const ROW_MM: f64 = 12.0;
 /// White between the pieces to choose from, in mm.
