@@ -151,16 +151,26 @@ def check_key(tally, key, plan):
 
 
 def answer_rows(pdf):
-    """Number, question, answer and working of each row of the answers, without spaces: what lies between the table's lines."""
+    """Number, question, answer and working of each row of the answers, without spaces. The answer is set in bold."""
     for page in pdf.pages:
-        lines = sorted({round(line.y, 1) for line in page.lines if line.height < TOLERANCE_MM})
-        starts = sorted({round(line.x, 1) for line in page.lines if line.height < TOLERANCE_MM and line.width > 5})
-        tables = [x for x in starts if x > 15]
+        bold = ["Bold" in char["fontname"] for char in page._plumbed.chars]
+        letters = [(text, r, is_bold) for (text, r, _), is_bold in zip(page.letters, bold) if text.strip()]
+        lines = sorted(line.y for line in page.lines if line.height < TOLERANCE_MM and line.width > page.size[0] * 0.8)
         for top, bottom in zip(lines, lines[1:]):
-            cells = [page.words_in(Rect(x, top, right - x, bottom - top)).replace(" ", "").replace("\u00a0", "")
-                     for x, right in zip(tables, tables[1:] + [page.size[0]])]
-            if len(cells) == 4 and cells[0].isdigit():
-                yield int(cells[0]), *cells[1:]
+            row = [letter for letter in letters if top < letter[1].centre[1] < bottom]
+            answer = [letter for letter in row if letter[2]]
+            plain = [letter for letter in row if not letter[2]]
+            if not answer or not plain:
+                continue
+            middle = answer[0][1].x
+            number = [letter for letter in plain if letter[1].x + letter[1].width < QUESTIONS_FROM_MM]
+            question = [letter for letter in plain if letter not in number and letter[1].x < middle]
+            working = [letter for letter in plain if letter[1].x > middle]
+            cells = ["".join(text for text, *_ in cell) for cell in (number, question, answer, working)]
+            yield int(cells[0]), *cells[1:]
+
+
+QUESTIONS_FROM_MM = 25.2  # where the answers' second column begins, whatever the language
 
 
 UNITS = re.compile(r"mm²|mm|squareinches|squareinch|inches|inch|pulgadascuadradas|pulgadas|pulgada")
@@ -198,6 +208,13 @@ def check_answers(tally, rows, numbers, plan):
     tally.check("answers: one for each card", [("numbers", [row[0] for row in rows] == numbers)], "pdfplumber")
     sums = [(number, abs(left - right) < 1e-9) for number, *_, working in rows for left, right in equations(working)]
     tally.check("answers: every sum comes out", [("some", len(sums) >= 10), *sums], "Python's arithmetic")
+    ends = []
+    for number, _, answer, working in rows:
+        *_, last = [None, *equations(working)]
+        said = re.match(r"[0-9,]+", answer)
+        if last and said and "%" not in answer:
+            ends.append((number, last[1] == float(said[0].replace(",", ""))))
+    tally.check("answers: the last sum is the answer", [("some", len(ends) >= 10), *ends], "Python's arithmetic")
     pencils = [pencil["name"].replace(" ", "") for pencil in plan["pencils"]]
     counted, plain = [], []
     for number, question, answer, _ in rows:
