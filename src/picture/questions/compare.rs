@@ -96,7 +96,7 @@ fn around(subject: &Subject) -> Option<Draft> {
         ("square", Value::Length(square)),
         in_unit(square.unit),
     ];
-    ask(columns * rows > 1, "around", values, Answer::Length(Measure { count, unit: square.unit }))
+    ask(columns > 1 && rows > 1, "around", values, Answer::Length(Measure { count, unit: square.unit }))
 }
 
 /// A part of a whole in lowest terms, where its denominator is one of [`PARTS`].

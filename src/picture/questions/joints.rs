@@ -12,9 +12,10 @@
 //!
 //! A question is asked only where the right piece's lines meet those beside it and any other piece's plainly do not.
 
+use super::sight::pixel;
 use super::subject::APART;
 use super::{Answer, Draft, Shown, ask};
-use crate::frame::{PicturePx, Point, float, floor_index};
+use crate::frame::{PicturePx, Point, float};
 use crate::picture::Picture;
 use crate::picture::colour::ciede2000;
 use crate::picture::pieces::Crop;
@@ -170,12 +171,4 @@ fn sides(picture: &Picture, crop: &Crop, cell: Cell) -> [Side; 4] {
         (0..PLACES).map(|place| pixel(picture, point(place))).collect()
     };
     [colours(&|s| [s, near]), colours(&|s| [far, s]), colours(&|s| [s, far]), colours(&|s| [near, s])]
-}
-
-fn pixel(picture: &Picture, at: Point<PicturePx>) -> [u8; 3] {
-    let (width, height) = picture.size();
-    let within = |value: f64, pixels: u32| {
-        u32::try_from(floor_index(value)).unwrap_or(u32::MAX).min(pixels.saturating_sub(1))
-    };
-    picture.pixels.get_pixel(within(at.x, width), within(at.y, height)).0
 }

@@ -2,7 +2,7 @@
 //!
 //! ```text
 //!  PictureFacts ─┐
-//!  Picture ──────┼─▶ Subject, Joints ─▶ see, count, compare, explain ─▶ the first CARDS of each that fit
+//!  Picture ──────┼─▶ Subject (Sight), Joints ─▶ see, count, compare, explain ─▶ the first CARDS of each that fit
 //!  Grid ─────────┘
 //! ```
 //!
@@ -12,7 +12,7 @@
 //! the sentence and the working are put into words elsewhere, from the same values.
 //!
 //! A piece *has* a colour where anybody sees it there: no question is about a colour that covers less than 2 % of some piece
-//! which it touches, or that looks like another one of the picture. So a count by eye, the backs of the pieces and the answer
+//! which it touches, that is seen at its very edge only, or that looks like another one of the picture. So a count by eye, the backs of the pieces and the answer
 //! agree. Some questions have no number: which piece continues a line, which one is turned. They are asked only where the
 //! lines leave one answer.
 //!
@@ -38,6 +38,7 @@ mod explain;
 mod joints;
 mod measure;
 mod see;
+mod sight;
 mod subject;
 
 use super::{Picture, PictureFacts};

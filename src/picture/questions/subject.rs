@@ -2,10 +2,9 @@
 
 use super::Value;
 use super::measure::{Measure, Unit, measures, whole};
-use crate::frame::{float, floor_index};
+use super::sight::Sight;
 use crate::picture::colour::ciede2000;
 use crate::picture::{Picture, PictureFacts, PieceFacts};
-use crate::plan::settings::Pencil;
 use crate::plan::{Cell, Grid};
 
 /// Least part of a piece's area at which nobody overlooks a colour: 2 %, a spot of 3.6 mm on a piece of an inch.
@@ -17,13 +16,6 @@ const NOT_SEEN: f64 = 1e-4;
 /// Least CIEDE2000 between two colours that children tell apart without comparing them side by side: twice the distance
 /// below which `warnings` calls two pencils alike. Common practice, no source.
 pub(super) const APART: f64 = 20.0;
-/// Largest CIEDE2000 between a pixel and a pencil that look the same.
-const SAME: f64 = 10.0;
-/// Least part of the picture that must look like its pencils before anyone is asked to count colours by eye.
-const FLAT: f64 = 0.95;
-/// Number of places a side at which the picture is compared with its pencils.
-const PLACES: usize = 100;
-
 /// The picture and its mural as questions see them.
 pub(super) struct Subject<'a> {
     pub grid: &'a Grid,
@@ -38,6 +30,7 @@ pub(super) struct Subject<'a> {
     /// For each piece, whether everybody counts its colours alike.
     pub clear_piece: Vec<bool>,
     facts: &'a PictureFacts,
+    sight: Sight,
     /// For each pencil, whether it looks like no other one of the picture, and the picture looks like its pencils.
     distinct: Vec<bool>,
 }
@@ -47,15 +40,25 @@ impl<'a> Subject<'a> {
         let needs: Vec<Vec<usize>> = facts.pieces.iter().map(|piece| piece.pencils.clone()).collect();
         let is_used = |pencil: &usize| needs.iter().any(|needed| needed.contains(pencil));
         let used: Vec<usize> = (0..facts.pencils.len()).filter(is_used).collect();
-        let flat = is_flat(picture, &facts.pencils);
+        let sight = Sight::of(picture, &facts.pencils, grid);
         let colour = |pencil: usize| facts.pencils.get(pencil).map_or([0; 3], |pencil| pencil.srgb);
         let alone = |pencil: usize| {
             let others = used.iter().filter(|other| **other != pencil);
-            flat && others.into_iter().all(|other| ciede2000(colour(pencil), colour(*other)) >= APART)
+            sight.is_flat
+                && others.into_iter().all(|other| ciede2000(colour(pencil), colour(*other)) >= APART)
         };
         let distinct = (0..facts.pencils.len()).map(alone).collect();
-        let mut subject =
-            Self { grid, unit, needs, used, clear: Vec::new(), clear_piece: Vec::new(), facts, distinct };
+        let mut subject = Self {
+            grid,
+            unit,
+            needs,
+            used,
+            clear: Vec::new(),
+            clear_piece: Vec::new(),
+            facts,
+            sight,
+            distinct,
+        };
         subject.clear = subject.used.iter().copied().filter(|pencil| subject.is_clear(*pencil)).collect();
         subject.clear_piece = facts.pieces.iter().map(|piece| subject.is_clear_piece(piece)).collect();
         subject
@@ -70,7 +73,8 @@ impl<'a> Subject<'a> {
     fn is_clear_in(&self, pencil: usize, piece: &PieceFacts) -> bool {
         let share = piece.shares.get(pencil).copied().unwrap_or(0.0);
         let needed = piece.pencils.contains(&pencil);
-        let agreed = if needed { share >= PLAIN_TO_SEE } else { share <= NOT_SEEN };
+        let inside = self.sight.share(self.grid, piece.cell, pencil);
+        let agreed = if needed { share.min(inside) >= PLAIN_TO_SEE } else { share <= NOT_SEEN };
         agreed && self.distinct.get(pencil) == Some(&true)
     }
 
@@ -133,20 +137,4 @@ impl<'a> Subject<'a> {
     pub fn scale(&self) -> Option<usize> {
         whole(self.grid.square_mm / self.grid.piece_mm).filter(|scale| *scale > 1)
     }
-}
-
-/// Whether the picture shows its pencils' colours and nothing between them, as what `new` writes does and a photo does not.
-fn is_flat(picture: &Picture, pencils: &[Pencil]) -> bool {
-    let (width, height) = picture.size();
-    let at = |place: usize, pixels: u32| {
-        let pixel = floor_index((float(place) + 0.5) / float(PLACES) * f64::from(pixels));
-        u32::try_from(pixel).unwrap_or(0).min(pixels.saturating_sub(1))
-    };
-    let places = (0..PLACES).flat_map(|down| (0..PLACES).map(move |across| (across, down)));
-    let same = places.filter(|(across, down)| {
-        let pixel = picture.pixels.get_pixel(at(*across, width), at(*down, height)).0;
-        let known = pencils.iter().any(|pencil| pencil.srgb == pixel);
-        known || pencils.iter().any(|pencil| ciede2000(pencil.srgb, pixel) <= SAME)
-    });
-    float(same.count()) >= FLAT * float(PLACES * PLACES)
 }
