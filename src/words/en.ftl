@@ -1292,7 +1292,7 @@ questions-ask-boxes-across = Draw 3 lines down a square, from mark to mark. How 
 questions-working-boxes-across = 3 lines make { $answer } strips.
 questions-ask-sides = A square has 4 sides. { $squares } squares do not touch. How many sides do they have?
 questions-working-sides = 4 + 4 + 4 = { $answer }
-questions-ask-tape = Each square needs { $strips } strips of tape. You hang { $helpers } squares. How many strips do you need?
+questions-ask-tape = Each square needs { $strips } strips of tape. You hang { $squares } squares. How many strips do you need?
 questions-working-tape = { $strips } + { $strips } = { $answer }
 
 questions-ask-guess = Look at the picture key. Guess how many pieces have { $colour } in them. Then count. How many are there?

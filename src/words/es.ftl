@@ -1302,7 +1302,7 @@ questions-ask-boxes-across = Traza 3 líneas en un cuadro, de las marcas de arri
 questions-working-boxes-across = 3 líneas forman { $answer } tiras.
 questions-ask-sides = Un cuadro tiene 4 lados. { $squares } cuadros no se tocan. ¿Cuántos lados tienen entre todos?
 questions-working-sides = 4 + 4 + 4 = { $answer }
-questions-ask-tape = Cada cuadro lleva { $strips } tiras de cinta. Vas a colgar { $helpers } cuadros. ¿Cuántas tiras necesitas?
+questions-ask-tape = Cada cuadro lleva { $strips } tiras de cinta. Vas a colgar { $squares } cuadros. ¿Cuántas tiras necesitas?
 questions-working-tape = { $strips } + { $strips } = { $answer }
 
 questions-ask-guess = Mira la guía de la imagen. Adivina cuántas piezas tienen el color { $colour }. Luego cuéntalas. ¿Cuántas son?

@@ -242,7 +242,7 @@ fn from_nothing(q: &Question) -> Option<usize> {
     Some(match q.kind {
         "corners" | "sides" => (0..number(q, "squares")).flat_map(|_| 0..4).count(),
         "sides-of-squares" => (0..number(q, "squares")).map(|_| 4).sum(),
-        "tape" => (0..number(q, "helpers")).map(|_| number(q, "strips")).sum(),
+        "tape" => (0..number(q, "squares")).map(|_| number(q, "strips")).sum(),
         "boxes-across" => tick_marks + 1,
         "quarter-boxes" => boxes().count(),
         "boxes-of-two" => boxes().chain(boxes()).count(),

@@ -3,7 +3,7 @@
 use super::joints::Joints;
 use super::subject::Subject;
 use super::{Draft, Shown, Value, ask, ask_of_key, number};
-use crate::plan::{Cell, Turn};
+use crate::plan::{Cell, Grid, Turn};
 
 /// Largest number that a child of this age counts without losing its place. Common practice, no source.
 const MOST: usize = 20;
@@ -45,7 +45,7 @@ pub(super) fn drafts(subject: &Subject, joints: &Joints) -> Vec<Option<Draft>> {
         ask(true, "corners", [number("squares", 2)], 8),
         ask(true, "boxes-across", [], 4),
         ask(true, "sides", [number("squares", 3)], 12),
-        ask(true, "tape", [number("helpers", 2), number("strips", 4)], 8),
+        ask(true, "tape", [number("squares", 2), number("strips", 4)], 8),
     ]
 }
 
@@ -63,15 +63,12 @@ fn pieces_with(subject: &Subject) -> Vec<Draft> {
 
 /// How many pieces of a stretch of one row have a colour, some but not all: each colour once, each in another row.
 fn in_a_row(subject: &Subject) -> Vec<Draft> {
-    let (columns, rows) = (subject.grid.columns, subject.grid.rows);
-    let count = columns.min(MOST_IN_A_ROW);
-    let drafts = subject.used.iter().enumerate().map(|(turn, pencil)| {
-        // another row for each colour, from the middle of the picture on
-        let places = (0..rows).map(|step| (rows / 2 + turn + step) % rows);
-        let stretches = places.flat_map(|row| (0..=columns - count).map(move |column| Cell { row, column }));
-        let clear = stretches.filter(|first| subject.is_clear_in_row(*pencil, *first, count));
-        let found = clear.map(|first| (first, having(subject, *pencil, first, count)));
-        let (first, cells) = found.into_iter().find(|(_, cells)| (2..count).contains(&cells.len()))?;
+    let count = subject.grid.columns.min(MOST_IN_A_ROW);
+    let mut taken = Vec::new();
+    let mut drafts = Vec::new();
+    for pencil in &subject.used {
+        let Some((first, cells)) = stretch_with(subject, *pencil, count, &taken) else { continue };
+        taken.push(first.row);
         let last = Cell { column: first.column + count - 1, ..first };
         let answer = cells.len();
         let values = [
@@ -80,9 +77,26 @@ fn in_a_row(subject: &Subject) -> Vec<Draft> {
             ("last", Value::Cell(last)),
             ("cells", Value::Cells(cells)),
         ];
-        Some(ask(count > 2, "in-row-with", values, answer)?.showing(Shown::Row(first, count)))
-    });
-    drafts.flatten().collect()
+        let draft = ask(true, "in-row-with", values, answer);
+        drafts.extend(draft.map(|draft| draft.showing(Shown::Row(first, count))));
+    }
+    drafts
+}
+
+/// The first stretch of so many pieces of which some have a colour and some do not, and those that have it: from the middle
+/// of the picture downwards, then from its top, without the rows that are taken.
+fn stretch_with(
+    subject: &Subject,
+    pencil: usize,
+    count: usize,
+    taken: &[usize],
+) -> Option<(Cell, Vec<Cell>)> {
+    let Grid { columns, rows, .. } = *subject.grid;
+    let places = (0..rows).map(|step| (rows / 2 + step) % rows).filter(|row| !taken.contains(row));
+    let stretches = places.flat_map(|row| (0..=columns - count).map(move |column| Cell { row, column }));
+    let clear = stretches.filter(|first| subject.is_clear_in_row(pencil, *first, count));
+    let mut found = clear.map(|first| (first, having(subject, pencil, first, count)));
+    found.find(|(_, cells)| (2..count).contains(&cells.len()))
 }
 
 /// The pieces of a stretch of a row that have a colour.

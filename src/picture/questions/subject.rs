@@ -16,6 +16,7 @@ const NOT_SEEN: f64 = 1e-4;
 /// Least CIEDE2000 between two colours that children tell apart without comparing them side by side: twice the distance
 /// below which `warnings` calls two pencils alike. Common practice, no source.
 pub(super) const APART: f64 = 20.0;
+
 /// The picture and its mural as questions see them.
 pub(super) struct Subject<'a> {
     pub grid: &'a Grid,
