@@ -1,33 +1,55 @@
-//! `questions.pdf`: cards to cut out, a kind of learners a page, and `answers.pdf`: the same questions with their answers
-//! and how to find them, to be kept apart.
+//! `questions.pdf`: the picture key and cards to cut out, a rung a page, and `answers.pdf`: the same questions with their
+//! answers and how to find them, to be kept apart.
 //!
 //! What is asked comes from [`crate::picture::questions`]; here it is put into words.
+
+mod key;
+mod said;
+mod shown;
 
 use serde::Serialize;
 
 use super::layout::Layout;
 use super::marks::Box;
 use super::page::{Heading, Page, Reading, Sheets, Sides};
+use super::typeset::Image;
 use super::{Document, Large, PrintError, Sources};
-use crate::picture::questions::{Learners, Measure, Question, Unit, Value, questions};
-use crate::words::{FluentValue, Words};
+use crate::picture::questions::{Question, Rung, Unit, questions};
+use crate::plan::settings::Units;
+use key::Key;
+use said::{answered, said};
+use shown::{Seen, Stage};
 
 /// Width and height of a card, in mm: eight on letter or A4 paper.
 const CARD_MM: [f64; 2] = [95.0, 60.0];
 
+/// What lies on a page.
+#[derive(Serialize)]
+#[serde(tag = "is", rename_all = "lowercase")]
+enum Item {
+    Key(Key),
+    Card(Card),
+}
+
 /// A card.
 #[derive(Serialize)]
-struct Item {
+struct Card {
     area: Box,
     number: usize,
     /// Who it is for: 1, 2 or 3 small squares, or 0 for a star.
     marks: usize,
-    learners: String,
+    rung: String,
+    /// Words beside an ear, where somebody reads the card aloud.
+    aloud: Option<String>,
     question: String,
-    /// The word before the line for the answer.
-    answer: String,
-    /// Size of the question, in points.
+    /// Words before the lines for a guess and for the answer.
+    lines: Vec<String>,
+    /// A request beside the answer.
+    request: Option<String>,
+    /// Largest size of the question, in points; it shrinks to fit.
     size: f64,
+    /// Pieces of the picture on the card, and how much of it they leave for the question.
+    shown: Seen,
 }
 
 /// Nothing that all cards share.
@@ -45,6 +67,7 @@ struct Answers {
 
 #[derive(Serialize)]
 struct Part {
+    marks: usize,
     heading: String,
     rows: Vec<Row>,
 }
@@ -53,11 +76,11 @@ struct Part {
 struct Row {
     number: usize,
     question: String,
-    answer: usize,
+    answer: String,
     working: String,
 }
 
-/// Typesets the cards.
+/// Typesets the picture key and the cards.
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] where no card fits the paper: not with the papers that there are; [`PrintError::Typeset`].
@@ -67,25 +90,35 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let layout = Layout::pack(paper, width, height)
         .ok_or_else(|| PrintError::too_large(Large::Card, width, 0.0, paper))?;
     let all = numbered(sources);
-    let groups = Learners::ALL.map(|learners| of(&all, learners));
+    let groups = Rung::ALL.map(|rung| of(&all, rung));
     let groups: Vec<_> = groups.iter().flat_map(|group| group.chunks(layout.spots.len())).collect();
-    let heading = Heading::new(sources, "questions", Some(groups.len()), Sides::One);
-    let pages = groups.iter().enumerate().map(|(page, group)| {
-        let items: Vec<Item> = group
+    let heading = Heading::new(sources, "questions", Some(groups.len() + 1), Sides::One);
+    let mut pictures = Vec::new();
+    let mut pages = vec![key_page(sources, &heading, &mut pictures)];
+    for group in groups {
+        let cards: Vec<Card> = group
             .iter()
             .zip(&layout.spots)
-            .map(|(asked, spot)| item(asked, (*spot).into(), sources))
+            .map(|(asked, spot)| card(asked, (*spot).into(), sources, &mut pictures))
             .collect();
-        let asked: Vec<&str> = items.iter().map(|item| item.question.as_str()).collect();
-        Page {
-            strip: heading.strip(&layout, page + 1, false),
-            about: sources.words.say("questions-about", &[("questions", asked.join(" ").into())]),
-            back: false,
-            items,
-        }
-    });
-    let (pages, pictures) = (pages.collect(), Vec::new());
+        let asked: Vec<&str> = cards.iter().map(|card| card.question.as_str()).collect();
+        let about = sources.words.say("questions-about", &[("questions", asked.join(" ").into())]);
+        let strip = heading.strip(&layout, pages.len() + 1, false);
+        pages.push(Page { strip, about, back: false, items: cards.into_iter().map(Item::Card).collect() });
+    }
     Sheets { name: "questions", shared: Shared {}, pages, pictures, two_sided: false }.document(sources)
+}
+
+/// The page with the picture and its labels.
+fn key_page(sources: &Sources, heading: &Heading, pictures: &mut Vec<Image>) -> Page<Item> {
+    let layout = Layout::whole(sources.settings.print.paper);
+    let items = layout.spots.iter().map(|room| Item::Key(Key::of(sources, (*room).into(), pictures)));
+    Page {
+        strip: heading.strip(&layout, 1, false),
+        about: sources.words.say("questions-about-key", &key::values(sources)),
+        back: false,
+        items: items.collect(),
+    }
 }
 
 /// Typesets the answers.
@@ -95,19 +128,19 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 pub(super) fn answers(sources: &Sources) -> Result<Document, PrintError> {
     let words = sources.words;
     let all = numbered(sources);
-    let part = |learners: Learners| {
-        let [learners_said, ages] =
-            ["learners", "ages"].map(|what| words.say(&format!("questions-{what}-{}", learners.word()), &[]));
+    let part = |rung: Rung| {
+        let [rung_said, ages] =
+            ["rung", "ages"].map(|what| words.say(&format!("questions-{what}-{}", rung.word()), &[]));
         let row = |(number, question): &(usize, Question)| Row {
             number: *number,
             question: said("ask", question, sources),
-            answer: question.answer,
+            answer: answered(question.answer, words),
             working: said("working", question, sources),
         };
         Part {
-            heading: words
-                .say("questions-heading", &[("learners", learners_said.into()), ("ages", ages.into())]),
-            rows: of(&all, learners).iter().map(row).collect(),
+            marks: marks(rung),
+            heading: words.say("questions-heading", &[("rung", rung_said.into()), ("ages", ages.into())]),
+            rows: of(&all, rung).iter().map(row).collect(),
         }
     };
     let heads = ["number", "question", "answer", "working"];
@@ -115,92 +148,66 @@ pub(super) fn answers(sources: &Sources) -> Result<Document, PrintError> {
         title: words.say("questions-answers", &[]),
         intro: words.say("questions-about-answers", &[]),
         heads: heads.map(|head| words.say(&format!("questions-{head}"), &[])),
-        parts: Learners::ALL.map(part).into(),
+        parts: Rung::ALL.map(part).into(),
     };
     Reading { name: "answers", content, pictures: Vec::new() }.document(sources)
 }
 
 /// The questions with their numbers from 1.
 fn numbered(sources: &Sources) -> Vec<(usize, Question)> {
-    (1..).zip(questions(sources.facts, &sources.printed.grid)).collect()
-}
-
-fn of(all: &[(usize, Question)], learners: Learners) -> Vec<(usize, Question)> {
-    all.iter().filter(|(_, question)| question.learners == learners).cloned().collect()
-}
-
-fn item((number, question): &(usize, Question), area: Box, sources: &Sources) -> Item {
-    let learners = question.learners;
-    let (marks, size) = match learners {
-        Learners::Counting => (1, 16.0),
-        Learners::Multiplying => (2, 14.0),
-        Learners::Ratio => (3, 13.0),
-        Learners::Challenge => (0, 13.0),
+    let unit = match sources.settings.print.units {
+        Units::Inch => Unit::Inch,
+        Units::Mm => Unit::Mm,
     };
-    Item {
+    (1..).zip(questions(sources.facts, sources.picture, &sources.printed.grid, unit)).collect()
+}
+
+fn of(all: &[(usize, Question)], rung: Rung) -> Vec<(usize, Question)> {
+    all.iter().filter(|(_, question)| question.rung == rung).cloned().collect()
+}
+
+/// The sign of a rung: so many small squares, or a star for 0.
+fn marks(rung: Rung) -> usize {
+    match rung {
+        Rung::See => 1,
+        Rung::Count => 2,
+        Rung::Compare => 3,
+        Rung::Explain => 0,
+    }
+}
+
+fn card(
+    (number, question): &(usize, Question),
+    area: Box,
+    sources: &Sources,
+    pictures: &mut Vec<Image>,
+) -> Card {
+    let (rung, words) = (question.rung, sources.words);
+    let say = |id: &str| words.say(id, &[]);
+    let size = match rung {
+        Rung::See => 17.0,
+        Rung::Count => 16.0,
+        Rung::Compare | Rung::Explain => 15.0,
+    };
+    let guess = (question.kind == "guess").then(|| say("questions-guess"));
+    Card {
         area,
         number: *number,
-        marks,
-        learners: sources.words.say(&format!("questions-learners-{}", learners.word()), &[]),
-        question: said("ask", question, sources),
-        answer: sources.words.say("questions-answer", &[]),
+        marks: marks(rung),
+        rung: say(&format!("questions-rung-{}", rung.word())),
+        aloud: (rung == Rung::See).then(|| say("questions-aloud")),
+        question: unbroken(&said("ask", question, sources)),
+        lines: guess.into_iter().chain([say("questions-answer")]).collect(),
+        request: (rung == Rung::Explain).then(|| say("questions-request")),
         size,
+        shown: Stage { sources, pictures }.seen(&question.shown),
     }
 }
 
-/// The question, or its working, as a sentence.
-fn said(part: &str, question: &Question, sources: &Sources) -> String {
-    let mut filled: Vec<(&str, FluentValue<'static>)> =
-        question.values.iter().map(|(name, value)| (*name, filled_in(value, sources))).collect();
-    filled.push(("answer", question.answer.into()));
-    if question.value("by").is_some() {
-        let counted = sources.words.say("questions-sum", &filled);
-        filled.push(("counted", counted.into()));
-    }
-    sources.words.say(&format!("questions-{part}-{}", question.kind), &filled)
-}
-
-/// What a sentence is filled in with.
-fn filled_in(value: &Value, sources: &Sources) -> FluentValue<'static> {
-    let Sources { printed, words, .. } = *sources;
-    let name = |pencil: usize| sources.facts.pencils.get(pencil).map_or_else(String::new, |p| p.name.clone());
-    match value {
-        Value::Number(count) => (*count).into(),
-        Value::Pencil(pencil) => name(*pencil).into(),
-        Value::Pencils(pencils) => listed(pencils.iter().map(|pencil| name(*pencil)).collect(), words).into(),
-        Value::Cell(cell) => printed.grid.label(*cell).into(),
-        Value::Cells(cells) => {
-            listed(cells.iter().map(|cell| printed.grid.label(*cell)).collect(), words).into()
-        }
-        Value::Sum(terms) => sum(terms, words).into(),
-        Value::Length(length) => measured(*length, words).into(),
-        Value::Choice(word) => (*word).into(),
-    }
-}
-
-fn measured(Measure { count, unit }: Measure, words: &Words) -> String {
-    let id = match unit {
-        Unit::Inch => "questions-inch",
-        Unit::Mm => "questions-mm",
-    };
-    words.say(id, &[("count", count.into())])
-}
-
-/// “3 + 0 + 5 = 8”; one number alone as it is.
-fn sum(terms: &[usize], words: &Words) -> String {
-    let total: usize = terms.iter().sum();
-    if terms.len() < 2 {
-        return total.to_string();
-    }
-    let terms: Vec<String> = terms.iter().map(usize::to_string).collect();
-    words.say("questions-sum-total", &[("terms", terms.join(" + ").into()), ("total", total.into())])
-}
-
-/// “A1, B1 and C1”.
-fn listed(mut names: Vec<String>, words: &Words) -> String {
-    let Some(last) = names.pop() else { return words.say("questions-none", &[]) };
-    if names.is_empty() {
-        return last;
-    }
-    words.say("questions-and", &[("first", names.join(", ").into()), ("last", last.into())])
+/// The question with spaces that no line ends at, where a sign joins what stands beside it: “10 : 8 = 5 : ☐”.
+fn unbroken(question: &str) -> String {
+    let signs = ["×", ":", "=", "+", "÷"];
+    signs.iter().fold(question.to_owned(), |said, sign| {
+        said.replace(&format!(" {sign} "), &format!("\u{a0}{sign}\u{a0}"))
+    })
 }

@@ -1229,23 +1229,49 @@ error-print-changed = event.toml has changed since this kit was printed, and its
 print-questions = Questions
 print-answers = Answers
 questions-about = Cards to cut out, each with a question: { $questions }
+questions-about-key = The whole picture, cut into pieces by lines, with letters for the columns and numbers for the rows. { $piece } is in column { $column } and row { $row }. { $first ->
+    [top] Row 1 is at the top.
+   *[bottom] Row 1 is at the bottom.
+}
+questions-key = Picture key
+questions-key-intro = Keep this page face down until the picture is out. Piece { $piece } is in column { $column }, row { $row }. { $first ->
+    [top] Row 1 is at the top.
+   *[bottom] Row 1 is at the bottom.
+}
 questions-answers = Answers to the questions
-questions-learners-counting = Counting
-questions-learners-multiplying = Multiplying and fractions
-questions-learners-ratio = Ratio and area
-questions-learners-challenge = Challenge
-questions-ages-counting = about 5 to 7 years
-questions-ages-multiplying = about 8 to 10 years
-questions-ages-ratio = about 11 to 13 years
-questions-ages-challenge = for anyone
-questions-about-answers = Keep this part away from the cards. All numbers come from this picture and this wall. The ages are a rule of thumb. “Needs a colour” is what the back of a piece says.
-questions-heading = { $learners }: { $ages }
+questions-rung-see = See
+questions-rung-count = Count
+questions-rung-compare = Compare
+questions-rung-explain = Explain
+questions-ages-see = grades K–1
+questions-ages-count = grades 2–3
+questions-ages-compare = grades 4–6
+questions-ages-explain = anyone
+questions-about-answers = Keep these answers away from the cards. Most numbers come from this picture and this mural. The grades are a rough guide. “Has a color in it” means that the color is listed on the back of the piece. Some cards send children to the picture key, the first page of the question cards.
+questions-heading = { $rung }: { $ages }
+questions-aloud = Read me aloud
 questions-number = No.
 questions-question = Question
 questions-answer = Answer
+questions-guess = My guess
+questions-request = Tell or draw how you know.
 questions-working = How to find it
-questions-inch = { $count } in
-questions-mm = { $count } mm
+questions-inch = { $count ->
+    [one] 1 inch
+   *[other] { $count } inches
+}
+questions-mm = { $count } mm
+questions-inch2 = { $count ->
+    [one] 1 square inch
+   *[other] { $count } square inches
+}
+questions-mm2 = { $count } mm²
+questions-percent = { $count }%
+questions-one-part = 1/{ $count }
+questions-turned-back = { $letter }, a quarter turn to the { $way ->
+    [right] right
+   *[left] left
+}
 questions-and = { $first } and { $last }
 questions-sum = { $by ->
     [rows] Row by row from the top: { $sum }
@@ -1254,149 +1280,165 @@ questions-sum = { $by ->
 questions-none = none
 questions-sum-total = { $terms } = { $total }
 
-questions-ask-pieces-needing = How many pieces need { $colour }?
-questions-working-pieces-needing = { $counted }
-questions-ask-colours-of-piece = How many colours does piece { $piece } need?
-questions-working-colours-of-piece = { $colours }
-questions-ask-in-one-row = How many squares hang in one full row?
+questions-ask-colours-of-piece = Look at this piece. How many colors can you see?
+questions-working-colours-of-piece = Piece { $piece }: { $colours }
+questions-ask-next-piece = Which piece goes in the box?
+questions-working-next-piece = The lines meet only with { $answer }.
+questions-ask-in-row-with = Look at the pieces from { $first } to { $last }. How many have { $colour } in them?
+questions-working-in-row-with = { $cells }
+questions-ask-turned-piece = One piece is upside down. Which one is it?
+questions-working-turned-piece = The lines do not meet at { $answer }.
+questions-ask-in-one-row = Look at the mural. Count one whole row. How many squares are in it?
 questions-working-in-one-row = One in each column: { $columns }
-questions-ask-in-one-column = How many squares hang in one full column?
-questions-working-in-one-column = One in each row: { $rows }
-questions-ask-in-row-needing = Look at row { $row } of the picture. How many of its pieces need { $colour }?
-questions-working-in-row-needing = { $cells }
-questions-ask-left-in-row = A row has { $columns } places. { $hanging } of them { $hanging ->
-        [one] is
-       *[other] are
-    } full. How many are empty?
+questions-ask-pieces-with = Look at the picture key. How many pieces have { $colour } in them?
+questions-working-pieces-with = { $counted }
+questions-ask-left-in-row = A row has { $columns } spots. { $hanging ->
+    [one] 1 is full.
+   *[other] { $hanging } are full.
+} How many are empty?
 questions-working-left-in-row = { $columns } − { $hanging } = { $answer }
-questions-ask-colours = How many colours does the whole picture need?
-questions-working-colours = Count the pencils on the pencil sheet: { $pencils }
-questions-ask-one-colour = How many pieces need one colour only?
+questions-ask-in-one-column = Look at the mural. Count from the bottom to the top. How many squares are in one column?
+questions-working-in-one-column = One in each row: { $rows }
+questions-ask-one-colour = Look at the picture key. How many pieces have just one color?
 questions-working-one-colour = { $counted }
-questions-ask-corners = One square of paper has 4 corners. How many corners do { $squares } squares have?
-questions-working-corners = 4 + 4 = { $answer }
-questions-ask-sides = One square of paper has 4 sides. How many sides do { $squares } squares have?
-questions-working-sides = 4 + 4 + 4 = { $answer }
+questions-ask-colours = Look at the pencil chart. How many colors are on it?
+questions-working-colours = { $pencils }
 questions-ask-one-more = The picture has { $squares ->
     [one] 1 piece
    *[other] { $squares } pieces
-}. If it had one more, how many would it have?
+}. You add one more. How many are there now?
 questions-working-one-more = { $squares } + 1 = { $answer }
-questions-ask-hands = { $helpers } helpers hang a square together. How many hands do they have?
-questions-working-hands = { $hands } + { $hands } = { $answer }
-questions-ask-boxes-across = Join the tick marks of a square from top to bottom. How many strips do you get?
-questions-working-boxes-across = 3 lines make { $answer } strips
+questions-ask-corners = A square has 4 corners. { $squares } squares do not touch. How many corners do they have?
+questions-working-corners = 4 + 4 = { $answer }
+questions-ask-boxes-across = Draw 3 lines down a square, from mark to mark. How many strips do you get?
+questions-working-boxes-across = 3 lines make { $answer } strips.
+questions-ask-sides = A square has 4 sides. { $squares } squares do not touch. How many sides do they have?
+questions-working-sides = 4 + 4 + 4 = { $answer }
+questions-ask-tape = Each square needs { $strips } strips of tape. You hang { $squares } squares. How many strips do you need?
+questions-working-tape = { $strips } + { $strips } = { $answer }
 
-questions-ask-all-squares = The wall has { $columns } columns and { $rows } rows. How many squares is that?
+questions-ask-guess = Look at the picture key. Guess how many pieces have { $colour } in them. Then count. How many are there?
+questions-working-guess = { $counted }
+questions-ask-all-squares = The mural has { $columns } columns and { $rows } rows. How many squares are there in all?
 questions-working-all-squares = { $columns } × { $rows } = { $answer }
-questions-ask-fraction-needing = Exactly { $part }/{ $of } of the { $count } pieces need { $colour }. How many pieces is that?
-questions-working-fraction-needing = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
-questions-ask-left = { $count } squares belong on the wall. { $hanging } are up already. How many are still missing?
+questions-ask-left = The mural needs { $count } squares. { $hanging } are up. How many more does it need?
 questions-working-left = { $count } − { $hanging } = { $answer }
-questions-ask-which-part = { $needing } of the { $count } pieces need { $colour }. That is 1/? of them. Which number does the question mark stand for?
-questions-working-which-part = { $count } ÷ { $needing } = { $answer }
-questions-ask-fraction-hanging = { $part }/{ $of } of the { $count } squares hang. How many squares is that?
-questions-working-fraction-hanging = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
-questions-ask-not-needing = { $needing } of the { $count } pieces need { $colour }. How many do not?
-questions-working-not-needing = { $count } − { $needing } = { $answer }
-questions-ask-full-rows = { $rows } rows of { $columns } squares are full. How many squares hang there?
-questions-working-full-rows = { $rows } × { $columns } = { $answer }
-questions-ask-visitors = Every visitor draws { $each } of the { $count } squares. How many visitors does it take?
-questions-working-visitors = { $count } ÷ { $each } = { $answer }
-questions-ask-quarter-boxes = Join all facing tick marks of a square with straight lines. How many small boxes do you get?
+questions-ask-half-up = The mural has { $count } squares. Half of them are up. How many squares are up?
+questions-working-half-up = { $count } ÷ 2 = { $answer }
+questions-ask-next-rows = 1 row has { $columns } squares. 2 rows have { $two } squares. How many squares do 3 rows have?
+questions-working-next-rows = { $two } + { $columns } = { $answer }
+questions-ask-not-with = { $having } of the { $count } pieces have { $colour } in them. How many do not?
+questions-working-not-with = { $count } − { $having } = { $answer }
+questions-ask-quarter-boxes = A square has 3 marks on each side. Draw a line from each mark to the one across from it. How many small boxes do you get?
 questions-working-quarter-boxes = 4 across and 4 down: 4 × 4 = { $answer }
-questions-ask-sides-of-squares = A square has 4 sides. How many sides do { $squares } squares have?
-questions-working-sides-of-squares = { $squares } × 4 = { $answer }
-questions-ask-half-of-boxes = The tick marks cut a square into 16 small boxes. Half of them are coloured. How many boxes is that?
+questions-ask-quarter-up = One fourth of the { $count } squares are up. How many squares are up?
+questions-working-quarter-up = { $count } ÷ 4 = { $answer }
+questions-ask-half-row = A row has { $columns } squares. Half of them are up. How many squares is that?
+questions-working-half-row = { $columns } ÷ 2 = { $answer }
+questions-ask-visitors = The mural has { $count } squares. You and your friends draw { $each } squares each. How many friends does it take, with you?
+questions-working-visitors = { $count } ÷ { $each } = { $answer }
+questions-ask-full-rows = { $rows } rows are full. Each row has { $columns } squares. How many squares is that?
+questions-working-full-rows = { $rows } × { $columns } = { $answer }
+questions-ask-half-of-boxes = A square has 16 small boxes. You color half of them. How many boxes do you color?
 questions-working-half-of-boxes = 16 ÷ 2 = { $answer }
-questions-ask-folded = Fold a sheet in half { $times } times and open it. Into how many parts do the folds divide it?
-questions-working-folded = Each fold doubles them: 2 × 2 × 2 = { $answer }
+questions-ask-sides-of-squares = A square has 4 sides. How many sides do { $squares } squares have, if they do not touch?
+questions-working-sides-of-squares = { $squares } × 4 = { $answer }
 questions-ask-tables = { $tables } tables have { $pencils } pencils each. How many pencils is that?
 questions-working-tables = { $tables } × { $pencils } = { $answer }
-questions-ask-boxes-of-squares = The tick marks cut a square into 16 small boxes. How many boxes do { $squares } squares have?
-questions-working-boxes-of-squares = { $squares } × 16 = { $answer }
-questions-ask-minutes = One square takes { $each } minutes. How many can you draw in { $minutes } minutes?
+questions-ask-folded = Fold a sheet of paper in half { $times } times. Keep it folded each time. Then open it. How many parts do the folds make?
+questions-working-folded = Each fold makes twice as many: 2 × 2 × 2 = { $answer }
+questions-ask-boxes-of-two = A square has 16 small boxes. How many small boxes do 2 squares have?
+questions-working-boxes-of-two = 16 + 16 = { $answer }
+questions-ask-minutes = It takes { $each } minutes to draw one square. How many squares can you draw in { $minutes } minutes?
 questions-working-minutes = { $minutes } ÷ { $each } = { $answer }
-questions-ask-sheets = { $each } squares fit on a sheet of paper. How many sheets do { $squares } squares take?
-questions-working-sheets = { $squares } ÷ { $each } = { $answer }
 
-questions-ask-scale = A piece is { $piece } wide, a square { $square }. How many times as wide is the square?
-questions-working-scale = { $square } ÷ { $piece } = { $answer }
-questions-ask-pieces-on-square = A square is { $scale } times as wide and as high as a piece. How many pieces cover one square?
+questions-ask-scale = A piece is { $piece } wide. A square is { $square } wide. The square is how many times as wide as the piece?
+questions-working-scale = { $square } ÷ { $piece } = { $answer }. This is the scale factor.
+questions-ask-pieces-on-square = A square is { $scale } times as wide and { $scale } times as tall as a piece. How many pieces would cover one square?
 questions-working-pieces-on-square = { $scale } × { $scale } = { $answer }
-questions-ask-larger = A line on the piece is { $length } mm long. How many millimetres long is it on the square, which is { $scale } times as wide?
-questions-working-larger = { $length } mm × { $scale } = { $answer } mm
-questions-ask-smaller = A line on the square is { $length } mm long. How many millimetres long was it on the piece, if the square is { $scale } times as wide?
-questions-working-smaller = { $length } mm ÷ { $scale } = { $answer } mm
-questions-ask-larger-patch = A patch of colour on the piece covers { $length } mm². How many mm² does it cover on the square, which is { $scale } times as wide?
-questions-working-larger-patch = { $length } mm² × { $scale } × { $scale } = { $answer } mm²
-questions-ask-wall-width = { $squares } squares of { $square } hang side by side. How wide is the wall, in { $unit ->
-    [inch] inches
-   *[mm] millimetres
-}?
-questions-working-wall-width = { $squares } × { $square } = { $whole }
-questions-ask-wall-height = { $squares } squares of { $square } hang one above the other. How high is the wall, in { $unit ->
-    [inch] inches
-   *[mm] millimetres
-}?
-questions-working-wall-height = { $squares } × { $square } = { $whole }
-questions-ask-percent-needing = { $needing } of the { $count } pieces need { $colour }. What per cent is that?
-questions-working-percent-needing = { $needing } ÷ { $count } × 100 = { $answer }
-questions-ask-columns-to-rows = Columns to rows: { $columns } : { $rows } = { $first } : ?. Which number does the question mark stand for?
-questions-working-columns-to-rows = Divide both by { $divisor }: { $rows } ÷ { $divisor } = { $answer }
-questions-ask-piece-to-square = Piece to square: { $piece } : { $square } = { $first } : ?. Which number does the question mark stand for?
-questions-working-piece-to-square = Divide both by { $divisor }: { $square } ÷ { $divisor } gives { $answer }
-questions-ask-around = A paper ribbon goes once around the wall, which is { $columns } squares wide and { $rows } high. A square is { $square } wide. How long is the ribbon, in { $unit ->
-    [inch] inches
-   *[mm] millimetres
-}?
-questions-working-around = 2 × ({ $columns } + { $rows }) × { $square } = { $whole }
-questions-ask-percent-hanging = { $percent } % of the { $count } squares hang. How many squares is that?
-questions-working-percent-hanging = { $count } × { $percent } ÷ 100 = { $answer }
-questions-ask-inches-to-mm = An inch is 25.4 mm. How many millimetres are { $inches } inches?
-questions-working-inches-to-mm = { $inches } × 25.4 = { $answer }
-questions-ask-longer-sides = The sides of a square become { $times } times as long. How many times as much paper does it take?
-questions-working-longer-sides = { $times } × { $times } = { $answer }
-questions-ask-percent-of-boxes = The tick marks cut a square into 16 small boxes. { $percent } % of them are coloured. How many boxes is that?
-questions-working-percent-of-boxes = 16 × { $percent } ÷ 100 = { $answer }
-questions-ask-boxes-ratio = In a square of 16 small boxes, 4 are coloured and 12 are white. Coloured to white is 1 : ?. Which number does the question mark stand for?
-questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
-questions-ask-millimetres = A string is { $metres } m long. How many millimetres is that?
-questions-working-millimetres = { $metres } × 1000 = { $answer }
+questions-ask-mural-width = { $squares } squares hang side by side. Each one is { $square } wide. { $unit ->
+    [inch] How many inches
+   *[mm] How many millimeters
+} wide is the mural?
+questions-working-mural-width = { $squares } × { $square } = { $answer }
+questions-ask-mural-height = { $squares } squares hang one above the other. Each one is { $square } tall. { $unit ->
+    [inch] How many inches
+   *[mm] How many millimeters
+} tall is the mural?
+questions-working-mural-height = { $squares } × { $square } = { $answer }
+questions-ask-fraction-with = { $part }/{ $of } of the { $count } pieces have { $colour } in them. How many pieces is that?
+questions-working-fraction-with = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
+questions-ask-larger = On the piece, a line is { $length } mm long. The square is { $scale } times as wide as the piece. How many millimeters long is the line on the square?
+questions-working-larger = { $length } mm × { $scale } = { $answer }
+questions-ask-around = A ribbon goes once around the edge of the mural. The mural is { $columns } squares wide and { $rows } squares tall. Each square is { $square } wide. { $unit ->
+    [inch] How many inches
+   *[mm] How many millimeters
+} long is the ribbon?
+questions-working-around = Perimeter: 2 × ({ $columns } + { $rows }) × { $square } = { $answer }
+questions-ask-fraction-up = { $part }/{ $of } of the { $count } squares are up. How many squares is that?
+questions-working-fraction-up = { $count } ÷ { $of } = { $one }, then { $one } × { $part } = { $answer }
+questions-ask-which-part = { $having } of the { $count } pieces have { $colour } in them. Which number goes in the box? 1/☐ of the pieces have it.
+questions-working-which-part = { $count } ÷ { $having } gives { $answer }
+questions-ask-smaller = On the square, a line is { $length } mm long. The square is { $scale } times as wide as the piece. How many millimeters long was the line on the piece?
+questions-working-smaller = { $length } mm ÷ { $scale } = { $answer }
+questions-ask-inches-to-mm = One inch is 25.4 mm. How many millimeters are in { $inches } inches?
+questions-working-inches-to-mm = { $inches } × 25.4 mm = { $answer }
+questions-ask-boxes-of-squares = Lines between the tick marks split a square into 16 small boxes. How many small boxes do { $squares } squares have?
+questions-working-boxes-of-squares = { $squares } × 16 = { $answer }
+questions-ask-part-of-boxes = A square has 16 small boxes. { $part }/{ $of } of them are colored. How many boxes is that?
+questions-working-part-of-boxes = 16 ÷ { $of } × { $part } = { $answer }
+questions-ask-millimetres = A string is { $metres } meters long. How many millimeters is that?
+questions-working-millimetres = { $metres } × 1000 mm = { $answer }
 
-questions-ask-next-square = Walls of 2 × 2, 3 × 3, 4 × 4 and 5 × 5 squares have 4, 9, 16 and 25 squares. Which number comes next?
+questions-ask-next-square = A block of { $a } × { $a } has { $aa } squares. A block of { $b } × { $b } has { $bb }. A block of { $c } × { $c } has { $cc }. How many squares does the next block have?
 questions-working-next-square = { $side } × { $side } = { $answer }
-questions-ask-square-step = 4, 9, 16, 25 … How many more squares has a wall of { $to } × { $to } than one of { $from } × { $from }?
-questions-working-square-step = { $to } × { $to } − { $from } × { $from } = { $answer }
-questions-ask-edge = The wall has { $columns } columns and { $rows } rows. How many squares touch its outer edge?
-questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4, as the corners were counted twice: { $answer }
-questions-ask-blocks = The wall has { $columns } columns and { $rows } rows. In how many places can you find a block of 2 × 2 squares? Blocks may overlap.
+questions-ask-turn-back = Which piece is turned, and which way must you turn it to fix it?
+questions-working-turn-back = The lines meet again on both sides.
+questions-ask-edge = The mural has { $columns } columns and { $rows } rows. How many squares are on its outside edge?
+questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4 = { $answer }. The four corners were counted twice.
+questions-ask-both = Look at the picture key. How many pieces have both { $first } and { $second } in them?
+questions-working-both = { $counted }
+questions-ask-larger-patch = On the piece, a patch of color covers { $length } mm². Every length on the square is { $scale } times as long. How many mm² does the patch cover there?
+questions-working-larger-patch = { $length } mm² × { $scale } × { $scale } = { $answer }
+questions-ask-blocks = The mural has { $columns } columns and { $rows } rows. In how many places can you find a block of 2 × 2 squares? The blocks may overlap.
 questions-working-blocks = ({ $columns } − 1) × ({ $rows } − 1) = { $answer }
-questions-ask-all-blocks = The wall has { $columns } columns and { $rows } rows. How many square blocks of every size can you find: 1 × 1, 2 × 2, and so on?
-questions-working-all-blocks = Size by size: { $sum }
-questions-ask-seams = The wall has { $columns } columns and { $rows } rows. One strip of tape joins each pair of neighbours, side by side or one above the other. How many strips?
-questions-working-seams = { $rows } × ({ $columns } − 1) + { $columns } × ({ $rows } − 1) = { $answer }
-questions-ask-chessboard = The { $count } squares are coloured black and white like a chessboard, the first one black. How many are black?
+questions-ask-columns-to-rows = The mural has { $columns } columns and { $rows } rows. Which number goes in the box? { $columns } : { $rows } = { $first } : ☐
+questions-working-columns-to-rows = Divide both by { $divisor }: { $rows } ÷ { $divisor } = { $answer }
+questions-ask-percent-with = { $having } of the { $count } pieces have { $colour } in them. What percent is that?
+questions-working-percent-with = { $having } ÷ { $count } = { $answer }
+questions-ask-chessboard = Color the { $count } squares like a checkerboard. Start with black in the top left corner. How many squares are black?
 questions-working-chessboard = { $odd ->
-    [yes] Half of { $count }, and the one that is over: { $answer }
+    [yes] Half of { $count }, rounded up: { $answer }
    *[no] Half of { $count }: { $answer }
 }
-questions-ask-both = How many pieces need { $first } and also { $second }?
-questions-working-both = { $counted }
-questions-ask-most-colours = No piece needs more than { $colours } colours. How many pieces need so many?
+questions-ask-most-colours = Look at the picture key. No piece has more than { $colours } colors. How many pieces have { $colours }?
 questions-working-most-colours = { $counted }
-questions-ask-odd-numbers = 1 + 3 = 4 and 1 + 3 + 5 = 9. What do the odd numbers from 1 to { $last } add up to?
-questions-working-odd-numbers = { $terms } numbers: { $terms } × { $terms } = { $answer }
-questions-ask-box-edge = The tick marks cut a square into 4 × 4 small boxes. How many of these touch the edge of the square?
-questions-working-box-edge = 16 − 2 × 2 in the middle = { $answer }
-questions-ask-box-blocks = The tick marks cut a square into 4 × 4 small boxes. How many squares of every size can you find in it?
-questions-working-box-blocks = 16 + 9 + 4 + 1 = { $answer }
-questions-ask-handshakes = { $people } visitors shake hands, each once with every other. How many handshakes?
-questions-working-handshakes = 5 + 4 + 3 + 2 + 1 = { $answer }
-questions-ask-area-step = The sides of a piece grow from { $from } cm to { $to } cm. By how many cm² does it grow?
+questions-ask-seams = The mural has { $columns } columns and { $rows } rows. A strip of tape joins each square to each neighbor beside, above and below it. How many strips is that?
+questions-working-seams = { $rows } × ({ $columns } − 1) + { $columns } × ({ $rows } − 1) = { $answer }
+questions-ask-square-step = A block of squares is { $to } × { $to }. Another is { $from } × { $from }. How many more squares are in the big block?
+questions-working-square-step = { $to } × { $to } − { $from } × { $from } = { $answer }
+questions-ask-all-blocks = The mural has { $columns } columns and { $rows } rows. How many square blocks are there in all? Count every size: 1 × 1, 2 × 2, 3 × 3, and so on.
+questions-working-all-blocks = Size by size: { $sum }
+questions-ask-area-step = A piece is { $piece } wide. A square is { $square } wide. How many square inches larger is the square?
 questions-working-area-step = { $to } × { $to } − { $from } × { $from } = { $answer }
-questions-ask-folded-lines = Fold a strip of paper in half { $times } times, always the same way, and open it. How many creases does it have?
-questions-working-folded-lines = { $times } times in half makes 16 parts: 16 − 1 = { $answer }
+questions-ask-piece-to-square = A piece is { $piece } wide. A square is { $square } wide. Which number goes in the box? Piece : square = { $first } : ☐
+questions-working-piece-to-square = Divide both by { $divisor }: { $square } ÷ { $divisor } gives { $answer }
+questions-ask-percent-up = { $percent }% of the { $count } squares are up. How many squares is that?
+questions-working-percent-up = { $count } × { $percent } ÷ 100 = { $answer }
+questions-ask-odd-numbers = 1 + 3 = 4 and 1 + 3 + 5 = 9. What is the sum of the odd numbers from 1 to { $last }?
+questions-working-odd-numbers = { $terms } numbers: { $terms } × { $terms } = { $answer }
+questions-ask-hellos = { $people } visitors all say hello to each other, each pair once. How many hellos is that?
+questions-working-hellos = { $sum }
+questions-ask-longer-sides = You make a square with sides { $times } times as long. How many times as much paper do you need?
+questions-working-longer-sides = { $times } × { $times } = { $answer }
+questions-ask-box-edge = Lines between the tick marks make 4 × 4 small boxes. How many of them touch the edge of the square?
+questions-working-box-edge = 16 boxes − 4 in the middle = { $answer }
+questions-ask-box-blocks = Lines between the tick marks make 4 × 4 small boxes. How many squares of all sizes can you find? Count the big one, too.
+questions-working-box-blocks = 16 + 9 + 4 + 1 = { $answer }
+questions-ask-percent-of-boxes = A square has 16 small boxes. { $percent }% of them are colored. How many boxes is that?
+questions-working-percent-of-boxes = 16 × { $percent } ÷ 100 = { $answer }
+questions-ask-boxes-ratio = Of 16 small boxes, 4 are colored and 12 are white. Which number goes in the box? Colored : white = 1 : ☐
+questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
 
 ## steps
 
@@ -1486,7 +1528,7 @@ helpers-look-3 = Pencils go back to the middle after each colour.
 helpers-look-4 = One piece, one square: nobody waits for “their” colour longer than a minute. Send them for another colour first.
 helpers-wait = Whoever waits
 helpers-wait-1 = may sharpen pencils, or draw on scrap paper.
-helpers-wait-2 = may take a question card, once the picture is out. One sign is counting, two are multiplying, three are ratio, a star is for anyone.
+helpers-wait-2 = can take a question card, once the picture is out. One small square is for seeing, two are for counting, three for comparing, and a star is for anyone who likes to explain. Read the cards with an ear aloud. Keep the picture key with the cards.
 
 helpers-wall = Station 3: wall and phone
 helpers-wall-intro = You hang { $squares ->

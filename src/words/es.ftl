@@ -1239,23 +1239,49 @@ error-print-changed = event.toml cambió desde que se imprimió este material, y
 print-questions = Preguntas
 print-answers = Respuestas
 questions-about = Tarjetas para recortar, cada una con una pregunta: { $questions }
+questions-about-key = La imagen completa, dividida en piezas por líneas, con letras para las columnas y números para las filas. { $piece } está en la columna { $column } y la fila { $row }. { $first ->
+    [top] La fila 1 está arriba.
+   *[bottom] La fila 1 está abajo.
+}
+questions-key = Guía de la imagen
+questions-key-intro = Deje esta hoja boca abajo hasta que se descubra la imagen. La pieza { $piece } está en la columna { $column }, fila { $row }. { $first ->
+    [top] La fila 1 está arriba.
+   *[bottom] La fila 1 está abajo.
+}
 questions-answers = Respuestas a las preguntas
-questions-learners-counting = Contar
-questions-learners-multiplying = Multiplicar y fracciones
-questions-learners-ratio = Razones y áreas
-questions-learners-challenge = Reto
-questions-ages-counting = de unos 5 a 7 años
-questions-ages-multiplying = de unos 8 a 10 años
-questions-ages-ratio = de unos 11 a 13 años
-questions-ages-challenge = para cualquiera
-questions-about-answers = Guarde esta parte lejos de las tarjetas. Todos los números salen de esta imagen y de esta pared. Las edades son aproximadas. “Necesita un color” es lo que dice el reverso de una pieza.
-questions-heading = { $learners }: { $ages }
+questions-rung-see = Ver
+questions-rung-count = Contar
+questions-rung-compare = Comparar
+questions-rung-explain = Explicar
+questions-ages-see = de 5 a 7 años
+questions-ages-count = de 7 a 9 años
+questions-ages-compare = de 9 a 12 años
+questions-ages-explain = para todas las edades
+questions-about-answers = Guarde estas respuestas lejos de las tarjetas. La mayoría de los números salen de esta imagen y de este mural. Las edades son aproximadas. “Tiene un color” quiere decir que el reverso de la pieza menciona ese color. Algunas tarjetas piden mirar la guía de la imagen: es la primera página de las tarjetas.
+questions-heading = { $rung }: { $ages }
+questions-aloud = Léeme en voz alta
 questions-number = N.º
 questions-question = Pregunta
 questions-answer = Respuesta
+questions-guess = Yo creo que
+questions-request = Di o dibuja cómo lo sabes.
 questions-working = Cómo se encuentra
-questions-inch = { $count } in
+questions-inch = { $count ->
+    [one] 1 pulgada
+   *[other] { $count } pulgadas
+}
 questions-mm = { $count } mm
+questions-inch2 = { $count ->
+    [one] 1 pulgada cuadrada
+   *[other] { $count } pulgadas cuadradas
+}
+questions-mm2 = { $count } mm²
+questions-percent = { $count } %
+questions-one-part = 1/{ $count }
+questions-turned-back = { $letter }, un cuarto de vuelta a la { $way ->
+    [right] derecha
+   *[left] izquierda
+}
 questions-and = { $first } y { $last }
 questions-sum = { $by ->
     [rows] Fila por fila, desde arriba: { $sum }
@@ -1264,149 +1290,165 @@ questions-sum = { $by ->
 questions-none = ninguno
 questions-sum-total = { $terms } = { $total }
 
-questions-ask-pieces-needing = ¿Cuántas piezas necesitan el color { $colour }?
-questions-working-pieces-needing = { $counted }
-questions-ask-colours-of-piece = ¿Cuántos colores necesita la pieza { $piece }?
-questions-working-colours-of-piece = { $colours }
-questions-ask-in-one-row = ¿Cuántos cuadros cuelgan en una fila completa?
+questions-ask-colours-of-piece = Mira esta pieza. ¿Cuántos colores ves?
+questions-working-colours-of-piece = Pieza { $piece }: { $colours }
+questions-ask-next-piece = ¿Qué pieza va en el hueco?
+questions-working-next-piece = Las líneas solo continúan con { $answer }.
+questions-ask-in-row-with = Mira las piezas de la { $first } a la { $last }. ¿Cuántas tienen el color { $colour }?
+questions-working-in-row-with = { $cells }
+questions-ask-turned-piece = Una pieza está de cabeza. ¿Cuál es?
+questions-working-turned-piece = En { $answer } las líneas no continúan.
+questions-ask-in-one-row = Mira el mural. Cuenta una fila completa. ¿Cuántos cuadros tiene?
 questions-working-in-one-row = Uno en cada columna: { $columns }
-questions-ask-in-one-column = ¿Cuántos cuadros cuelgan en una columna completa?
-questions-working-in-one-column = Uno en cada fila: { $rows }
-questions-ask-in-row-needing = Mira la fila { $row } de la imagen. ¿Cuántas de sus piezas necesitan el color { $colour }?
-questions-working-in-row-needing = { $cells }
+questions-ask-pieces-with = Mira la guía de la imagen. ¿Cuántas piezas tienen el color { $colour }?
+questions-working-pieces-with = { $counted }
 questions-ask-left-in-row = Una fila tiene { $columns } lugares. { $hanging ->
-        [one] 1 está ocupado
-       *[other] { $hanging } están ocupados
-    }. ¿Cuántos están vacíos?
+    [one] Ya hay 1 cuadro.
+   *[other] Ya hay { $hanging } cuadros.
+} ¿Cuántos lugares quedan libres?
 questions-working-left-in-row = { $columns } − { $hanging } = { $answer }
-questions-ask-colours = ¿Cuántos colores necesita toda la imagen?
-questions-working-colours = Cuenta los lápices en la hoja de lápices: { $pencils }
-questions-ask-one-colour = ¿Cuántas piezas necesitan un solo color?
+questions-ask-in-one-column = Mira el mural. Cuenta de abajo hacia arriba. ¿Cuántos cuadros hay en una columna?
+questions-working-in-one-column = Uno en cada fila: { $rows }
+questions-ask-one-colour = Mira la guía de la imagen. ¿Cuántas piezas tienen un solo color?
 questions-working-one-colour = { $counted }
-questions-ask-corners = Un cuadro de papel tiene 4 esquinas. ¿Cuántas esquinas tienen { $squares } cuadros?
-questions-working-corners = 4 + 4 = { $answer }
-questions-ask-sides = Un cuadro de papel tiene 4 lados. ¿Cuántos lados tienen { $squares } cuadros?
-questions-working-sides = 4 + 4 + 4 = { $answer }
+questions-ask-colours = Mira la tabla de lápices. ¿Cuántos colores tiene?
+questions-working-colours = { $pencils }
 questions-ask-one-more = La imagen tiene { $squares ->
     [one] 1 pieza
    *[other] { $squares } piezas
-}. Si tuviera una más, ¿cuántas tendría?
+}. Agregas una más. ¿Cuántas hay ahora?
 questions-working-one-more = { $squares } + 1 = { $answer }
-questions-ask-hands = { $helpers } ayudantes cuelgan juntos un cuadro. ¿Cuántas manos tienen?
-questions-working-hands = { $hands } + { $hands } = { $answer }
-questions-ask-boxes-across = Une las marcas de un cuadro de arriba abajo. ¿Cuántas tiras salen?
-questions-working-boxes-across = 3 líneas forman { $answer } tiras
+questions-ask-corners = Un cuadro tiene 4 esquinas. { $squares } cuadros no se tocan. ¿Cuántas esquinas tienen entre todos?
+questions-working-corners = 4 + 4 = { $answer }
+questions-ask-boxes-across = Traza 3 líneas en un cuadro, de las marcas de arriba a las de abajo. ¿Cuántas tiras salen?
+questions-working-boxes-across = 3 líneas forman { $answer } tiras.
+questions-ask-sides = Un cuadro tiene 4 lados. { $squares } cuadros no se tocan. ¿Cuántos lados tienen entre todos?
+questions-working-sides = 4 + 4 + 4 = { $answer }
+questions-ask-tape = Cada cuadro lleva { $strips } tiras de cinta. Vas a colgar { $squares } cuadros. ¿Cuántas tiras necesitas?
+questions-working-tape = { $strips } + { $strips } = { $answer }
 
-questions-ask-all-squares = La pared tiene { $columns } columnas y { $rows } filas. ¿Cuántos cuadros son?
+questions-ask-guess = Mira la guía de la imagen. Adivina cuántas piezas tienen el color { $colour }. Luego cuéntalas. ¿Cuántas son?
+questions-working-guess = { $counted }
+questions-ask-all-squares = El mural tiene { $columns } columnas y { $rows } filas. ¿Cuántos cuadros hay en total?
 questions-working-all-squares = { $columns } × { $rows } = { $answer }
-questions-ask-fraction-needing = Exactamente { $part }/{ $of } de las { $count } piezas necesitan el color { $colour }. ¿Cuántas piezas son?
-questions-working-fraction-needing = { $count } ÷ { $of } = { $one }, luego { $one } × { $part } = { $answer }
-questions-ask-left = En la pared van { $count } cuadros. Ya hay { $hanging } colgados. ¿Cuántos faltan?
+questions-ask-left = El mural lleva { $count } cuadros. Ya hay { $hanging } colgados. ¿Cuántos faltan?
 questions-working-left = { $count } − { $hanging } = { $answer }
-questions-ask-which-part = { $needing } de las { $count } piezas necesitan el color { $colour }. Eso es 1/? de ellas. ¿Qué número va en lugar del signo de pregunta?
-questions-working-which-part = { $count } ÷ { $needing } = { $answer }
-questions-ask-fraction-hanging = Ya cuelgan { $part }/{ $of } de los { $count } cuadros. ¿Cuántos cuadros son?
-questions-working-fraction-hanging = { $count } ÷ { $of } = { $one }, luego { $one } × { $part } = { $answer }
-questions-ask-not-needing = { $needing } de las { $count } piezas necesitan el color { $colour }. ¿Cuántas no lo necesitan?
-questions-working-not-needing = { $count } − { $needing } = { $answer }
-questions-ask-full-rows = Están completas { $rows } filas de { $columns } cuadros. ¿Cuántos cuadros cuelgan ahí?
-questions-working-full-rows = { $rows } × { $columns } = { $answer }
-questions-ask-visitors = Cada visitante dibuja { $each } de los { $count } cuadros. ¿Cuántos visitantes hacen falta?
-questions-working-visitors = { $count } ÷ { $each } = { $answer }
-questions-ask-quarter-boxes = Une con líneas rectas todas las marcas que quedan frente a frente en un cuadro. ¿Cuántas casillas pequeñas salen?
+questions-ask-half-up = El mural lleva { $count } cuadros. Ya está colgada la mitad. ¿Cuántos cuadros son?
+questions-working-half-up = { $count } ÷ 2 = { $answer }
+questions-ask-next-rows = 1 fila tiene { $columns } cuadros. 2 filas tienen { $two } cuadros. ¿Cuántos cuadros tienen 3 filas?
+questions-working-next-rows = { $two } + { $columns } = { $answer }
+questions-ask-not-with = { $having } de las { $count } piezas tienen el color { $colour }. ¿Cuántas no lo tienen?
+questions-working-not-with = { $count } − { $having } = { $answer }
+questions-ask-quarter-boxes = Un cuadro tiene 3 marcas en cada lado. Traza una línea de cada marca a la que está enfrente. ¿Cuántos cuadritos salen?
 questions-working-quarter-boxes = 4 a lo ancho y 4 a lo alto: 4 × 4 = { $answer }
-questions-ask-sides-of-squares = Un cuadro tiene 4 lados. ¿Cuántos lados tienen { $squares } cuadros?
-questions-working-sides-of-squares = { $squares } × 4 = { $answer }
-questions-ask-half-of-boxes = Las marcas dividen un cuadro en 16 casillas pequeñas. La mitad están coloreadas. ¿Cuántas casillas son?
+questions-ask-quarter-up = Ya está colgada la cuarta parte de los { $count } cuadros. ¿Cuántos cuadros son?
+questions-working-quarter-up = { $count } ÷ 4 = { $answer }
+questions-ask-half-row = Una fila tiene { $columns } cuadros. Ya está colgada la mitad. ¿Cuántos cuadros son?
+questions-working-half-row = { $columns } ÷ 2 = { $answer }
+questions-ask-visitors = El mural lleva { $count } cuadros. Tú y tus amigos dibujan { $each } cuadros cada uno. ¿Cuántos amigos hacen falta, contándote a ti?
+questions-working-visitors = { $count } ÷ { $each } = { $answer }
+questions-ask-full-rows = Ya hay { $rows } filas completas. Cada fila tiene { $columns } cuadros. ¿Cuántos cuadros son?
+questions-working-full-rows = { $rows } × { $columns } = { $answer }
+questions-ask-half-of-boxes = Un cuadro tiene 16 cuadritos. Coloreas la mitad. ¿Cuántos cuadritos coloreas?
 questions-working-half-of-boxes = 16 ÷ 2 = { $answer }
-questions-ask-folded = Dobla una hoja por la mitad { $times } veces y ábrela. ¿En cuántas partes la dividen los dobleces?
-questions-working-folded = Cada doblez las duplica: 2 × 2 × 2 = { $answer }
-questions-ask-tables = { $tables } mesas tienen { $pencils } lápices cada una. ¿Cuántos lápices son?
+questions-ask-sides-of-squares = Un cuadro tiene 4 lados. ¿Cuántos lados tienen { $squares } cuadros, si no se tocan?
+questions-working-sides-of-squares = { $squares } × 4 = { $answer }
+questions-ask-tables = En cada una de { $tables } mesas hay { $pencils } lápices. ¿Cuántos lápices son?
 questions-working-tables = { $tables } × { $pencils } = { $answer }
-questions-ask-boxes-of-squares = Las marcas dividen un cuadro en 16 casillas pequeñas. ¿Cuántas casillas tienen { $squares } cuadros?
-questions-working-boxes-of-squares = { $squares } × 16 = { $answer }
-questions-ask-minutes = Un cuadro tarda { $each } minutos. ¿Cuántos puedes dibujar en { $minutes } minutos?
+questions-ask-folded = Dobla una hoja por la mitad { $times } veces, sin abrirla. Luego ábrela. ¿Cuántas partes forman los dobleces?
+questions-working-folded = Con cada doblez hay el doble: 2 × 2 × 2 = { $answer }
+questions-ask-boxes-of-two = Un cuadro tiene 16 cuadritos. ¿Cuántos cuadritos tienen 2 cuadros?
+questions-working-boxes-of-two = 16 + 16 = { $answer }
+questions-ask-minutes = Dibujar un cuadro toma { $each } minutos. ¿Cuántos cuadros puedes dibujar en { $minutes } minutos?
 questions-working-minutes = { $minutes } ÷ { $each } = { $answer }
-questions-ask-sheets = En una hoja de papel caben { $each } cuadros. ¿Cuántas hojas se necesitan para { $squares } cuadros?
-questions-working-sheets = { $squares } ÷ { $each } = { $answer }
 
-questions-ask-scale = Una pieza mide { $piece } de ancho y un cuadro { $square }. ¿Cuántas veces el ancho de la pieza mide el cuadro?
-questions-working-scale = { $square } ÷ { $piece } = { $answer }
-questions-ask-pieces-on-square = Un cuadro mide { $scale } veces el ancho y { $scale } veces la altura de una pieza. ¿Cuántas piezas cubren un cuadro?
+questions-ask-scale = Una pieza mide { $piece } de ancho. Un cuadro mide { $square } de ancho. ¿Cuántas veces cabe el ancho de la pieza en el ancho del cuadro?
+questions-working-scale = { $square } ÷ { $piece } = { $answer }. Es el factor de escala.
+questions-ask-pieces-on-square = El ancho de un cuadro es { $scale } veces el de una pieza. Su altura también es { $scale } veces la de la pieza. ¿Cuántas piezas cubren un cuadro?
 questions-working-pieces-on-square = { $scale } × { $scale } = { $answer }
-questions-ask-larger = Una línea en la pieza mide { $length } mm de largo. ¿Cuántos milímetros mide en el cuadro, que es { $scale } veces el ancho de la pieza?
-questions-working-larger = { $length } mm × { $scale } = { $answer } mm
-questions-ask-smaller = Una línea en el cuadro mide { $length } mm de largo. ¿Cuántos milímetros medía en la pieza, si el cuadro es { $scale } veces el ancho de la pieza?
-questions-working-smaller = { $length } mm ÷ { $scale } = { $answer } mm
-questions-ask-larger-patch = Una mancha de color en la pieza cubre { $length } mm². ¿Cuántos mm² cubre en el cuadro, que es { $scale } veces el ancho de la pieza?
-questions-working-larger-patch = { $length } mm² × { $scale } × { $scale } = { $answer } mm²
-questions-ask-wall-width = { $squares } cuadros de { $square } cuelgan lado a lado. ¿Cuánto mide la pared de ancho, en { $unit ->
-    [inch] pulgadas
-   *[mm] milímetros
-}?
-questions-working-wall-width = { $squares } × { $square } = { $whole }
-questions-ask-wall-height = { $squares } cuadros de { $square } cuelgan uno encima de otro. ¿Cuánto mide la pared de alto, en { $unit ->
-    [inch] pulgadas
-   *[mm] milímetros
-}?
-questions-working-wall-height = { $squares } × { $square } = { $whole }
-questions-ask-percent-needing = { $needing } de las { $count } piezas necesitan el color { $colour }. ¿Qué porcentaje es?
-questions-working-percent-needing = { $needing } ÷ { $count } × 100 = { $answer }
-questions-ask-columns-to-rows = Columnas y filas: { $columns } : { $rows } = { $first } : ?. ¿Qué número va en lugar del signo de pregunta?
-questions-working-columns-to-rows = Divide los dos entre { $divisor }: { $rows } ÷ { $divisor } = { $answer }
-questions-ask-piece-to-square = Pieza y cuadro: { $piece } : { $square } = { $first } : ?. ¿Qué número va en lugar del signo de pregunta?
-questions-working-piece-to-square = Divide los dos entre { $divisor }: { $square } ÷ { $divisor } da { $answer }
-questions-ask-around = Una cinta de papel da una vuelta a la pared, que mide { $columns } cuadros de ancho y { $rows } de alto. Un cuadro mide { $square } de ancho. ¿Cuánto mide la cinta, en { $unit ->
-    [inch] pulgadas
-   *[mm] milímetros
-}?
-questions-working-around = 2 × ({ $columns } + { $rows }) × { $square } = { $whole }
-questions-ask-percent-hanging = Ya cuelga el { $percent } % de los { $count } cuadros. ¿Cuántos cuadros son?
-questions-working-percent-hanging = { $count } × { $percent } ÷ 100 = { $answer }
-questions-ask-inches-to-mm = Una pulgada son 25.4 mm. ¿Cuántos milímetros son { $inches } pulgadas?
-questions-working-inches-to-mm = { $inches } × 25.4 = { $answer }
-questions-ask-longer-sides = Los lados de un cuadro se hacen { $times } veces más largos. ¿Cuántas veces más papel se necesita?
-questions-working-longer-sides = { $times } × { $times } = { $answer }
-questions-ask-percent-of-boxes = Las marcas dividen un cuadro en 16 casillas pequeñas. El { $percent } % están coloreadas. ¿Cuántas casillas son?
-questions-working-percent-of-boxes = 16 × { $percent } ÷ 100 = { $answer }
-questions-ask-boxes-ratio = En un cuadro de 16 casillas pequeñas, 4 están coloreadas y 12 son blancas. Coloreadas y blancas están en razón 1 : ?. ¿Qué número va en lugar del signo de pregunta?
-questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
-questions-ask-millimetres = Un hilo mide { $metres } m de largo. ¿Cuántos milímetros son?
-questions-working-millimetres = { $metres } × 1000 = { $answer }
+questions-ask-mural-width = { $squares } cuadros están uno al lado del otro. Cada uno mide { $square } de ancho. { $unit ->
+    [inch] ¿Cuántas pulgadas
+   *[mm] ¿Cuántos milímetros
+} mide el mural de ancho?
+questions-working-mural-width = { $squares } × { $square } = { $answer }
+questions-ask-mural-height = { $squares } cuadros están uno encima del otro. Cada uno mide { $square } de alto. { $unit ->
+    [inch] ¿Cuántas pulgadas
+   *[mm] ¿Cuántos milímetros
+} mide el mural de alto?
+questions-working-mural-height = { $squares } × { $square } = { $answer }
+questions-ask-fraction-with = { $part }/{ $of } de las { $count } piezas tienen el color { $colour }. ¿Cuántas piezas son?
+questions-working-fraction-with = { $count } ÷ { $of } = { $one }, luego { $one } × { $part } = { $answer }
+questions-ask-larger = En la pieza, una línea mide { $length } mm. El ancho del cuadro es { $scale } veces el de la pieza. ¿Cuántos milímetros mide la línea en el cuadro?
+questions-working-larger = { $length } mm × { $scale } = { $answer }
+questions-ask-around = Una cinta da una vuelta por el borde del mural. El mural tiene { $columns } cuadros de ancho y { $rows } de alto. Cada cuadro mide { $square } de ancho. { $unit ->
+    [inch] ¿Cuántas pulgadas
+   *[mm] ¿Cuántos milímetros
+} mide la cinta?
+questions-working-around = Perímetro: 2 × ({ $columns } + { $rows }) × { $square } = { $answer }
+questions-ask-fraction-up = Ya están colgados { $part }/{ $of } de los { $count } cuadros. ¿Cuántos cuadros son?
+questions-working-fraction-up = { $count } ÷ { $of } = { $one }, luego { $one } × { $part } = { $answer }
+questions-ask-which-part = { $having } de las { $count } piezas tienen el color { $colour }. ¿Qué número va en el recuadro? Lo tiene 1/☐ de las piezas.
+questions-working-which-part = { $count } ÷ { $having } da { $answer }
+questions-ask-smaller = En el cuadro, una línea mide { $length } mm. El ancho del cuadro es { $scale } veces el de la pieza. ¿Cuántos milímetros medía la línea en la pieza?
+questions-working-smaller = { $length } mm ÷ { $scale } = { $answer }
+questions-ask-inches-to-mm = Una pulgada mide 25.4 mm. ¿Cuántos milímetros hay en { $inches } pulgadas?
+questions-working-inches-to-mm = { $inches } × 25.4 mm = { $answer }
+questions-ask-boxes-of-squares = Las líneas entre las marcas dividen un cuadro en 16 cuadritos. ¿Cuántos cuadritos tienen { $squares } cuadros?
+questions-working-boxes-of-squares = { $squares } × 16 = { $answer }
+questions-ask-part-of-boxes = Un cuadro tiene 16 cuadritos. { $part }/{ $of } de ellos están coloreados. ¿Cuántos cuadritos son?
+questions-working-part-of-boxes = 16 ÷ { $of } × { $part } = { $answer }
+questions-ask-millimetres = Un hilo mide { $metres } metros. ¿Cuántos milímetros son?
+questions-working-millimetres = { $metres } × 1000 mm = { $answer }
 
-questions-ask-next-square = Las paredes de 2 × 2, 3 × 3, 4 × 4 y 5 × 5 cuadros tienen 4, 9, 16 y 25 cuadros. ¿Qué número sigue?
+questions-ask-next-square = Un bloque de { $a } × { $a } tiene { $aa } cuadros. Uno de { $b } × { $b } tiene { $bb }. Uno de { $c } × { $c } tiene { $cc }. ¿Cuántos cuadros tiene el bloque que sigue?
 questions-working-next-square = { $side } × { $side } = { $answer }
-questions-ask-square-step = 4, 9, 16, 25 … ¿Cuántos cuadros más tiene una pared de { $to } × { $to } que una de { $from } × { $from }?
-questions-working-square-step = { $to } × { $to } − { $from } × { $from } = { $answer }
-questions-ask-edge = La pared tiene { $columns } columnas y { $rows } filas. ¿Cuántos cuadros tocan su borde exterior?
-questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4, porque las esquinas se contaron dos veces: { $answer }
-questions-ask-blocks = La pared tiene { $columns } columnas y { $rows } filas. ¿En cuántos lugares hay un bloque de 2 × 2 cuadros? Los bloques pueden encimarse.
+questions-ask-turn-back = ¿Qué pieza está girada y hacia qué lado hay que girarla para arreglarla?
+questions-working-turn-back = Las líneas vuelven a coincidir en los dos lados.
+questions-ask-edge = El mural tiene { $columns } columnas y { $rows } filas. ¿Cuántos cuadros hay en su borde?
+questions-working-edge = 2 × { $columns } + 2 × { $rows } − 4 = { $answer }. Las cuatro esquinas se habían contado dos veces.
+questions-ask-both = Mira la guía de la imagen. ¿Cuántas piezas tienen el color { $first } y también el color { $second }?
+questions-working-both = { $counted }
+questions-ask-larger-patch = En la pieza, una mancha de color cubre { $length } mm². En el cuadro, cada longitud mide { $scale } veces lo que mide en la pieza. ¿Cuántos mm² cubre ahí la mancha?
+questions-working-larger-patch = { $length } mm² × { $scale } × { $scale } = { $answer }
+questions-ask-blocks = El mural tiene { $columns } columnas y { $rows } filas. ¿En cuántos lugares hay un bloque de 2 × 2 cuadros? Los bloques se pueden traslapar.
 questions-working-blocks = ({ $columns } − 1) × ({ $rows } − 1) = { $answer }
-questions-ask-all-blocks = La pared tiene { $columns } columnas y { $rows } filas. ¿Cuántos bloques cuadrados de todos los tamaños hay: 1 × 1, 2 × 2 y así sucesivamente?
-questions-working-all-blocks = Tamaño por tamaño: { $sum }
-questions-ask-seams = La pared tiene { $columns } columnas y { $rows } filas. Una tira de cinta une cada par de vecinos, lado a lado o uno encima de otro. ¿Cuántas tiras son?
-questions-working-seams = { $rows } × ({ $columns } − 1) + { $columns } × ({ $rows } − 1) = { $answer }
-questions-ask-chessboard = Los { $count } cuadros se pintan de negro y blanco como un tablero de ajedrez, el primero de negro. ¿Cuántos son negros?
+questions-ask-columns-to-rows = El mural tiene { $columns } columnas y { $rows } filas. ¿Qué número va en el recuadro? { $columns } : { $rows } = { $first } : ☐
+questions-working-columns-to-rows = Divide los dos entre { $divisor }: { $rows } ÷ { $divisor } = { $answer }
+questions-ask-percent-with = { $having } de las { $count } piezas tienen el color { $colour }. ¿Qué porcentaje es?
+questions-working-percent-with = { $having } ÷ { $count } = { $answer }
+questions-ask-chessboard = Los { $count } cuadros se colorean como un tablero de ajedrez. La esquina de arriba a la izquierda es negra. ¿Cuántos cuadros son negros?
 questions-working-chessboard = { $odd ->
-    [yes] La mitad de { $count }, y el que sobra: { $answer }
+    [yes] La mitad de { $count }, redondeada hacia arriba: { $answer }
    *[no] La mitad de { $count }: { $answer }
 }
-questions-ask-both = ¿Cuántas piezas necesitan el color { $first } y también el color { $second }?
-questions-working-both = { $counted }
-questions-ask-most-colours = Ninguna pieza necesita más de { $colours } colores. ¿Cuántas piezas necesitan esa cantidad?
+questions-ask-most-colours = Mira la guía de la imagen. Ninguna pieza tiene más de { $colours } colores. ¿Cuántas piezas tienen { $colours }?
 questions-working-most-colours = { $counted }
+questions-ask-seams = El mural tiene { $columns } columnas y { $rows } filas. Una tira de cinta une cada cuadro con cada vecino de al lado, de arriba y de abajo. ¿Cuántas tiras son?
+questions-working-seams = { $rows } × ({ $columns } − 1) + { $columns } × ({ $rows } − 1) = { $answer }
+questions-ask-square-step = Un bloque de cuadros es de { $to } × { $to }. Otro es de { $from } × { $from }. ¿Cuántos cuadros más tiene el bloque grande?
+questions-working-square-step = { $to } × { $to } − { $from } × { $from } = { $answer }
+questions-ask-all-blocks = El mural tiene { $columns } columnas y { $rows } filas. ¿Cuántos bloques cuadrados hay en total? Cuenta todos los tamaños: 1 × 1, 2 × 2, 3 × 3, etc.
+questions-working-all-blocks = Tamaño por tamaño: { $sum }
+questions-ask-area-step = Una pieza mide { $piece } de ancho. Un cuadro mide { $square } de ancho. ¿Cuántas pulgadas cuadradas más tiene el cuadro?
+questions-working-area-step = { $to } × { $to } − { $from } × { $from } = { $answer }
+questions-ask-piece-to-square = Una pieza mide { $piece } de ancho. Un cuadro mide { $square } de ancho. ¿Qué número va en el recuadro? Pieza : cuadro = { $first } : ☐
+questions-working-piece-to-square = Divide los dos entre { $divisor }: { $square } ÷ { $divisor } da { $answer }
+questions-ask-percent-up = Ya está colgado el { $percent } % de los { $count } cuadros. ¿Cuántos cuadros son?
+questions-working-percent-up = { $count } × { $percent } ÷ 100 = { $answer }
 questions-ask-odd-numbers = 1 + 3 = 4 y 1 + 3 + 5 = 9. ¿Cuánto suman los números impares del 1 al { $last }?
 questions-working-odd-numbers = { $terms } números: { $terms } × { $terms } = { $answer }
-questions-ask-box-edge = Las marcas dividen un cuadro en 4 × 4 casillas pequeñas. ¿Cuántas de ellas tocan el borde del cuadro?
-questions-working-box-edge = 16 − 2 × 2 en el centro = { $answer }
-questions-ask-box-blocks = Las marcas dividen un cuadro en 4 × 4 casillas pequeñas. ¿Cuántos cuadrados de todos los tamaños hay en él?
+questions-ask-hellos = { $people } visitantes se saludan todos entre sí, cada pareja una sola vez. ¿Cuántos saludos son?
+questions-working-hellos = { $sum }
+questions-ask-longer-sides = Haces un cuadro con lados que miden { $times } veces lo que medían. ¿Cuántas veces la cantidad de papel necesitas?
+questions-working-longer-sides = { $times } × { $times } = { $answer }
+questions-ask-box-edge = Las líneas entre las marcas forman 4 × 4 cuadritos. ¿Cuántos de ellos tocan el borde del cuadro?
+questions-working-box-edge = 16 cuadritos − 4 del centro = { $answer }
+questions-ask-box-blocks = Las líneas entre las marcas forman 4 × 4 cuadritos. ¿Cuántos cuadrados de todos los tamaños encuentras? Cuenta también el grande.
 questions-working-box-blocks = 16 + 9 + 4 + 1 = { $answer }
-questions-ask-handshakes = { $people } visitantes se dan la mano, cada uno una vez con cada uno de los demás. ¿Cuántos saludos son?
-questions-working-handshakes = 5 + 4 + 3 + 2 + 1 = { $answer }
-questions-ask-area-step = Los lados de una pieza crecen de { $from } cm a { $to } cm. ¿Cuántos cm² crece?
-questions-working-area-step = { $to } × { $to } − { $from } × { $from } = { $answer }
-questions-ask-folded-lines = Dobla una tira de papel por la mitad { $times } veces, siempre en el mismo sentido, y ábrela. ¿Cuántos dobleces tiene?
-questions-working-folded-lines = { $times } veces por la mitad da 16 partes: 16 − 1 = { $answer }
+questions-ask-percent-of-boxes = Un cuadro tiene 16 cuadritos. El { $percent } % está coloreado. ¿Cuántos cuadritos son?
+questions-working-percent-of-boxes = 16 × { $percent } ÷ 100 = { $answer }
+questions-ask-boxes-ratio = De 16 cuadritos, 4 están coloreados y 12 son blancos. ¿Qué número va en el recuadro? Coloreados : blancos = 1 : ☐
+questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
 
 ## steps
 
@@ -1496,7 +1538,7 @@ helpers-look-3 = Los lápices vuelven al centro después de cada color.
 helpers-look-4 = Una pieza, un cuadro: nadie espera “su” color más de un minuto. Mándelos primero por otro color.
 helpers-wait = Quien espera
 helpers-wait-1 = puede sacar punta a los lápices o dibujar en papel reciclado.
-helpers-wait-2 = puede tomar una tarjeta de preguntas, cuando ya se sepa la imagen. Un signo es contar, dos son multiplicar, tres son razones, y una estrella es para cualquiera.
+helpers-wait-2 = puede tomar una tarjeta de preguntas, cuando ya se sepa la imagen. Un cuadrito es ver, dos son contar, tres son comparar, y la estrella es para quien quiera explicar. Lea en voz alta las tarjetas con una oreja. Deje la guía de la imagen junto a las tarjetas.
 
 helpers-wall = Estación 3: la pared y el teléfono
 helpers-wall-intro = Usted cuelga { $squares ->

@@ -1,73 +1,81 @@
 //! Ids that the program puts together, with all that can come of it.
 
 use everysquare::judge::State;
-use everysquare::picture::questions::Learners;
+use everysquare::picture::questions::Rung;
 use everysquare::plan::Level;
 use everysquare::plan::settings::{Choice, Paper};
 
 /// The kinds of questions, as `src/picture/questions/` names them.
-pub const KINDS: [&str; 61] = [
-    "pieces-needing",
+pub const KINDS: [&str; 69] = [
     "colours-of-piece",
+    "next-piece",
+    "in-row-with",
+    "turned-piece",
     "in-one-row",
-    "in-one-column",
-    "in-row-needing",
+    "pieces-with",
     "left-in-row",
-    "colours",
+    "in-one-column",
     "one-colour",
-    "corners",
-    "sides",
+    "colours",
     "one-more",
-    "hands",
+    "corners",
     "boxes-across",
+    "sides",
+    "tape",
+    "guess",
     "all-squares",
-    "fraction-needing",
     "left",
-    "which-part",
-    "fraction-hanging",
-    "not-needing",
-    "full-rows",
-    "visitors",
+    "half-up",
+    "next-rows",
+    "not-with",
     "quarter-boxes",
-    "sides-of-squares",
+    "quarter-up",
+    "half-row",
+    "visitors",
+    "full-rows",
     "half-of-boxes",
-    "folded",
+    "sides-of-squares",
     "tables",
-    "boxes-of-squares",
+    "folded",
+    "boxes-of-two",
     "minutes",
-    "sheets",
     "scale",
     "pieces-on-square",
+    "mural-width",
+    "mural-height",
+    "fraction-with",
     "larger",
-    "smaller",
-    "larger-patch",
-    "wall-width",
-    "wall-height",
-    "percent-needing",
-    "columns-to-rows",
-    "piece-to-square",
     "around",
-    "percent-hanging",
+    "fraction-up",
+    "which-part",
+    "smaller",
     "inches-to-mm",
-    "longer-sides",
-    "percent-of-boxes",
-    "boxes-ratio",
+    "boxes-of-squares",
+    "part-of-boxes",
     "millimetres",
     "next-square",
-    "square-step",
+    "turn-back",
     "edge",
-    "blocks",
-    "all-blocks",
-    "seams",
-    "chessboard",
     "both",
+    "larger-patch",
+    "blocks",
+    "columns-to-rows",
+    "percent-with",
+    "chessboard",
     "most-colours",
+    "seams",
+    "square-step",
+    "all-blocks",
+    "area-step",
+    "piece-to-square",
+    "percent-up",
     "odd-numbers",
+    "hellos",
+    "longer-sides",
     "box-edge",
     "box-blocks",
-    "handshakes",
-    "area-step",
-    "folded-lines",
+    "percent-of-boxes",
+    "boxes-ratio",
 ];
 
 /// What the guide lists as needed, and what may go wrong.
@@ -94,13 +102,13 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         (pattern, parts.iter().map(|part| pattern.replace("{}", part)).collect::<Vec<_>>())
     };
     let states: Vec<&str> = State::ALL.iter().map(|state| state.name()).collect();
-    let learners: Vec<&str> = Learners::ALL.iter().map(|learners| learners.word()).collect();
+    let rungs: Vec<&str> = Rung::ALL.iter().map(|rung| rung.word()).collect();
     let two = |firsts: &[&str], seconds: &[&str]| -> Vec<String> {
         firsts.iter().flat_map(|a| seconds.iter().map(move |b| format!("questions-{a}-{b}"))).collect()
     };
     let documents: Vec<&str> =
         everysquare::print::names().chain(everysquare::print::comparison::names()).collect();
-    let questions = [two(&["ask", "working"], &KINDS), two(&["learners", "ages"], &learners)].concat();
+    let questions = [two(&["ask", "working"], &KINDS), two(&["rung", "ages"], &rungs)].concat();
     vec![
         filled("cell-{}", &states),
         filled("state-{}", &states),
@@ -119,7 +127,7 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         filled("guide-{}-amount", &THINGS),
         filled("guide-wrong-{}", &TROUBLES),
         filled("guide-wrong-{}-do", &TROUBLES),
-        filled("questions-learners-{}", &learners),
+        filled("questions-rung-{}", &rungs),
         filled("questions-{}", &["number", "question", "answer", "working"]),
         ("questions-{}-{}", questions),
         // what a value of an option is called: looked at beside the help itself

@@ -7,7 +7,7 @@ use super::exhibit::{Exhibit, room, whole_at_size};
 use super::said::{area, large_area, length, measured, measured_length, number};
 use crate::display::measure::{Between, Measured, Run};
 use crate::frame::float;
-use crate::picture::questions::Learners;
+use crate::picture::questions::Rung;
 use crate::plan::cell::column_letters;
 use crate::print::PrintError;
 use crate::print::blocks::{Block, Writer};
@@ -78,7 +78,7 @@ fn values(exhibit: &Exhibit) -> Vec<(&'static str, crate::words::FluentValue<'st
     ]
 }
 
-/// For each kind of learners what they can find out about this wall.
+/// For each rung of learners what they can find out about this wall.
 fn learners(w: &Writer, exhibit: &Exhibit) -> Vec<Block> {
     let grid = exhibit.grid();
     let count_both = if grid.columns > 1 && grid.rows > 1 {
@@ -87,16 +87,16 @@ fn learners(w: &Writer, exhibit: &Exhibit) -> Vec<Block> {
         "comparison-multiplying-row"
     };
     let parts = [
-        (Learners::Counting, vec!["comparison-counting-1", "comparison-counting-2"]),
-        (Learners::Multiplying, vec![count_both, "comparison-multiplying-2", "comparison-multiplying-3"]),
+        (Rung::See, vec!["comparison-counting-1", "comparison-counting-2"]),
+        (Rung::Count, vec![count_both, "comparison-multiplying-2", "comparison-multiplying-3"]),
         (
-            Learners::Ratio,
+            Rung::Compare,
             vec!["comparison-ratio-1", "comparison-ratio-2", "comparison-ratio-3", "comparison-ratio-4"],
         ),
     ];
-    let part = |(learners, ids): (Learners, Vec<&str>)| {
-        let said = |what: &str| w.say(&format!("questions-{what}-{}", learners.word()));
-        let heading = [("learners", said("learners").into()), ("ages", said("ages").into())];
+    let part = |(rung, ids): (Rung, Vec<&str>)| {
+        let said = |what: &str| w.say(&format!("questions-{what}-{}", rung.word()));
+        let heading = [("rung", said("rung").into()), ("ages", said("ages").into())];
         [
             Block::Heading { text: w.say_with("questions-heading", &heading) },
             Block::List { items: ids.into_iter().map(|id| w.say(id)).collect() },
