@@ -7,24 +7,25 @@ words-one-of = { $before } or { $last }
 ## words of an event
 
 error-words-at = templates/words.ftl, line { $line }: { $read }: { $what }
-error-words-too-large = templates/words.ftl is larger than { $most } MB: a file of words holds single sentences only
-error-words-unknown = there is no such word; a comment that begins with # may stand anywhere
-error-words-unknown-near = there is no such word; do you mean { $near }?
-error-words-twice = this word stands here twice: keep one of them
-error-words-variable-near = { $word } has nothing of this name to fill in; do you mean { $near }?
-error-words-variable-known = { $word } has nothing of this name to fill in; it has { $known }
-error-words-variable-none = { $word } has nothing to fill in: leave the braces out
-error-words-syntax = this cannot be read: a line such as “print-squares = Squares” is expected, and more lines of the same sentence begin with spaces
-error-words-braces = a brace is missing: every { "{" } needs its { "}" }
-error-words-default = of several choices exactly one must have a * before it, such as *[other]
-error-words-quotes = a quotation mark is missing: every " needs a second one on its line
-error-words-empty = the sentence is missing: it stands behind the =
-error-words-placeable = between { "{" } and { "}" } only what the program fills in may stand, such as { "{ $name }" }
-error-words-term = this begins with a -, which has no meaning here: name the word as the program does
-error-words-attribute = only a sentence behind the = may stand here, without lines that begin with a point
-error-words-reference = only what the program fills in may stand in braces, such as { "{ $name }" }: no other word, no function, no \u
-error-words-control = this line holds a control character: delete it and type it again
-error-words-depth = too many braces stand in each other here
+error-words-too-large = templates/words.ftl is larger than { $most } MB. Keep only the sentences you change
+error-words-unknown = there’s no sentence with that name. To add a note of your own, start the line with #
+error-words-unknown-near = there’s no sentence with that name. Do you mean { $near }?
+error-words-renamed = this sentence is now called { $now }. Change the name in front of the =
+error-words-twice = this sentence is here twice. Keep one of them
+error-words-variable-near = { $word } has nothing with this name to fill in. Do you mean { $near }?
+error-words-variable-known = { $word } has nothing with this name to fill in. It has { $known }
+error-words-variable-none = { $word } has nothing to fill in. Leave out the braces
+error-words-syntax = we can’t read this line. Write it like “print-squares = Squares”. If a sentence goes on, start its next line with spaces
+error-words-braces = a brace is missing. Every { "{" } needs its { "}" }
+error-words-default = mark exactly one of the choices with *, such as *[other]
+error-words-quotes = a quotation mark is missing. Every " needs a second one on its line
+error-words-empty = the sentence is missing. It goes after the =
+error-words-placeable = between { "{" } and { "}" } use only what the program fills in, such as { "{ $name }" }
+error-words-term = remove the - at the start. Use the sentence’s name exactly as the program has it
+error-words-attribute = put just one sentence after the =, with no lines that start with a period
+error-words-reference = in braces, use only what the program fills in, such as { "{ $name }" }. Other sentences, functions and \u don’t work here
+error-words-control = there’s a control character in this line. Delete the line and type it again
+error-words-depth = there are too many braces inside each other here
 
 ## lengths
 
@@ -32,69 +33,75 @@ length-both = { $first } ({ $second })
 length-mm = { $length } mm
 length-m = { $length } m
 length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
+length-ft = { $feet } ft
+length-ft-in = { $feet } ft { $inches } in
+length-about = about { $length }
+area-m2 = { $area } m²
+area-ft2 = { $area } sq ft
+part-percent = { $percent }%
+part-less = less than { $percent }%
 
 ## states of a cell
 
-state-right = right
-state-wrong = wrong
+state-right = right spot
+state-wrong = wrong spot
 state-turned = turned
 state-empty = empty
-state-unread = unread
-state-unseen = unseen
+state-unread = can’t read
+state-unseen = not in the photo
 
 ## program
 
-help = Plans an evening where many visitors draw one picture together, prints its kit, and reads a photo of the wall
+help = Plan an event where everyone draws one piece of a big picture: print the kit, then check the wall with a phone photo
 
 ## new
 
-help-new = Makes an event folder out of a picture, and proposes a grid
-help-new-folder = The folder to make; its name becomes the evening's name unless --name says another
-help-new-picture = The picture to redraw: PNG, JPEG, WebP, TIFF or SVG. The file itself is left alone
-help-new-columns = Squares side by side
-help-new-rows = Squares one above the other
-help-new-squares = About how many squares there should be, instead of columns and rows
-help-new-name = What the evening is called
-help-new-tag = Three characters in every code of this event, of 23456789ABCDEFGHJKLMNPQRSTUVWXYZ; left out, they are drawn by lot
-help-new-colours = How many pencil colours the picture is drawn with
-help-new-pencils = A file with your own pencils: [[pencils]] with name and srgb, as in an event.toml, whose pencils can be taken over so too
-help-new-black-and-white = Draw in greys only, as many as --colours says
-help-new-fit = What happens to a picture of another shape than the wall's: crop cuts it, pad adds to it
-help-new-square-mm = Side of the paper squares
-help-new-piece-mm = Side of the pieces, the pieces of the picture that visitors are given
-help-new-paper = The paper in the printer: letter, tabloid, a4 or a3
-help-new-flip = How the printer turns the paper over: long-edge, short-edge or none
-help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
+help-new = Start an event: make its folder from a picture and suggest a grid
+help-new-folder = The folder to create. It also names the event, unless you use --name
+help-new-picture = The picture to draw: PNG, JPEG, WebP, TIFF or SVG. Your file isn’t changed
+help-new-columns = How many squares across
+help-new-rows = How many squares down
+help-new-squares = About how many squares in all, instead of --columns and --rows
+help-new-name = The name of the event
+help-new-tag = Three characters that go into every code of this event, from 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (default: picked at random)
+help-new-colours = How many pencil colors to use
+help-new-pencils = A file that lists your own pencils: [[pencils]] with name and srgb. The event.toml of an earlier event works too
+help-new-black-and-white = Use grays only, as many as --colors says
+help-new-fit = If the picture’s shape doesn’t match the grid: crop trims it, pad adds margins
+help-new-square-mm = Side of each paper square, in mm (127 mm = 5 in)
+help-new-piece-mm = Side of each piece, the small part of the picture a visitor gets, in mm (25.4 mm = 1 in)
+help-new-paper = The paper in your printer: letter, tabloid, a4 or a3
+help-new-flip = How your printer flips the page when it prints two-sided: long-edge, short-edge, or none for one-sided
+help-new-units = Units that people read: inch or mm (default: inch for letter and tabloid, mm for a4 and a3)
 
-new-usual-name = Open evening
-new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml, { $file }, and picture-preview.png to look at.
+new-usual-name = Library night
+new-made = Created { $folder } for “{ $name }” (tag { $tag }): event.toml, { $file }, and picture-preview.png, which shows the grid.
 new-squares = { $count ->
     [one] 1 square
    *[other] { $count } squares
 }
-new-grid-given = The wall is { $columns } × { $rows }, { $squares }, as you asked.
-new-grid-rows-follow = The wall is { $columns } × { $rows }, { $squares }: of all grids as wide as you asked, this one loses least of the picture.
-new-grid-columns-follow = The wall is { $columns } × { $rows }, { $squares }: of all grids as high as you asked, this one loses least of the picture.
-new-grid-near-count = The wall is { $columns } × { $rows }, { $squares }: near the { $wished } you asked for, and little of the picture is lost.
-new-grid-fits-best = The wall is { $columns } × { $rows }, { $squares }: enough for an evening (60 to 120), and the shape is the picture's own or close to it. Give --columns, --rows or --squares for another.
-new-nothing-lost = The whole picture is drawn.
-new-lost-sides = { $percent } % of the picture is cut away, half at the left and half at the right.
-new-lost-top-and-bottom = { $percent } % of the picture is cut away, half at the top and half at the bottom.
-new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) more on every side for the cards.
-new-added-sides = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the left and right.
-new-added-top-and-bottom = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the top and bottom.
-new-pencils = It is drawn with { $count } pencils: { $names }. Change their names in event.toml as you like.
-new-text = The drawing's text is set in the program's own font: look at it in picture-preview.png, or turn text into paths in your drawing program.
-new-coarse = A piece was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
-new-warn-alike = Take care: { $one } and { $other } look so much alike that they will be mixed up. Fewer colours (--colours) or pencils of your own (--pencils) help.
-new-warn-rare = Take care: { $pieces ->
+new-grid-given = The grid is { $columns } × { $rows }, { $squares }, as you asked.
+new-grid-rows-follow = The grid is { $columns } × { $rows }, { $squares }. Of all grids that wide, it cuts off the least of the picture.
+new-grid-columns-follow = The grid is { $columns } × { $rows }, { $squares }. Of all grids that tall, it cuts off the least of the picture.
+new-grid-near-count = The grid is { $columns } × { $rows }, { $squares }. That’s close to the { $wished } you asked for, with little of the picture cut off.
+new-grid-fits-best = The grid is { $columns } × { $rows }, { $squares }. That’s a good number for one event (60 to 120), and it fits the picture’s shape. Use --columns, --rows or --squares to choose another.
+new-nothing-lost = Nothing is cut off. The whole picture gets drawn.
+new-lost-sides = { $percent }% of the picture is cut off, half on the left and half on the right.
+new-lost-top-and-bottom = { $percent }% of the picture is cut off, half at the top and half at the bottom.
+new-wall = The finished mural will be { $width } wide and { $height } high. Leave { $cards } more on every side for the edge cards.
+new-added-sides = The whole picture gets drawn. To fit the grid, blank strips were added on the left and right ({ $percent }% of the mural).
+new-added-top-and-bottom = The whole picture gets drawn. To fit the grid, blank strips were added at the top and bottom ({ $percent }% of the mural).
+new-pencils = It uses { $count } pencils: { $names }. You can rename them in event.toml.
+new-text = Words in the drawing appear in this program’s own font. Check them in picture-preview.png, or convert the text to outlines in your drawing program.
+new-coarse = Each piece was only { $pixels } pixels wide, so the picture was enlarged. A larger picture file will look sharper.
+new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colors (--colors) or your own pencils (--pencils).
+new-warn-rare = Heads up: { $pieces ->
     [0] no piece needs { $pencil }
     [one] only 1 piece needs { $pencil }
    *[other] only { $pieces } pieces need { $pencil }
-}, so you can do without it.
-new-warn-plain = Take care: { $plain } pieces are one colour all over and only { $drawn } have something to draw. A picture with more in it, or fewer squares, is more fun.
-new-next = Next: look at { $folder }/picture-preview.png and event.toml, change what you like, then type “everysquare print { $folder }”.
+}, so you can leave that pencil out.
+new-warn-plain = Heads up: { $plain } pieces are one color all over, and only { $drawn } have something to draw. A busier picture, or fewer squares, is more fun.
+new-next = Next: look at picture-preview.png in { $folder }. Change event.toml there if you like. Then type: everysquare print { $folder }
 
 ## colours of pencils, in words that a child knows
 
@@ -110,7 +117,7 @@ colour-pink = pink
 colour-brown = brown
 colour-cream = cream
 colour-white = white
-colour-grey = grey
+colour-grey = gray
 colour-black = black
 colour-very-light = very light { $colour }
 colour-light = light { $colour }
@@ -120,104 +127,98 @@ colour-numbered = { $colour } { $number }
 
 ## plan
 
-help-plan = Says what crowd, time and room mean for the picture, and what has to be there
+help-plan = See whether the grid fits your visitors, time and wall, and list what you need
 help-plan-folder = The event folder
-help-plan-visitors = How many visitors are expected
-help-plan-minutes = How many minutes they draw
-help-plan-seats = How many can sit and draw at once
-help-plan-wall = The place there is for the wall, such as 2.4x1.8m or 8x6ft
-help-plan-hang = Height of the wall’s lower edge over the floor, in mm; left out, it is proposed
-help-plan-save = Also writes the numbers that are typed here into event.toml
+help-plan-visitors = How many visitors you expect
+help-plan-minutes = How long people will draw, in minutes
+help-plan-seats = How many people can sit and draw at once
+help-plan-wall = The wall space you have, such as 8x6ft or 2.4x1.8m
+help-plan-hang = Height of the bottom edge above the floor, in mm (default: we suggest one)
+help-plan-save = Save these numbers in event.toml
 
 plan-title = Plan for “{ $name }”
-plan-levels = Pieces by level: how many there are, and how many are finished in the time.
+plan-levels = Pieces by level: how many there are, and how many will get done
 plan-head-level = level
 plan-head-mark = mark
 plan-head-pieces = pieces
 plan-head-minutes = minutes each
-plan-head-finished = finished
+plan-head-finished = done
 plan-decided = { $count ->
     [one] 1 piece has the level that event.toml gives it.
    *[other] { $count } pieces have the level that event.toml gives them.
 }
-plan-balanced = Levels are balanced, as event.toml asks: drawn pieces are divided into three parts of the same size.
-plan-crowd = The crowd
+plan-balanced = Levels are balanced, as set in event.toml. The pieces with something to draw are split into three equal groups.
+plan-crowd = Visitors and time
 plan-finish = { $visitors ->
     [one] 1 visitor
    *[other] { $visitors } visitors
 }, { $seats ->
     [one] 1 seat
    *[other] { $seats } seats
-}, { $minutes } minutes. A seat begins a new piece every { $pace } minutes, handing out included, so that about { $finish ->
-    [one] 1 piece is
-   *[other] { $finish } pieces are
-} finished in time.
-plan-assumed = Assumed, since nobody said it: { $numbers }. Type --visitors, --minutes and --seats with your own numbers.
+}, { $minutes } minutes. Each seat starts a new piece about every { $pace } minutes, counting the time to hand it out. So about { $finish ->
+    [one] 1 piece
+   *[other] { $finish } pieces
+} will get done.
+plan-assumed = You didn’t give { $numbers }, so we guessed. Add --visitors, --minutes and --seats with your own numbers.
 plan-seats-free = { $free ->
-    [one] 1 seat stays free.
-   *[other] { $free } seats stay free.
+    [one] 1 seat stays empty.
+   *[other] { $free } seats stay empty.
 }
-plan-fits = The picture’s { $pieces } pieces suit this crowd: { $each } for each visitor, all finished after about { $left } minutes.
-plan-too-big-for-time = The picture’s { $pieces } pieces are too many: { $by ->
-    [one] 1 of them stays
-   *[other] { $by } of them stay
-} unfinished. All of them take about { $needed } minutes.
-plan-more-seats = With { $seats } seats all of them are finished in time.
-plan-too-big-for-crowd = The picture’s { $pieces } pieces are too many: at { $most } for each visitor, { $by ->
-    [one] 1 is
-   *[other] { $by } are
-} left over.
-plan-too-small = The picture’s { $pieces } pieces are too few: { $by ->
-    [one] 1 visitor goes
-   *[other] { $by } visitors go
-} without.
+plan-fits = { $pieces } pieces are a good fit: { $each } per visitor, all done after about { $left } minutes.
+plan-too-big-for-time = { $pieces } pieces are too many for the time: { $by } won’t get finished. All of them would take about { $needed } minutes.
+plan-more-seats = With { $seats } seats they would all get done.
+plan-too-big-for-crowd = { $pieces } pieces are too many for this many visitors. Even at { $most } each, { $by } would be left over.
+plan-too-small = { $pieces } pieces are too few: { $by ->
+    [one] 1 visitor wouldn’t get one.
+   *[other] { $by } visitors wouldn’t get one.
+}
 plan-without = { $without ->
-    [one] 1 visitor finishes
-   *[other] { $without } visitors finish
-} no piece, whatever the grid: these seats and minutes are enough for { $finish }. More seats or more time help, and so do easier pieces.
-plan-others = Grids that suit this crowd, the place and the picture’s shape:
-plan-others-as-well = Other grids that suit this crowd, the place and the picture’s shape as well:
+    [one] 1 visitor won’t
+   *[other] { $without } visitors won’t
+} have time to finish a piece, with any grid. These seats and minutes are enough for { $finish }. Add seats or minutes, or pick an easier picture.
+plan-others = Grids that fit better:
+plan-others-as-well = Other grids that would work:
 plan-head-grid = grid
-plan-head-each = for each visitor
-plan-head-size = wall
-plan-head-lost = picture cut away
-plan-others-why = { $least } to { $most } pieces suit this crowd. To take one, change columns and rows in event.toml before printing.
-plan-no-others = No other grid of such squares suits this crowd, the place and the picture’s shape.
+plan-head-each = per visitor
+plan-head-size = mural
+plan-head-lost = picture cut off
+plan-others-why = { $least } to { $most } pieces would work. To use one of these grids, change columns and rows in event.toml before you print.
+plan-no-others = No other grid with squares this size fits your visitors, wall and picture.
 plan-wall = The wall
-plan-wall-size = The squares are { $width } wide and { $height } high; with the cards around them { $around_width } wide and { $around_height } high.
-plan-room-fits = That fits the place of { $width } × { $height }.
-plan-room-without-cards = In the place of { $width } × { $height } the squares fit, but not all cards around them. Cards help, nothing needs them; with squares of { $square } all would fit.
-plan-room-too-small = That does not fit the place of { $width } × { $height }. Squares of at most { $square } would: change square_mm in event.toml, or take another grid.
-plan-hang = The lower edge hangs { $hang } over the floor.
-plan-hang-proposed = Proposed: hang the lower edge { $hang } over the floor, so that adults reach as much as can be. Type --hang for another height.
+plan-wall-size = The squares are { $width } wide and { $height } high. With the edge cards around them it’s { $around_width } wide and { $around_height } high.
+plan-room-fits = That fits your { $width } × { $height } space.
+plan-room-without-cards = In your { $width } × { $height } space the squares fit, but not all the edge cards. You can leave the cards out. With { $square } squares everything would fit.
+plan-room-too-small = That’s too big for your { $width } × { $height } space. Squares up to { $square } would fit. Change square_mm in event.toml, or choose another grid.
+plan-hang = The bottom edge is { $hang } above the floor.
+plan-hang-proposed = We suggest hanging the bottom edge { $hang } above the floor, so adults can reach as much as possible. Use --hang to change it.
 plan-head-row = row
-plan-head-upper = upper edge
-plan-head-from-5 = from 5
-plan-head-from-9 = from 9
+plan-head-upper = top edge
+plan-head-from-5 = age 5+
+plan-head-from-9 = age 9+
 plan-head-seated = seated
 plan-head-adults = adults
 plan-means-floor = floor
 plan-means-stool = stool
 plan-means-ladder = ladder
-plan-means-helper = helper
-plan-reach = Who hangs a square from where. Nearly all children from 5 years on reach { $five }, from 9 on { $nine }, somebody seated { $seated }, adults { $adults }. A stool has one step of { $stool }; children stand on it only with an adult beside them, and only adults on a ladder. “helper”: somebody else hangs it.
+plan-means-helper = adult
+plan-reach = Who can hang each row. Almost all children age 5 and up reach { $five }, age 9 and up { $nine }, a seated adult { $seated }, a standing adult { $adults }. Step stools ({ $stool }) and ladders are for adults only. “adult” means an adult hangs it for them.
 plan-pencils = Pencils
 plan-head-pencil = pencil
-plan-head-drawing = of drawing time
+plan-head-drawing = share of drawing
 plan-head-pencils = pencils
-plan-pencils-why = { $count } pencils in all: with { $seats ->
+plan-pencils-why = { $count } pencils in all. With { $seats ->
     [one] 1 seat
    *[other] { $seats } seats
-} in use, nobody waits for any colour in { $sure } % of all moments.
-plan-supplies = What else has to be there
+} in use, no one has to wait for a color { $sure }% of the time.
+plan-supplies = What else you need
 plan-sheets = { $count } sheets of { $paper } paper: { $documents }.
-plan-no-sheets = Sheets of paper cannot be counted: { $why }.
-plan-things = { $tape } of tape, for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; erasers: { $erasers }.
-plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
-plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
-plan-written = All numbers, and the level and colours of each piece, are in { $file }.
-plan-saved = The numbers typed here are now in { $file }.
-plan-not-saved = The numbers typed here count only this once; --save keeps them.
+plan-no-sheets = We can’t count the sheets of paper: { $why }.
+plan-things = { $tape } of tape for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; erasers: { $erasers }.
+plan-fire = About { $area } of paper will be on the wall. Fire codes limit this, some to as little as a tenth of a wall. Ask your principal, building manager or fire marshal before you print.
+plan-fire-part = About { $area } of paper will be on the wall, { $percent } of the space you gave. Fire codes limit this, some to as little as a tenth of a wall. Ask your principal, building manager or fire marshal before you print.
+plan-written = All the numbers, and each piece’s level and colors, are in { $file }.
+plan-saved = These numbers are now in { $file }.
+plan-not-saved = These numbers were used just this once. Add --save to keep them.
 
 ## report
 
@@ -990,100 +991,100 @@ tour-ends =
 
 ## errors: the event's folder
 
-error-folder-no-event = { $path } holds no event.toml: make an event there with “everysquare new { $path } --picture FILE”
-error-folder-not-printed = { $path } holds no print/manifest.json: print the kit first with “everysquare print { $path }”
-error-folder-no-picture = there is no picture { $path }: give the name of a PNG, JPEG, WebP or TIFF file
-error-folder-changed = event.toml says { $own }, but the kit was printed for { $kit }: change event.toml back, or print the kit again
+error-folder-no-event = there’s no event in { $path } yet. Create one with: everysquare new { $typed } --picture FILE
+error-folder-not-printed = the kit for { $path } hasn’t been printed yet. First run: everysquare print { $typed }
+error-folder-no-picture = there’s no picture { $path }. Check the name and the folder
+error-folder-changed = event.toml now says { $own }, but the printed kit is { $kit }. Change event.toml back, or print the kit again
 error-folder-described = { $tag }, { $columns } × { $rows } squares of { $side } mm
-error-folder-not-text = { $path } is no text in UTF-8: save it again as plain text
-error-folder-too-large = { $path } is larger than { $most } MB: such a file is no { $file }
-error-folder-an-event = event.toml
-error-folder-a-manifest = manifest
-error-folder-a-template = template
-error-folder-a-words-file = file of words
-error-folder-a-picture = picture
-error-folder-many-templates = { $path } holds more than { $most } templates: leave only those that replace one of the program's
-error-folder-other-words = { $path } is not read: own words stand in templates/words.ftl, in the language of event.toml
-error-folder-read = { $path } cannot be read: { $why }
-error-folder-full = { $path } cannot be written, the disk is full: make room and run the command again
-error-folder-read-only = { $path } cannot be written, its folder is read-only: copy the event folder to a place of your own
-error-folder-write = { $path } cannot be written: { $why }
-error-folder-no-right = you have no right to; ask whoever made it
-error-folder-is-folder = it is a folder
-error-folder-file-in-the-way = there is a file where a folder must be
-error-folder-no-name = this is no name for a folder
+error-folder-not-text = { $path } isn’t plain text. Save it again as plain text (UTF-8)
+error-folder-too-large = { $path } is larger than { $most } MB, too large for { $file }
+error-folder-an-event = an event.toml
+error-folder-a-manifest = the record of what was printed
+error-folder-a-template = a page design
+error-folder-a-words-file = a file of sentences
+error-folder-a-picture = a picture
+error-folder-many-templates = there are more than { $most } templates in { $path }. Keep only the ones that replace one of the program’s
+error-folder-other-words = { $path } isn’t used. Put your own wording in templates/words.ftl, in the event’s language
+error-folder-read = we can’t read { $path }: { $why }
+error-folder-full = we can’t save { $path } because the disk is full. Free up some space and run the command again
+error-folder-read-only = we can’t save { $path } because its folder is read-only. Copy the event folder to a place of your own
+error-folder-write = we can’t save { $path }: { $why }
+error-folder-no-right = you don’t have permission; ask whoever created it
+error-folder-is-folder = it’s a folder
+error-folder-file-in-the-way = there’s a file where a folder should be
+error-folder-no-name = that can’t be used as a folder name
 
 ## errors: manifest and codes
 
-error-manifest-format = the manifest has format { $read }, this program reads format { $known }: print the kit again or use the program that wrote it
-error-manifest-json = the manifest cannot be read: { $said }
-error-manifest-wall = the manifest describes no wall: { $what }
-error-manifest-code = the manifest's code { $name }: { $what }
-error-manifest-code-outside = a code of { $side } mm at { $x }, { $y } mm does not lie within its square
-error-manifest-module = modules of { $module } mm, { $low } to { $high } mm are possible
-error-manifest-cells = { $columns } columns and { $rows } rows, at most { $most } squares are possible
-error-manifest-sizes = squares of { $square } mm and pieces of { $piece } mm, { $low } to { $high } mm are possible
-error-manifest-listed = { $cells } cells, but { $listed ->
+error-manifest-format = print/manifest.json has format { $read }, but this program reads format { $known }. Print the kit again, or use the program that made it
+error-manifest-json = we can’t read print/manifest.json: { $said }
+error-manifest-wall = print/manifest.json doesn’t describe a mural: { $what }
+error-manifest-code = print/manifest.json, code { $name }: { $what }
+error-manifest-code-outside = a code of { $side } mm at { $x }, { $y } mm isn’t inside its square
+error-manifest-module = the smallest block of a code is { $module } mm; it must be { $low } to { $high } mm
+error-manifest-cells = { $columns } columns and { $rows } rows are too many; use at most { $most } squares
+error-manifest-sizes = squares of { $square } mm and pieces of { $piece } mm; both must be { $low } to { $high } mm
+error-manifest-listed = there are { $cells } spots, but { $listed ->
     [one] 1 square is listed
    *[other] { $listed } squares are listed
 }
 error-manifest-twice = square { $square } is listed twice
-error-manifest-same-code = squares { $first } and { $second } bear the same code
-error-manifest-outside = square { $square } stands in column { $column }, row { $row }, outside the grid
-error-manifest-label = square { $square } stands where event.toml has { $expected }: put rows_from back to what it was when the kit was printed, or print the kit again
-error-manifest-kind = a card “{ $name }” of kind “{ $kind }”: column, row or corner was expected
-error-manifest-card = the { $kind } card { $name } has no place or no size
-error-code-text = “{ $text }” does not fit a code: at most { $most } characters of 0-9, A-Z, space and $%*+-./: are possible
-error-code-hex = “{ $text }” are not the modules of a code: 111 hexadecimal digits were expected
+error-manifest-same-code = squares { $first } and { $second } have the same code
+error-manifest-outside = square { $square } is in column { $column }, row { $row }, outside the grid
+error-manifest-label = square { $square } is where event.toml has { $expected }. Change rows_from back to what it was when you printed the kit, or print the kit again
+error-manifest-kind = the card “{ $name }” is of kind “{ $kind }”; it must be column, row or corner
+error-manifest-card = the { $kind } card { $name } has no position or no size
+error-code-text = “{ $text }” doesn’t fit in a code. Use at most { $most } characters: 0-9, A-Z, space and $%*+-./:
+error-code-hex = “{ $text }” isn’t the pattern of a code, which has 111 hexadecimal digits
 
 ## errors: event.toml
 
 error-settings-at = event.toml, line { $line }: { $read }: { $what }
-error-settings-at-empty = event.toml, line { $line }: an empty line: { $what }
-error-settings-unknown = event.toml, line { $line }: { $read } is not a setting: { $hint }
-error-settings-unknown-in = event.toml, line { $line }: { $read } is not a setting of [{ $section }]: { $hint }
-error-settings-missing = event.toml has no { $name }: add { $example }
-error-settings-no-such = { $name } is not a setting of event.toml
-error-settings-twice = this name stands here twice: keep one of them
-error-settings-quotes = a text must stand in quotes, such as "a4"
-error-settings-no-toml = this is not TOML: { $said }
+error-settings-at-empty = event.toml, line { $line }, which is empty: { $what }
+error-settings-unknown = event.toml, line { $line }: { $read } isn’t a setting. { $hint }
+error-settings-unknown-in = event.toml, line { $line }: { $read } isn’t a setting of [{ $section }]. { $hint }
+error-settings-missing = { $name } is missing from event.toml. Add { $example }
+error-settings-no-such = { $name } isn’t a setting of event.toml
+error-settings-twice = this name is here twice. Keep one of them
+error-settings-quotes = put words in quotes, such as "a4"
+error-settings-no-toml = we can’t read this line ({ $said }). Numbers go without quotes, words with quotes
 
 ## errors: the organiser's own templates
 
-error-template-unknown = templates/{ $name }.typ replaces no template of the program: those are { $known }
-error-template-unknown-near = templates/{ $name }.typ replaces no template of the program: do you mean { $near }.typ?
-error-template-line = templates/{ $name }.typ, line { $line }: { $said }: mend it, or take the file away to print with the program's own
-error-template = templates/{ $name }.typ: { $said }: mend it, or take the file away to print with the program's own
+error-template-unknown = templates/{ $name }.typ doesn’t replace any of the program’s templates. Those are { $known }
+error-template-unknown-near = templates/{ $name }.typ doesn’t replace any of the program’s templates. Do you mean { $near }.typ?
+error-template-line = templates/{ $name }.typ, line { $line }: { $said }. Fix it, or remove the file to print with the program’s own
+error-template = templates/{ $name }.typ: { $said }. Fix it, or remove the file to print with the program’s own
 
 ## errors: the program
 
 error-line = everysquare: { $what }
 error-about = { $path }: { $what }
-error-output = the output cannot be written: { $why }
-error-json = a file of the program’s own is not as it should be: { $said }
-error-system = the system says: { $said }
-error-fault = the program met a fault of its own and stopped; no file is half-written. Please report it with what you typed: { $said }
-error-tour-taken = { $folder } holds an event of its own and is left as it is: give the tour another folder, “everysquare tour FOLDER”
-error-tour-no-check = no check was written
+error-output = we can’t write the output: { $why }
+error-json = one of the program’s own files is damaged: { $said }
+error-system = the computer says: { $said }
+error-fault = something went wrong inside the program and it stopped. No file was left half-written. Please report this, with what you typed: { $said }
+error-tour-taken = { $folder } already holds an event of its own, so nothing was changed. Give the tour another folder: everysquare tour FOLDER
+error-tour-no-check = no check was saved
 
 ## what was mistyped
 
-typed-wrong = everysquare: { $what } (everysquare --help shows what can be typed)
-typed-unknown = there is no option { $arg }
-typed-unknown-near = there is no option { $arg }; do you mean { $near }?
-typed-one-too-many = “{ $arg }” is one word too many
-typed-no-command = there is no command “{ $command }”
-typed-no-command-near = there is no command “{ $command }”; do you mean { $near }?
-typed-no-value = a value must follow { $arg }
-typed-value = “{ $value }” does not suit { $arg }: { $why }
+typed-wrong = everysquare: { $what } (type “everysquare --help” to see what you can type)
+typed-unknown = there’s no option { $arg }
+typed-unknown-near = there’s no option { $arg }. Do you mean { $near }?
+typed-one-too-many = we didn’t expect “{ $arg }”. If a folder name has spaces, put it in quotes
+typed-no-command = there’s no command “{ $command }”
+typed-no-command-near = there’s no command “{ $command }”. Do you mean { $near }?
+typed-no-value = { $arg } needs a value after it
+typed-value = “{ $value }” doesn’t work for { $arg }: { $why }
 typed-too-many = “{ $value }” is one value too many for { $arg }
-typed-twice = { $arg } stands there twice
-typed-conflict = { $arg } and { $other } cannot stand together
-typed-missing = { $args } must be typed as well
-typed-not-text = what was typed is no text in UTF-8
-typed-choice = { $choices } is allowed
-typed-whole = a whole number is expected
-typed-number = a number is expected
+typed-twice = { $arg } is there twice
+typed-conflict = use { $arg } or { $other }, not both
+typed-missing = add { $args }
+typed-not-text = what you typed isn’t plain text (UTF-8)
+typed-choice = use { $choices }
+typed-whole = it must be a whole number
+typed-number = it must be a number
 
 ## help
 
@@ -1093,9 +1094,9 @@ help-heading-arguments = Arguments
 help-heading-options = Options
 help-default = { $help } [default: { $values }]
 help-possible = { $help } [possible values: { $values }]
-help-help = Print help
-help-version = Print version
-help-language = The language before there is an event, en or es; afterwards event.toml rules
+help-help = Show this help
+help-version = Show the version
+help-language = Language for messages, en or es, until there’s an event; then event.toml decides
 help-value-command = COMMAND
 help-value-options = OPTIONS
 help-value-language = LANGUAGE
@@ -1122,70 +1123,70 @@ help-value-degrees = DEGREES
 
 ## errors: a photo
 
-error-photo-no-file = there is no such file: check its name and folder
-error-photo-no-right = this file may not be read: check its permissions
-error-photo-is-folder = this is a folder: name the photos in it
-error-photo-unreadable = the file cannot be read ({ $why }): copy it to this computer and try again
-error-photo-file-too-large = the file is larger than any photo: is it the right one?
-error-photo-empty = the file is empty: copy the photo again
+error-photo-no-file = there’s no such file. Check its name and folder
+error-photo-no-right = you don’t have permission to open this file
+error-photo-is-folder = this is a folder. Name the photos in it
+error-photo-unreadable = we can’t read this file ({ $why }). Copy it to this computer and try again
+error-photo-file-too-large = the file is larger than any photo. Is it the right one?
+error-photo-empty = the file is empty. Copy the photo again
 error-photo-heic = this is a HEIC photo, which only some programs read: on the phone choose Settings, Camera, Formats, “Most Compatible”, or share the photo as JPEG, then try again
 error-photo-unknown = this is not a photo that can be read: JPEG, PNG, WebP and TIFF files are
-error-photo-truncated = the photo is cut off, its end is missing: copy or send it again, whole
-error-photo-damaged = the photo is damaged or of a rare kind ({ $why }): copy it again, or save it as JPEG with another program
-error-photo-gave-up = the decoder gave up
+error-photo-truncated = the end of this photo is missing. Copy or send it again
+error-photo-damaged = this photo is damaged or of a rare kind ({ $why }). Copy it again, or save it as JPEG with another program
+error-photo-gave-up = it couldn’t be opened
 error-photo-no-size = no size
 error-photo-wrong-pixels = wrong number of pixels
-error-photo-too-large = the photo has { $width } × { $height } pixels, more than { $most } million: make it smaller and try again
-error-photo-too-small = the photo has only { $width } × { $height } pixels: send the original, not a thumbnail
+error-photo-too-large = the photo has { $width } × { $height } pixels, more than { $most } million. Make it smaller and try again
+error-photo-too-small = the photo has only { $width } × { $height } pixels. Send the original, not a thumbnail
 
 ## errors: reading the wall
 
-error-read-no-codes = no code of this event is to be seen: is this the wall? Go closer, hold the phone still, and try again
-error-read-foreign = the codes in this photo belong to another event (tag { $tags }): check the folder, or photograph this event’s wall
-error-read-other = only codes of other kinds are to be seen ({ $texts }): is this the wall? Photograph the squares
-error-read-too-dark = the photo is too dark to read: switch on more light, or use the flash from a little to the side
-error-read-cannot-place = squares are to be seen, but not which part of the wall they hang on: step back until the whole wall is in the photo, or hang up the corner cards
-error-jpeg-size = a picture of { $width } × { $height } pixels cannot be a JPEG file: 1 to 65535 a side are possible
+error-read-no-codes = we couldn’t find any of this event’s codes. Is this the right wall? Move closer, hold the phone still, and try again
+error-read-foreign = the codes in this photo are from another event (tag { $tags }). Check the folder, or take a photo of this event’s wall
+error-read-other = we found only other kinds of codes ({ $texts }). Is this the right wall? Take a photo of the squares
+error-read-too-dark = the photo is too dark to read. Turn on more lights and try again
+error-read-cannot-place = we can see squares, but not which part of the wall they’re on. Step back until the whole wall is in the photo, or hang up the corner cards
+error-jpeg-size = a picture of { $width } × { $height } pixels can’t be a JPEG file. Each side must be 1 to 65535 pixels
 
 ## errors: a made photo
 
-error-rehearse-many-faults = the faults asked for take { $asked } cells, the wall has { $cells }: ask for fewer (a swap takes 2 cells, a cycle 3, each of the others 1)
-error-rehearse-nothing-twice = no square is left that could hang twice: ask for fewer missing squares or strangers
-error-rehearse-permuted-and-swapped = with every square in a wrong cell, swaps and cycles cannot be asked for as well: leave them at 0
+error-rehearse-many-faults = these mistakes take { $asked } spots, but the wall has { $cells }. Ask for fewer (a swap takes 2 spots, a cycle 3, each of the others 1)
+error-rehearse-nothing-twice = there’s no square left that could be up twice. Ask for fewer missing squares or squares from other events
+error-rehearse-permuted-and-swapped = every square is already in a wrong spot, so leave swaps and cycles at 0
 error-rehearse-too-few = only { $squares ->
     [one] 1 square is left
    *[other] { $squares } squares are left
-} to put in a wrong cell: at least 2 are needed
-error-rehearse-option = { $name } is { $value }, allowed are { $allowed }
-error-rehearse-lens = a lens with k1 = { $k1 }, k2 = { $k2 } folds the picture back within the frame: use smaller values
-error-rehearse-view = from there the wall cannot fill { $percent } % of the photo: turn the camera less or fill less
-error-rehearse-many-pixels = { $px } px a module need a photo of { $width } x { $height } px, at most 8000 x 6000 are possible: ask for fewer, or fill the frame more
-error-rehearse-printed = the manifest has { $squares } squares for a wall of { $cells } cells: print the kit again
-error-rehearse-jpeg = the made photo cannot be written as JPEG: { $said }
+} to put in a wrong spot. At least 2 are needed
+error-rehearse-option = { $name } is { $value }; it must be { $allowed }
+error-rehearse-lens = a lens with k1 = { $k1 }, k2 = { $k2 } folds the picture over itself. Use smaller values
+error-rehearse-view = from there the wall can’t fill { $percent }% of the photo. Turn the camera less, or fill less
+error-rehearse-many-pixels = { $px } px per module would need a photo of { $width } x { $height } px; the most is 8000 x 6000. Ask for fewer, or fill more of the photo
+error-rehearse-printed = print/manifest.json has { $squares } squares for a wall with { $cells } spots. Print the kit again
+error-rehearse-jpeg = we can’t save the practice photo as JPEG: { $said }
 error-rehearse-range = { $low } to { $high }
 error-rehearse-range-px = { $low } to { $high } px
 error-rehearse-range-mm = { $low } to { $high } mm
 error-rehearse-range-degrees = { $low } to { $high } degrees
 error-rehearse-option-width = the photo's width
 error-rehearse-option-height = the photo's height
-error-rehearse-option-px-per-module = the least px a module
-error-rehearse-option-misplacement = the misplacement
+error-rehearse-option-px-per-module = the smallest number of px per module
+error-rehearse-option-misplacement = the distance of squares from their spots
 error-rehearse-option-askew = the tilt of the squares
-error-rehearse-option-cut = the spread of the cut side
+error-rehearse-option-cut = how uneven the squares are cut
 error-rehearse-option-bend = the bend of the paper
-error-rehearse-option-drawn-into = the part of codes drawn up to
-error-rehearse-option-fill = the fill
-error-rehearse-option-yaw = the yaw
-error-rehearse-option-pitch = the pitch
-error-rehearse-option-roll = the roll
-error-rehearse-option-view = the view
+error-rehearse-option-drawn-into = how far codes are drawn over
+error-rehearse-option-fill = how much of the photo the wall fills
+error-rehearse-option-yaw = the camera’s turn to the right (yaw)
+error-rehearse-option-pitch = the camera’s turn up (pitch)
+error-rehearse-option-roll = the camera’s tilt (roll)
+error-rehearse-option-view = the camera’s angle of view
 error-rehearse-option-shift-right = the shift to the right
 error-rehearse-option-shift-down = the shift down
 error-rehearse-option-k1 = k1
 error-rehearse-option-k2 = k2
-error-rehearse-option-gradient = the light's gradient
+error-rehearse-option-gradient = the change of light across the wall
 error-rehearse-option-shadow = the shadow
-error-rehearse-option-vignetting = the vignetting
+error-rehearse-option-vignetting = the darkening of the photo’s corners
 error-rehearse-option-red = the light's red
 error-rehearse-option-green = the light's green
 error-rehearse-option-blue = the light's blue
@@ -1193,14 +1194,14 @@ error-rehearse-option-exposure = the exposure
 error-rehearse-option-blur = the blur
 error-rehearse-option-noise = the noise
 error-rehearse-option-sharpening = the sharpening
-error-rehearse-option-quality = the JPEG's quality
+error-rehearse-option-quality = the JPEG quality
 error-rehearse-option-orientation = the orientation
 error-rehearse-option-people = the number of people
-error-rehearse-option-unsteady = factor for how untrue the drawings are
+error-rehearse-option-unsteady = how shaky the drawings are
 
 ## errors: printing
 
-error-print-changed = event.toml has changed since this kit was printed, and its parts would not fit each other: print all of it again with “everysquare print { $folder }”
+error-print-changed = event.toml has changed since you printed this kit, so new pages wouldn’t match the old ones. Print the whole kit again: everysquare print { $folder }
 
 ## questions
 
@@ -1750,114 +1751,114 @@ guide-after-5 = Squares belong to those who drew them. Say when they can be fetc
 
 ## errors: the picture
 
-error-picture-empty = the file is empty: choose a PNG, JPEG, WebP, TIFF or SVG file
+error-picture-empty = the file is empty. Choose a PNG, JPEG, WebP, TIFF or SVG file
 error-picture-format = this is no picture in a format that is read here: save it as PNG, JPEG, WebP, TIFF or SVG
 error-picture-heic = this is a HEIC picture, which is not read here: export it as JPEG or PNG first
-error-picture-large = the picture has { $width } × { $height } pixels: make it smaller, at most { $most } a side and 100 million in all
-error-picture-short = the picture's file is cut short: copy or download it again
-error-picture-damaged = the picture's file is damaged ({ $why }): copy it again, or open it in another program and save it as PNG
+error-picture-large = the picture has { $width } × { $height } pixels. Make it smaller, at most { $most } on each side and 100 million in all
+error-picture-short = the end of the picture’s file is missing. Copy or download it again
+error-picture-damaged = the picture’s file is damaged ({ $why }). Copy it again, or open it in another program and save it as PNG
 error-picture-no-pixels = it has no pixels
-error-picture-svg = the SVG drawing cannot be used ({ $why }): save it again as plain SVG, or as PNG
-error-picture-outside = the SVG drawing shows something outside its own file, { $named }, which is never loaded: embed it, or save the drawing as PNG
-error-picture-letter = the SVG drawing has text with the letter “{ $letter }”, which no font here has: turn its text into paths, or save it as PNG
-error-picture-kind = the picture is of a kind that is not read here ({ $said }): open it in another program and save it as PNG
-error-picture-save = the picture cannot be saved as PNG: { $said }
-error-svg-gave-up = its reader gave up
+error-picture-svg = we can’t use this SVG drawing ({ $why }). Save it again as plain SVG, or as PNG
+error-picture-outside = the SVG drawing shows something from outside its own file, { $named }, and we never load that. Embed it, or save the drawing as PNG
+error-picture-letter = the SVG drawing has text with the letter “{ $letter }”, which isn’t in any font here. Convert its text to outlines, or save it as PNG
+error-picture-kind = this kind of picture isn’t supported ({ $said }). Open it in another program and save it as PNG
+error-picture-save = we can’t save the picture as PNG: { $said }
+error-svg-gave-up = it couldn’t be opened
 error-svg-text = it has more than { $most } MB of text
-error-svg-no-text = it is no text in UTF-8
-error-svg-no-size = it has no size that can be drawn
+error-svg-no-text = it isn’t plain text (UTF-8)
+error-svg-no-size = it has no size we can draw
 error-svg-costly = { $what }, which would take too long to draw
-error-svg-deep = it has elements within elements more than { $most } deep
-error-svg-filter = a filter in it has { $name } = { $value }
-error-svg-filters = it has { $count } steps of filters
-error-reduce-one-colour = the picture is one colour all over, so there is nothing to draw: choose another one
-error-reduce-one-pencil = in these pencils the picture is one colour all over ({ $pencil }): choose more pencils, or others that are less alike
-error-grid-columns = { $read } columns: { $least } to { $most } are possible
-error-grid-rows = { $read } rows: { $least } to { $most } are possible
-error-grid-squares = { $read } squares: { $least } to { $most } are possible
-error-grid-cells = { $columns } columns and { $rows } rows make { $squares } squares: at most { $most } are possible
+error-svg-deep = its elements are nested more than { $most } deep
+error-svg-filter = one of its filters has { $name } = { $value }
+error-svg-filters = it has { $count } filter steps
+error-reduce-one-colour = the picture is one color all over, so there’s nothing to draw. Choose another one
+error-reduce-one-pencil = with these pencils the whole picture turns into one color ({ $pencil }). Choose more pencils, or ones that differ more
+error-grid-columns = { $read } columns won’t work. Use { $least } to { $most }
+error-grid-rows = { $read } rows won’t work. Use { $least } to { $most }
+error-grid-squares = { $read } squares won’t work. Use { $least } to { $most }
+error-grid-cells = { $columns } columns and { $rows } rows make { $squares } squares. Use at most { $most }
 
 ## errors: a new event
 
-error-new-file = { $path } is a file: give the name of a folder
-error-new-taken = { $path } holds an event already and is left as it is: change its event.toml, or choose another folder
-error-new-piece = a piece of { $piece } mm is larger than its square of { $square } mm: choose a smaller --piece-mm or a larger --square-mm
+error-new-file = { $path } is a file. Give the name of a folder
+error-new-taken = { $path } already holds an event, so nothing was changed. Edit its event.toml, or choose another folder
+error-new-piece = a piece { $piece } wide is larger than its square of { $square }. Choose a smaller --piece-mm or a larger --square-mm
 new-less-than-one = less than 1
-typed-name = 1 to { $most } characters on one line are allowed
-typed-tag = 3 characters of { $letters } are allowed
-typed-whole-from = a whole number from { $least } to { $most } is allowed
-typed-number-from = a number from { $least } to { $most } is allowed
-typed-millimetres-from = a number of millimetres from { $least } to { $most } is allowed
-error-plan-save = --save keeps the numbers that are typed with it: add --visitors, --minutes, --seats, --wall or --hang
+typed-name = use 1 to { $most } characters on one line
+typed-tag = use 3 characters from { $letters }
+typed-whole-from = it must be a whole number from { $least } to { $most }
+typed-number-from = it must be a number from { $least } to { $most }
+typed-millimetres-from = it must be a number of millimeters from { $least } to { $most }
+error-plan-save = --save needs numbers to keep. Add --visitors, --minutes, --seats, --wall or --hang
 
-error-settings-table = a table is expected here, [{ $name }] and its settings on lines of their own
-error-settings-list = a list is expected here, one [[{ $name }]] for each
-error-settings-whole = a whole number from { $least } to { $most } is allowed
-error-settings-millimetres = a number from { $least } to { $most } is allowed, in millimetres
-error-settings-minutes = a number from { $least } to { $most } is allowed, in minutes
-error-settings-yes-or-no = true or false is allowed, without quotes
-error-settings-choice = { $choices } is allowed, in quotes
-error-settings-belongs-top = it belongs to the top of the file, above the first [table]
-error-settings-belongs = it belongs to [{ $section }]
-error-settings-near = do you mean { $near }?
-error-settings-known = known are { $known }
-error-settings-name = a text in quotes is allowed, on one line, 1 to { $most } characters long
-error-settings-tag = 3 characters of { $letters } are allowed, in quotes
-error-settings-file = the name of a file within the event folder is allowed, such as "picture.png"
-error-settings-colours = { $count } [[pencils]] are listed: { $count } is allowed, or leave colours out
-error-settings-pencils = { $count } are listed, { $least } to { $most } are allowed
-error-settings-colour = a colour such as "#3a8f4d" is allowed, two hexadecimal digits each for red, green and blue
+error-settings-table = this must be a table: [{ $name }], with its settings on their own lines below
+error-settings-list = this must be a list, with one [[{ $name }]] for each
+error-settings-whole = must be a whole number from { $least } to { $most }
+error-settings-millimetres = must be a number from { $least } to { $most }, in millimeters
+error-settings-minutes = must be a number from { $least } to { $most }, in minutes
+error-settings-yes-or-no = use true or false, without quotes
+error-settings-choice = use { $choices }, in quotes
+error-settings-belongs-top = It belongs at the top of the file, above the first [table]
+error-settings-belongs = It belongs under [{ $section }]
+error-settings-near = Do you mean { $near }?
+error-settings-known = You can use { $known }
+error-settings-name = must be text in quotes, on one line, 1 to { $most } characters long
+error-settings-tag = use 3 characters from { $letters }, in quotes
+error-settings-file = use the name of a file in the event folder, in quotes, such as "picture.png"
+error-settings-colours = there are { $count } [[pencils]] in the list, so use { $count }, or leave out { $name }
+error-settings-pencils = there are { $count } in the list; use { $least } to { $most }
+error-settings-colour = write a color like "#3a8f4d": two hexadecimal digits each for red, green and blue
 error-settings-of-pencil = { $name } for number { $number } of the [[pencils]]
 error-settings-pencil-example = name = "leaf green" and srgb = "#3a8f4d" under every [[pencils]]
 error-settings-pencils-example = name = "leaf green" and srgb = "#3a8f4d" under one for each
 error-settings-top-example = a line such as { $line } at the top
 error-settings-wall-example = { $line } under [wall]
-error-settings-piece = at most square_mm is allowed, which is { $square }
-error-settings-module = the code and 4 modules of white around it are 29 modules wide, more than square_mm = { $square } holds: a smaller number is allowed
-error-settings-room = a width, an x, a height and a unit are allowed, such as "2.4x1.8m" or "8x6ft" (m, cm, mm, ft or in), each from 0.2 to 50 m
-error-settings-minutes-a-piece = four numbers from { $least } to { $most } are allowed, in minutes, for a plain, an easy, a medium and a hard piece, none smaller than the one before
-error-settings-level-names = four different names in quotes are allowed, the easiest first, each 1 to { $most } characters long (plain, easy, medium and hard only for their own level)
-error-settings-bounds = three ascending numbers from { $least } to { $most } are allowed: the scores at which easy, medium and hard begin
-error-settings-piece-twice = this piece is listed twice: keep one of them
+error-settings-piece = must be at most square_mm, which is { $square }
+error-settings-module = the code and the white margin around it would be 29 blocks wide, too wide for square_mm = { $square }. Use a smaller number
+error-settings-room = write it like "8x6ft" or "2.4x1.8m" (m, cm, mm, ft or in), each side 0.2 to 50 m
+error-settings-minutes-a-piece = use four numbers from { $least } to { $most }, in minutes, for a one-color, an easy, a medium and a hard piece, none smaller than the one before
+error-settings-level-names = use four different names in quotes, the easiest first, each 1 to { $most } characters long (plain, easy, medium and hard only for their own level)
+error-settings-bounds = use three rising numbers from { $least } to { $most }: the scores where easy, medium and hard begin
+error-settings-piece-twice = this piece is in the list twice. Keep one of them
 error-settings-of-piece = { $name } for number { $number } of the [[pieces]]
 error-settings-piece-example = label = "D7" and level = "hard" under every [[pieces]]
-error-settings-label = a piece of this wall is allowed, columns A to { $column } and rows 1 to { $row }, such as "A1"
+error-settings-label = use the label of a piece, columns A to { $column } and rows 1 to { $row }, such as "A1"
 error-settings-rows = with { $columns ->
     [one] 1 column
    *[other] { $columns } columns
-} at most { $most } rows are allowed, { $squares } squares in all
+} use at most { $most } rows, which makes { $squares } squares in all
 
 ## event.toml: what its comments say
 
-event-head = What the evening is. Change what you like, then run the command again; whatever follows a # is for people.
-event-tag = in every code of this event; once the squares are printed, leave it
-event-language = of all that is printed and shown: { $choices }
+event-head = The settings of your event. Change what you like, then run the command again. Anything after a # is just a note.
+event-tag = in every code of this event; don’t change it once the squares are printed
+event-language = of everything printed and shown: { $choices }
 event-file = in this folder
-event-colours = how many pencils each table needs
-event-pencils = Your own pencils instead: leave colours out and list each one at the end of this file, like this:
+event-colours = how many pencil colors to use
+event-pencils = To use your own pencils, leave out colors and list each pencil at the end of this file, like this:
 event-pencils-name = leaf green
-event-columns = side by side, lettered from the left
-event-rows = one above the other
-event-piece-mm = side of the piece of the picture that a visitor is given
-event-square-mm = side of the paper it is redrawn on
+event-columns = squares across, lettered from the left
+event-rows = squares down
+event-piece-mm = side of each piece, the small part of the picture a visitor gets
+event-square-mm = side of each paper square
 event-rows-from = where row 1 is: { $choices }
-event-module-mm-usual = left out: as small as a phone can read on a wall of this size
-event-module-mm = leave it out for as small as a phone can read on a wall of this size
-event-inset-mm = from the cut edges to the code; neighbours and tape cover the edges first
-event-flip = how the printer turns the paper over: { $choices } (single-sided)
+event-module-mm-usual = if you leave this out, codes are as small as a phone can still read on a wall this size
+event-module-mm = if you leave this out, codes are as small as a phone can still read on a wall this size
+event-inset-mm = distance from the cut edge to the code; tape and neighboring squares tend to cover the edges
+event-flip = how your printer flips the page: { $choices } (one-sided)
 event-units = what people read: { $choices }; this file is always in mm
 event-visitors = how many you expect
-event-minutes = how long they draw
-event-seats = how many can draw at once
-event-room = the place there is for squares and cards; or "8x6ft"
-event-hang-mm = the wall's lower edge over the floor; left out: proposed from what people reach
-event-minutes-a-piece = for a plain, an easy, a medium and a hard piece
+event-minutes = how long people will draw
+event-seats = how many people can draw at once
+event-room = the space for squares and edge cards, such as "8x6ft" or "2.4x1.8m"
+event-hang-mm = height of the bottom edge above the floor; if left out, we suggest one from what people can reach
+event-minutes-a-piece = minutes for a one-color, an easy, a medium and a hard piece
 event-level-names = the easiest first
-event-own-level-names = your own words for the levels, the easiest first
-event-bounds = the scores at which easy, medium and hard begin; “everysquare plan” shows each piece's level
+event-own-level-names = your own names for the levels, the easiest first
+event-bounds = the scores where easy, medium and hard begin; “everysquare plan” shows each piece’s level
 event-balanced = true: as many easy as medium as hard pieces, whatever their scores
-event-pieces = Where you know better, list the piece at the end of this file, like this:
-event-pieces-level = plain, easy, medium or hard, or your own word for it
+event-pieces = If you disagree with a level, list that piece at the end of this file, like this:
+event-pieces-level = plain (one color), easy, medium or hard, or your own name for it
 
 ## likeness
 
