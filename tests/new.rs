@@ -41,7 +41,8 @@ fn a_picture_becomes_an_event() {
     let (code, out, err) =
         everysquare(&["new", folder.to_str().unwrap(), "--picture", &picture, "--paper", "a4"]);
     assert_eq!((code, err.as_str()), (0, ""), "{out}");
-    for said in ["Open evening", "10 × 8, 80 squares", "whole picture", "1.27 m wide", "everysquare print"] {
+    for said in ["Open evening", "10 × 8, 80 squares", "whole picture", "(1.27 m) wide", "everysquare print"]
+    {
         assert!(out.contains(said), "{said} in {out}");
     }
     assert!(!out.contains("[new-"), "every sentence has its words: {out}");
@@ -78,8 +79,8 @@ fn every_way_to_a_grid_says_why() {
         (vec!["--rows", "6"], "8 × 6, 48 squares: of all grids as high as you asked, this one"),
         (vec!["--columns", "8", "--rows", "8"], "8 × 8, 64 squares, as you asked"),
         (vec!["--squares", "20"], "5 × 4, 20 squares: near the 20 you asked for"),
-        (vec!["--columns", "8", "--rows", "8"], "20 % of the picture is cut away, half at the left"),
-        (vec!["--columns", "10", "--rows", "4"], "50 % of the picture is cut away, half at the top"),
+        (vec!["--columns", "8", "--rows", "8"], "20% of the picture is cut off, half on the left"),
+        (vec!["--columns", "10", "--rows", "4"], "50% of the picture is cut off, half at the top"),
         (vec!["--columns", "40"], "only 24 pixels wide"),
     ];
     for (i, (more, sentence)) in said.iter().enumerate() {
@@ -117,7 +118,7 @@ fn nothing_is_overwritten_and_a_mistake_is_one_sentence() {
         (&["new", fresh, "--picture", place.path().to_str().unwrap()], "it is a folder"),
         (&["new", fresh, "--picture", &picture, "--columns", "0"], "0 columns: 1 to 702 are possible"),
         (&["new", fresh, "--picture", &picture, "--columns", "600", "--rows", "600"], "make 360000 squares"),
-        (&["new", fresh, "--picture", &picture, "--paper", "legal"], "letter, tabloid, a4 or a3 is allowed"),
+        (&["new", fresh, "--picture", &picture, "--paper", "legal"], "use letter, tabloid, a4 or a3"),
         (&["new", fresh, "--picture", &picture, "--piece-mm", "200"], "is larger than its square"),
         (&["new", fresh, "--picture", &picture, "--tag", "K1M"], "3 characters of"),
         (&["new", fresh], "--picture"),
@@ -209,14 +210,14 @@ fn own_pencils_come_from_a_list_or_from_another_event() {
     let fresh = fresh.to_str().unwrap();
     let refused = [
         (vec!["--pencils", &none], "[[pencils]]"),
-        (vec!["--pencils", &one], "2 to 24 are allowed"),
+        (vec!["--pencils", &one], "use 2 to 24"),
         (vec!["--pencils", &odd], "a colour such as"),
         (vec!["--pencils", &binary], "no text in UTF-8"),
         (vec!["--pencils", "/no/such.toml"], "/no/such.toml"),
-        (vec!["--pencils", &none, "--colours", "4"], "cannot stand together"),
-        (vec!["--pencils", &none, "--black-and-white"], "cannot stand together"),
-        (vec!["--fit", "squeeze"], "crop or pad is allowed"),
-        (vec!["--language", "latin"], "en or es is allowed"),
+        (vec!["--pencils", &none, "--colours", "4"], "not both"),
+        (vec!["--pencils", &none, "--black-and-white"], "not both"),
+        (vec!["--fit", "squeeze"], "use crop or pad"),
+        (vec!["--language", "latin"], "use en or es"),
     ];
     for (more, sentence) in refused {
         let (code, out, err) =

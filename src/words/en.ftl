@@ -39,7 +39,7 @@ length-about = about { $length }
 area-m2 = { $area } m²
 area-ft2 = { $area } sq ft
 part-percent = { $percent }%
-part-less = less than { $percent }%
+part-less = < { $percent }%
 
 ## states of a cell
 

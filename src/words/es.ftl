@@ -46,7 +46,7 @@ length-about = unos { $length }
 area-m2 = { $area } m²
 area-ft2 = { $area } pies²
 part-percent = { $percent } %
-part-less = menos de { $percent } %
+part-less = < { $percent } %
 
 ## states of a cell
 
