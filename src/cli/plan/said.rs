@@ -268,7 +268,7 @@ impl Text<'_> {
             ("nine", reach(People::Children9).into()),
             ("seated", reach(People::Seated).into()),
             ("adults", reach(People::Adults).into()),
-            ("stool", self.long(STOOL_MM).into()),
+            ("stool", one(STOOL_MM, self.settings.print.units, self.words).into()),
         ];
         self.say("plan-reach", &numbers);
     }
