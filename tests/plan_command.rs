@@ -95,7 +95,7 @@ fn what_is_saved_is_kept_with_all_comments() {
     assert!(after.contains("wall = \"8x6ft\"\n"), "in the unit that was typed: {after}");
     let (_, out, _) = everysquare(&["plan", at]);
     assert!(
-        out.contains("70 visitors, 20 seats, 90 minutes") && out.contains("nobody said it: minutes."),
+        out.contains("70 visitors, 20 seats, 90 minutes") && out.contains("You didn’t give minutes, so"),
         "{out}"
     );
 }
@@ -120,7 +120,7 @@ fn a_mistake_is_one_sentence_and_changes_nothing() {
         (&["--wall", "1e9x2m"], "write it like"),
         (&["--hang", "-5"], "must be a number from 0 to 3000"),
         (&["--hang", "inf"], "must be a number from 0 to 3000"),
-        (&["--save"], "--save keeps the numbers that are typed with it"),
+        (&["--save"], "--save needs numbers to keep"),
         (&["--seats", "20", "--save", "extra"], "extra"),
     ];
     for (more, sentence) in refused {

@@ -189,8 +189,8 @@ mod tests {
     fn a_full_disk_and_a_read_only_folder_say_what_to_do() {
         let said =
             |kind: ErrorKind| FolderError::writing(Path::new("x/event.toml"), &Error::from(kind)).to_string();
-        assert!(said(ErrorKind::StorageFull).contains("make room"));
-        assert!(said(ErrorKind::QuotaExceeded).contains("make room"));
+        assert!(said(ErrorKind::StorageFull).contains("Free up some space"));
+        assert!(said(ErrorKind::QuotaExceeded).contains("Free up some space"));
         assert!(said(ErrorKind::PermissionDenied).contains("a place of your own"));
         assert!(said(ErrorKind::ReadOnlyFilesystem).contains("a place of your own"));
     }
