@@ -87,7 +87,7 @@ fn numbers_out_of_range_are_refused_with_the_range() {
         change(&mut options);
         make(&printed(3, 2, 0.8), &picture(), &options).unwrap_err().to_string()
     };
-    assert_eq!(refused(|o| o.width = 63), "the photo's width is 63; it must be 64 to 8000 px");
+    assert_eq!(refused(|o| o.width = 63), "the photo’s width is 63; it must be 64 to 8000 px");
     assert_eq!(refused(|o| o.sensor.orientation = 9), "the orientation is 9; it must be 1 to 8");
     assert_eq!(
         refused(|o| o.pose.yaw_degrees = f64::NAN),
