@@ -101,7 +101,7 @@ fn every_way_to_a_grid_says_why() {
         (vec!["--columns", "5"], "5 × 4, 20 squares. Of all grids that wide, it"),
         (vec!["--rows", "6"], "8 × 6, 48 squares. Of all grids that tall, it"),
         (vec!["--columns", "8", "--rows", "8"], "8 × 8, 64 squares, as you asked"),
-        (vec!["--squares", "20"], "5 × 4, 20 squares: near the 20 you asked for"),
+        (vec!["--squares", "20"], "5 × 4, 20 squares. That’s close to the 20 you asked for"),
         (vec!["--columns", "8", "--rows", "8"], "20% of the picture is cut off, half on the left"),
         (vec!["--columns", "10", "--rows", "4"], "50% of the picture is cut off, half at the top"),
         (vec!["--columns", "40"], "only 24 pixels wide"),
@@ -263,9 +263,9 @@ fn shape_greys_and_cautions_are_said() {
         (out, Folder::at(&folder).settings().unwrap())
     };
     let (out, _) = said("pad", &picture, &["--columns", "10", "--rows", "4", "--fit", "pad"]);
-    assert!(out.contains("50 % of the wall was added at the left and right"), "{out}");
+    assert!(out.contains("on the left and right (50% of the mural)"), "{out}");
     let (out, _) = said("high", &picture, &["--columns", "8", "--rows", "8", "--fit", "pad"]);
-    assert!(out.contains("20 % of the wall was added at the top and bottom"), "{out}");
+    assert!(out.contains("at the top and bottom (20% of the mural)"), "{out}");
     let (out, settings) = said("greys", &picture, &["--black-and-white", "--colours", "4"]);
     assert!(settings.picture.pencils.iter().all(|pencil| pencil.srgb[0] == pencil.srgb[2]), "{out}");
     let mut bare = image::RgbImage::from_pixel(1000, 800, image::Rgb([250, 240, 210]));

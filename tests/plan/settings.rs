@@ -394,19 +394,19 @@ const REFUSED_EVENINGS: [(&str, &str); 21] = [
     ("[levels]\nbounds = 3", "event.toml, line 7: bounds = 3: use three rising"),
     (
         "[levels]\nnames = [\"a\", \"b\", \"A\", \"d\"]",
-        "event.toml, line 7: names = [\"a\", \"b\", \"A\", \"d\"]: four different names",
+        "event.toml, line 7: names = [\"a\", \"b\", \"A\", \"d\"]: use four different names",
     ),
     (
         "[levels]\nnames = [\"a\", \"b\", \"c\"]",
-        "event.toml, line 7: names = [\"a\", \"b\", \"c\"]: four different names",
+        "event.toml, line 7: names = [\"a\", \"b\", \"c\"]: use four different names",
     ),
     (
         "[levels]\nnames = [\"a\", \"b\", \"\", \"d\"]",
-        "event.toml, line 7: names = [\"a\", \"b\", \"\", \"d\"]: four different names",
+        "event.toml, line 7: names = [\"a\", \"b\", \"\", \"d\"]: use four different names",
     ),
     (
         "[levels]\nnames = [\"hard\", \"b\", \"c\", \"d\"]",
-        "event.toml, line 7: names = [\"hard\", \"b\", \"c\", \"d\"]: four different names",
+        "event.toml, line 7: names = [\"hard\", \"b\", \"c\", \"d\"]: use four different names",
     ),
     ("[levels]\nbalanced = \"yes\"", "event.toml, line 7: balanced = \"yes\": use true or false"),
     (
