@@ -54,6 +54,30 @@ fn a_picture_becomes_an_event() {
     assert_eq!(names, 3, "event.toml, the picture and its preview, nothing else");
 }
 
+/// The command that `new` shows is one that a shell reads: pasted, its folder is the one that was meant.
+#[cfg(unix)]
+#[test]
+fn the_command_that_is_shown_works_when_it_is_pasted() {
+    use std::process::Command;
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let program = env!("CARGO_BIN_EXE_everysquare");
+    for name in ["Library Night", "Ana's night", "./-dash", "feria \"niños\"", "año nuevo", "$5 `now`"] {
+        let made = Command::new(program)
+            .current_dir(place.path())
+            .args(["new", name, "--picture", &picture, "--squares", "12", "--colours", "4"])
+            .output()
+            .unwrap();
+        assert_eq!(made.status.code(), Some(0), "{name}: {}", String::from_utf8_lossy(&made.stderr));
+        let said = String::from_utf8(made.stdout).unwrap();
+        let shown = said.trim_end().rsplit_once("everysquare print ").unwrap().1;
+        let pasted = format!("'{program}' plan {}", shown.split_whitespace().collect::<Vec<_>>().join(" "));
+        let run = Command::new("sh").current_dir(place.path()).arg("-c").arg(&pasted).output().unwrap();
+        assert_eq!(run.status.code(), Some(0), "{pasted}: {}", String::from_utf8_lossy(&run.stderr));
+        assert!(place.path().join(name).join("plan.json").exists(), "{pasted}");
+    }
+}
+
 #[test]
 fn the_sample_is_what_new_makes_of_its_picture() {
     let place = tempfile::tempdir().unwrap();
@@ -73,13 +97,13 @@ fn every_way_to_a_grid_says_why() {
     let place = tempfile::tempdir().unwrap();
     let picture = sample_picture(place.path());
     let said = [
-        (vec!["--columns", "1"], "1 × 1, 1 square: of all grids as wide as you asked, this one"),
-        (vec!["--columns", "5"], "5 × 4, 20 squares: of all grids as wide as you asked, this one"),
-        (vec!["--rows", "6"], "8 × 6, 48 squares: of all grids as high as you asked, this one"),
+        (vec!["--columns", "1"], "1 × 1, 1 square. Of all grids that wide, it"),
+        (vec!["--columns", "5"], "5 × 4, 20 squares. Of all grids that wide, it"),
+        (vec!["--rows", "6"], "8 × 6, 48 squares. Of all grids that tall, it"),
         (vec!["--columns", "8", "--rows", "8"], "8 × 8, 64 squares, as you asked"),
-        (vec!["--squares", "20"], "5 × 4, 20 squares: near the 20 you asked for"),
-        (vec!["--columns", "8", "--rows", "8"], "20 % of the picture is cut away, half at the left"),
-        (vec!["--columns", "10", "--rows", "4"], "50 % of the picture is cut away, half at the top"),
+        (vec!["--squares", "20"], "5 × 4, 20 squares. That’s close to the 20 you asked for"),
+        (vec!["--columns", "8", "--rows", "8"], "20% of the picture is cut off, half on the left"),
+        (vec!["--columns", "10", "--rows", "4"], "50% of the picture is cut off, half at the top"),
         (vec!["--columns", "40"], "only 24 pixels wide"),
     ];
     for (i, (more, sentence)) in said.iter().enumerate() {
@@ -108,18 +132,18 @@ fn nothing_is_overwritten_and_a_mistake_is_one_sentence() {
     let beside = "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'><image href='cat.png'/></svg>";
     let beside = saved(place.path(), "beside.svg", beside.as_bytes());
     let refused: [(&[&str], &str); 13] = [
-        (&["new", fresh, "--picture", &plain], "plain.png: the picture is one colour all over"),
-        (&["new", fresh, "--picture", &beside], "cat.png, which is never loaded"),
-        (&["new", at, "--picture", &picture], "holds an event already"),
-        (&["new", text, "--picture", &picture], "is a file: give the name of a folder"),
+        (&["new", fresh, "--picture", &plain], "plain.png: the picture is one color all over"),
+        (&["new", fresh, "--picture", &beside], "cat.png, and we never load that"),
+        (&["new", at, "--picture", &picture], "already holds an event"),
+        (&["new", text, "--picture", &picture], "is a file. Give the name of a folder"),
         (&["new", fresh, "--picture", text], "no picture in a format that is read here"),
-        (&["new", fresh, "--picture", "/no/such.png"], "there is no picture /no/such.png"),
-        (&["new", fresh, "--picture", place.path().to_str().unwrap()], "it is a folder"),
-        (&["new", fresh, "--picture", &picture, "--columns", "0"], "0 columns: 1 to 702 are possible"),
+        (&["new", fresh, "--picture", "/no/such.png"], "there’s no picture /no/such.png"),
+        (&["new", fresh, "--picture", place.path().to_str().unwrap()], "it’s a folder"),
+        (&["new", fresh, "--picture", &picture, "--columns", "0"], "0 columns won’t work. Use 1 to 702"),
         (&["new", fresh, "--picture", &picture, "--columns", "600", "--rows", "600"], "make 360000 squares"),
-        (&["new", fresh, "--picture", &picture, "--paper", "legal"], "letter, tabloid, a4 or a3 is allowed"),
+        (&["new", fresh, "--picture", &picture, "--paper", "legal"], "use letter, tabloid, a4 or a3"),
         (&["new", fresh, "--picture", &picture, "--piece-mm", "200"], "is larger than its square"),
-        (&["new", fresh, "--picture", &picture, "--tag", "K1M"], "3 characters of"),
+        (&["new", fresh, "--picture", &picture, "--tag", "K1M"], "3 characters from"),
         (&["new", fresh], "--picture"),
     ];
     for (words, sentence) in refused {
@@ -209,14 +233,14 @@ fn own_pencils_come_from_a_list_or_from_another_event() {
     let fresh = fresh.to_str().unwrap();
     let refused = [
         (vec!["--pencils", &none], "[[pencils]]"),
-        (vec!["--pencils", &one], "2 to 24 are allowed"),
-        (vec!["--pencils", &odd], "a colour such as"),
-        (vec!["--pencils", &binary], "no text in UTF-8"),
+        (vec!["--pencils", &one], "use 2 to 24"),
+        (vec!["--pencils", &odd], "write a color like"),
+        (vec!["--pencils", &binary], "isn’t plain text"),
         (vec!["--pencils", "/no/such.toml"], "/no/such.toml"),
-        (vec!["--pencils", &none, "--colours", "4"], "cannot stand together"),
-        (vec!["--pencils", &none, "--black-and-white"], "cannot stand together"),
-        (vec!["--fit", "squeeze"], "crop or pad is allowed"),
-        (vec!["--language", "latin"], "en or es is allowed"),
+        (vec!["--pencils", &none, "--colours", "4"], "not both"),
+        (vec!["--pencils", &none, "--black-and-white"], "not both"),
+        (vec!["--fit", "squeeze"], "use crop or pad"),
+        (vec!["--language", "latin"], "use en or es"),
     ];
     for (more, sentence) in refused {
         let (code, out, err) =
@@ -239,9 +263,9 @@ fn shape_greys_and_cautions_are_said() {
         (out, Folder::at(&folder).settings().unwrap())
     };
     let (out, _) = said("pad", &picture, &["--columns", "10", "--rows", "4", "--fit", "pad"]);
-    assert!(out.contains("50 % of the wall was added at the left and right"), "{out}");
+    assert!(out.contains("on the left and right (50% of the mural)"), "{out}");
     let (out, _) = said("high", &picture, &["--columns", "8", "--rows", "8", "--fit", "pad"]);
-    assert!(out.contains("20 % of the wall was added at the top and bottom"), "{out}");
+    assert!(out.contains("at the top and bottom (20% of the mural)"), "{out}");
     let (out, settings) = said("greys", &picture, &["--black-and-white", "--colours", "4"]);
     assert!(settings.picture.pencils.iter().all(|pencil| pencil.srgb[0] == pencil.srgb[2]), "{out}");
     let mut bare = image::RgbImage::from_pixel(1000, 800, image::Rgb([250, 240, 210]));
@@ -253,7 +277,7 @@ fn shape_greys_and_cautions_are_said() {
     let bare = saved(place.path(), "bare.png", &Picture { pixels: bare }.to_png().unwrap());
     let (out, _) = said("bare", &bare, &[]);
     for caution in [
-        "look so much alike",
+        "look almost the same",
         "only 1 piece needs very dark blue",
         "79 pieces are one colour all over and only 1",
     ] {

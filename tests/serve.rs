@@ -456,7 +456,7 @@ fn what_keeps_the_command_from_serving_is_one_sentence() {
     let taken = std::net::TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).unwrap();
     let port = taken.local_addr().unwrap().port().to_string();
     let cases: [(&[&str], &str); 4] = [
-        (&["serve", nowhere.to_str().unwrap()], "holds no event.toml"),
+        (&["serve", nowhere.to_str().unwrap()], "there’s no event in"),
         (&["serve", at, "--no-browser", "--port", &port], "is taken"),
         (&["serve", at, "--no-browser", "--address", "8.8.8.8"], "room’s own network"),
         (&["serve", at, "--no-browser", "--address", "10.255.255.254"], "not this laptop’s address"),
@@ -468,5 +468,5 @@ fn what_keeps_the_command_from_serving_is_one_sentence() {
     }
     std::fs::remove_file(folder.join("print/manifest.json")).unwrap();
     let (code, _, err) = everysquare(&["serve", at]);
-    assert!(code == 2 && err.contains("print the kit first"), "{err}");
+    assert!(code == 2 && err.contains("First run: everysquare print"), "{err}");
 }

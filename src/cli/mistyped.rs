@@ -174,51 +174,51 @@ mod tests {
         for (line, english, spanish) in [
             (
                 "everysquare pirnt x",
-                "there is no command “pirnt”; do you mean print?",
-                "no existe el comando “pirnt”; ¿quiso decir print?",
+                "there’s no command “pirnt”. Do you mean print?",
+                "no existe el comando “pirnt”. ¿Quiso decir print?",
             ),
-            ("everysquare qwertz", "there is no command “qwertz”", "no existe el comando “qwertz”"),
-            ("everysquare print x --colums 3", "there is no option --colums", "no existe la opción --colums"),
+            ("everysquare qwertz", "there’s no command “qwertz”", "no existe el comando “qwertz”"),
+            ("everysquare print x --colums 3", "there’s no option --colums", "no existe la opción --colums"),
             (
                 "everysquare new x --picture p --colums 3",
-                "there is no option --colums; do you mean --columns?",
-                "no existe la opción --colums; ¿quiso decir --columns?",
+                "there’s no option --colums. Do you mean --columns?",
+                "no existe la opción --colums. ¿Quiso decir --columns?",
             ),
-            ("everysquare tour a b", "“b” is one word too many", "“b” está de más"),
             (
-                "everysquare check",
-                "<FOLDER>, <PHOTO>... must be typed as well",
-                "también hay que escribir <CARPETA>, <FOTO>...",
+                "everysquare tour a b",
+                "we didn’t expect “b”. If a folder name has spaces, put it in quotes",
+                "“b” está de más",
             ),
+            ("everysquare check", "add <FOLDER>, <PHOTO>...", "agregue <CARPETA>, <FOTO>..."),
             (
                 "everysquare new x --picture",
-                "a value must follow --picture <FILE>",
+                "--picture <FILE> needs a value after it",
                 "después de --picture <ARCHIVO> va un valor",
             ),
             (
                 "everysquare new x --picture p --columns many",
-                "“many” does not suit --columns <N>: a whole number is expected",
-                "“many” no sirve para --columns <N>: se espera un número entero",
+                "“many” doesn’t work for --columns <N>: it must be a whole number",
+                "“many” no sirve para --columns <N>: debe ser un número entero",
             ),
             (
                 "everysquare rehearse x --fill much",
-                "“much” does not suit --fill <PART>: a number is expected",
-                "“much” no sirve para --fill <PARTE>: se espera un número",
+                "“much” doesn’t work for --fill <PART>: it must be a number",
+                "“much” no sirve para --fill <PARTE>: debe ser un número",
             ),
             (
                 "everysquare print x --language xx",
-                "“xx” does not suit --language <LANGUAGE>: en or es is allowed",
-                "“xx” no sirve para --language <IDIOMA>: se permite en o es",
+                "“xx” doesn’t work for --language <LANGUAGE>: use en or es",
+                "“xx” no sirve para --language <IDIOMA>: use en o es",
             ),
             (
                 "everysquare new x --picture p --squares 9 --rows 3",
-                "--squares <N> and --rows <N> cannot stand together",
-                "--squares <N> y --rows <N> no pueden ir juntas",
+                "use --squares <N> or --rows <N>, not both",
+                "use --squares <N> o --rows <N>, no las dos a la vez",
             ),
-            ("everysquare tour --language en --language en", "--language <LANGUAGE> stands there twice", ""),
+            ("everysquare tour --language en --language en", "--language <LANGUAGE> is there twice", ""),
         ] {
             let told = said(line);
-            let ending = " (everysquare --help shows what can be typed)";
+            let ending = " (type “everysquare --help” to see what you can type)";
             assert_eq!(told, format!("everysquare: {english}{ending}"), "{line}");
             if !spanish.is_empty() {
                 let line = if line.contains("--language") {

@@ -13,6 +13,7 @@ use crate::picture::warnings::colour_warnings;
 use crate::picture::{
     Fit, Opened, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce,
 };
+use crate::plan::lengths::both;
 use crate::plan::settings::{
     COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, Flip, NAME_LENGTH,
     PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
@@ -47,7 +48,7 @@ pub struct Args {
     #[arg(long, value_name = "TAG", value_parser = tag)]
     tag: Option<Tag>,
     /// Pencil colours.
-    #[arg(long, value_name = "N", value_parser = colours, default_value_t = DEFAULT_COLOURS)]
+    #[arg(long = "colors", alias = "colours", value_name = "N", value_parser = colours, default_value_t = DEFAULT_COLOURS)]
     colours: usize,
     /// A file with the organiser's own pencils.
     #[arg(long, value_name = "FILE", conflicts_with_all = ["colours", "black_and_white"])]
@@ -151,8 +152,9 @@ fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
 fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) -> Result<Settings, CliError> {
     if args.piece_mm > args.square_mm {
         let (piece, square) = (args.piece_mm, args.square_mm);
+        let length = |mm| both(mm, units(args), words);
         return Err(CliError::new(
-            Sentence::new("error-new-piece").with("piece", piece).with("square", square),
+            Sentence::new("error-new-piece").with("piece", length(piece)).with("square", length(square)),
         ));
     }
     let grid = Grid {
@@ -169,11 +171,16 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) ->
     settings.code = CodeSettings::usual(&grid);
     settings.print.paper = args.paper;
     settings.print.flip = args.flip;
-    settings.print.units = args.units.unwrap_or(match args.paper {
+    settings.print.units = units(args);
+    Ok(settings)
+}
+
+/// What people read: as asked, or as is usual where such paper is.
+fn units(args: &Args) -> Units {
+    args.units.unwrap_or(match args.paper {
         Paper::Letter | Paper::Tabloid => Units::Inch,
         Paper::A4 | Paper::A3 => Units::Mm,
-    });
-    Ok(settings)
+    })
 }
 
 /// `picture.png`, or with a number where the folder has one already.
@@ -230,6 +237,6 @@ mod tests {
     fn a_folders_name_makes_a_name() {
         assert_eq!(name_of(Path::new("/x/open-evening"), &Words::english()), "Open evening");
         assert_eq!(name_of(Path::new("élan_vital/"), &Words::english()), "Élan vital");
-        assert_eq!(name_of(Path::new("."), &Words::english()), "Open evening");
+        assert_eq!(name_of(Path::new("."), &Words::english()), "Library night");
     }
 }

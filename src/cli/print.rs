@@ -9,7 +9,7 @@ use super::{CliError, Console, Outcome};
 use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Settings};
 use crate::print::{Kit, Sources, known, names, part_of_kit, templates};
-use crate::words::{LANGUAGES, Sentence};
+use crate::words::{LANGUAGES, Sentence, as_typed};
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -37,7 +37,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let before = folder.manifest().ok();
     let all = kit.documents.len() == names().count();
     if !all && before.as_ref().is_some_and(|before| *before != now) {
-        return Err(CliError::new(Sentence::new("error-print-changed").with("folder", folder.root())));
+        return Err(CliError::new(
+            Sentence::new("error-print-changed").with("folder", as_typed(folder.root())),
+        ));
     }
     write(&folder, &kit)?;
     if args.templates {
@@ -56,7 +58,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     if before.is_some_and(|before| !same_codes(&before, &now)) {
         console.say("print-codes-changed", &[]);
     }
-    console.say("print-next", &[("folder", folder.root().display().to_string().into())]);
+    console.say("print-next", &[("folder", as_typed(folder.root()).into())]);
     Ok(Outcome::Right)
 }
 

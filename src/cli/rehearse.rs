@@ -8,7 +8,7 @@ use crate::frame::{float, round_index};
 use crate::picture::Picture;
 use crate::plan::Folder;
 use crate::rehearse::{Cards, Faults, Made, Options, State, make_watched};
-use crate::words::{Sentence, one_of};
+use crate::words::{Sentence, as_typed, one_of};
 
 /// Steps of the progress bar.
 const STEPS: u64 = 100;
@@ -47,7 +47,7 @@ pub struct Args {
     #[arg(long, value_name = "N", default_value_t = 0)]
     duplicates: usize,
     /// Squares of another event.
-    #[arg(long, value_name = "N", default_value_t = 0)]
+    #[arg(long = "other-event", value_name = "N", default_value_t = 0)]
     strangers: usize,
     /// Squares with another piece's drawing.
     #[arg(long, value_name = "N", default_value_t = 0)]
@@ -175,8 +175,8 @@ fn some_faults(cells: usize) -> Faults {
 }
 
 /// Says what was made, how many faults it has without saying where, and what comes next.
-fn explain(args: &Args, made: &Made, [photo, truth]: &[PathBuf; 2], console: &mut Console) {
-    let photo = photo.display().to_string();
+fn explain(args: &Args, made: &Made, [made_at, truth]: &[PathBuf; 2], console: &mut Console) {
+    let photo = made_at.display().to_string();
     let cells = &made.truth.cells;
     console.say("rehearse-made", &[("photo", photo.as_str().into()), ("cells", cells.len().into())]);
     let count = |state: State| cells.iter().filter(|cell| cell.state == state).count();
@@ -191,8 +191,9 @@ fn explain(args: &Args, made: &Made, [photo, truth]: &[PathBuf; 2], console: &mu
     .map(|(name, state)| (name, count(state).into()));
     console.say("rehearse-states", &counted);
     console.say("rehearse-truth", &[("truth", truth.display().to_string().into())]);
-    let folder = args.folder.display().to_string();
-    console.say("rehearse-next", &[("folder", folder.into()), ("photo", photo.into())]);
+    let typed =
+        [("folder", &args.folder), ("photo", made_at)].map(|(name, path)| (name, as_typed(path).into()));
+    console.say("rehearse-next", &typed);
 }
 
 fn cards(text: &str) -> Result<Cards, Refused> {

@@ -8,7 +8,7 @@ use crate::plan::settings::{Choice, Language};
 use crate::plan::{Folder, Settings};
 use crate::rehearse::{CellTruth, Truth};
 use crate::report::Report;
-use crate::words::Sentence;
+use crate::words::{Sentence, as_typed};
 
 /// Where the tour goes if no folder is named.
 const FOLDER: &str = "everysquare-tour";
@@ -31,7 +31,7 @@ pub struct Args {
 /// Puts the sample there, prints it, makes a photo of its wall, checks that, compares with the truth, and makes what stays.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
-    let place = args.folder.display().to_string();
+    let place = as_typed(&args.folder);
     console.say("tour-begins", &[("folder", place.as_str().into())]);
     put_sample(&folder, console.language())?;
     console.line("");
@@ -85,16 +85,20 @@ fn type_in(
     let mut argv = vec![OsString::from("everysquare")];
     argv.extend(words);
     argv.splice(2..2, paths.iter().map(|path| path.as_os_str().to_owned()));
-    let shown: Vec<String> = argv.iter().map(|word| quoted(&word.to_string_lossy())).collect();
+    let options_from = 2 + paths.len();
+    let plain = |at: usize| at < 2 || at >= options_from;
+    let shown: Vec<String> = (0..)
+        .zip(&argv)
+        .map(
+            |(at, word)| {
+                if plain(at) { word.to_string_lossy().into_owned() } else { as_typed(Path::new(word)) }
+            },
+        )
+        .collect();
     console.line(&format!("\n$ {}", shown.join(" ")));
     let typed = typed(argv, console)
         .map_err(|error| CliError::new(Sentence::given(mistyped::told(&error, console.words()))))?;
     typed.command.run(console)
-}
-
-/// A word as it is typed in a shell.
-fn quoted(word: &str) -> String {
-    if word.contains(char::is_whitespace) { format!("\"{word}\"") } else { word.to_owned() }
 }
 
 /// Says in how many cells the report agrees with the truth about the made photo.

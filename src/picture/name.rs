@@ -194,7 +194,7 @@ mod tests {
         assert_eq!(told([0xff, 0xf3, 0xd6]), "cream");
         assert_eq!(told([0xff; 3]), "white");
         assert_eq!(told([10; 3]), "black");
-        assert_eq!(told([128; 3]), "grey");
+        assert_eq!(told([128; 3]), "gray");
         assert_eq!(told([0x12, 0x2a, 0x5c]), "dark blue");
         assert_eq!(told([0x8a, 0x4f, 0x2b]), "brown");
         assert_eq!(told([96, 74, 62]), "brown");
@@ -207,7 +207,7 @@ mod tests {
         let two = [[60, 150, 80], [50, 140, 70]];
         assert_eq!(names(&two, &Words::english()), ["light green", "dark green"]);
         let ends = [[2; 3], [20; 3], [250; 3], [255; 3], [128; 3]];
-        assert_eq!(names(&ends, &Words::english()), ["black", "dark grey", "light grey", "white", "grey"]);
+        assert_eq!(names(&ends, &Words::english()), ["black", "dark gray", "light gray", "white", "gray"]);
         let many: Vec<[u8; 3]> = (0..8).map(|i| [0, 0, 255 - i]).collect();
         assert_eq!(names(&many, &Words::english())[7], "blue 8");
     }

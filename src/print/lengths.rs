@@ -5,7 +5,7 @@ use crate::frame::round_index;
 use crate::plan::lengths;
 use crate::plan::settings::Units;
 
-/// A length in both units, such as `1.27 m (4 ft 2 in)`.
+/// A length such as `4 ft 2 in (1.27 m)`; metric alone where the settings are.
 pub(super) fn both(sources: &Sources, mm: f64) -> String {
     lengths::both(mm, sources.settings.print.units, sources.words)
 }

@@ -7,24 +7,25 @@ words-one-of = { $before } or { $last }
 ## words of an event
 
 error-words-at = templates/words.ftl, line { $line }: { $read }: { $what }
-error-words-too-large = templates/words.ftl is larger than { $most } MB: a file of words holds single sentences only
-error-words-unknown = there is no such word; a comment that begins with # may stand anywhere
-error-words-unknown-near = there is no such word; do you mean { $near }?
-error-words-twice = this word stands here twice: keep one of them
-error-words-variable-near = { $word } has nothing of this name to fill in; do you mean { $near }?
-error-words-variable-known = { $word } has nothing of this name to fill in; it has { $known }
-error-words-variable-none = { $word } has nothing to fill in: leave the braces out
-error-words-syntax = this cannot be read: a line such as “print-squares = Squares” is expected, and more lines of the same sentence begin with spaces
-error-words-braces = a brace is missing: every { "{" } needs its { "}" }
-error-words-default = of several choices exactly one must have a * before it, such as *[other]
-error-words-quotes = a quotation mark is missing: every " needs a second one on its line
-error-words-empty = the sentence is missing: it stands behind the =
-error-words-placeable = between { "{" } and { "}" } only what the program fills in may stand, such as { "{ $name }" }
-error-words-term = this begins with a -, which has no meaning here: name the word as the program does
-error-words-attribute = only a sentence behind the = may stand here, without lines that begin with a point
-error-words-reference = only what the program fills in may stand in braces, such as { "{ $name }" }: no other word, no function, no \u
-error-words-control = this line holds a control character: delete it and type it again
-error-words-depth = too many braces stand in each other here
+error-words-too-large = templates/words.ftl is larger than { $most } MB. Keep only the sentences you change
+error-words-unknown = there’s no sentence with that name. To add a note of your own, start the line with #
+error-words-unknown-near = there’s no sentence with that name. Do you mean { $near }?
+error-words-renamed = this sentence is now called { $now }. Change the name in front of the =
+error-words-twice = this sentence is here twice. Keep one of them
+error-words-variable-near = { $word } has nothing with this name to fill in. Do you mean { $near }?
+error-words-variable-known = { $word } has nothing with this name to fill in. It has { $known }
+error-words-variable-none = { $word } has nothing to fill in. Leave out the braces
+error-words-syntax = we can’t read this line. Write it like “print-squares = Squares”. If a sentence goes on, start its next line with spaces
+error-words-braces = a brace is missing. Every { "{" } needs its { "}" }
+error-words-default = mark exactly one of the choices with *, such as *[other]
+error-words-quotes = a quotation mark is missing. Every " needs a second one on its line
+error-words-empty = the sentence is missing. It goes after the =
+error-words-placeable = between { "{" } and { "}" } use only what the program fills in, such as { "{ $name }" }
+error-words-term = remove the - at the start. Use the sentence’s name exactly as the program has it
+error-words-attribute = put just one sentence after the =, with no lines that start with a period
+error-words-reference = in braces, use only what the program fills in, such as { "{ $name }" }. Other sentences, functions and \u don’t work here
+error-words-control = there’s a control character in this line. Delete the line and type it again
+error-words-depth = there are too many braces inside each other here
 
 ## lengths
 
@@ -32,70 +33,76 @@ length-both = { $first } ({ $second })
 length-mm = { $length } mm
 length-m = { $length } m
 length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
+length-ft = { $feet } ft
+length-ft-in = { $feet } ft { $inches } in
+length-about = about { $length }
+area-m2 = { $area } m²
+area-ft2 = { $area } sq ft
+part-percent = { $percent }%
+part-less = < { $percent }%
 
 ## states of a cell
 
-state-right = right
-state-wrong = wrong
+state-right = right spot
+state-wrong = wrong spot
 state-turned = turned
 state-empty = empty
-state-unread = unread
-state-unseen = unseen
+state-unread = can’t read
+state-unseen = not in the photo
 
 ## program
 
-help = Plans an evening where many visitors draw one picture together, prints its kit, and reads a photo of the wall
+help = Plan an event where everyone draws one piece of a big picture: print the kit, then check the wall with a phone photo
 
 ## new
 
-help-new = Makes an event folder out of a picture, and proposes a grid
-help-new-folder = The folder to make; its name becomes the evening's name unless --name says another
-help-new-picture = The picture to redraw: PNG, JPEG, WebP, TIFF or SVG. The file itself is left alone
-help-new-columns = Squares side by side
-help-new-rows = Squares one above the other
-help-new-squares = About how many squares there should be, instead of columns and rows
-help-new-name = What the evening is called
-help-new-tag = Three characters in every code of this event, of 23456789ABCDEFGHJKLMNPQRSTUVWXYZ; left out, they are drawn by lot
-help-new-colours = How many pencil colours the picture is drawn with
-help-new-pencils = A file with your own pencils: [[pencils]] with name and srgb, as in an event.toml, whose pencils can be taken over so too
-help-new-black-and-white = Draw in greys only, as many as --colours says
-help-new-fit = What happens to a picture of another shape than the wall's: crop cuts it, pad adds to it
-help-new-square-mm = Side of the paper squares
-help-new-piece-mm = Side of the pieces, the pieces of the picture that visitors are given
-help-new-paper = The paper in the printer: letter, tabloid, a4 or a3
-help-new-flip = How the printer turns the paper over: long-edge, short-edge or none
-help-new-units = What people read, inch or mm; left out, inch for letter and tabloid, mm for a4 and a3
+help-new = Start an event: make its folder from a picture and suggest a grid
+help-new-folder = The folder to create. It also names the event, unless you use --name
+help-new-picture = The picture to draw: PNG, JPEG, WebP, TIFF or SVG. Your file isn’t changed
+help-new-columns = How many squares across
+help-new-rows = How many squares down
+help-new-squares = About how many squares in all, instead of --columns and --rows
+help-new-name = The name of the event
+help-new-tag = Three characters that go into every code of this event, from 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (default: picked at random)
+help-new-colours = How many pencil colors to use
+help-new-pencils = A file that lists your own pencils: [[pencils]] with name and srgb. The event.toml of an earlier event works too
+help-new-black-and-white = Use grays only, as many as --colors says
+help-new-fit = If the picture’s shape doesn’t match the grid: crop trims it, pad adds margins
+help-new-square-mm = Side of each paper square, in mm (127 mm = 5 in)
+help-new-piece-mm = Side of each piece, the small part of the picture a visitor gets, in mm (25.4 mm = 1 in)
+help-new-paper = The paper in your printer: letter, tabloid, a4 or a3
+help-new-flip = How your printer flips the page when it prints two-sided: long-edge, short-edge, or none for one-sided
+help-new-units = Units that people read: inch or mm (default: inch for letter and tabloid, mm for a4 and a3)
 
-new-usual-name = Open evening
+new-usual-name = Library night
 new-working = Finding the pencil colors
-new-made = Made { $folder } for “{ $name }”, tag { $tag }: event.toml, { $file }, and picture-preview.png to look at.
+new-made = Created { $folder } for “{ $name }” (tag { $tag }): event.toml, { $file }, and picture-preview.png, which shows the grid.
 new-squares = { $count ->
     [one] 1 square
    *[other] { $count } squares
 }
-new-grid-given = The wall is { $columns } × { $rows }, { $squares }, as you asked.
-new-grid-rows-follow = The wall is { $columns } × { $rows }, { $squares }: of all grids as wide as you asked, this one loses least of the picture.
-new-grid-columns-follow = The wall is { $columns } × { $rows }, { $squares }: of all grids as high as you asked, this one loses least of the picture.
-new-grid-near-count = The wall is { $columns } × { $rows }, { $squares }: near the { $wished } you asked for, and little of the picture is lost.
-new-grid-fits-best = The wall is { $columns } × { $rows }, { $squares }: enough for an evening (60 to 120), and the shape is the picture's own or close to it. Give --columns, --rows or --squares for another.
-new-nothing-lost = The whole picture is drawn.
-new-lost-sides = { $percent } % of the picture is cut away, half at the left and half at the right.
-new-lost-top-and-bottom = { $percent } % of the picture is cut away, half at the top and half at the bottom.
-new-wall = It will be { $width } wide and { $height } high, and 60 mm (2.4 in) more on every side for the cards.
-new-added-sides = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the left and right.
-new-added-top-and-bottom = The whole picture is drawn; to have the wall's shape, { $percent } % of the wall was added at the top and bottom.
-new-pencils = It is drawn with { $count } pencils: { $names }. Change their names in event.toml as you like.
-new-text = The drawing's text is set in the program's own font: look at it in picture-preview.png, or turn text into paths in your drawing program.
-new-coarse = A piece was only { $pixels } pixels wide and has been enlarged: a larger picture shows more.
-new-warn-alike = Take care: { $one } and { $other } look so much alike that they will be mixed up. Fewer colours (--colours) or pencils of your own (--pencils) help.
-new-warn-rare = Take care: { $pieces ->
+new-grid-given = The grid is { $columns } × { $rows }, { $squares }, as you asked.
+new-grid-rows-follow = The grid is { $columns } × { $rows }, { $squares }. Of all grids that wide, it cuts off the least of the picture.
+new-grid-columns-follow = The grid is { $columns } × { $rows }, { $squares }. Of all grids that tall, it cuts off the least of the picture.
+new-grid-near-count = The grid is { $columns } × { $rows }, { $squares }. That’s close to the { $wished } you asked for, with little of the picture cut off.
+new-grid-fits-best = The grid is { $columns } × { $rows }, { $squares }. That’s a good number for one event (60 to 120), and it fits the picture’s shape. Use --columns, --rows or --squares to choose another.
+new-nothing-lost = Nothing is cut off. The whole picture gets drawn.
+new-lost-sides = { $percent }% of the picture is cut off, half on the left and half on the right.
+new-lost-top-and-bottom = { $percent }% of the picture is cut off, half at the top and half at the bottom.
+new-wall = The finished mural will be { $width } wide and { $height } high. Leave { $cards } more on every side for the edge cards.
+new-added-sides = The whole picture gets drawn. To fit the grid, blank strips were added on the left and right ({ $percent }% of the mural).
+new-added-top-and-bottom = The whole picture gets drawn. To fit the grid, blank strips were added at the top and bottom ({ $percent }% of the mural).
+new-pencils = It uses { $count } pencils: { $names }. You can rename them in event.toml.
+new-text = Words in the drawing appear in this program’s own font. Check them in picture-preview.png, or convert the text to outlines in your drawing program.
+new-coarse = Each piece was only { $pixels } pixels wide, so the picture was enlarged. A larger picture file will look sharper.
+new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colors (--colors) or your own pencils (--pencils).
+new-warn-rare = Heads up: { $pieces ->
     [0] no piece needs { $pencil }
     [one] only 1 piece needs { $pencil }
    *[other] only { $pieces } pieces need { $pencil }
-}, so you can do without it.
-new-warn-plain = Take care: { $plain } pieces are one colour all over and only { $drawn } have something to draw. A picture with more in it, or fewer squares, is more fun.
-new-next = Next: look at { $folder }/picture-preview.png and event.toml, change what you like, then type “everysquare print { $folder }”.
+}, so you can leave that pencil out.
+new-warn-plain = Heads up: { $plain } pieces are one color all over, and only { $drawn } have something to draw. A busier picture, or fewer squares, is more fun.
+new-next = Next: look at picture-preview.png in { $folder }. Change event.toml there if you like. Then type: everysquare print { $folder }
 
 ## colours of pencils, in words that a child knows
 
@@ -111,7 +118,7 @@ colour-pink = pink
 colour-brown = brown
 colour-cream = cream
 colour-white = white
-colour-grey = grey
+colour-grey = gray
 colour-black = black
 colour-very-light = very light { $colour }
 colour-light = light { $colour }
@@ -121,111 +128,105 @@ colour-numbered = { $colour } { $number }
 
 ## plan
 
-help-plan = Says what crowd, time and room mean for the picture, and what has to be there
+help-plan = See whether the grid fits your visitors, time and wall, and list what you need
 help-plan-folder = The event folder
-help-plan-visitors = How many visitors are expected
-help-plan-minutes = How many minutes they draw
-help-plan-seats = How many can sit and draw at once
-help-plan-wall = The place there is for the wall, such as 2.4x1.8m or 8x6ft
-help-plan-hang = Height of the wall’s lower edge over the floor, in mm; left out, it is proposed
-help-plan-save = Also writes the numbers that are typed here into event.toml
+help-plan-visitors = How many visitors you expect
+help-plan-minutes = How long people will draw, in minutes
+help-plan-seats = How many people can sit and draw at once
+help-plan-wall = The wall space you have, such as 8x6ft or 2.4x1.8m
+help-plan-hang = Height of the bottom edge above the floor, in mm (default: we suggest one)
+help-plan-save = Save these numbers in event.toml
 
 plan-title = Plan for “{ $name }”
-plan-levels = Pieces by level: how many there are, and how many are finished in the time.
+plan-levels = Pieces by level: how many there are, and how many will get done
 plan-head-level = level
 plan-head-mark = mark
 plan-head-pieces = pieces
 plan-head-minutes = minutes each
-plan-head-finished = finished
+plan-head-finished = done
 plan-decided = { $count ->
     [one] 1 piece has the level that event.toml gives it.
    *[other] { $count } pieces have the level that event.toml gives them.
 }
-plan-balanced = Levels are balanced, as event.toml asks: drawn pieces are divided into three parts of the same size.
-plan-crowd = The crowd
+plan-balanced = Levels are balanced, as set in event.toml. The pieces with something to draw are split into three equal groups.
+plan-crowd = Visitors and time
 plan-finish = { $visitors ->
     [one] 1 visitor
    *[other] { $visitors } visitors
 }, { $seats ->
     [one] 1 seat
    *[other] { $seats } seats
-}, { $minutes } minutes. A seat begins a new piece every { $pace } minutes, handing out included, so that about { $finish ->
-    [one] 1 piece is
-   *[other] { $finish } pieces are
-} finished in time.
-plan-assumed = Assumed, since nobody said it: { $numbers }. Type --visitors, --minutes and --seats with your own numbers.
+}, { $minutes } minutes. Each seat starts a new piece about every { $pace } minutes, counting the time to hand it out. So about { $finish ->
+    [one] 1 piece
+   *[other] { $finish } pieces
+} will get done.
+plan-assumed = You didn’t give { $numbers }, so we guessed. Add --visitors, --minutes and --seats with your own numbers.
 plan-seats-free = { $free ->
-    [one] 1 seat stays free.
-   *[other] { $free } seats stay free.
+    [one] 1 seat stays empty.
+   *[other] { $free } seats stay empty.
 }
-plan-fits = The picture’s { $pieces } pieces suit this crowd: { $each } for each visitor, all finished after about { $left } minutes.
-plan-too-big-for-time = The picture’s { $pieces } pieces are too many: { $by ->
-    [one] 1 of them stays
-   *[other] { $by } of them stay
-} unfinished. All of them take about { $needed } minutes.
-plan-more-seats = With { $seats } seats all of them are finished in time.
-plan-too-big-for-crowd = The picture’s { $pieces } pieces are too many: at { $most } for each visitor, { $by ->
-    [one] 1 is
-   *[other] { $by } are
-} left over.
-plan-too-small = The picture’s { $pieces } pieces are too few: { $by ->
-    [one] 1 visitor goes
-   *[other] { $by } visitors go
-} without.
+plan-fits = { $pieces } pieces are a good fit: { $each } per visitor, all done after about { $left } minutes.
+plan-too-big-for-time = { $pieces } pieces are too many for the time: { $by } won’t get finished. All of them would take about { $needed } minutes.
+plan-more-seats = With { $seats } seats they would all get done.
+plan-too-big-for-crowd = { $pieces } pieces are too many for this many visitors. Even at { $most } each, { $by } would be left over.
+plan-too-small = { $pieces } pieces are too few: { $by ->
+    [one] 1 visitor wouldn’t get one.
+   *[other] { $by } visitors wouldn’t get one.
+}
 plan-without = { $without ->
-    [one] 1 visitor finishes
-   *[other] { $without } visitors finish
-} no piece, whatever the grid: these seats and minutes are enough for { $finish }. More seats or more time help, and so do easier pieces.
-plan-others = Grids that suit this crowd, the place and the picture’s shape:
-plan-others-as-well = Other grids that suit this crowd, the place and the picture’s shape as well:
+    [one] 1 visitor won’t
+   *[other] { $without } visitors won’t
+} have time to finish a piece, with any grid. These seats and minutes are enough for { $finish }. Add seats or minutes, or pick an easier picture.
+plan-others = Grids that fit better:
+plan-others-as-well = Other grids that would work:
 plan-head-grid = grid
-plan-head-each = for each visitor
-plan-head-size = wall
-plan-head-lost = picture cut away
-plan-others-why = { $least } to { $most } pieces suit this crowd. To take one, change columns and rows in event.toml before printing.
-plan-no-others = No other grid of such squares suits this crowd, the place and the picture’s shape.
+plan-head-each = per visitor
+plan-head-size = mural
+plan-head-lost = picture cut off
+plan-others-why = { $least } to { $most } pieces would work. To use one of these grids, change columns and rows in event.toml before you print.
+plan-no-others = No other grid with squares this size fits your visitors, wall and picture.
 plan-wall = The wall
-plan-wall-size = The squares are { $width } wide and { $height } high; with the cards around them { $around_width } wide and { $around_height } high.
-plan-room-fits = That fits the place of { $width } × { $height }.
-plan-room-without-cards = In the place of { $width } × { $height } the squares fit, but not all cards around them. Cards help, nothing needs them; with squares of { $square } all would fit.
-plan-room-too-small = That does not fit the place of { $width } × { $height }. Squares of at most { $square } would: change square_mm in event.toml, or take another grid.
-plan-hang = The lower edge hangs { $hang } over the floor.
-plan-hang-proposed = Proposed: hang the lower edge { $hang } over the floor, so that adults reach as much as can be. Type --hang for another height.
+plan-wall-size = The squares are { $width } wide and { $height } high. With the edge cards around them it’s { $around_width } wide and { $around_height } high.
+plan-room-fits = That fits your { $width } × { $height } space.
+plan-room-without-cards = In your { $width } × { $height } space the squares fit, but not all the edge cards. You can leave the cards out. With { $square } squares everything would fit.
+plan-room-too-small = That’s too big for your { $width } × { $height } space. Squares up to { $square } would fit. Change square_mm in event.toml, or choose another grid.
+plan-hang = The bottom edge is { $hang } above the floor.
+plan-hang-proposed = We suggest hanging the bottom edge { $hang } above the floor, so adults can reach as much as possible. Use --hang to change it.
 plan-head-row = row
-plan-head-upper = upper edge
-plan-head-from-5 = from 5
-plan-head-from-9 = from 9
+plan-head-upper = top edge
+plan-head-from-5 = age 5+
+plan-head-from-9 = age 9+
 plan-head-seated = seated
 plan-head-adults = adults
 plan-means-floor = floor
 plan-means-stool = stool
 plan-means-ladder = ladder
-plan-means-helper = helper
-plan-reach = Who hangs a square from where. Nearly all children from 5 years on reach { $five }, from 9 on { $nine }, somebody seated { $seated }, adults { $adults }. A stool has one step of { $stool }; children stand on it only with an adult beside them, and only adults on a ladder. “helper”: somebody else hangs it.
+plan-means-helper = adult
+plan-reach = Who can hang each row. Almost all children age 5 and up reach { $five }, age 9 and up { $nine }, a seated adult { $seated }, a standing adult { $adults }. Step stools ({ $stool }) and ladders are for adults only. “adult” means an adult hangs it for them.
 plan-pencils = Pencils
 plan-head-pencil = pencil
-plan-head-drawing = of drawing time
+plan-head-drawing = share of drawing
 plan-head-pencils = pencils
-plan-pencils-why = { $count } pencils in all: with { $seats ->
+plan-pencils-why = { $count } pencils in all. With { $seats ->
     [one] 1 seat
    *[other] { $seats } seats
-} in use, nobody waits for any colour in { $sure } % of all moments.
-plan-supplies = What else has to be there
+} in use, no one has to wait for a color { $sure }% of the time.
+plan-supplies = What else you need
 plan-sheets = { $count } sheets of { $paper } paper: { $documents }.
-plan-no-sheets = Sheets of paper cannot be counted: { $why }.
-plan-things = { $tape } of tape, for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; erasers: { $erasers }.
-plan-fire = { $area } m² ({ $feet } sq ft) of paper hang on the wall. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
-plan-fire-part = { $area } m² ({ $feet } sq ft) of paper hang on the wall, { $percent } of the place given for it. Many fire rules limit that, some to a fifth of a wall: ask your site manager or fire authority.
-plan-written = All numbers, and the level and colours of each piece, are in { $file }.
-plan-saved = The numbers typed here are now in { $file }.
-plan-not-saved = The numbers typed here count only this once; --save keeps them.
+plan-no-sheets = We can’t count the sheets of paper: { $why }.
+plan-things = You need { $tape } of tape for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; erasers: { $erasers }.
+plan-fire = About { $area } of paper will be on the wall. Fire codes limit this, some to as little as a tenth of a wall. Ask your principal, building manager or fire marshal before you print.
+plan-fire-part = About { $area } of paper will be on the wall, { $percent } of the space you gave. Fire codes limit this, some to as little as a tenth of a wall. Ask your principal, building manager or fire marshal before you print.
+plan-written = All the numbers, and each piece’s level and colors, are in { $file }.
+plan-saved = These numbers are now in { $file }.
+plan-not-saved = These numbers were used just this once. Add --save to keep them.
 
 ## report
 
 report-language = en
 report-title = Wall check: { $name }
 report-kind = Wall check
-report-made = This is a made picture of a wall, not a photo.
+report-made = This is a practice picture made by the program, not a real photo.
 report-taken = { $photos ->
     [one] From 1 photo, taken { $taken }.
    *[other] From { $photos } photos, the first taken { $taken }.
@@ -238,62 +239,68 @@ report-photo = Photo { $number }: { $width } × { $height } pixels, { $codes ->
     [one] 1 code read
    *[other] { $codes } codes read
 }
-report-all-right = All { $cells } squares hang where they belong.
+report-all-right = { $cells ->
+    [one] The square is in the right spot!
+   *[other] All { $cells } squares are in the right spot!
+}
 report-to-do = { $steps ->
-    [one] 1 thing to do.
-   *[other] { $steps } things to do.
+    [one] 1 thing to fix.
+   *[other] { $steps } things to fix.
 }
-report-cannot-tell = Nothing wrong was found, but { $unknown ->
-    [one] 1 of { $cells } cells could not be told.
-   *[other] { $unknown } of { $cells } cells could not be told.
+report-cannot-tell = No mistakes found, but { $unknown ->
+    [one] 1 of { $cells } spots couldn’t be checked.
+   *[other] { $unknown } of { $cells } spots couldn’t be checked.
 }
-report-count-right = { $count } of { $cells } right
-report-count-wrong = { $count } wrong
+report-count-right = { $count } of { $cells } in the right spot
+report-count-wrong = { $count } in the wrong spot
 report-count-turned = { $count } turned
-report-count-empty = { $count } empty
-report-count-unread = { $count } unread
+report-count-empty = { $count ->
+    [one] 1 empty spot
+   *[other] { $count } empty spots
+}
+report-count-unread = { $count } we can’t read
 report-count-unseen = { $count } not in the photo
-report-heading-to-do = To do, in this order
+report-heading-to-do = To fix, in this order
 report-heading-wall = The wall
-report-heading-marked = The photo, marked
+report-heading-marked = Your photo, marked
 report-heading-straight = The wall, straightened
 report-heading-advice = For the next photo
-report-heading-facts = Figures
-report-missing = Seen nowhere: { $squares }
+report-heading-facts = Measurements
+report-missing = Not seen anywhere: { $squares }
 report-missing-untold = { $count ->
-    [one] 1 square more was not seen, but its own cell could not be told either.
-   *[other] { $count } squares more were not seen, but their own cells could not be told either.
+    [one] 1 more square wasn’t seen, but its spot couldn’t be checked either.
+   *[other] { $count } more squares weren’t seen, but their spots couldn’t be checked either.
 }
 report-twice = Seen more than once: { $squares }
-report-stranger = Not of this event: “{ $text }” at { $cell }
+report-stranger = From another event: “{ $text }” in { $cell }
 report-rows = Row
-report-scale = Scale factor { $factor }: each square shows its piece { $factor } times as wide and as high.
-report-size = The wall is { $width } × { $height } mm.
-report-shift = The square farthest from the middle of its cell is off by { $mm } mm.
-report-modules = Photo pixels to a module of a square’s code: { $px }.
-report-picture-marked = The photo with every faulty cell outlined and named; all outside the wall and its cards is blank.
-report-picture-straight = The wall as seen straight from the front.
+report-scale = Scale factor { $factor }: every length on a square is { $factor } times the length on its piece.
+report-size = The mural is { $width } wide and { $height } high.
+report-shift = The square that is farthest out of place is off by { $by }.
+report-modules = Sharpness: { $px } photo pixels for the smallest block of a code.
+report-picture-marked = Your photo with everything to fix outlined and labeled. Everything outside the wall and its edge cards is blanked out.
+report-picture-straight = The wall, straightened as if you stood right in front of it.
 report-private = The photo itself is not kept. This page holds the wall and its cards only and loads nothing from elsewhere.
-report-turned-top-right = top points right
+report-turned-top-right = its top points right
 report-turned-top-down = upside down
-report-turned-top-left = top points left
+report-turned-top-left = its top points left
 report-more = { $squares } and { $count } more
-legend-right = right
-legend-wrong = another square, the one of that name
-legend-wrong-short = wrong square, see the list
-legend-turned = own square, turned; its top points that way
-legend-wrong-turned = another square, turned as well; its top points that way
-legend-stranger = a square of another event
-legend-empty = empty
-legend-unread = something hangs there, its code cannot be read
+legend-right = right spot
+legend-wrong = another square is here; this is its label
+legend-wrong-short = another square is here; see the list
+legend-turned = the right square, turned; the arrow shows where its top points
+legend-wrong-turned = another square, and it’s turned; the arrow shows where its top points
+legend-stranger = a square from another event
+legend-empty = nothing is here
+legend-unread = something is here, but we can’t read its code
 legend-unseen = not in the photo
-cell-right = { $cell }: right
-cell-wrong = { $cell }: wrong, { $square } hangs here
-cell-wrong-turned = { $cell }: wrong, { $square } hangs here and is turned ({ $how })
-cell-stranger = { $cell }: wrong, a square of another event hangs here
+cell-right = { $cell }: in the right spot
+cell-wrong = { $cell }: wrong spot for { $square }, which is here
+cell-wrong-turned = { $cell }: wrong spot for { $square }, which is here and turned ({ $how })
+cell-stranger = { $cell }: a square from another event is here
 cell-turned = { $cell }: turned, { $how }
 cell-empty = { $cell }: empty
-cell-unread = { $cell }: could not be read
+cell-unread = { $cell }: we can’t read its code
 cell-unseen = { $cell }: not in the photo
 mark-empty = empty
 mark-turned = { $degrees ->
@@ -303,59 +310,59 @@ mark-turned = { $degrees ->
 }
 mark-wrong = → { $square }
 mark-wrong-turned = → { $square } ↻
-mark-stranger = ✕ foreign
-mark-spare = ✕ spare
+mark-stranger = ✕ other event
+mark-spare = ✕ extra
 mark-unread = ?
 
 ## fixes
 
 fix-turn = { $by ->
-    [quarter] Turn { $cell } a quarter turn to the right (clockwise).
-    [half] Turn { $cell } half round: it hangs upside down.
-   *[three-quarters] Turn { $cell } a quarter turn to the left (anticlockwise).
+    [quarter] Turn the square in { $cell } a quarter turn to the right (clockwise).
+    [half] Turn the square in { $cell } right side up. It’s upside down.
+   *[three-quarters] Turn the square in { $cell } a quarter turn to the left (counterclockwise).
 }
-fix-swap = Swap { $a } and { $b }.
-fix-swap-upright-one = Swap { $a } and { $b }; hang the one that comes to { $cell } upright.
-fix-swap-upright-both = Swap { $a } and { $b }; hang both upright.
-fix-move = Move the square at { $from } to { $to }.
-fix-move-upright = Move the square at { $from } to { $to } and hang it upright.
-fix-remove-copy = Take down the square at { $cell }: it is a spare copy of { $square }.
-fix-remove-stranger = Take down the square at { $cell }: it is not of this event.
+fix-swap = Swap the squares in { $a } and { $b }.
+fix-swap-upright-one = Swap the squares in { $a } and { $b }. Hang the one that goes in { $cell } right side up.
+fix-swap-upright-both = Swap the squares in { $a } and { $b }. Hang both right side up.
+fix-move = Move the square in { $from } to { $to }.
+fix-move-upright = Move the square in { $from } to { $to }. Hang it right side up.
+fix-remove-copy = Take down the square in { $cell }. It’s an extra copy of { $square }.
+fix-remove-stranger = Take down the square in { $cell }. It’s from another event.
 fix-look = { $count ->
-    [one] Look at { $cells }: its code cannot be read.
-   *[other] Look at { $cells }: their codes cannot be read.
+    [one] Check { $cells } yourself. We can’t read its code.
+   *[other] Check { $cells } yourself. We can’t read their codes.
 }
 fix-look-guess = { $count ->
-    [one] Look at { $cells }: its code cannot be read. Seen nowhere yet: { $squares }.
-   *[other] Look at { $cells }: their codes cannot be read. Seen nowhere yet: { $squares }.
+    [one] Check { $cells } yourself. We can’t read its code. Not seen yet: { $squares }.
+   *[other] Check { $cells } yourself. We can’t read their codes. Not seen yet: { $squares }.
 }
-fix-look-moved = Look at { $cells }: the photos show different squares there, so something was moved in between.
-fix-look-beyond = Look at { $cell }, which no photo shows: the square at { $from } belongs there.
-fix-fetch = Find square { $square } and hang it in its place.
-fix-fetch-perhaps = Find square { $square } (perhaps on the wall, where nothing could be read) and hang it in its place.
-fix-fetch-listed = Find the { $count } squares that were seen nowhere (listed below) and hang each in its place.
-fix-fetch-many = Find these squares and hang each in its place: { $squares }.
+fix-look-moved = Check { $cells } yourself. The photos don’t agree, so something was moved between them.
+fix-look-beyond = Check { $cell }, which isn’t in any photo. The square now in { $from } belongs there.
+fix-fetch = Find square { $square } and hang it in its spot.
+fix-fetch-perhaps = Find square { $square } and hang it in its spot. It may already be up, where no code could be read.
+fix-fetch-listed = Find the { $count } squares listed below and hang each one in its spot.
+fix-fetch-many = Find these squares and hang each one in its spot: { $squares }.
 
 ## advice
 
 advice-step-back = { $part ->
-    [edge] Step back or take one more photo: the { $side ->
+    [edge] Step back or take one more photo. The { $side ->
         [left] left edge
         [right] right edge
-        [upper] upper edge
-       *[lower] lower edge
-    } of the wall is outside the photo.
-    [most] Step back or take more photos: most of the wall, on the { $side ->
+        [upper] top edge
+       *[lower] bottom edge
+    } of the wall is cut off.
+    [most] Step back or take more photos. Most of the wall is cut off, { $side ->
+        [left] on the left
+        [right] on the right
+        [upper] at the top
+       *[lower] at the bottom
+    }.
+   *[other] Step back or take one more photo. The { $side ->
         [left] left
         [right] right
-        [upper] upper side
-       *[lower] lower side
-    }, is outside the photo.
-   *[other] Step back or take one more photo: the { $side ->
-        [left] left
-        [right] right
-        [upper] upper
-       *[lower] lower
+        [upper] top
+       *[lower] bottom
     } { $part ->
         [quarter] quarter
         [third] third
@@ -364,26 +371,26 @@ advice-step-back = { $part ->
     } of the wall { $part ->
         [two-thirds] are
        *[other] is
-    } outside the photo.
+    } cut off.
 }
 advice-hidden = { $count ->
-    [one] Take one more photo: { $cells } is hidden or outside.
-   *[other] Take one more photo: { $cells } are hidden or outside.
+    [one] Take one more photo. { $cells } is hidden or outside the photo.
+   *[other] Take one more photo. { $cells } are hidden or outside the photo.
 }
-advice-go-closer = Go closer, or take two photos of half the wall each: in photo { $photo } a module of the codes has only { $px } pixels, and { $unread ->
-    [one] 1 cell
-   *[other] { $unread } cells
-} could not be read.
+advice-go-closer = Move closer, or take two photos, one of each half. In photo { $photo } the codes are too small ({ $px } pixels for the smallest block), and { $unread ->
+    [one] 1 spot
+   *[other] { $unread } spots
+} couldn’t be read.
 advice-uncover = { $unread ->
-    [one] 1 code could not be read though the photo is sharp enough: look for tape, glare, folds or paint over it.
-   *[other] { $unread } codes could not be read though the photo is sharp enough: look for tape, glare, folds or paint over them.
+    [one] The photo is sharp, but 1 code couldn’t be read. Look for tape, glare, a fold or drawing on top of it.
+   *[other] The photo is sharp, but { $unread } codes couldn’t be read. Look for tape, glare, folds or drawing on top of them.
 }
-advice-mirrored = Photo { $photo } is a mirror image, as front cameras store it. It was read all the same.
+advice-mirrored = Photo { $photo } is mirrored, the way selfie cameras save it. It was read anyway.
 advice-contradiction = { $count ->
-    [one] At { $cells } the photos show different squares: something was moved in between. Take all photos again in one go.
-   *[other] At { $cells } the photos show different squares: something was moved in between. Take all photos again in one go.
+    [one] The photos disagree about { $cells }: something was moved in between. Take all the photos again in one go.
+   *[other] The photos disagree about { $cells }: something was moved in between. Take all the photos again in one go.
 }
-advice-shifted = Every square that was read hangs in the wrong place by the same step ({ $across }{ $down }). Perhaps the wall was begun in the wrong place: then leave the squares and move the cards instead.
+advice-shifted = Every square we could read is off by the same amount ({ $across }{ $down }). Maybe you started in the wrong spot. If so, leave the squares and move the edge cards.
 advice-shift-right = { $cells ->
     [one] 1 column too far right
    *[other] { $cells } columns too far right
@@ -400,54 +407,57 @@ advice-shift-up = { $cells ->
     [one] 1 row too high
    *[other] { $cells } rows too high
 }
-advice-all-turned = Every square that was read is turned the same way ({ $how }). Was the photo turned?
-advice-all-wrong = Not one square hangs in its own place. Is this the right event folder, and are the rows counted from the right end?
+advice-all-turned = Every square we could read is turned the same way ({ $how }). Is the photo sideways?
+advice-all-wrong = Not one square is in its own spot. Is this the right event folder? Is row 1 at the correct end, top or bottom?
 advice-may-hang-unseen = { $missing ->
-    [one] 1 square was seen nowhere; it
-   *[other] { $missing } squares were seen nowhere; they
-} may hang in the { $unknown ->
-    [one] cell
-   *[other] { $unknown } cells
-} that could not be told.
+    [one] 1 square wasn’t seen anywhere. It may be in { $unknown ->
+        [one] the spot
+       *[other] one of the { $unknown } spots
+    } that couldn’t be checked.
+   *[other] { $missing } squares weren’t seen anywhere. { $unknown ->
+        [one] One of them may be in the spot
+       *[other] Up to { $unknown } of them may be in spots
+    } that couldn’t be checked.
+}
 
 ## rehearse
 
-help-rehearse = Makes a photo of a wall that never was, with faults to find: for practice before the evening
+help-rehearse = Make a practice photo of your wall, with mistakes to find, before the event
 help-rehearse-folder = The event folder, with its kit printed
-help-rehearse-seed = The number that everything left to chance depends on; left out, it is drawn by lot
-help-rehearse-swaps = Pairs of squares in each other's place
-help-rehearse-cycles = Threes of squares, each in the next one's place
-help-rehearse-turns = Squares hung turned
-help-rehearse-missing = Places where nothing hangs
-help-rehearse-scribbled = Squares whose code was painted over
-help-rehearse-covered = Squares with tape over half of their code
-help-rehearse-torn = Squares with a corner torn off
-help-rehearse-duplicates = Places where a second copy of another square hangs
+help-rehearse-seed = A number that fixes the random choices: the same number, the same photo (default: random)
+help-rehearse-swaps = How many pairs of squares are swapped
+help-rehearse-cycles = How many groups of three squares trade places in a circle
+help-rehearse-turns = How many squares are turned
+help-rehearse-missing = How many spots are empty
+help-rehearse-scribbled = How many codes are drawn over
+help-rehearse-covered = How many codes are half under tape
+help-rehearse-torn = How many squares have a corner torn off
+help-rehearse-duplicates = How many spots hold an extra copy of another square
 help-rehearse-strangers = Places where a square of another event hangs
-help-rehearse-misdrawn = Squares with the drawing of another piece, on a paper that hangs right
-help-rehearse-drawn-turned = Squares whose drawing is turned against the paper
-help-rehearse-permute-all = Hang every square in a wrong place
-help-rehearse-cards = Which cards hang around the wall: all, corners or none
-help-rehearse-width = Width of the photo in pixels
-help-rehearse-height = Height of the photo in pixels
-help-rehearse-min-px-per-module = Make the photo large enough for so many pixels a module
-help-rehearse-fill = How much of the photo the wall fills, 0.05 to 4; above 1 a part of it is outside
-help-rehearse-yaw = How far to the right of the wall's middle the camera stands, in degrees
-help-rehearse-pitch = How far above the wall's middle the camera stands, in degrees
-help-rehearse-roll = How far the camera is tilted clockwise, in degrees
+help-rehearse-misdrawn = How many squares are in the right spot but show another piece’s drawing
+help-rehearse-drawn-turned = How many drawings are turned on their paper
+help-rehearse-permute-all = Hang every square in the wrong spot
+help-rehearse-cards = Which edge cards are up: all, corners or none
+help-rehearse-width = Width of the photo, in pixels
+help-rehearse-height = Height of the photo, in pixels
+help-rehearse-min-px-per-module = Make the photo large enough for this many pixels per module (the smallest block of a code)
+help-rehearse-fill = How much of the photo the wall fills, 0.05 to 4; above 1, part of the wall is cut off
+help-rehearse-yaw = How many degrees right of center the camera is
+help-rehearse-pitch = How many degrees above center the camera is
+help-rehearse-roll = How many degrees the camera is tilted clockwise
 help-rehearse-orientation = How the phone was held: the EXIF orientation, 1 to 8
-help-rehearse-mirrored = Store a mirror image, as a front camera does
-help-rehearse-people = People in front of the wall, 0 to 4
+help-rehearse-mirrored = Save the photo mirrored, as a selfie camera does
+help-rehearse-people = How many people are in front of the wall, 0 to 4
 help-rehearse-ladder = Put a ladder in front of the wall
 
-rehearse-working = making the photo
-rehearse-made = Made { $photo }: a made picture, not a photo, of { $cells ->
-        [one] 1 place
-       *[other] { $cells } places
-    } on a wall that never was.
-rehearse-states = In truth { $right } right, { $wrong } wrong, { $turned } turned, { $empty } empty, { $unread } that cannot be read, { $unseen } out of sight.
-rehearse-truth = What is where is written in { $truth }.
-rehearse-next = Next: look at it, decide what you would change, then type “everysquare check { $folder } { $photo }”.
+rehearse-working = Making the practice photo
+rehearse-made = Created { $photo }: a practice photo of a wall with { $cells ->
+        [one] 1 spot.
+       *[other] { $cells } spots.
+    } It was made by the program; it isn’t a real photo.
+rehearse-states = Answer key: { $right } in the right spot, { $wrong } in the wrong spot, { $turned } turned, { $empty } empty, { $unread } we can’t read, { $unseen } not in the photo.
+rehearse-truth = The full answer key is in { $truth }.
+rehearse-next = Next: look at the picture and decide what you would fix. Then type: everysquare check { $folder } { $photo }
 
 ## print
 
@@ -761,55 +771,56 @@ error-filling-gif = the moving picture cannot be written: { $said }
 
 ## check
 
-help-check = Reads photos of the wall, and says what to swap, turn and find
+help-check = Read photos of the wall and say what to swap, turn and find
 help-check-folder = The event folder
 help-check-photos = Photos of the wall: one, or several that show it in parts
 check-working = Reading the wall
-check-written = Written to { $folder }: report.html to look at, marked.jpg to take to the wall, wall.jpg straightened, report.json for other programs.
-check-open = Open { $page } in a browser.
+check-written = Saved in { $folder }: report.html to look at, marked.jpg to take to the wall, wall.jpg straightened, report.json for other programs.
+check-open = Open this page in a browser:
+    { $page }
 
 ## display
 
-help-display = Makes what stays: the wall's straight picture beside the original, its measures, prints to keep
+help-display = Make the keepsakes: the mural next to the picture, its measurements, and prints to hang up
 help-display-folder = The event folder
 help-display-photos = Photos of the wall: one, or several that show it in parts
-help-display-view = How the wall is shown: as-hung, straight (nothing askew, gaps kept), closed (gaps closed too) or in-order (every square in its own cell)
-help-display-codes = Whether codes stay: keep, or fill them from their surroundings
-help-display-missing = What stands where no square hangs: ghost (the original in soft pencil) or open
-help-display-only = Only this print, such as side-by-side; can be given several times
-help-display-pair = The label of a square to show beside its piece; can be given several times
-help-display-poster-width = Width of the poster in mm; left out, three pages side by side
-help-display-poster-original = The original as a poster too
+help-display-view = How to show the mural: as-hung, straight (straightened, with gaps), closed (straightened, no gaps) or in-order (every square in its own spot)
+help-display-codes = What to do with the codes: keep them, or fill them in with the colors around them
+help-display-missing = What to show in empty spots: ghost (a faint copy of the picture) or open (nothing)
+help-display-only = Only this print, such as side-by-side; can be given more than once
+help-display-pair = The label of a square to show beside its piece; can be given more than once
+help-display-poster-width = Width of the poster, in mm (default: three pages side by side)
+help-display-poster-original = Make a poster of the picture too
 display-working = Looking at the wall
 display-squares = { $squares ->
-    [one] 1 square was read of { $cells }.
-   *[other] { $squares } squares were read of { $cells }.
+    [one] 1 of { $cells } squares was read.
+   *[other] { $squares } of { $cells } squares were read.
 }
-display-scale = Scale factor, measured: { $factor } ± { $within } (planned: { $planned }).
-display-size = The squares cover { $width } × { $height }.
-display-straight = Rows and columns hang straight: nothing is off by { $length } or more.
+display-scale = Scale factor as measured: { $factor } ± { $within } (planned: { $planned }).
+display-size = The mural is { $width } wide and { $height } high.
+display-straight = Rows and columns are straight: nothing is off by { $length } or more.
 display-likeness = Likeness of the whole wall to the original: { $likeness } of 1. It belongs to all together.
-display-written = Written to { $folder }: display.json has the figures, wall.jpg the wall.
+display-written = Saved in { $folder }: the prints, wall.jpg with the mural, and display.json with the measurements.
 display-suggestions = { $squares ->
-    [one] A drawing may be on another square's paper. It is a hint to look, nothing more:
-   *[other] { $squares } drawings may be on other squares' paper. It is a hint to look, nothing more:
+    [one] Worth a look: 1 drawing may be on the wrong paper. (It’s only a hint.)
+   *[other] Worth a look: { $squares } drawings may be on the wrong paper. (It’s only a hint.)
 }
 display-print = { $name }: { $pages ->
     [one] 1 page
    *[other] { $pages } pages
 }
 display-mixed = { $squares ->
-    [one] 1 square hangs in another cell or turned
-   *[other] { $squares } squares hang in another cell or turned
-}: “--view in-order” shows every square where it belongs.
-retape-row-sinks-right = Row { $line } sinks { $length } to the right.
-retape-row-sinks-left = Row { $line } sinks { $length } to the left.
-retape-column-leans-right = Column { $line } leans { $length } to the right on its way down.
-retape-column-leans-left = Column { $line } leans { $length } to the left on its way down.
-retape-gap = Between { $one } and { $other } there is a gap of { $length }.
+    [one] 1 square is in another spot or turned
+   *[other] { $squares } squares are in another spot or turned
+}. Add “--view in-order” to show every square where it belongs.
+retape-row-sinks-right = Row { $line } slopes down { $length } to the right.
+retape-row-sinks-left = Row { $line } slopes down { $length } to the left.
+retape-column-leans-right = Column { $line } leans right { $length } from top to bottom.
+retape-column-leans-left = Column { $line } leans left { $length } from top to bottom.
+retape-gap = There’s a gap of { $length } between { $one } and { $other }.
 retape-overlap = { $one } and { $other } overlap by { $length }.
-error-display-no-squares = no square of this event was read in the photos, only cards: step nearer, fill the frame with the wall, and take the photo again
-error-display-pair = { $read } is no square of this wall that was read
+error-display-no-squares = no square of this event was read in the photos, only edge cards. Move closer, fill the frame with the wall, and take the photo again
+error-display-pair = { $read } isn’t a square that was read on this wall
 
 ## serve
 
@@ -970,140 +981,140 @@ serve-error-refused = nothing can be served at { $at }: { $said }
 
 ## tour
 
-help-tour = Shows a whole evening on a sample event, in a few seconds
-help-tour-folder = Where the sample event is put
-tour-event-name = Harbour library open evening
-tour-begins = A whole evening in five steps, in the folder { $folder }. Each line with a $ is a command that you can type yourself.
+help-tour = See a whole event on a sample picture, in a few seconds
+help-tour-folder = Where to put the sample event
+tour-event-name = Harbor Library Open Night
+tour-begins = A whole event in five steps, in the folder { $folder }. Lines that start with $ show commands you can type yourself (without the $).
 tour-sample =
-    1. The event: event.toml says what the organiser decided, picture.png is what will hang on the wall.
+    1. The event: your settings are in event.toml, and picture.png is what will be on the wall.
        For an event of your own: everysquare new FOLDER --picture FILE
 tour-print =
 
-    2. The kit: pieces to hand out, blank squares to draw on, cards for the wall.
+    2. The kit: pieces to hand out, blank squares to draw on, edge cards for the wall.
 tour-rehearse =
 
-    3. The wall: a made photo, since nobody has drawn yet. Some squares hang wrong; the truth is written beside it.
+    3. The wall: a practice photo, because no one has drawn yet. Some squares are in the wrong spot; the answer key is saved next to it.
 tour-check =
 
-    4. The check: the photo is read, compared with the plan, and this is what to do.
+    4. The check: the photo is read and compared with the plan. This is what to fix.
 tour-display =
 
-    5. What stays: the wall straight from the front beside the original, its measures, prints to keep.
+    5. Keepsakes: the mural next to the picture, its measurements, and prints to hang up.
 tour-compared =
 
-    The truth file and the report agree in { $right } of { $cells } cells.
+    The report matches the answer key in { $right } of { $cells } spots.
 tour-ends =
 
-    What lies where in { $folder }:
-      event.toml   the settings, made to be changed by hand
-      print/       pieces.pdf, squares.pdf, cards.pdf to print at 100 %, manifest.json for the check
-      rehearsals/  the made photo and the truth about it
-      checks/      one folder a check; open its report.html
-      display/     one folder with what stays; open its side-by-side.pdf
+    Where things are in { $folder }:
+      event.toml   your settings; open it in any text editor
+      print/       pieces.pdf, squares.pdf, cards.pdf to print at 100%; manifest.json for the check
+      rehearsals/  the practice photo and its answer key
+      checks/      one folder for each check; open its report.html
+      display/     one folder with keepsakes; open its side-by-side.pdf
 
     What to try next:
-      everysquare rehearse { $folder } --seed 6 --permute-all     a wall with every square in a wrong cell
+      everysquare rehearse { $folder } --seed 6 --permute-all     a wall with every square in the wrong spot
       everysquare check { $folder } PHOTO.jpg                     a photo of your own, once the squares are printed
-      everysquare new my-evening --picture my-picture.png         an evening of your own
+      everysquare new library-night --picture my-picture.png      an event of your own
 
 ## errors: the event's folder
 
 error-folder-first = { $path } is a file. The event folder comes first, then the photos: everysquare { $command } FOLDER PHOTO
 error-folder-file = { $path } is a file, not an event folder
-error-folder-no-event = { $path } holds no event.toml: make an event there with “everysquare new { $path } --picture FILE”
-error-folder-not-printed = { $path } holds no print/manifest.json: print the kit first with “everysquare print { $path }”
-error-folder-no-picture = there is no picture { $path }: give the name of a PNG, JPEG, WebP or TIFF file
-error-folder-changed = event.toml says { $own }, but the kit was printed for { $kit }: change event.toml back, or print the kit again
+error-folder-no-event = there’s no event in { $path } yet. Create one with: everysquare new { $typed } --picture FILE
+error-folder-not-printed = the kit for { $path } hasn’t been printed yet. First run: everysquare print { $typed }
+error-folder-no-picture = there’s no picture { $path }. Check the name and the folder
+error-folder-changed = event.toml now says { $own }, but the printed kit is { $kit }. Change event.toml back, or print the kit again
 error-folder-described = { $tag }, { $columns } × { $rows } squares of { $side } mm
-error-folder-not-text = { $path } is no text in UTF-8: save it again as plain text
-error-folder-too-large = { $path } is larger than { $most } MB: such a file is no { $file }
-error-folder-an-event = event.toml
-error-folder-a-manifest = manifest
-error-folder-a-template = template
-error-folder-a-words-file = file of words
-error-folder-a-picture = picture
-error-folder-many-templates = { $path } holds more than { $most } templates: leave only those that replace one of the program's
-error-folder-other-words = { $path } is not read: own words stand in templates/words.ftl, in the language of event.toml
-error-folder-read = { $path } cannot be read: { $why }
-error-folder-full = { $path } cannot be written, the disk is full: make room and run the command again
-error-folder-read-only = { $path } cannot be written, its folder is read-only: copy the event folder to a place of your own
-error-folder-write = { $path } cannot be written: { $why }
-error-folder-no-right = you have no right to; ask whoever made it
-error-folder-is-folder = it is a folder
-error-folder-file-in-the-way = there is a file where a folder must be
-error-folder-no-name = this is no name for a folder
+error-folder-not-text = { $path } isn’t plain text. Save it again as plain text (UTF-8)
+error-folder-too-large = { $path } is larger than { $most } MB, too large for { $file }
+error-folder-an-event = an event.toml
+error-folder-a-manifest = the record of what was printed
+error-folder-a-template = a page design
+error-folder-a-words-file = a file of sentences
+error-folder-a-picture = a picture
+error-folder-many-templates = there are more than { $most } templates in { $path }. Keep only the ones that replace one of the program’s
+error-folder-other-words = { $path } isn’t used. Put your own wording in templates/words.ftl, in the event’s language
+error-folder-read = we can’t read { $path }: { $why }
+error-folder-full = we can’t save { $path } because the disk is full. Free up some space and run the command again
+error-folder-read-only = we can’t save { $path } because its folder is read-only. Copy the event folder to a place of your own
+error-folder-write = we can’t save { $path }: { $why }
+error-folder-no-right = you don’t have permission; ask whoever created it
+error-folder-is-folder = it’s a folder
+error-folder-file-in-the-way = there’s a file where a folder should be
+error-folder-no-name = that can’t be used as a folder name
 
 ## errors: manifest and codes
 
-error-manifest-format = the manifest has format { $read }, this program reads format { $known }: print the kit again or use the program that wrote it
-error-manifest-json = the manifest cannot be read: { $said }
-error-manifest-wall = the manifest describes no wall: { $what }
-error-manifest-code = the manifest's code { $name }: { $what }
-error-manifest-code-outside = a code of { $side } mm at { $x }, { $y } mm does not lie within its square
-error-manifest-module = modules of { $module } mm, { $low } to { $high } mm are possible
-error-manifest-cells = { $columns } columns and { $rows } rows, at most { $most } squares are possible
-error-manifest-sizes = squares of { $square } mm and pieces of { $piece } mm, { $low } to { $high } mm are possible
-error-manifest-listed = { $cells } cells, but { $listed ->
+error-manifest-format = print/manifest.json has format { $read }, but this program reads format { $known }. Print the kit again, or use the program that made it
+error-manifest-json = we can’t read print/manifest.json: { $said }
+error-manifest-wall = print/manifest.json doesn’t describe a mural: { $what }
+error-manifest-code = print/manifest.json, code { $name }: { $what }
+error-manifest-code-outside = a code of { $side } mm at { $x }, { $y } mm isn’t inside its square
+error-manifest-module = the smallest block of a code is { $module } mm; it must be { $low } to { $high } mm
+error-manifest-cells = { $columns } columns and { $rows } rows are too many; use at most { $most } squares
+error-manifest-sizes = squares of { $square } mm and pieces of { $piece } mm; both must be { $low } to { $high } mm
+error-manifest-listed = there are { $cells } spots, but { $listed ->
     [one] 1 square is listed
    *[other] { $listed } squares are listed
 }
 error-manifest-twice = square { $square } is listed twice
-error-manifest-same-code = squares { $first } and { $second } bear the same code
-error-manifest-outside = square { $square } stands in column { $column }, row { $row }, outside the grid
-error-manifest-label = square { $square } stands where event.toml has { $expected }: put rows_from back to what it was when the kit was printed, or print the kit again
-error-manifest-kind = a card “{ $name }” of kind “{ $kind }”: column, row or corner was expected
-error-manifest-card = the { $kind } card { $name } has no place or no size
-error-code-text = “{ $text }” does not fit a code: at most { $most } characters of 0-9, A-Z, space and $%*+-./: are possible
-error-code-hex = “{ $text }” are not the modules of a code: 111 hexadecimal digits were expected
+error-manifest-same-code = squares { $first } and { $second } have the same code
+error-manifest-outside = square { $square } is in column { $column }, row { $row }, outside the grid
+error-manifest-label = square { $square } is where event.toml has { $expected }. Change rows_from back to what it was when you printed the kit, or print the kit again
+error-manifest-kind = the card “{ $name }” is of kind “{ $kind }”; it must be column, row or corner
+error-manifest-card = the { $kind } card { $name } has no position or no size
+error-code-text = “{ $text }” doesn’t fit in a code. Use at most { $most } characters: 0-9, A-Z, space and $%*+-./:
+error-code-hex = “{ $text }” isn’t the pattern of a code, which has 111 hexadecimal digits
 
 ## errors: event.toml
 
 error-settings-at = event.toml, line { $line }: { $read }: { $what }
-error-settings-at-empty = event.toml, line { $line }: an empty line: { $what }
-error-settings-unknown = event.toml, line { $line }: { $read } is not a setting: { $hint }
-error-settings-unknown-in = event.toml, line { $line }: { $read } is not a setting of [{ $section }]: { $hint }
-error-settings-missing = event.toml has no { $name }: add { $example }
-error-settings-no-such = { $name } is not a setting of event.toml
-error-settings-twice = this name stands here twice: keep one of them
-error-settings-quotes = a text must stand in quotes, such as "a4"
-error-settings-no-toml = this is not TOML: { $said }
+error-settings-at-empty = event.toml, line { $line }, which is empty: { $what }
+error-settings-unknown = event.toml, line { $line }: { $read } isn’t a setting. { $hint }
+error-settings-unknown-in = event.toml, line { $line }: { $read } isn’t a setting of [{ $section }]. { $hint }
+error-settings-missing = { $name } is missing from event.toml. Add { $example }
+error-settings-no-such = { $name } isn’t a setting of event.toml
+error-settings-twice = this name is here twice. Keep one of them
+error-settings-quotes = put words in quotes, such as "a4"
+error-settings-no-toml = we can’t read this line ({ $said }). Numbers go without quotes, words with quotes
 
 ## errors: the organiser's own templates
 
-error-template-unknown = templates/{ $name }.typ replaces no template of the program: those are { $known }
-error-template-unknown-near = templates/{ $name }.typ replaces no template of the program: do you mean { $near }.typ?
-error-template-line = templates/{ $name }.typ, line { $line }: { $said }: mend it, or take the file away to print with the program's own
-error-template = templates/{ $name }.typ: { $said }: mend it, or take the file away to print with the program's own
+error-template-unknown = templates/{ $name }.typ doesn’t replace any of the program’s templates. Those are { $known }
+error-template-unknown-near = templates/{ $name }.typ doesn’t replace any of the program’s templates. Do you mean { $near }.typ?
+error-template-line = templates/{ $name }.typ, line { $line }: { $said }. Fix it, or remove the file to print with the program’s own
+error-template = templates/{ $name }.typ: { $said }. Fix it, or remove the file to print with the program’s own
 
 ## errors: the program
 
 error-line = everysquare: { $what }
 error-about = { $path }: { $what }
-error-output = the output cannot be written: { $why }
-error-json = a file of the program’s own is not as it should be: { $said }
-error-system = the system says: { $said }
-error-fault = the program met a fault of its own and stopped; no file is half-written. Please report it with what you typed: { $said }
-error-tour-taken = { $folder } holds an event of its own and is left as it is: give the tour another folder, “everysquare tour FOLDER”
-error-tour-no-check = no check was written
+error-output = we can’t write the output: { $why }
+error-json = one of the program’s own files is damaged: { $said }
+error-system = the computer says: { $said }
+error-fault = something went wrong inside the program and it stopped. No file was left half-written. Please report this, with what you typed: { $said }
+error-tour-taken = { $folder } already holds an event of its own, so nothing was changed. Give the tour another folder: everysquare tour FOLDER
+error-tour-no-check = no check was saved
 
 ## what was mistyped
 
-typed-wrong = everysquare: { $what } (everysquare --help shows what can be typed)
-typed-unknown = there is no option { $arg }
-typed-unknown-near = there is no option { $arg }; do you mean { $near }?
-typed-one-too-many = “{ $arg }” is one word too many
-typed-no-command = there is no command “{ $command }”
-typed-no-command-near = there is no command “{ $command }”; do you mean { $near }?
-typed-no-value = a value must follow { $arg }
-typed-value = “{ $value }” does not suit { $arg }: { $why }
+typed-wrong = everysquare: { $what } (type “everysquare --help” to see what you can type)
+typed-unknown = there’s no option { $arg }
+typed-unknown-near = there’s no option { $arg }. Do you mean { $near }?
+typed-one-too-many = we didn’t expect “{ $arg }”. If a folder name has spaces, put it in quotes
+typed-no-command = there’s no command “{ $command }”
+typed-no-command-near = there’s no command “{ $command }”. Do you mean { $near }?
+typed-no-value = { $arg } needs a value after it
+typed-value = “{ $value }” doesn’t work for { $arg }: { $why }
 typed-too-many = “{ $value }” is one value too many for { $arg }
-typed-twice = { $arg } stands there twice
-typed-conflict = { $arg } and { $other } cannot stand together
-typed-missing = { $args } must be typed as well
-typed-not-text = what was typed is no text in UTF-8
-typed-choice = { $choices } is allowed
-typed-whole = a whole number is expected
-typed-number = a number is expected
+typed-twice = { $arg } is there twice
+typed-conflict = use { $arg } or { $other }, not both
+typed-missing = add { $args }
+typed-not-text = what you typed isn’t plain text (UTF-8)
+typed-choice = use { $choices }
+typed-whole = it must be a whole number
+typed-number = it must be a number
 
 ## help
 
@@ -1113,9 +1124,9 @@ help-heading-arguments = Arguments
 help-heading-options = Options
 help-default = { $help } [default: { $values }]
 help-possible = { $help } [possible values: { $values }]
-help-help = Print help
-help-version = Print version
-help-language = The language before there is an event, en or es; afterwards event.toml rules
+help-help = Show this help
+help-version = Show the version
+help-language = Language for messages, en or es, until there’s an event; then event.toml decides
 help-value-command = COMMAND
 help-value-options = OPTIONS
 help-value-language = LANGUAGE
@@ -1142,87 +1153,87 @@ help-value-degrees = DEGREES
 
 ## errors: a photo
 
-error-photo-no-file = there is no such file: check its name and folder
-error-photo-no-right = this file may not be read: check its permissions
-error-photo-is-folder = this is a folder: name the photos in it
-error-photo-unreadable = the file cannot be read ({ $why }): copy it to this computer and try again
-error-photo-file-too-large = the file is larger than any photo: is it the right one?
-error-photo-empty = the file is empty: copy the photo again
+error-photo-no-file = there’s no such file. Check its name and folder
+error-photo-no-right = you don’t have permission to open this file
+error-photo-is-folder = this is a folder. Name the photos in it
+error-photo-unreadable = we can’t read this file ({ $why }). Copy it to this computer and try again
+error-photo-file-too-large = the file is larger than any photo. Is it the right one?
+error-photo-empty = the file is empty. Copy the photo again
 error-photo-heic = this kind of HEIC photo can’t be read ({ $said }). Share it as a JPEG, or choose Settings > Camera > Formats > Most Compatible on the iPhone and take it again
 error-photo-avif = this is an AVIF picture, which can’t be read. Share it as a JPEG
 error-photo-video = this is a video. Take a photo instead
 error-photo-unknown = this is not a photo that can be read: JPEG, PNG, WebP and TIFF files are
-error-photo-truncated = the photo is cut off, its end is missing: copy or send it again, whole
-error-photo-damaged = the photo is damaged or of a rare kind ({ $why }): copy it again, or save it as JPEG with another program
-error-photo-gave-up = the decoder gave up
+error-photo-truncated = the end of this photo is missing. Copy or send it again
+error-photo-damaged = this photo is damaged or of a rare kind ({ $why }). Copy it again, or save it as JPEG with another program
+error-photo-gave-up = it couldn’t be opened
 error-photo-no-size = no size
 error-photo-wrong-pixels = wrong number of pixels
-error-photo-too-large = the photo has { $width } × { $height } pixels, more than { $most } million: make it smaller and try again
-error-photo-too-small = the photo has only { $width } × { $height } pixels: send the original, not a thumbnail
+error-photo-too-large = the photo has { $width } × { $height } pixels, more than { $most } million. Make it smaller and try again
+error-photo-too-small = the photo has only { $width } × { $height } pixels. Send the original, not a thumbnail
 
 ## errors: reading the wall
 
-error-read-no-codes = no code of this event is to be seen: is this the wall? Go closer, hold the phone still, and try again
-error-read-foreign = the codes in this photo belong to another event (tag { $tags }): check the folder, or photograph this event’s wall
-error-read-other = only codes of other kinds are to be seen ({ $texts }): is this the wall? Photograph the squares
-error-read-too-dark = the photo is too dark to read: switch on more light, or use the flash from a little to the side
-error-read-cannot-place = squares are to be seen, but not which part of the wall they hang on: step back until the whole wall is in the photo, or hang up the corner cards
-error-jpeg-size = a picture of { $width } × { $height } pixels cannot be a JPEG file: 1 to 65535 a side are possible
+error-read-no-codes = we couldn’t find any of this event’s codes. Is this the right wall? Move closer, hold the phone still, and try again
+error-read-foreign = the codes in this photo are from another event (tag { $tags }). Check the folder, or take a photo of this event’s wall
+error-read-other = we found only other kinds of codes ({ $texts }). Is this the right wall? Take a photo of the squares
+error-read-too-dark = the photo is too dark to read. Turn on more lights and try again
+error-read-cannot-place = we can see squares, but not which part of the wall they’re on. Step back until the whole wall is in the photo, or hang up the corner cards
+error-jpeg-size = a picture of { $width } × { $height } pixels can’t be a JPEG file. Each side must be 1 to 65535 pixels
 
 ## errors: a made photo
 
-error-rehearse-many-faults = the faults asked for take { $asked } cells, the wall has { $cells }: ask for fewer (a swap takes 2 cells, a cycle 3, each of the others 1)
-error-rehearse-nothing-twice = no square is left that could hang twice: ask for fewer missing squares or strangers
-error-rehearse-permuted-and-swapped = with every square in a wrong cell, swaps and cycles cannot be asked for as well: leave them at 0
+error-rehearse-many-faults = these mistakes take { $asked } spots, but the wall has { $cells }. Ask for fewer (a swap takes 2 spots, a cycle 3, each of the others 1)
+error-rehearse-nothing-twice = there’s no square left that could be up twice. Ask for fewer missing squares or squares from other events
+error-rehearse-permuted-and-swapped = every square is already in a wrong spot, so leave swaps and cycles at 0
 error-rehearse-too-few = only { $squares ->
     [one] 1 square is left
    *[other] { $squares } squares are left
-} to put in a wrong cell: at least 2 are needed
-error-rehearse-option = { $name } is { $value }, allowed are { $allowed }
-error-rehearse-lens = a lens with k1 = { $k1 }, k2 = { $k2 } folds the picture back within the frame: use smaller values
-error-rehearse-view = from there the wall cannot fill { $percent } % of the photo: turn the camera less or fill less
-error-rehearse-many-pixels = { $px } px a module need a photo of { $width } x { $height } px, at most 8000 x 6000 are possible: ask for fewer, or fill the frame more
-error-rehearse-printed = the manifest has { $squares } squares for a wall of { $cells } cells: print the kit again
-error-rehearse-jpeg = the made photo cannot be written as JPEG: { $said }
+} to put in a wrong spot. At least 2 are needed
+error-rehearse-option = { $name } is { $value }; it must be { $allowed }
+error-rehearse-lens = a lens with k1 = { $k1 }, k2 = { $k2 } folds the picture over itself. Use smaller values
+error-rehearse-view = from there the wall can’t fill { $percent }% of the photo. Turn the camera less, or fill less
+error-rehearse-many-pixels = { $px } px per module would need a photo of { $width } x { $height } px; the most is 8000 x 6000. Ask for fewer, or fill more of the photo
+error-rehearse-printed = print/manifest.json has { $squares } squares for a wall with { $cells } spots. Print the kit again
+error-rehearse-jpeg = we can’t save the practice photo as JPEG: { $said }
 error-rehearse-range = { $low } to { $high }
 error-rehearse-range-px = { $low } to { $high } px
 error-rehearse-range-mm = { $low } to { $high } mm
 error-rehearse-range-degrees = { $low } to { $high } degrees
-error-rehearse-option-width = the photo's width
-error-rehearse-option-height = the photo's height
-error-rehearse-option-px-per-module = the least px a module
-error-rehearse-option-misplacement = the misplacement
+error-rehearse-option-width = the photo’s width
+error-rehearse-option-height = the photo’s height
+error-rehearse-option-px-per-module = the smallest number of px per module
+error-rehearse-option-misplacement = the distance of squares from their spots
 error-rehearse-option-askew = the tilt of the squares
-error-rehearse-option-cut = the spread of the cut side
+error-rehearse-option-cut = how uneven the squares are cut
 error-rehearse-option-bend = the bend of the paper
-error-rehearse-option-drawn-into = the part of codes drawn up to
-error-rehearse-option-fill = the fill
-error-rehearse-option-yaw = the yaw
-error-rehearse-option-pitch = the pitch
-error-rehearse-option-roll = the roll
-error-rehearse-option-view = the view
+error-rehearse-option-drawn-into = how far codes are drawn over
+error-rehearse-option-fill = how much of the photo the wall fills
+error-rehearse-option-yaw = the camera’s turn to the right (yaw)
+error-rehearse-option-pitch = the camera’s turn up (pitch)
+error-rehearse-option-roll = the camera’s tilt (roll)
+error-rehearse-option-view = the camera’s angle of view
 error-rehearse-option-shift-right = the shift to the right
 error-rehearse-option-shift-down = the shift down
 error-rehearse-option-k1 = k1
 error-rehearse-option-k2 = k2
-error-rehearse-option-gradient = the light's gradient
+error-rehearse-option-gradient = the change of light across the wall
 error-rehearse-option-shadow = the shadow
-error-rehearse-option-vignetting = the vignetting
-error-rehearse-option-red = the light's red
-error-rehearse-option-green = the light's green
-error-rehearse-option-blue = the light's blue
+error-rehearse-option-vignetting = the darkening of the photo’s corners
+error-rehearse-option-red = the light’s red
+error-rehearse-option-green = the light’s green
+error-rehearse-option-blue = the light’s blue
 error-rehearse-option-exposure = the exposure
 error-rehearse-option-blur = the blur
 error-rehearse-option-noise = the noise
 error-rehearse-option-sharpening = the sharpening
-error-rehearse-option-quality = the JPEG's quality
+error-rehearse-option-quality = the JPEG quality
 error-rehearse-option-orientation = the orientation
 error-rehearse-option-people = the number of people
-error-rehearse-option-unsteady = factor for how untrue the drawings are
+error-rehearse-option-unsteady = how shaky the drawings are
 
 ## errors: printing
 
-error-print-changed = event.toml has changed since this kit was printed, and its parts would not fit each other: print all of it again with “everysquare print { $folder }”
+error-print-changed = event.toml has changed since you printed this kit, so new pages wouldn’t match the old ones. Print the whole kit again: everysquare print { $folder }
 
 ## questions
 
@@ -1814,118 +1825,118 @@ guide-after-5 = Squares belong to those who drew them. Say when they can be fetc
 
 ## errors: the picture
 
-error-picture-empty = the file is empty: choose a PNG, JPEG, WebP, TIFF or SVG file
+error-picture-empty = the file is empty. Choose a PNG, JPEG, WebP, TIFF or SVG file
 error-picture-format = this is no picture in a format that is read here: save it as PNG, JPEG, WebP, TIFF or SVG
 error-picture-heic = this kind of file can’t be read. Export the picture as JPEG or PNG first
-error-picture-large = the picture has { $width } × { $height } pixels: make it smaller, at most { $most } a side and 100 million in all
-error-picture-short = the picture's file is cut short: copy or download it again
-error-picture-damaged = the picture's file is damaged ({ $why }): copy it again, or open it in another program and save it as PNG
+error-picture-large = the picture has { $width } × { $height } pixels. Make it smaller, at most { $most } on each side and 100 million in all
+error-picture-short = the end of the picture’s file is missing. Copy or download it again
+error-picture-damaged = the picture’s file is damaged ({ $why }). Copy it again, or open it in another program and save it as PNG
 error-picture-no-pixels = it has no pixels
-error-picture-svg = the SVG drawing cannot be used ({ $why }): save it again as plain SVG, or as PNG
-error-picture-outside = the SVG drawing shows something outside its own file, { $named }, which is never loaded: embed it, or save the drawing as PNG
-error-picture-letter = the SVG drawing has text with the letter “{ $letter }”, which no font here has: turn its text into paths, or save it as PNG
-error-picture-kind = the picture is of a kind that is not read here ({ $said }): open it in another program and save it as PNG
-error-picture-save = the picture cannot be saved as PNG: { $said }
-error-svg-gave-up = its reader gave up
+error-picture-svg = we can’t use this SVG drawing ({ $why }). Save it again as plain SVG, or as PNG
+error-picture-outside = the SVG drawing shows something from outside its own file, { $named }, and we never load that. Embed it, or save the drawing as PNG
+error-picture-letter = the SVG drawing has text with the letter “{ $letter }”, which isn’t in any font here. Convert its text to outlines, or save it as PNG
+error-picture-kind = this kind of picture isn’t supported ({ $said }). Open it in another program and save it as PNG
+error-picture-save = we can’t save the picture as PNG: { $said }
+error-svg-gave-up = it couldn’t be opened
 error-svg-text = it has more than { $most } MB of text
-error-svg-no-text = it is no text in UTF-8
-error-svg-no-size = it has no size that can be drawn
+error-svg-no-text = it isn’t plain text (UTF-8)
+error-svg-no-size = it has no size we can draw
 error-svg-costly = { $what }, which would take too long to draw
-error-svg-deep = it has elements within elements more than { $most } deep
-error-svg-filter = a filter in it has { $name } = { $value }
-error-svg-filters = it has { $count } steps of filters
-error-reduce-one-colour = the picture is one colour all over, so there is nothing to draw: choose another one
-error-reduce-one-pencil = in these pencils the picture is one colour all over ({ $pencil }): choose more pencils, or others that are less alike
-error-grid-columns = { $read } columns: { $least } to { $most } are possible
-error-grid-rows = { $read } rows: { $least } to { $most } are possible
-error-grid-squares = { $read } squares: { $least } to { $most } are possible
-error-grid-cells = { $columns } columns and { $rows } rows make { $squares } squares: at most { $most } are possible
+error-svg-deep = its elements are nested more than { $most } deep
+error-svg-filter = one of its filters has { $name } = { $value }
+error-svg-filters = it has { $count } filter steps
+error-reduce-one-colour = the picture is one color all over, so there’s nothing to draw. Choose another one
+error-reduce-one-pencil = with these pencils the whole picture turns into one color ({ $pencil }). Choose more pencils, or ones that differ more
+error-grid-columns = { $read } columns won’t work. Use { $least } to { $most }
+error-grid-rows = { $read } rows won’t work. Use { $least } to { $most }
+error-grid-squares = { $read } squares won’t work. Use { $least } to { $most }
+error-grid-cells = { $columns } columns and { $rows } rows make { $squares } squares. Use at most { $most }
 
 ## errors: a new event
 
-error-new-file = { $path } is a file: give the name of a folder
-error-new-taken = { $path } holds an event already and is left as it is: change its event.toml, or choose another folder
-error-new-piece = a piece of { $piece } mm is larger than its square of { $square } mm: choose a smaller --piece-mm or a larger --square-mm
+error-new-file = { $path } is a file. Give the name of a folder
+error-new-taken = { $path } already holds an event, so nothing was changed. Edit its event.toml, or choose another folder
+error-new-piece = a piece { $piece } wide is larger than its square of { $square }. Choose a smaller --piece-mm or a larger --square-mm
 new-less-than-one = less than 1
-typed-name = 1 to { $most } characters on one line are allowed
-typed-tag = 3 characters of { $letters } are allowed
-typed-whole-from = a whole number from { $least } to { $most } is allowed
-typed-number-from = a number from { $least } to { $most } is allowed
-typed-millimetres-from = a number of millimetres from { $least } to { $most } is allowed
-error-plan-save = --save keeps the numbers that are typed with it: add --visitors, --minutes, --seats, --wall or --hang
+typed-name = use 1 to { $most } characters on one line
+typed-tag = use 3 characters from { $letters }
+typed-whole-from = it must be a whole number from { $least } to { $most }
+typed-number-from = it must be a number from { $least } to { $most }
+typed-millimetres-from = it must be a number of millimeters from { $least } to { $most }
+error-plan-save = --save needs numbers to keep. Add --visitors, --minutes, --seats, --wall or --hang
 
-error-settings-table = a table is expected here, [{ $name }] and its settings on lines of their own
-error-settings-list = a list is expected here, one [[{ $name }]] for each
-error-settings-whole = a whole number from { $least } to { $most } is allowed
-error-settings-millimetres = a number from { $least } to { $most } is allowed, in millimetres
-error-settings-minutes = a number from { $least } to { $most } is allowed, in minutes
-error-settings-yes-or-no = true or false is allowed, without quotes
-error-settings-choice = { $choices } is allowed, in quotes
-error-settings-belongs-top = it belongs to the top of the file, above the first [table]
-error-settings-belongs = it belongs to [{ $section }]
-error-settings-near = do you mean { $near }?
-error-settings-known = known are { $known }
-error-settings-name = a text in quotes is allowed, on one line, 1 to { $most } characters long
-error-settings-tag = 3 characters of { $letters } are allowed, in quotes
-error-settings-file = the name of a file within the event folder is allowed, such as "picture.png"
-error-settings-colours = { $count } [[pencils]] are listed: { $count } is allowed, or leave colours out
-error-settings-pencils = { $count } are listed, { $least } to { $most } are allowed
-error-settings-colour = a colour such as "#3a8f4d" is allowed, two hexadecimal digits each for red, green and blue
+error-settings-table = this must be a table: [{ $name }], with its settings on their own lines below
+error-settings-list = this must be a list, with one [[{ $name }]] for each
+error-settings-whole = must be a whole number from { $least } to { $most }
+error-settings-millimetres = must be a number from { $least } to { $most }, in millimeters
+error-settings-minutes = must be a number from { $least } to { $most }, in minutes
+error-settings-yes-or-no = use true or false, without quotes
+error-settings-choice = use { $choices }, in quotes
+error-settings-belongs-top = It belongs at the top of the file, above the first [table]
+error-settings-belongs = It belongs under [{ $section }]
+error-settings-near = Do you mean { $near }?
+error-settings-known = You can use { $known }
+error-settings-name = must be text in quotes, on one line, 1 to { $most } characters long
+error-settings-tag = use 3 characters from { $letters }, in quotes
+error-settings-file = use the name of a file in the event folder, in quotes, such as "picture.png"
+error-settings-colours = there are { $count } [[pencils]] in the list, so use { $count }, or leave out { $name }
+error-settings-pencils = there are { $count } in the list; use { $least } to { $most }
+error-settings-colour = write a color like "#3a8f4d": two hexadecimal digits each for red, green and blue
 error-settings-of-pencil = { $name } for number { $number } of the [[pencils]]
 error-settings-pencil-example = name = "leaf green" and srgb = "#3a8f4d" under every [[pencils]]
 error-settings-pencils-example = name = "leaf green" and srgb = "#3a8f4d" under one for each
 error-settings-top-example = a line such as { $line } at the top
 error-settings-wall-example = { $line } under [wall]
-error-settings-piece = at most square_mm is allowed, which is { $square }
-error-settings-module = the code and 4 modules of white around it are 29 modules wide, more than square_mm = { $square } holds: a smaller number is allowed
-error-settings-room = a width, an x, a height and a unit are allowed, such as "2.4x1.8m" or "8x6ft" (m, cm, mm, ft or in), each from 0.2 to 50 m
-error-settings-minutes-a-piece = four numbers from { $least } to { $most } are allowed, in minutes, for a plain, an easy, a medium and a hard piece, none smaller than the one before
-error-settings-level-names = four different names in quotes are allowed, the easiest first, each 1 to { $most } characters long (plain, easy, medium and hard only for their own level)
-error-settings-bounds = three ascending numbers from { $least } to { $most } are allowed: the scores at which easy, medium and hard begin
-error-settings-piece-twice = this piece is listed twice: keep one of them
+error-settings-piece = must be at most square_mm, which is { $square }
+error-settings-module = the code and the white margin around it would be 29 blocks wide, too wide for square_mm = { $square }. Use a smaller number
+error-settings-room = write it like "8x6ft" or "2.4x1.8m" (m, cm, mm, ft or in), each side 0.2 to 50 m
+error-settings-minutes-a-piece = use four numbers from { $least } to { $most }, in minutes, for a one-color, an easy, a medium and a hard piece, none smaller than the one before
+error-settings-level-names = use four different names in quotes, the easiest first, each 1 to { $most } characters long (plain, easy, medium and hard only for their own level)
+error-settings-bounds = use three rising numbers from { $least } to { $most }: the scores where easy, medium and hard begin
+error-settings-piece-twice = this piece is in the list twice. Keep one of them
 error-settings-of-piece = { $name } for number { $number } of the [[pieces]]
 error-settings-piece-example = label = "D7" and level = "hard" under every [[pieces]]
-error-settings-label = a piece of this wall is allowed, columns A to { $column } and rows 1 to { $row }, such as "A1"
+error-settings-label = use the label of a piece, columns A to { $column } and rows 1 to { $row }, such as "A1"
 error-settings-rows = with { $columns ->
     [one] 1 column
    *[other] { $columns } columns
-} at most { $most } rows are allowed, { $squares } squares in all
+} use at most { $most } rows, which makes { $squares } squares in all
 
 ## event.toml: what its comments say
 
-event-head = What the evening is. Change what you like, then run the command again; whatever follows a # is for people.
-event-tag = in every code of this event; once the squares are printed, leave it
-event-language = of all that is printed and shown: { $choices }
+event-head = The settings of your event. Change what you like, then run the command again. Anything after a # is just a note.
+event-tag = in every code of this event; don’t change it once the squares are printed
+event-language = of everything printed and shown: { $choices }
 event-file = in this folder
-event-colours = how many pencils each table needs
-event-pencils = Your own pencils instead: leave colours out and list each one at the end of this file, like this:
+event-colours = how many pencil colors to use
+event-pencils = To use your own pencils, leave out colors and list each pencil at the end of this file, like this:
 event-pencils-name = leaf green
-event-columns = side by side, lettered from the left
-event-rows = one above the other
-event-piece-mm = side of the piece of the picture that a visitor is given
-event-square-mm = side of the paper it is redrawn on
+event-columns = squares across, lettered from the left
+event-rows = squares down
+event-piece-mm = side of each piece, the small part of the picture a visitor gets
+event-square-mm = side of each paper square
 event-rows-from = where row 1 is: { $choices }
-event-module-mm-usual = left out: as small as a phone can read on a wall of this size
-event-module-mm = leave it out for as small as a phone can read on a wall of this size
-event-inset-mm = from the cut edges to the code; neighbours and tape cover the edges first
-event-flip = how the printer turns the paper over: { $choices } (single-sided)
+event-module-mm-usual = if you leave this out, codes are as small as a phone can still read on a wall this size
+event-module-mm = if you leave this out, codes are as small as a phone can still read on a wall this size
+event-inset-mm = distance from the cut edge to the code; tape and neighboring squares tend to cover the edges
+event-flip = how your printer flips the page: { $choices } (one-sided)
 event-units = what people read: { $choices }; this file is always in mm
 event-visitors = how many you expect
-event-minutes = how long they draw
-event-seats = how many can draw at once
-event-room = the place there is for squares and cards; or "8x6ft"
-event-hang-mm = the wall's lower edge over the floor; left out: proposed from what people reach
-event-minutes-a-piece = for a plain, an easy, a medium and a hard piece
+event-minutes = how long people will draw
+event-seats = how many people can draw at once
+event-room = the space for squares and edge cards, such as "8x6ft" or "2.4x1.8m"
+event-hang-mm = height of the bottom edge above the floor; if left out, we suggest one from what people can reach
+event-minutes-a-piece = minutes for a one-color, an easy, a medium and a hard piece
 event-level-names = the easiest first
-event-own-level-names = your own words for the levels, the easiest first
-event-bounds = the scores at which easy, medium and hard begin; “everysquare plan” shows each piece's level
+event-own-level-names = your own names for the levels, the easiest first
+event-bounds = the scores where easy, medium and hard begin; “everysquare plan” shows each piece’s level
 event-balanced = true: as many easy as medium as hard pieces, whatever their scores
-event-pieces = Where you know better, list the piece at the end of this file, like this:
-event-pieces-level = plain, easy, medium or hard, or your own word for it
+event-pieces = If you disagree with a level, list that piece at the end of this file, like this:
+event-pieces-level = plain (one color), easy, medium or hard, or your own name for it
 
 ## likeness
 
-likeness-elsewhere = { $square } looks like { $other } drawn on { $square }'s paper; look
-likeness-elsewhere-turned = { $square } looks like { $other }, turned { $degrees }° clockwise, drawn on { $square }'s paper; look
-likeness-turned = the drawing on { $square } looks turned { $degrees }° clockwise against its paper; look
-likeness-unread = the square in { $cell } cannot be read; its drawing looks like { $other }: look
+likeness-elsewhere = The drawing on square { $square } looks like piece { $other }. Take a look.
+likeness-elsewhere-turned = The drawing on square { $square } looks like piece { $other }, turned { $degrees }° clockwise. Take a look.
+likeness-turned = The drawing on square { $square } looks turned { $degrees }° clockwise on its paper. Take a look.
+likeness-unread = We can’t read the square in { $cell }. Its drawing looks like piece { $other }. Take a look.

@@ -8,23 +8,24 @@ words-one-of = { $before } o { $last }
 ## words of an event
 
 error-words-at = templates/words.ftl, línea { $line }: { $read }: { $what }
-error-words-too-large = templates/words.ftl tiene más de { $most } MB: un archivo de palabras contiene solo frases sueltas
-error-words-unknown = no hay ninguna palabra con ese nombre; un comentario que empiece con # puede ir en cualquier línea
-error-words-unknown-near = no hay ninguna palabra con ese nombre; ¿quiso decir { $near }?
-error-words-twice = esta palabra aparece dos veces: deje solo una
-error-words-variable-near = en { $word } no hay ningún dato con ese nombre; ¿quiso decir { $near }?
-error-words-variable-known = en { $word } no hay ningún dato con ese nombre; los que hay son { $known }
-error-words-variable-none = en { $word } no hay ningún dato que poner: quite las llaves
-error-words-syntax = esto no se puede leer: se espera una línea como “print-squares = Cuadros”, y las demás líneas de la misma frase empiezan con espacios
-error-words-braces = falta una llave: cada { "{" } necesita su { "}" }
-error-words-default = entre varias opciones, una y solo una debe llevar * delante, como *[other]
-error-words-quotes = falta una comilla: cada " necesita otra en la misma línea
-error-words-empty = falta la frase: va después del signo =
-error-words-placeable = entre { "{" } y { "}" } solo puede ir un dato que pone el programa, como { "{ $name }" }
-error-words-term = esto empieza con -, que aquí no significa nada: escriba el nombre de la palabra igual que el programa
-error-words-attribute = aquí solo puede ir una frase después del signo =, sin líneas que empiecen con un punto
-error-words-reference = entre llaves solo puede ir un dato que pone el programa, como { "{ $name }" }: ni otra palabra, ni una función, ni \\u
-error-words-control = esta línea contiene un carácter de control: bórrela y vuelva a escribirla
+error-words-too-large = templates/words.ftl tiene más de { $most } MB. Deje solo las frases que usted cambia
+error-words-unknown = no hay ninguna frase con ese nombre. Para escribir una nota, empiece la línea con #
+error-words-unknown-near = no hay ninguna frase con ese nombre. ¿Quiso decir { $near }?
+error-words-renamed = esta frase ahora se llama { $now }. Cambie el nombre que está antes del signo =
+error-words-twice = esta frase aparece dos veces. Deje solo una
+error-words-variable-near = en { $word } no hay ningún dato con ese nombre. ¿Quiso decir { $near }?
+error-words-variable-known = en { $word } no hay ningún dato con ese nombre. Los que hay son { $known }
+error-words-variable-none = en { $word } no hay ningún dato que poner. Quite las llaves
+error-words-syntax = no se puede leer esta línea. Escríbala como “print-squares = Cuadros”. Si la frase sigue, empiece la línea siguiente con espacios
+error-words-braces = falta una llave. Cada { "{" } necesita su { "}" }
+error-words-default = marque con * una sola de las opciones, como *[other]
+error-words-quotes = falta una comilla. Cada " necesita otra en la misma línea
+error-words-empty = falta la frase. Va después del signo =
+error-words-placeable = entre { "{" } y { "}" } use solo los datos que pone el programa, como { "{ $name }" }
+error-words-term = quite el - del principio. Escriba el nombre de la frase igual que en el programa
+error-words-attribute = después del signo = ponga una sola frase, sin líneas que empiecen con un punto
+error-words-reference = entre llaves use solo los datos que pone el programa, como { "{ $name }" }. Aquí no sirven otras frases, ni funciones, ni \u
+error-words-control = esta línea contiene un carácter de control. Bórrela y escríbala de nuevo
 error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 
 ## lengths
@@ -32,71 +33,83 @@ error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 length-both = { $first } ({ $second })
 length-mm = { $length } mm
 length-m = { $length } m
-length-in = { $length } in
-length-ft = { $feet } ft { $inches } in
+length-in = { $length } pulg
+length-ft = { $feet } { $feet ->
+    [1] pie
+   *[other] pies
+}
+length-ft-in = { $feet } { $feet ->
+    [1] pie
+   *[other] pies
+} { $inches } pulg
+length-about = unos { $length }
+area-m2 = { $area } m²
+area-ft2 = { $area } pies²
+part-percent = { $percent } %
+part-less = < { $percent } %
 
 ## states of a cell
 
-state-right = bien
-state-wrong = equivocado
+state-right = en su lugar
+state-wrong = en otro lugar
 state-turned = girado
-state-empty = vacía
-state-unread = sin leer
+state-empty = vacío
+state-unread = no se pudo leer
 state-unseen = fuera de la foto
 
 ## program
 
-help = Planea una velada en la que muchas personas dibujan juntas una sola imagen, imprime el material y lee una foto de la pared
+help = Planea un evento en el que muchas personas dibujan juntas una imagen grande, imprime el material y revisa la pared con una foto
 
 ## new
 
-help-new = Crea la carpeta de un evento a partir de una imagen y propone una cuadrícula
-help-new-folder = La carpeta que se va a crear; su nombre será el de la velada, a menos que --name diga otro
-help-new-picture = La imagen que se va a dibujar: PNG, JPEG, WebP, TIFF o SVG. El archivo original no se toca
-help-new-columns = Cuadros de lado a lado
-help-new-rows = Cuadros de arriba abajo
-help-new-squares = Cuántos cuadros debe haber más o menos, en lugar de columnas y filas
-help-new-name = Cómo se llama la velada
-help-new-tag = Tres caracteres que lleva cada código de este evento, de entre 23456789ABCDEFGHJKLMNPQRSTUVWXYZ; si se omite, se sortean
-help-new-colours = Con cuántos lápices de color se dibuja la imagen
-help-new-pencils = Un archivo con sus propios lápices: [[pencils]] con name y srgb, como en un event.toml, cuyos lápices también se pueden tomar así
-help-new-black-and-white = Dibujar solo con grises, tantos como diga --colours
-help-new-fit = Qué pasa con una imagen de otra forma que la pared: crop la recorta, pad le agrega bordes
-help-new-square-mm = Lado de los cuadros de papel
-help-new-piece-mm = Lado de las piezas de la imagen que se reparten a los visitantes
+help-new = Empieza un evento: crea su carpeta a partir de una imagen y propone una cuadrícula
+help-new-folder = La carpeta que se va a crear. También da nombre al evento, a menos que use --name
+help-new-picture = La imagen que se va a dibujar: PNG, JPEG, WebP, TIFF o SVG. Su archivo no se modifica
+help-new-columns = Cuántos cuadros a lo ancho
+help-new-rows = Cuántos cuadros a lo alto
+help-new-squares = Cuántos cuadros en total, más o menos, en lugar de --columns y --rows
+help-new-name = El nombre del evento
+help-new-tag = Tres caracteres que lleva cada código de este evento, de entre 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (si se omite, se eligen al azar)
+help-new-colours = Cuántos lápices de color se usan
+help-new-pencils = Un archivo con sus propios lápices: [[pencils]] con name y srgb; también sirve el event.toml de otro evento
+help-new-black-and-white = Usar solo grises, tantos como diga --colors
+help-new-fit = Qué hacer si la imagen no tiene la forma de la cuadrícula: crop la recorta, pad le agrega márgenes
+help-new-square-mm = Lado de cada cuadro de papel, en mm (127 mm = 5 pulg)
+help-new-piece-mm = Lado de cada pieza, la parte pequeña de la imagen que recibe un visitante, en mm (25.4 mm = 1 pulg)
 help-new-paper = El papel de la impresora: letter (carta), tabloid (tabloide), a4 o a3
-help-new-flip = Cómo da vuelta al papel la impresora: long-edge (por el borde largo), short-edge (por el borde corto) o none (no lo voltea)
-help-new-units = Las unidades que lee la gente, inch (pulgadas) o mm; si se omite, pulgadas con letter y tabloid, mm con a4 y a3
+help-new-flip = Por qué borde voltea el papel la impresora al imprimir a dos caras: long-edge (el largo), short-edge (el corto) o none (una sola cara)
+help-new-units = Las unidades que leen las personas: inch (pulgadas) o mm (si se omite: pulgadas con letter y tabloid, mm con a4 y a3)
 
-new-usual-name = Velada abierta
+new-usual-name = Noche en la biblioteca
 new-working = Eligiendo los colores de los lápices
-new-made = Se creó { $folder } para “{ $name }”, clave { $tag }: event.toml, { $file } y picture-preview.png para verla.
+new-made = Se creó { $folder } para “{ $name }” (clave { $tag }): event.toml, { $file } y picture-preview.png, que muestra la cuadrícula.
 new-squares = { $count ->
     [one] 1 cuadro
    *[other] { $count } cuadros
 }
-new-grid-given = La pared es de { $columns } × { $rows }, { $squares }, como usted pidió.
-new-grid-rows-follow = La pared es de { $columns } × { $rows }, { $squares }: de todas las cuadrículas con el ancho que usted pidió, es la que menos recorta la imagen.
-new-grid-columns-follow = La pared es de { $columns } × { $rows }, { $squares }: de todas las cuadrículas con la altura que usted pidió, es la que menos recorta la imagen.
-new-grid-near-count = La pared es de { $columns } × { $rows }, { $squares }: cerca de los { $wished } que usted pidió, y la imagen se recorta poco.
-new-grid-fits-best = La pared es de { $columns } × { $rows }, { $squares }: alcanza para una velada (de 60 a 120), y la forma es la de la imagen o casi. Para otra, use --columns, --rows o --squares.
-new-nothing-lost = Se dibuja la imagen completa.
-new-lost-sides = Se recorta el { $percent } % de la imagen, la mitad a la izquierda y la mitad a la derecha.
-new-lost-top-and-bottom = Se recorta el { $percent } % de la imagen, la mitad arriba y la mitad abajo.
-new-wall = Medirá { $width } de ancho y { $height } de alto, y 60 mm (2.4 in) más a cada lado para las tarjetas.
-new-added-sides = Se dibuja la imagen completa; para que tenga la forma de la pared, se agregó el { $percent } % de la pared a la izquierda y a la derecha.
-new-added-top-and-bottom = Se dibuja la imagen completa; para que tenga la forma de la pared, se agregó el { $percent } % de la pared arriba y abajo.
-new-pencils = Se dibuja con { $count } lápices: { $names }. Si quiere, cambie sus nombres en event.toml.
-new-text = El texto del dibujo se compone con la letra del propio programa: véalo en picture-preview.png, o convierta el texto en trazos en su programa de dibujo.
-new-coarse = Una pieza tenía solo { $pixels } píxeles de ancho y se amplió: una imagen más grande muestra más detalle.
-new-warn-alike = Cuidado: { $one } y { $other } se parecen tanto que se van a confundir. Ayuda usar menos colores (--colours) o lápices propios (--pencils).
-new-warn-rare = Cuidado: { $pieces ->
+new-grid-given = La cuadrícula es de { $columns } × { $rows }, { $squares }, como usted pidió.
+new-grid-rows-follow = La cuadrícula es de { $columns } × { $rows }, { $squares }. De todas las que tienen ese ancho, es la que menos recorta la imagen.
+new-grid-columns-follow = La cuadrícula es de { $columns } × { $rows }, { $squares }. De todas las que tienen esa altura, es la que menos recorta la imagen.
+new-grid-near-count = La cuadrícula es de { $columns } × { $rows }, { $squares }. Se acerca a los { $wished } que usted pidió y recorta poco la imagen.
+new-grid-fits-best = La cuadrícula es de { $columns } × { $rows }, { $squares }. Es una buena cantidad para un evento (de 60 a 120) y va bien con la forma de la imagen. Para elegir otra, use --columns, --rows o --squares.
+new-nothing-lost = No se recorta nada. Se dibuja la imagen completa.
+new-lost-sides = Se recorta el { $percent } % de la imagen, la mitad a la izquierda y la mitad a la derecha.
+new-lost-top-and-bottom = Se recorta el { $percent } % de la imagen, la mitad arriba y la mitad abajo.
+new-wall = El mural terminado medirá { $width } de ancho y { $height } de alto. Deje { $cards } más a cada lado para las tarjetas de borde.
+new-added-sides = Se dibuja la imagen completa. Para que tenga la forma de la cuadrícula, se agregaron franjas en blanco a la izquierda y a la derecha (el { $percent } % del mural).
+new-added-top-and-bottom = Se dibuja la imagen completa. Para que tenga la forma de la cuadrícula, se agregaron franjas en blanco arriba y abajo (el { $percent } % del mural).
+new-pencils = Se usan { $count } lápices: { $names }. Puede cambiarles el nombre en event.toml.
+new-text = El texto del dibujo aparece con el tipo de letra del programa. Revíselo en picture-preview.png, o convierta el texto en trazos en su programa de dibujo.
+new-coarse = Cada pieza tenía solo { $pixels } píxeles de ancho, así que se amplió la imagen. Con un archivo más grande se verá mejor.
+new-warn-alike = Atención: { $one } y { $other } se ven casi iguales y se van a confundir. Pruebe con menos colores (--colors) o con sus propios lápices (--pencils).
+new-warn-rare = Atención: { $pieces ->
     [0] ninguna pieza necesita { $pencil }
     [one] solo 1 pieza necesita { $pencil }
    *[other] solo { $pieces } piezas necesitan { $pencil }
 }, así que puede prescindir de ese lápiz.
-new-warn-plain = Cuidado: { $plain } piezas son de un solo color y solo { $drawn } tienen algo que dibujar. Es más divertido con una imagen que tenga más detalle o con menos cuadros.
-new-next = Ahora: revise { $folder }/picture-preview.png y event.toml, cambie lo que quiera y escriba “everysquare print { $folder }”.
+new-warn-plain = Atención: { $plain } piezas son de un solo color y solo { $drawn } tienen algo que dibujar. Es más divertido con una imagen que tenga más detalle o con menos cuadros.
+new-next = Ahora revise picture-preview.png en { $folder }. Si quiere, cambie ahí event.toml. Luego escriba: everysquare print { $folder }
 
 ## colours of pencils, in words that a child knows
 
@@ -122,17 +135,17 @@ colour-numbered = { $colour } { $number }
 
 ## plan
 
-help-plan = Dice qué significan las personas, el tiempo y el lugar para la imagen, y qué hace falta tener
+help-plan = Calcula si la cuadrícula va bien con los visitantes, el tiempo y la pared, y qué materiales hacen falta
 help-plan-folder = La carpeta del evento
-help-plan-visitors = Cuántos visitantes se esperan
-help-plan-minutes = Cuántos minutos dibujan
-help-plan-seats = Cuántos pueden sentarse a dibujar a la vez
-help-plan-wall = El lugar que hay para la pared, como 2.4x1.8m u 8x6ft
-help-plan-hang = Altura del borde inferior de la pared sobre el piso, en mm; si se omite, se propone
-help-plan-save = Además escribe en event.toml los números que se dan aquí
+help-plan-visitors = Cuántos visitantes espera
+help-plan-minutes = Cuántos minutos se va a dibujar
+help-plan-seats = Cuántas personas pueden sentarse a dibujar a la vez
+help-plan-wall = El espacio que hay en la pared, como 8x6ft o 2.4x1.8m
+help-plan-hang = Altura del borde inferior sobre el piso, en mm (si se omite, se propone una)
+help-plan-save = Guardar estos números en event.toml
 
 plan-title = Plan para “{ $name }”
-plan-levels = Piezas por nivel: cuántas hay y cuántas se terminan a tiempo.
+plan-levels = Piezas por nivel: cuántas hay y cuántas se terminan a tiempo
 plan-head-level = nivel
 plan-head-mark = marca
 plan-head-pieces = piezas
@@ -142,91 +155,91 @@ plan-decided = { $count ->
     [one] 1 pieza tiene el nivel que le da event.toml.
    *[other] { $count } piezas tienen el nivel que les da event.toml.
 }
-plan-balanced = Los niveles están equilibrados, como pide event.toml: las piezas con dibujo se reparten en tres partes iguales.
-plan-crowd = La gente
+plan-balanced = Los niveles están equilibrados, como dice event.toml. Las piezas con algo que dibujar se reparten en tres grupos iguales.
+plan-crowd = Visitantes y tiempo
 plan-finish = { $visitors ->
     [one] 1 visitante
    *[other] { $visitors } visitantes
 }, { $seats ->
     [one] 1 asiento
    *[other] { $seats } asientos
-}, { $minutes } minutos. En cada asiento se empieza una pieza nueva cada { $pace } minutos, contando la entrega, así que a tiempo se { $finish ->
-    [one] termina más o menos 1 pieza
-   *[other] terminan más o menos { $finish } piezas
+}, { $minutes } minutos. En cada asiento se empieza una pieza nueva más o menos cada { $pace } minutos, contando la entrega, así que alcanza el tiempo para { $finish ->
+    [one] más o menos 1 pieza
+   *[other] unas { $finish } piezas
 }.
-plan-assumed = Se supone, porque nadie lo dijo: { $numbers }. Escriba --visitors, --minutes y --seats con sus propios números.
+plan-assumed = Usted no indicó { $numbers }, así que se usaron valores aproximados. Escriba --visitors, --minutes y --seats con sus propios números.
 plan-seats-free = { $free ->
     [one] Queda libre 1 asiento.
    *[other] Quedan libres { $free } asientos.
 }
-plan-fits = Las { $pieces } piezas de la imagen convienen a esta gente: { $each } por visitante, todas listas en unos { $left } minutos.
-plan-too-big-for-time = Las { $pieces } piezas de la imagen son demasiadas: { $by ->
-    [one] 1 queda
-   *[other] { $by } quedan
-} sin terminar. Todas juntas tardan unos { $needed } minutos.
-plan-more-seats = Con { $seats } asientos se terminan todas a tiempo.
-plan-too-big-for-crowd = Las { $pieces } piezas de la imagen son demasiadas: con { $most } por visitante, { $by ->
-    [one] sobra 1
-   *[other] sobran { $by }
+plan-fits = { $pieces } piezas son una buena cantidad: { $each } por visitante, todas listas en unos { $left } minutos.
+plan-too-big-for-time = { $pieces } piezas son demasiadas para este tiempo: { $by ->
+    [one] 1 quedaría
+   *[other] { $by } quedarían
+} sin terminar. Todas juntas tardarían unos { $needed } minutos.
+plan-more-seats = Con { $seats } asientos se terminarían todas.
+plan-too-big-for-crowd = { $pieces } piezas son demasiadas para tan pocos visitantes. Aun con { $most } por visitante, { $by ->
+    [one] sobraría 1
+   *[other] sobrarían { $by }
 }.
-plan-too-small = Las { $pieces } piezas de la imagen son muy pocas: { $by ->
-    [one] 1 visitante se queda
-   *[other] { $by } visitantes se quedan
+plan-too-small = { $pieces } piezas son muy pocas: { $by ->
+    [one] 1 visitante se quedaría
+   *[other] { $by } visitantes se quedarían
 } sin pieza.
 plan-without = { $without ->
-    [one] 1 visitante no termina
-   *[other] { $without } visitantes no terminan
-} ninguna pieza, sea cual sea la cuadrícula: estos asientos y minutos alcanzan para { $finish }. Ayudan más asientos o más tiempo, y también piezas más fáciles.
-plan-others = Cuadrículas que convienen a esta gente, al lugar y a la forma de la imagen:
-plan-others-as-well = Otras cuadrículas que también convienen a esta gente, al lugar y a la forma de la imagen:
+    [one] 1 visitante no tendría
+   *[other] { $without } visitantes no tendrían
+} tiempo de terminar una pieza con ninguna cuadrícula. Estos asientos y minutos alcanzan para { $finish }. Agregue asientos o minutos, o elija una imagen más fácil.
+plan-others = Cuadrículas que se ajustan mejor:
+plan-others-as-well = Otras cuadrículas posibles:
 plan-head-grid = cuadrícula
 plan-head-each = por visitante
-plan-head-size = pared
+plan-head-size = mural
 plan-head-lost = imagen recortada
-plan-others-why = A esta gente le convienen de { $least } a { $most } piezas. Para tomar una de estas, cambie columns y rows en event.toml antes de imprimir.
-plan-no-others = Ninguna otra cuadrícula de cuadros así conviene a esta gente, al lugar y a la forma de la imagen.
+plan-others-why = Sirven de { $least } a { $most } piezas. Para usar una de estas cuadrículas, cambie columns y rows en event.toml antes de imprimir.
+plan-no-others = Ninguna otra cuadrícula con cuadros de este tamaño se ajusta a los visitantes, la pared y la imagen.
 plan-wall = La pared
-plan-wall-size = Los cuadros miden { $width } de ancho y { $height } de alto; con las tarjetas alrededor, { $around_width } de ancho y { $around_height } de alto.
-plan-room-fits = Cabe en el lugar de { $width } × { $height }.
-plan-room-without-cards = En el lugar de { $width } × { $height } caben los cuadros, pero no todas las tarjetas alrededor. Las tarjetas ayudan, pero nada depende de ellas; con cuadros de { $square } cabría todo.
-plan-room-too-small = No cabe en el lugar de { $width } × { $height }. Cabrían cuadros de cuando mucho { $square }: cambie square_mm en event.toml o tome otra cuadrícula.
+plan-wall-size = Los cuadros miden { $width } de ancho y { $height } de alto. Con las tarjetas de borde alrededor, { $around_width } de ancho y { $around_height } de alto.
+plan-room-fits = Cabe en su espacio de { $width } × { $height }.
+plan-room-without-cards = En su espacio de { $width } × { $height } caben los cuadros, pero no todas las tarjetas de borde. Puede prescindir de las tarjetas. Con cuadros de { $square } cabría todo.
+plan-room-too-small = No cabe en su espacio de { $width } × { $height }. Cabrían cuadros de { $square } como máximo. Cambie square_mm en event.toml o elija otra cuadrícula.
 plan-hang = El borde inferior queda a { $hang } del piso.
-plan-hang-proposed = Propuesta: cuelgue el borde inferior a { $hang } del piso, para que los adultos alcancen lo más posible. Con --hang se elige otra altura.
+plan-hang-proposed = Se propone colgar el borde inferior a { $hang } del piso, para que los adultos alcancen lo más posible. Con --hang se elige otra altura.
 plan-head-row = fila
 plan-head-upper = borde superior
-plan-head-from-5 = desde 5
-plan-head-from-9 = desde 9
+plan-head-from-5 = 5 años o más
+plan-head-from-9 = 9 años o más
 plan-head-seated = sentados
 plan-head-adults = adultos
 plan-means-floor = piso
 plan-means-stool = banquito
 plan-means-ladder = escalera
-plan-means-helper = ayudante
-plan-reach = Quién cuelga un cuadro y desde dónde. Casi todos los niños desde los 5 años alcanzan { $five }, desde los 9 años { $nine }, alguien sentado { $seated }, los adultos { $adults }. Un banquito tiene un escalón de { $stool }; los niños se suben solo con un adulto al lado, y a una escalera solo los adultos. “ayudante”: lo cuelga otra persona.
+plan-means-helper = adulto
+plan-reach = Quién puede colgar cada fila. Casi todos los niños de 5 años o más alcanzan { $five }; los de 9 años o más, { $nine }; un adulto sentado, { $seated }; un adulto de pie, { $adults }. Al banquito ({ $stool }) y a la escalera se suben únicamente los adultos. “adulto”: un adulto lo cuelga por ellos.
 plan-pencils = Lápices
 plan-head-pencil = lápiz
 plan-head-drawing = del tiempo
 plan-head-pencils = lápices
-plan-pencils-why = { $count } lápices en total: con { $seats ->
+plan-pencils-why = { $count } lápices en total. Con { $seats ->
     [one] 1 asiento ocupado
    *[other] { $seats } asientos ocupados
-}, nadie espera ningún color en el { $sure } % de los momentos.
+}, el { $sure } % del tiempo nadie tiene que esperar un color.
 plan-supplies = Qué más hace falta
 plan-sheets = { $count } hojas de papel { $paper }: { $documents }.
 plan-no-sheets = No se pueden contar las hojas de papel: { $why }.
-plan-things = { $tape } de cinta, para los cuadros y { $cards } tarjetas; sacapuntas: { $sharpeners }; gomas de borrar: { $erasers }.
-plan-fire = En la pared cuelgan { $area } m² ({ $feet } sq ft) de papel. Muchas normas contra incendios lo limitan, algunas a la quinta parte de una pared: pregunte a quien esté a cargo del edificio o a los bomberos.
-plan-fire-part = En la pared cuelgan { $area } m² ({ $feet } sq ft) de papel, { $percent } del lugar previsto. Muchas normas contra incendios lo limitan, algunas a la quinta parte de una pared: pregunte a quien esté a cargo del edificio o a los bomberos.
+plan-things = Hacen falta { $tape } de cinta para los cuadros y { $cards } tarjetas; sacapuntas: { $sharpeners }; gomas de borrar: { $erasers }.
+plan-fire = En la pared habrá alrededor de { $area } de papel. Las normas contra incendios lo limitan, algunas a la décima parte de una pared. Antes de imprimir, pregunte a la dirección, a quien esté a cargo del edificio o a los bomberos.
+plan-fire-part = En la pared habrá alrededor de { $area } de papel, el { $percent } del espacio que usted indicó. Las normas contra incendios lo limitan, algunas a la décima parte de una pared. Antes de imprimir, pregunte a la dirección, a quien esté a cargo del edificio o a los bomberos.
 plan-written = Todos los números, y el nivel y los colores de cada pieza, están en { $file }.
-plan-saved = Los números que se dieron aquí ya están en { $file }.
-plan-not-saved = Los números que se dieron aquí valen solo por esta vez; --save los guarda.
+plan-saved = Estos números ya están en { $file }.
+plan-not-saved = Estos números valen solo por esta vez. Agregue --save para guardarlos.
 
 ## report
 
 report-language = es
 report-title = Revisión de la pared: { $name }
 report-kind = Revisión de la pared
-report-made = Esta es una imagen simulada de una pared, no una foto.
+report-made = Esta es una imagen de práctica que hizo el programa, no una foto real.
 report-taken = { $photos ->
     [one] A partir de 1 foto, tomada el { $taken }.
    *[other] A partir de { $photos } fotos, la primera tomada el { $taken }.
@@ -239,73 +252,76 @@ report-photo = Foto { $number }: { $width } × { $height } píxeles, { $codes ->
     [one] 1 código leído
    *[other] { $codes } códigos leídos
 }
-report-all-right = Los { $cells } cuadros están en su lugar.
+report-all-right = { $cells ->
+    [one] ¡El cuadro está en su lugar!
+   *[other] ¡Los { $cells } cuadros están en su lugar!
+}
 report-to-do = { $steps ->
-    [one] Hay 1 cosa por hacer.
-   *[other] Hay { $steps } cosas por hacer.
+    [one] Hay 1 cosa por corregir.
+   *[other] Hay { $steps } cosas por corregir.
 }
-report-cannot-tell = No se encontró nada mal, pero de { $cells } casillas { $unknown ->
-    [one] 1 no se pudo distinguir.
-   *[other] { $unknown } no se pudieron distinguir.
+report-cannot-tell = No se encontró ningún error, pero { $unknown ->
+    [one] 1 de { $cells } lugares no se pudo revisar.
+   *[other] { $unknown } de { $cells } lugares no se pudieron revisar.
 }
-report-count-right = { $count } de { $cells } bien
-report-count-wrong = { $count ->
-    [one] 1 equivocado
-   *[other] { $count } equivocados
-}
+report-count-right = { $count } de { $cells } en su lugar
+report-count-wrong = { $count } en otro lugar
 report-count-turned = { $count ->
     [one] 1 girado
    *[other] { $count } girados
 }
 report-count-empty = { $count ->
-    [one] 1 casilla vacía
-   *[other] { $count } casillas vacías
+    [one] 1 lugar vacío
+   *[other] { $count } lugares vacíos
 }
-report-count-unread = { $count } sin leer
+report-count-unread = { $count } que no se { $count ->
+    [one] pudo
+   *[other] pudieron
+} leer
 report-count-unseen = { $count } fuera de la foto
-report-heading-to-do = Qué hacer, en este orden
+report-heading-to-do = Qué corregir, en este orden
 report-heading-wall = La pared
-report-heading-marked = La foto, con marcas
+report-heading-marked = Su foto, con marcas
 report-heading-straight = La pared, enderezada
 report-heading-advice = Para la próxima foto
-report-heading-facts = Cifras
-report-missing = No se vieron en ningún lado: { $squares }
+report-heading-facts = Medidas
+report-missing = No se vieron en ninguna parte: { $squares }
 report-missing-untold = { $count ->
-    [one] Falta ver 1 cuadro más, pero su propia casilla tampoco se pudo distinguir.
-   *[other] Falta ver { $count } cuadros más, pero sus propias casillas tampoco se pudieron distinguir.
+    [one] Tampoco se vio otro cuadro, pero en su lugar no se pudo leer nada.
+   *[other] Tampoco se vieron otros { $count } cuadros, pero en sus lugares no se pudo leer nada.
 }
 report-twice = Se vieron más de una vez: { $squares }
-report-stranger = No es de este evento: “{ $text }” en { $cell }
+report-stranger = De otro evento: “{ $text }” en { $cell }
 report-rows = Fila
-report-scale = Factor de escala { $factor }: cada cuadro muestra su pieza { $factor } veces más ancha y más alta.
-report-size = La pared mide { $width } × { $height } mm.
-report-shift = El cuadro más alejado del centro de su casilla está corrido { $mm } mm.
-report-modules = Píxeles de la foto por cada módulo del código de un cuadro: { $px }.
-report-picture-marked = La foto con cada casilla que tiene un error marcada y con su nombre; todo lo que queda fuera de la pared y sus tarjetas está en blanco.
-report-picture-straight = La pared vista de frente.
+report-scale = Factor de escala { $factor }: cada longitud en un cuadro mide { $factor } veces lo que mide en su pieza.
+report-size = El mural mide { $width } de ancho y { $height } de alto.
+report-shift = El cuadro que más se aparta de su lugar está a { $by }.
+report-modules = Nitidez: { $px } píxeles de la foto por cada bloque pequeño de un código.
+report-picture-marked = Su foto con todo lo que hay que corregir, marcado y con su etiqueta. Lo que está fuera de la pared y de sus tarjetas de borde quedó en blanco.
+report-picture-straight = La pared, enderezada como si usted estuviera justo enfrente.
 report-private = La foto no se guarda. Esta página contiene solo la pared y sus tarjetas, y no carga nada de ningún otro lugar.
-report-turned-top-right = lo de arriba apunta a la derecha
+report-turned-top-right = la parte de arriba quedó a la derecha
 report-turned-top-down = de cabeza
-report-turned-top-left = lo de arriba apunta a la izquierda
+report-turned-top-left = la parte de arriba quedó a la izquierda
 report-more = { $squares } y { $count } más
-legend-right = bien
-legend-wrong = otro cuadro, el de ese nombre
-legend-wrong-short = otro cuadro, vea la lista
-legend-turned = su propio cuadro, girado; lo de arriba apunta hacia allá
-legend-wrong-turned = otro cuadro, y además girado; lo de arriba apunta hacia allá
+legend-right = en su lugar
+legend-wrong = aquí está otro cuadro; esta es su etiqueta
+legend-wrong-short = aquí está otro cuadro; vea la lista
+legend-turned = el cuadro correcto, girado; la flecha indica hacia dónde apunta la parte de arriba
+legend-wrong-turned = otro cuadro, y además girado; la flecha indica hacia dónde apunta la parte de arriba
 legend-stranger = un cuadro de otro evento
-legend-empty = vacía
-legend-unread = hay algo colgado, su código no se puede leer
+legend-empty = aquí no hay nada
+legend-unread = hay algo colgado, pero no se puede leer su código
 legend-unseen = fuera de la foto
-cell-right = { $cell }: bien
-cell-wrong = { $cell }: equivocado, aquí está { $square }
-cell-wrong-turned = { $cell }: equivocado, aquí está { $square } y está girado ({ $how })
-cell-stranger = { $cell }: equivocado, aquí está un cuadro de otro evento
+cell-right = { $cell }: en su lugar
+cell-wrong = { $cell }: no es el lugar de { $square }, que está aquí
+cell-wrong-turned = { $cell }: no es el lugar de { $square }, que está aquí y girado ({ $how })
+cell-stranger = { $cell }: aquí está un cuadro de otro evento
 cell-turned = { $cell }: girado, { $how }
-cell-empty = { $cell }: vacía
-cell-unread = { $cell }: no se pudo leer
+cell-empty = { $cell }: vacío
+cell-unread = { $cell }: no se pudo leer su código
 cell-unseen = { $cell }: fuera de la foto
-mark-empty = vacía
+mark-empty = vacío
 mark-turned = { $degrees ->
     [90] ↻ 90°
     [180] ↻ 180°
@@ -313,87 +329,87 @@ mark-turned = { $degrees ->
 }
 mark-wrong = → { $square }
 mark-wrong-turned = → { $square } ↻
-mark-stranger = ✕ ajeno
-mark-spare = ✕ sobra
+mark-stranger = ✕ otro evento
+mark-spare = ✕ de más
 mark-unread = ?
 
 ## fixes
 
 fix-turn = { $by ->
-    [quarter] Gire { $cell } un cuarto de vuelta a la derecha (como las agujas del reloj).
-    [half] Dé media vuelta a { $cell }: está de cabeza.
-   *[three-quarters] Gire { $cell } un cuarto de vuelta a la izquierda (al revés de las agujas del reloj).
+    [quarter] Gire el cuadro de { $cell } un cuarto de vuelta a la derecha (en el sentido de las manecillas del reloj).
+    [half] Ponga derecho el cuadro de { $cell }. Está de cabeza.
+   *[three-quarters] Gire el cuadro de { $cell } un cuarto de vuelta a la izquierda (en sentido contrario a las manecillas del reloj).
 }
-fix-swap = Intercambie { $a } y { $b }.
-fix-swap-upright-one = Intercambie { $a } y { $b }; cuelgue derecho el que queda en { $cell }.
-fix-swap-upright-both = Intercambie { $a } y { $b }; cuelgue derechos los dos.
+fix-swap = Intercambie los cuadros que están en { $a } y { $b }.
+fix-swap-upright-one = Intercambie los cuadros que están en { $a } y { $b }. Cuelgue derecho el que va en { $cell }.
+fix-swap-upright-both = Intercambie los cuadros que están en { $a } y { $b }. Cuelgue los dos derechos.
 fix-move = Pase el cuadro que está en { $from } a { $to }.
-fix-move-upright = Pase el cuadro que está en { $from } a { $to } y cuélguelo derecho.
-fix-remove-copy = Quite el cuadro que está en { $cell }: es una copia de más de { $square }.
-fix-remove-stranger = Quite el cuadro que está en { $cell }: no es de este evento.
+fix-move-upright = Pase el cuadro que está en { $from } a { $to }. Cuélguelo derecho.
+fix-remove-copy = Quite el cuadro que está en { $cell }. Es una copia de más de { $square }.
+fix-remove-stranger = Quite el cuadro que está en { $cell }. Es de otro evento.
 fix-look = { $count ->
-    [one] Vea qué hay en { $cells }: su código no se puede leer.
-   *[other] Vea qué hay en { $cells }: sus códigos no se pueden leer.
+    [one] Revise usted { $cells }. No se puede leer su código.
+   *[other] Revise usted { $cells }. No se pueden leer sus códigos.
 }
 fix-look-guess = { $count ->
-    [one] Vea qué hay en { $cells }: su código no se puede leer. Todavía no se ven en ningún lado: { $squares }.
-   *[other] Vea qué hay en { $cells }: sus códigos no se pueden leer. Todavía no se ven en ningún lado: { $squares }.
+    [one] Revise usted { $cells }. No se puede leer su código. Aún no se ven: { $squares }.
+   *[other] Revise usted { $cells }. No se pueden leer sus códigos. Aún no se ven: { $squares }.
 }
-fix-look-moved = Vea qué hay en { $cells }: las fotos muestran ahí cuadros distintos, así que algo se movió entre una y otra.
-fix-look-beyond = Vea qué hay en { $cell }, que no sale en ninguna foto: ahí va el cuadro que está en { $from }.
+fix-look-moved = Revise usted { $cells }. Las fotos no coinciden, así que algo se movió entre una y otra.
+fix-look-beyond = Revise { $cell }, que no sale en ninguna foto. Ahí va el cuadro que está en { $from }.
 fix-fetch = Busque el cuadro { $square } y cuélguelo en su lugar.
-fix-fetch-perhaps = Busque el cuadro { $square } (quizás esté en la pared, donde no se pudo leer nada) y cuélguelo en su lugar.
-fix-fetch-listed = Busque los { $count } cuadros que no se vieron en ningún lado (están en la lista de abajo) y cuelgue cada uno en su lugar.
+fix-fetch-perhaps = Busque el cuadro { $square } y cuélguelo en su lugar. Tal vez ya está colgado donde no se pudo leer nada.
+fix-fetch-listed = Busque los { $count } cuadros de la lista de abajo y cuelgue cada uno en su lugar.
 fix-fetch-many = Busque estos cuadros y cuelgue cada uno en su lugar: { $squares }.
 
 ## advice
 
 advice-step-back = { $part ->
-    [edge] Aléjese o tome una foto más: el borde { $side ->
+    [edge] Aléjese o tome una foto más. El borde { $side ->
         [left] izquierdo
         [right] derecho
         [upper] superior
        *[lower] inferior
-    } de la pared queda fuera de la foto.
-    [most] Aléjese o tome más fotos: la mayor parte de la pared, { $side ->
+    } de la pared quedó cortado.
+    [most] Aléjese o tome más fotos. La mayor parte de la pared quedó fuera, { $side ->
         [left] a la izquierda
         [right] a la derecha
         [upper] arriba
        *[lower] abajo
-    }, queda fuera de la foto.
-   *[other] Aléjese o tome una foto más: { $part ->
-        [quarter] un cuarto
-        [third] un tercio
-        [half] la mitad
-       *[two-thirds] dos tercios
-    } de la pared, { $side ->
+    }.
+   *[other] Aléjese o tome una foto más. { $part ->
+        [quarter] Un cuarto
+        [third] Un tercio
+        [half] La mitad
+       *[two-thirds] Dos tercios
+    } de la pared { $part ->
+        [two-thirds] quedaron
+       *[other] quedó
+    } fuera, { $side ->
         [left] a la izquierda
         [right] a la derecha
         [upper] arriba
        *[lower] abajo
-    }, { $part ->
-        [two-thirds] quedan
-       *[other] queda
-    } fuera de la foto.
+    }.
 }
 advice-hidden = { $count ->
-    [one] Tome una foto más: { $cells } está tapada o fuera de la foto.
-   *[other] Tome una foto más: { $cells } están tapadas o fuera de la foto.
+    [one] Tome una foto más. { $cells } está tapado o fuera de la foto.
+   *[other] Tome una foto más. { $cells } están tapados o fuera de la foto.
 }
-advice-go-closer = Acérquese, o tome dos fotos, cada una de media pared: en la foto { $photo } un módulo de los códigos tiene solo { $px } píxeles, y { $unread ->
-    [one] 1 casilla no se pudo leer.
-   *[other] { $unread } casillas no se pudieron leer.
+advice-go-closer = Acérquese, o tome dos fotos, una de cada mitad. En la foto { $photo } los códigos son muy pequeños ({ $px } píxeles por cada bloque pequeño), y { $unread ->
+    [one] 1 lugar no se pudo leer.
+   *[other] { $unread } lugares no se pudieron leer.
 }
 advice-uncover = { $unread ->
-    [one] 1 código no se pudo leer aunque la foto es bastante nítida: vea si lo tapa cinta, un reflejo, un doblez o pintura.
-   *[other] { $unread } códigos no se pudieron leer aunque la foto es bastante nítida: vea si los tapa cinta, un reflejo, un doblez o pintura.
+    [one] La foto es nítida, pero 1 código no se pudo leer. Vea si lo tapa cinta, un reflejo, un doblez o el dibujo.
+   *[other] La foto es nítida, pero { $unread } códigos no se pudieron leer. Vea si los tapa cinta, un reflejo, un doblez o el dibujo.
 }
-advice-mirrored = La foto { $photo } está invertida como en un espejo, así las guardan las cámaras frontales. De todos modos se leyó.
+advice-mirrored = La foto { $photo } está invertida como en un espejo, como la guardan las cámaras para selfis. Se leyó de todos modos.
 advice-contradiction = { $count ->
-    [one] En { $cells } las fotos muestran cuadros distintos: algo se movió entre una y otra. Tome otra vez todas las fotos, una tras otra.
-   *[other] En { $cells } las fotos muestran cuadros distintos: algo se movió entre una y otra. Tome otra vez todas las fotos, una tras otra.
+    [one] Las fotos no coinciden en { $cells }: algo se movió entre una y otra. Tome otra vez todas las fotos, una tras otra.
+   *[other] Las fotos no coinciden en { $cells }: algo se movió entre una y otra. Tome otra vez todas las fotos, una tras otra.
 }
-advice-shifted = Todos los cuadros que se leyeron están corridos lo mismo ({ $across }{ $down }). Quizás se empezó la pared en otro lugar: entonces deje los cuadros y mueva las tarjetas.
+advice-shifted = Todos los cuadros que se leyeron están desplazados por igual ({ $across }{ $down }). Tal vez se empezó en otro lugar. En ese caso, deje los cuadros y mueva las tarjetas de borde.
 advice-shift-right = { $cells ->
     [one] 1 columna de más a la derecha
    *[other] { $cells } columnas de más a la derecha
@@ -410,54 +426,57 @@ advice-shift-up = { $cells ->
     [one] 1 fila más arriba
    *[other] { $cells } filas más arriba
 }
-advice-all-turned = Todos los cuadros que se leyeron están girados igual ({ $how }). ¿Se giró la foto?
-advice-all-wrong = Ningún cuadro está en su lugar. ¿Es esta la carpeta del evento, y se cuentan las filas desde el lado correcto?
+advice-all-turned = Todos los cuadros que se leyeron están girados igual ({ $how }). ¿La foto está girada?
+advice-all-wrong = Ningún cuadro está en su lugar. ¿Es esta la carpeta correcta? ¿La fila 1 está en el extremo correcto, abajo o arriba?
 advice-may-hang-unseen = { $missing ->
-    [one] 1 cuadro no se vio en ningún lado; puede estar
-   *[other] { $missing } cuadros no se vieron en ningún lado; pueden estar
-} en { $unknown ->
-    [one] la casilla que no se pudo distinguir.
-   *[other] las { $unknown } casillas que no se pudieron distinguir.
+    [one] 1 cuadro no se vio. Tal vez está en { $unknown ->
+        [one] el lugar que no se pudo revisar.
+       *[other] uno de los { $unknown } lugares que no se pudieron revisar.
+    }
+   *[other] { $missing } cuadros no se vieron. { $unknown ->
+        [one] Uno de ellos puede estar en el lugar que no se pudo revisar.
+       *[other] Hasta { $unknown } de ellos pueden estar en los lugares que no se pudieron revisar.
+    }
 }
 
 ## rehearse
 
-help-rehearse = Crea la foto de una pared que nunca existió, con errores por encontrar: para practicar antes de la velada
+help-rehearse = Crea una foto de práctica de su pared, con errores por encontrar, antes del evento
 help-rehearse-folder = La carpeta del evento, con el material ya impreso
-help-rehearse-seed = El número del que depende todo lo que se deja al azar; si se omite, se sortea
-help-rehearse-swaps = Pares de cuadros, cada uno en el lugar del otro
-help-rehearse-cycles = Grupos de tres cuadros, cada uno en el lugar del siguiente
-help-rehearse-turns = Cuadros colgados con un giro
-help-rehearse-missing = Lugares donde no cuelga nada
-help-rehearse-scribbled = Cuadros con el código cubierto de pintura
-help-rehearse-covered = Cuadros con cinta sobre la mitad del código
-help-rehearse-torn = Cuadros con una esquina arrancada
-help-rehearse-duplicates = Lugares donde cuelga una segunda copia de otro cuadro
+help-rehearse-seed = Un número que fija lo que se deja al azar: con el mismo número sale la misma foto (si se omite, al azar)
+help-rehearse-swaps = Cuántos pares de cuadros están intercambiados
+help-rehearse-cycles = Cuántos grupos de tres cuadros cambian de lugar en círculo
+help-rehearse-turns = Cuántos cuadros están girados
+help-rehearse-missing = Cuántos lugares están vacíos
+help-rehearse-scribbled = Cuántos códigos tienen dibujo encima
+help-rehearse-covered = Cuántos códigos tienen cinta sobre la mitad
+help-rehearse-torn = Cuántos cuadros tienen una esquina rota
+help-rehearse-duplicates = Cuántos lugares tienen una copia de más de otro cuadro
 help-rehearse-strangers = Lugares donde cuelga un cuadro de otro evento
-help-rehearse-misdrawn = Cuadros con el dibujo de otra pieza, en un papel bien colgado
-help-rehearse-drawn-turned = Cuadros con el dibujo girado respecto al papel
-help-rehearse-permute-all = Colgar todos los cuadros en un lugar equivocado
-help-rehearse-cards = Qué tarjetas cuelgan alrededor de la pared: all (todas), corners (las de las esquinas) o none (ninguna)
+help-rehearse-misdrawn = Cuántos cuadros están en su lugar pero muestran el dibujo de otra pieza
+help-rehearse-drawn-turned = Cuántos dibujos están girados en su papel
+help-rehearse-permute-all = Colgar cada cuadro en un lugar que no es el suyo
+help-rehearse-cards = Qué tarjetas de borde hay: all (todas), corners (las de las esquinas) o none (ninguna)
 help-rehearse-width = Ancho de la foto en píxeles
 help-rehearse-height = Altura de la foto en píxeles
-help-rehearse-min-px-per-module = Hacer la foto tan grande que cada módulo tenga estos píxeles
+help-rehearse-min-px-per-module = Hacer la foto lo bastante grande para que cada módulo (el bloque más pequeño de un código) tenga al menos estos píxeles
 help-rehearse-fill = Qué parte de la foto ocupa la pared, de 0.05 a 4; con más de 1, una parte queda fuera
-help-rehearse-yaw = Cuánto a la derecha del centro de la pared está la cámara, en grados
-help-rehearse-pitch = Cuánto arriba del centro de la pared está la cámara, en grados
-help-rehearse-roll = Cuánto se inclina la cámara como las agujas del reloj, en grados
+help-rehearse-yaw = Cuántos grados a la derecha del centro está la cámara
+help-rehearse-pitch = Cuántos grados arriba del centro está la cámara
+help-rehearse-roll = Cuántos grados se inclina la cámara en el sentido de las manecillas del reloj
 help-rehearse-orientation = Cómo se sostuvo el teléfono: la orientación EXIF, de 1 a 8
-help-rehearse-mirrored = Guardar una imagen invertida, como lo hace una cámara frontal
-help-rehearse-people = Personas frente a la pared, de 0 a 4
+help-rehearse-mirrored = Guardar la foto invertida, como lo hace una cámara para selfis
+help-rehearse-people = Cuántas personas hay frente a la pared, de 0 a 4
 help-rehearse-ladder = Poner una escalera frente a la pared
 
-rehearse-working = creando la foto
-rehearse-made = Se creó { $photo }: una imagen simulada, no una foto, de { $cells ->
-        [one] 1 lugar
-       *[other] { $cells } lugares
-    } en una pared que nunca existió.
-rehearse-states = La verdad: { $right } bien, { $wrong } equivocados, { $turned } girados, { $empty } vacíos, { $unread } que no se pueden leer, { $unseen } fuera de la vista.
-rehearse-truth = Qué hay en cada lugar está escrito en { $truth }.
-rehearse-next = Ahora: mírela, decida qué cambiaría y escriba “everysquare check { $folder } { $photo }”.
+rehearse-working = Creando la foto de práctica
+rehearse-made = Se creó { $photo }: una foto de práctica de una pared con { $cells ->
+        [one] 1 lugar.
+       *[other] { $cells } lugares.
+    } La hizo el programa; no es una foto real.
+rehearse-states = Respuestas: en su lugar: { $right }; en otro lugar: { $wrong }; girados: { $turned }; lugares vacíos: { $empty }; ilegibles: { $unread }; fuera de la foto: { $unseen }.
+rehearse-truth = Todas las respuestas están en { $truth }.
+rehearse-next = Ahora: mire la imagen y decida qué corregiría. Después escriba: everysquare check { $folder } { $photo }
 
 ## print
 
@@ -773,52 +792,53 @@ error-filling-gif = la imagen en movimiento no se puede escribir: { $said }
 
 help-check = Lee fotos de la pared y dice qué intercambiar, girar y buscar
 help-check-folder = La carpeta del evento
-help-check-photos = Fotos de la pared: una, o varias que la muestren por partes
+help-check-photos = Fotos de la pared: una, o varias que la muestran por partes
 check-working = Leyendo la pared
-check-written = Se escribió en { $folder }: report.html para verlo, marked.jpg para llevarlo a la pared, wall.jpg enderezada, report.json para otros programas.
-check-open = Abra { $page } en un navegador.
+check-written = Se guardó en { $folder }: report.html para verlo, marked.jpg para llevarlo a la pared, wall.jpg enderezada y report.json para otros programas.
+check-open = Abra esta página en un navegador:
+    { $page }
 
 ## display
 
-help-display = Hace lo que queda: la pared de frente junto al original, sus medidas y láminas para guardar
+help-display = Crea los recuerdos del evento: el mural junto a la imagen, sus medidas y láminas para colgar
 help-display-folder = La carpeta del evento
 help-display-photos = Fotos de la pared: una, o varias que la muestran por partes
-help-display-view = Cómo se muestra la pared: as-hung (como está), straight (nada torcido, con los huecos), closed (también sin huecos) o in-order (cada cuadro en su casilla)
-help-display-codes = Si los códigos se quedan: keep; o fill, para taparlos con lo que los rodea
-help-display-missing = Qué hay donde no cuelga ningún cuadro: ghost (el original a lápiz suave) u open (nada)
+help-display-view = Cómo se muestra el mural: as-hung (como está), straight (enderezado, con huecos), closed (enderezado, sin huecos) o in-order (cada cuadro en su lugar)
+help-display-codes = Qué hacer con los códigos: keep los deja; fill los rellena con los colores que los rodean
+help-display-missing = Qué se muestra en los lugares vacíos: ghost (una copia tenue de la imagen) u open (nada)
 help-display-only = Solo esta lámina, por ejemplo side-by-side; se puede repetir
 help-display-pair = La etiqueta de un cuadro para mostrarlo junto a su pieza; se puede repetir
-help-display-poster-width = Ancho del cartel en mm; si falta, tres páginas de ancho
-help-display-poster-original = También el original como cartel
+help-display-poster-width = Ancho del cartel en mm (si se omite, tres páginas de ancho)
+help-display-poster-original = Hacer también un cartel de la imagen
 display-working = Mirando la pared
 display-squares = { $squares ->
-    [one] Se leyó 1 cuadro de { $cells }.
-   *[other] Se leyeron { $squares } cuadros de { $cells }.
+    [one] Se leyó 1 de { $cells } cuadros.
+   *[other] Se leyeron { $squares } de { $cells } cuadros.
 }
 display-scale = Factor de escala, medido: { $factor } ± { $within } (previsto: { $planned }).
-display-size = Los cuadros cubren { $width } × { $height }.
-display-straight = Las filas y las columnas cuelgan rectas: nada se desvía { $length } o más.
+display-size = El mural mide { $width } de ancho y { $height } de alto.
+display-straight = Las filas y las columnas están derechas: nada se desvía { $length } o más.
 display-likeness = Parecido de toda la pared con el original: { $likeness } de 1. Es de todos juntos.
-display-written = Escrito en { $folder }: display.json tiene las cifras, wall.jpg la pared.
+display-written = Se guardó en { $folder }: las láminas, wall.jpg con el mural y display.json con las medidas.
 display-suggestions = { $squares ->
-    [one] Un dibujo podría estar en el papel de otro cuadro. Es una pista para mirar, nada más:
-   *[other] { $squares } dibujos podrían estar en el papel de otros cuadros. Es una pista para mirar, nada más:
+    [one] Conviene revisar 1 dibujo que podría estar en el papel de otro cuadro. (Es solo una pista.)
+   *[other] Conviene revisar { $squares } dibujos que podrían estar en el papel de otros cuadros. (Es solo una pista.)
 }
 display-print = { $name }: { $pages ->
     [one] 1 página
    *[other] { $pages } páginas
 }
 display-mixed = { $squares ->
-    [one] 1 cuadro cuelga en otra casilla o girado
-   *[other] { $squares } cuadros cuelgan en otra casilla o girados
-}: «--view in-order» muestra cada cuadro en su sitio.
+    [one] 1 cuadro está en otro lugar o girado
+   *[other] { $squares } cuadros están en otro lugar o girados
+}. Agregue “--view in-order” para mostrar cada cuadro donde va.
 retape-row-sinks-right = La fila { $line } baja { $length } hacia la derecha.
 retape-row-sinks-left = La fila { $line } baja { $length } hacia la izquierda.
 retape-column-leans-right = La columna { $line } se inclina { $length } hacia la derecha al bajar.
 retape-column-leans-left = La columna { $line } se inclina { $length } hacia la izquierda al bajar.
 retape-gap = Entre { $one } y { $other } hay un hueco de { $length }.
-retape-overlap = { $one } y { $other } se enciman { $length }.
-error-display-no-squares = en las fotos no se leyó ningún cuadro de este evento, solo tarjetas: acérquese, llene el encuadre con la pared y tome la foto otra vez
+retape-overlap = { $one } y { $other } se traslapan { $length }.
+error-display-no-squares = en las fotos no se leyó ningún cuadro de este evento, solo tarjetas de borde. Acérquese, llene el encuadre con la pared y tome la foto otra vez
 error-display-pair = { $read } no es un cuadro de esta pared que se haya leído
 
 ## serve
@@ -980,140 +1000,140 @@ serve-error-refused = no se puede mostrar nada en { $at }: { $said }
 
 ## tour
 
-help-tour = Muestra una velada completa con un evento de ejemplo, en unos segundos
-help-tour-folder = Dónde se pone el evento de ejemplo
-tour-event-name = Velada en la biblioteca del puerto
-tour-begins = Una velada completa en cinco pasos, en la carpeta { $folder }. Cada línea con un $ es un comando que usted mismo puede escribir.
+help-tour = Muestra un evento completo con una imagen de ejemplo, en unos segundos
+help-tour-folder = Dónde poner el evento de ejemplo
+tour-event-name = Noche en la biblioteca del puerto
+tour-begins = Un evento completo en cinco pasos, en la carpeta { $folder }. Las líneas que empiezan con $ muestran comandos que usted puede escribir (sin el $).
 tour-sample =
-    1. El evento: event.toml dice lo que decidió quien organiza, picture.png es lo que colgará en la pared.
+    1. El evento: event.toml tiene sus ajustes y picture.png es lo que estará en la pared.
        Para un evento propio: everysquare new CARPETA --picture ARCHIVO
 tour-print =
 
-    2. El material: piezas para repartir, cuadros en blanco para dibujar, tarjetas para la pared.
+    2. El material: piezas para repartir, cuadros en blanco para dibujar, tarjetas de borde para la pared.
 tour-rehearse =
 
-    3. La pared: una foto simulada, porque todavía nadie ha dibujado. Algunos cuadros están mal colgados; la verdad se escribe al lado.
+    3. La pared: una foto de práctica, porque todavía nadie ha dibujado. Algunos cuadros están en otro lugar; las respuestas se guardan al lado.
 tour-check =
 
-    4. La revisión: se lee la foto, se compara con el plan, y esto es lo que hay que hacer.
+    4. La revisión: se lee la foto y se compara con el plan. Esto es lo que hay que corregir.
 tour-display =
 
-    5. Lo que queda: la pared de frente junto al original, sus medidas y láminas para guardar.
+    5. Los recuerdos: el mural junto a la imagen, sus medidas y láminas para colgar.
 tour-compared =
 
-    La verdad y el informe coinciden en { $right } de { $cells } casillas.
+    El informe coincide con las respuestas en { $right } de { $cells } lugares.
 tour-ends =
 
     Qué hay en { $folder }:
-      event.toml   los ajustes, hechos para cambiarse a mano
-      print/       pieces.pdf, squares.pdf, cards.pdf para imprimir al 100 %, manifest.json para la revisión
-      rehearsals/  la foto simulada y la verdad sobre ella
+      event.toml   sus ajustes; ábralo con cualquier editor de texto
+      print/       pieces.pdf, squares.pdf, cards.pdf para imprimir al 100 %; manifest.json para la revisión
+      rehearsals/  la foto de práctica y sus respuestas
       checks/      una carpeta por revisión; abra su report.html
-      display/     una carpeta con lo que queda; abra su side-by-side.pdf
+      display/     una carpeta con los recuerdos; abra su side-by-side.pdf
 
     Qué probar después:
-      everysquare rehearse { $folder } --seed 6 --permute-all     una pared con cada cuadro en una casilla equivocada
+      everysquare rehearse { $folder } --seed 6 --permute-all     una pared con cada cuadro en otro lugar
       everysquare check { $folder } FOTO.jpg                      una foto propia, cuando los cuadros estén impresos
-      everysquare new mi-velada --picture mi-imagen.png           una velada propia
+      everysquare new mi-evento --picture mi-imagen.png           un evento propio
 
 ## errors: the event's folder
 
 error-folder-first = { $path } es un archivo. Primero va la carpeta del evento y después las fotos: everysquare { $command } CARPETA FOTO
 error-folder-file = { $path } es un archivo, no la carpeta de un evento
-error-folder-no-event = { $path } no contiene event.toml: cree ahí un evento con “everysquare new { $path } --picture ARCHIVO”
-error-folder-not-printed = { $path } no contiene print/manifest.json: primero imprima el material con “everysquare print { $path }”
-error-folder-no-picture = no existe la imagen { $path }: dé el nombre de un archivo PNG, JPEG, WebP o TIFF
-error-folder-changed = event.toml dice { $own }, pero el material se imprimió para { $kit }: deje event.toml como estaba o vuelva a imprimir el material
+error-folder-no-event = en { $path } todavía no hay ningún evento. Cree uno con: everysquare new { $typed } --picture ARCHIVO
+error-folder-not-printed = el material de { $path } todavía no se ha impreso. Primero escriba: everysquare print { $typed }
+error-folder-no-picture = no existe la imagen { $path }. Revise el nombre y la carpeta
+error-folder-changed = event.toml ahora dice { $own }, pero el material impreso es { $kit }. Deje event.toml como estaba o vuelva a imprimir el material
 error-folder-described = { $tag }, { $columns } × { $rows } cuadros de { $side } mm
-error-folder-not-text = { $path } no es texto en UTF-8: guárdelo otra vez como texto sin formato
-error-folder-too-large = { $path } tiene más de { $most } MB: un archivo así no es { $file }
+error-folder-not-text = { $path } no es texto sin formato. Guárdelo otra vez como texto sin formato (UTF-8)
+error-folder-too-large = { $path } tiene más de { $most } MB, demasiado para { $file }
 error-folder-an-event = un event.toml
 error-folder-a-manifest = un registro de impresión
 error-folder-a-template = una plantilla
-error-folder-a-words-file = un archivo de palabras
+error-folder-a-words-file = un archivo de frases
 error-folder-a-picture = una imagen
-error-folder-many-templates = { $path } contiene más de { $most } plantillas: deje solo las que reemplazan una del programa
-error-folder-other-words = { $path } no se lee: las palabras propias van en templates/words.ftl, en el idioma de event.toml
-error-folder-read = { $path } no se puede leer: { $why }
-error-folder-full = { $path } no se puede escribir porque el disco está lleno: libere espacio y repita el comando
-error-folder-read-only = { $path } no se puede escribir porque su carpeta es de solo lectura: copie la carpeta del evento a un lugar propio
-error-folder-write = { $path } no se puede escribir: { $why }
+error-folder-many-templates = en { $path } hay más de { $most } plantillas. Deje solo las que reemplazan una del programa
+error-folder-other-words = { $path } no se usa. Ponga sus propias frases en templates/words.ftl, en el idioma del evento
+error-folder-read = no se puede leer { $path }: { $why }
+error-folder-full = no se puede guardar { $path } porque el disco está lleno. Libere espacio y repita el comando
+error-folder-read-only = no se puede guardar { $path } porque su carpeta es de solo lectura. Copie la carpeta del evento a un lugar propio
+error-folder-write = no se puede guardar { $path }: { $why }
 error-folder-no-right = usted no tiene permiso; pídaselo a quien lo creó
 error-folder-is-folder = es una carpeta
 error-folder-file-in-the-way = hay un archivo donde debe haber una carpeta
-error-folder-no-name = este nombre no sirve para una carpeta
+error-folder-no-name = ese nombre no sirve para una carpeta
 
 ## errors: manifest and codes
 
-error-manifest-format = el registro de impresión tiene el formato { $read } y este programa lee el formato { $known }: vuelva a imprimir el material o use el programa que lo escribió
-error-manifest-json = el registro de impresión no se puede leer: { $said }
-error-manifest-wall = el registro de impresión no describe una pared: { $what }
-error-manifest-code = el código { $name } del registro de impresión: { $what }
+error-manifest-format = print/manifest.json tiene el formato { $read } y este programa lee el formato { $known }. Vuelva a imprimir el material o use el programa que lo creó
+error-manifest-json = no se puede leer print/manifest.json: { $said }
+error-manifest-wall = print/manifest.json no describe un mural: { $what }
+error-manifest-code = print/manifest.json, código { $name }: { $what }
 error-manifest-code-outside = un código de { $side } mm en { $x }, { $y } mm no cabe dentro de su cuadro
-error-manifest-module = módulos de { $module } mm; se permiten de { $low } a { $high } mm
-error-manifest-cells = { $columns } columnas y { $rows } filas; se permiten cuando mucho { $most } cuadros
-error-manifest-sizes = cuadros de { $square } mm y piezas de { $piece } mm; se permiten de { $low } a { $high } mm
-error-manifest-listed = { $cells } casillas, pero en la lista { $listed ->
+error-manifest-module = el bloque más pequeño de un código mide { $module } mm; debe medir de { $low } a { $high } mm
+error-manifest-cells = { $columns } columnas y { $rows } filas son demasiadas; use { $most } cuadros como máximo
+error-manifest-sizes = cuadros de { $square } mm y piezas de { $piece } mm; ambos deben medir de { $low } a { $high } mm
+error-manifest-listed = hay { $cells } lugares, pero en la lista { $listed ->
     [one] hay 1 cuadro
    *[other] hay { $listed } cuadros
 }
 error-manifest-twice = el cuadro { $square } está dos veces en la lista
 error-manifest-same-code = los cuadros { $first } y { $second } llevan el mismo código
 error-manifest-outside = el cuadro { $square } está en la columna { $column }, fila { $row }, fuera de la cuadrícula
-error-manifest-label = el cuadro { $square } está donde event.toml tiene { $expected }: deje rows_from como estaba cuando se imprimió el material o vuelva a imprimirlo
-error-manifest-kind = una tarjeta “{ $name }” de tipo “{ $kind }”: se esperaba column, row o corner
-error-manifest-card = la tarjeta { $name } de tipo { $kind } no tiene lugar o no tiene tamaño
-error-code-text = “{ $text }” no cabe en un código: se permiten cuando mucho { $most } caracteres de 0-9, A-Z, espacio y $%*+-./:
-error-code-hex = “{ $text }” no son los módulos de un código: se esperaban 111 dígitos hexadecimales
+error-manifest-label = el cuadro { $square } está donde event.toml tiene { $expected }. Deje rows_from como estaba cuando se imprimió el material o vuelva a imprimirlo
+error-manifest-kind = la tarjeta “{ $name }” es de tipo “{ $kind }”; debe ser column, row o corner
+error-manifest-card = la tarjeta { $name } de tipo { $kind } no tiene posición o no tiene tamaño
+error-code-text = “{ $text }” no cabe en un código. Use como máximo { $most } caracteres: 0-9, A-Z, espacio y $%*+-./:
+error-code-hex = “{ $text }” no es el patrón de un código, que tiene 111 dígitos hexadecimales
 
 ## errors: event.toml
 
 error-settings-at = event.toml, línea { $line }: { $read }: { $what }
-error-settings-at-empty = event.toml, línea { $line }: una línea vacía: { $what }
-error-settings-unknown = event.toml, línea { $line }: { $read } no es un ajuste: { $hint }
-error-settings-unknown-in = event.toml, línea { $line }: { $read } no es un ajuste de [{ $section }]: { $hint }
-error-settings-missing = en event.toml falta { $name }: agregue { $example }
+error-settings-at-empty = event.toml, línea { $line }, que está vacía: { $what }
+error-settings-unknown = event.toml, línea { $line }: { $read } no es un ajuste. { $hint }
+error-settings-unknown-in = event.toml, línea { $line }: { $read } no es un ajuste de [{ $section }]. { $hint }
+error-settings-missing = en event.toml falta { $name }. Agregue { $example }
 error-settings-no-such = { $name } no es un ajuste de event.toml
-error-settings-twice = este nombre aparece aquí dos veces: deje solo uno
-error-settings-quotes = un texto debe ir entre comillas, como "a4"
-error-settings-no-toml = esto no es TOML: { $said }
+error-settings-twice = este nombre aparece dos veces. Deje solo uno
+error-settings-quotes = las palabras van entre comillas, como "a4"
+error-settings-no-toml = no se puede leer esta línea ({ $said }). Los números van sin comillas; las palabras, entre comillas
 
 ## errors: the organiser's own templates
 
-error-template-unknown = templates/{ $name }.typ no reemplaza ninguna plantilla del programa: las que hay son { $known }
-error-template-unknown-near = templates/{ $name }.typ no reemplaza ninguna plantilla del programa: ¿quiso decir { $near }.typ?
-error-template-line = templates/{ $name }.typ, línea { $line }: { $said }: corríjala, o quite el archivo para imprimir con la plantilla del programa
-error-template = templates/{ $name }.typ: { $said }: corríjala, o quite el archivo para imprimir con la plantilla del programa
+error-template-unknown = templates/{ $name }.typ no reemplaza ninguna plantilla del programa. Las que hay son { $known }
+error-template-unknown-near = templates/{ $name }.typ no reemplaza ninguna plantilla del programa. ¿Quiso decir { $near }.typ?
+error-template-line = templates/{ $name }.typ, línea { $line }: { $said }. Corríjala, o quite el archivo para imprimir con la plantilla del programa
+error-template = templates/{ $name }.typ: { $said }. Corríjala, o quite el archivo para imprimir con la plantilla del programa
 
 ## errors: the program
 
 error-line = everysquare: { $what }
 error-about = { $path }: { $what }
 error-output = no se puede escribir la salida: { $why }
-error-json = un archivo del propio programa no está como debe: { $said }
-error-system = el sistema dice: { $said }
-error-fault = el programa tuvo una falla propia y se detuvo; ningún archivo quedó a medias. Por favor repórtela junto con lo que escribió: { $said }
-error-tour-taken = { $folder } contiene otro evento y se deja como está: dé otra carpeta para el recorrido, “everysquare tour CARPETA”
-error-tour-no-check = no se escribió ninguna revisión
+error-json = uno de los archivos del propio programa está dañado: { $said }
+error-system = la computadora dice: { $said }
+error-fault = algo falló dentro del programa y se detuvo. Ningún archivo quedó a medias. Por favor, repórtelo junto con lo que escribió: { $said }
+error-tour-taken = { $folder } ya contiene otro evento, así que no se cambió nada. Dé otra carpeta para el recorrido: everysquare tour CARPETA
+error-tour-no-check = no se guardó ninguna revisión
 
 ## what was mistyped
 
-typed-wrong = everysquare: { $what } (everysquare --help muestra qué se puede escribir)
+typed-wrong = everysquare: { $what } (escriba “everysquare --help” para ver qué se puede escribir)
 typed-unknown = no existe la opción { $arg }
-typed-unknown-near = no existe la opción { $arg }; ¿quiso decir { $near }?
-typed-one-too-many = “{ $arg }” está de más
+typed-unknown-near = no existe la opción { $arg }. ¿Quiso decir { $near }?
+typed-one-too-many = “{ $arg }” está de más. Si el nombre de una carpeta tiene espacios, escríbalo entre comillas
 typed-no-command = no existe el comando “{ $command }”
-typed-no-command-near = no existe el comando “{ $command }”; ¿quiso decir { $near }?
+typed-no-command-near = no existe el comando “{ $command }”. ¿Quiso decir { $near }?
 typed-no-value = después de { $arg } va un valor
 typed-value = “{ $value }” no sirve para { $arg }: { $why }
 typed-too-many = “{ $value }” está de más para { $arg }
 typed-twice = { $arg } aparece dos veces
-typed-conflict = { $arg } y { $other } no pueden ir juntas
-typed-missing = también hay que escribir { $args }
-typed-not-text = lo que se escribió no es texto en UTF-8
-typed-choice = se permite { $choices }
-typed-whole = se espera un número entero
-typed-number = se espera un número
+typed-conflict = use { $arg } o { $other }, no las dos a la vez
+typed-missing = agregue { $args }
+typed-not-text = lo que se escribió no es texto sin formato (UTF-8)
+typed-choice = use { $choices }
+typed-whole = debe ser un número entero
+typed-number = debe ser un número
 
 ## help
 
@@ -1125,7 +1145,7 @@ help-default = { $help } [si se omite: { $values }]
 help-possible = { $help } [valores: { $values }]
 help-help = Muestra esta ayuda
 help-version = Muestra la versión
-help-language = El idioma mientras no haya un evento, en (inglés) o es (español); después manda event.toml
+help-language = El idioma de los mensajes, en (inglés) o es (español), mientras no haya un evento; después cuenta lo que dice event.toml
 help-value-command = COMANDO
 help-value-options = OPCIONES
 help-value-language = IDIOMA
@@ -1152,48 +1172,48 @@ help-value-degrees = GRADOS
 
 ## errors: a photo
 
-error-photo-no-file = no existe ese archivo: revise su nombre y su carpeta
-error-photo-no-right = no se permite leer este archivo: revise sus permisos
-error-photo-is-folder = esto es una carpeta: escriba los nombres de las fotos que contiene
-error-photo-unreadable = el archivo no se puede leer ({ $why }): cópielo a esta computadora e intente otra vez
-error-photo-file-too-large = el archivo es más grande que cualquier foto: ¿es el correcto?
-error-photo-empty = el archivo está vacío: vuelva a copiar la foto
+error-photo-no-file = no existe ese archivo. Revise su nombre y su carpeta
+error-photo-no-right = usted no tiene permiso para abrir este archivo
+error-photo-is-folder = esto es una carpeta. Escriba los nombres de las fotos que contiene
+error-photo-unreadable = no se puede leer este archivo ({ $why }). Cópielo a esta computadora e intente otra vez
+error-photo-file-too-large = el archivo es más grande que cualquier foto. ¿Es el correcto?
+error-photo-empty = el archivo está vacío. Vuelva a copiar la foto
 error-photo-heic = este tipo de foto HEIC no se puede leer ({ $said }). Compártala como JPEG, o elija Configuración > Cámara > Formatos > “Más compatible” en el iPhone y tómela de nuevo
 error-photo-avif = esta es una imagen AVIF, que no se puede leer. Compártala como JPEG
 error-photo-video = esto es un video. Tome una foto
 error-photo-unknown = esta no es una foto que se pueda leer: se leen archivos JPEG, PNG, WebP y TIFF
-error-photo-truncated = la foto está cortada, le falta el final: cópiela o envíela otra vez, completa
-error-photo-damaged = la foto está dañada o es de un tipo poco común ({ $why }): cópiela otra vez o guárdela como JPEG con otro programa
-error-photo-gave-up = el decodificador se rindió
+error-photo-truncated = a esta foto le falta el final. Cópiela o envíela otra vez
+error-photo-damaged = la foto está dañada o es de un tipo poco común ({ $why }). Cópiela otra vez o guárdela como JPEG con otro programa
+error-photo-gave-up = no se pudo abrir
 error-photo-no-size = sin tamaño
 error-photo-wrong-pixels = número de píxeles equivocado
-error-photo-too-large = la foto tiene { $width } × { $height } píxeles, más de { $most } millones: hágala más chica e intente otra vez
-error-photo-too-small = la foto tiene solo { $width } × { $height } píxeles: envíe la original, no una miniatura
+error-photo-too-large = la foto tiene { $width } × { $height } píxeles, más de { $most } millones. Hágala más pequeña e intente otra vez
+error-photo-too-small = la foto tiene solo { $width } × { $height } píxeles. Envíe la original, no una miniatura
 
 ## errors: reading the wall
 
-error-read-no-codes = no se ve ningún código de este evento: ¿es esta la pared? Acérquese, no mueva el teléfono e intente otra vez
-error-read-foreign = los códigos de esta foto son de otro evento (clave { $tags }): revise la carpeta o tome la foto de la pared de este evento
-error-read-other = solo se ven códigos de otro tipo ({ $texts }): ¿es esta la pared? Tome la foto de los cuadros
-error-read-too-dark = la foto está demasiado oscura para leerla: encienda más luces, o use el flash un poco de lado
-error-read-cannot-place = se ven cuadros, pero no en qué parte de la pared están: aléjese hasta que toda la pared salga en la foto, o cuelgue las tarjetas de las esquinas
-error-jpeg-size = una imagen de { $width } × { $height } píxeles no puede ser un archivo JPEG: cada lado puede tener de 1 a 65535
+error-read-no-codes = no se encontró ningún código de este evento. ¿Es esta la pared? Acérquese, no mueva el teléfono e intente otra vez
+error-read-foreign = los códigos de esta foto son de otro evento (clave { $tags }). Revise la carpeta o tome una foto de la pared de este evento
+error-read-other = solo se encontraron códigos de otro tipo ({ $texts }). ¿Es esta la pared? Tome una foto de los cuadros
+error-read-too-dark = la foto está demasiado oscura. Encienda más luces e intente otra vez
+error-read-cannot-place = se ven cuadros, pero no se sabe en qué parte de la pared están. Aléjese hasta que toda la pared salga en la foto, o cuelgue las tarjetas de las esquinas
+error-jpeg-size = una imagen de { $width } × { $height } píxeles no puede ser un archivo JPEG. Cada lado debe tener de 1 a 65535 píxeles
 
 ## errors: a made photo
 
-error-rehearse-many-faults = los errores pedidos ocupan { $asked } casillas y la pared tiene { $cells }: pida menos (un intercambio ocupa 2 casillas, un ciclo 3, los demás 1)
-error-rehearse-nothing-twice = no queda ningún cuadro que pueda colgar dos veces: pida menos cuadros faltantes o ajenos
-error-rehearse-permuted-and-swapped = con todos los cuadros en una casilla equivocada no se pueden pedir además intercambios ni ciclos: déjelos en 0
+error-rehearse-many-faults = estos errores ocupan { $asked } lugares y la pared tiene { $cells }. Pida menos (un intercambio ocupa 2 lugares, un ciclo 3, los demás 1)
+error-rehearse-nothing-twice = no queda ningún cuadro que pueda estar dos veces. Pida menos cuadros faltantes o de otros eventos
+error-rehearse-permuted-and-swapped = todos los cuadros están ya en otro lugar, así que deje los intercambios y los ciclos en 0
 error-rehearse-too-few = solo { $squares ->
     [one] queda 1 cuadro
    *[other] quedan { $squares } cuadros
-} para poner en una casilla equivocada: se necesitan al menos 2
-error-rehearse-option = { $name }: { $value }; se permite { $allowed }
-error-rehearse-lens = una lente con k1 = { $k1 }, k2 = { $k2 } dobla la imagen dentro del encuadre: use valores menores
-error-rehearse-view = desde ahí la pared no puede ocupar el { $percent } % de la foto: gire menos la cámara o pida ocupar menos
-error-rehearse-many-pixels = { $px } px por módulo requieren una foto de { $width } x { $height } px y se puede llegar a 8000 x 6000: pida menos, o que la pared ocupe más de la foto
-error-rehearse-printed = el registro de impresión tiene { $squares } cuadros para una pared de { $cells } casillas: vuelva a imprimir el material
-error-rehearse-jpeg = la foto simulada no se puede escribir como JPEG: { $said }
+} para poner en otro lugar. Se necesitan al menos 2
+error-rehearse-option = { $name }: { $value }; debe ser { $allowed }
+error-rehearse-lens = una lente con k1 = { $k1 }, k2 = { $k2 } dobla la imagen sobre sí misma. Use valores menores
+error-rehearse-view = desde ahí la pared no puede ocupar el { $percent } % de la foto. Gire menos la cámara o pida que la pared ocupe menos
+error-rehearse-many-pixels = { $px } px por módulo requieren una foto de { $width } x { $height } px; el máximo es 8000 x 6000. Pida menos, o que la pared ocupe más de la foto
+error-rehearse-printed = print/manifest.json tiene { $squares } cuadros para una pared de { $cells } lugares. Vuelva a imprimir el material
+error-rehearse-jpeg = no se puede guardar la foto de práctica como JPEG: { $said }
 error-rehearse-range = de { $low } a { $high }
 error-rehearse-range-px = de { $low } a { $high } px
 error-rehearse-range-mm = de { $low } a { $high } mm
@@ -1201,7 +1221,7 @@ error-rehearse-range-degrees = de { $low } a { $high } grados
 error-rehearse-option-width = el ancho de la foto
 error-rehearse-option-height = la altura de la foto
 error-rehearse-option-px-per-module = el mínimo de px por módulo
-error-rehearse-option-misplacement = el desplazamiento
+error-rehearse-option-misplacement = la distancia de los cuadros a sus lugares
 error-rehearse-option-askew = la inclinación de los cuadros
 error-rehearse-option-cut = la variación del lado cortado
 error-rehearse-option-bend = la curva del papel
@@ -1211,8 +1231,8 @@ error-rehearse-option-yaw = el ángulo hacia la derecha
 error-rehearse-option-pitch = el ángulo hacia arriba
 error-rehearse-option-roll = la inclinación de la cámara
 error-rehearse-option-view = el campo de visión
-error-rehearse-option-shift-right = el corrimiento a la derecha
-error-rehearse-option-shift-down = el corrimiento hacia abajo
+error-rehearse-option-shift-right = el desplazamiento a la derecha
+error-rehearse-option-shift-down = el desplazamiento hacia abajo
 error-rehearse-option-k1 = k1
 error-rehearse-option-k2 = k2
 error-rehearse-option-gradient = el cambio de luz
@@ -1228,11 +1248,11 @@ error-rehearse-option-sharpening = el enfoque artificial
 error-rehearse-option-quality = la calidad del JPEG
 error-rehearse-option-orientation = la orientación
 error-rehearse-option-people = el número de personas
-error-rehearse-option-unsteady = factor de lo poco fieles que son los dibujos
+error-rehearse-option-unsteady = qué tan temblorosos son los dibujos
 
 ## errors: printing
 
-error-print-changed = event.toml cambió desde que se imprimió este material, y sus partes no coincidirían: vuelva a imprimirlo todo con “everysquare print { $folder }”
+error-print-changed = event.toml cambió desde que se imprimió este material, así que las páginas nuevas no coincidirían con las otras. Vuelva a imprimirlo todo: everysquare print { $folder }
 
 ## questions
 
@@ -1824,118 +1844,118 @@ guide-after-5 = Los cuadros son de quienes los dibujaron. Diga cuándo se pueden
 
 ## errors: the picture
 
-error-picture-empty = el archivo está vacío: elija un archivo PNG, JPEG, WebP, TIFF o SVG
+error-picture-empty = el archivo está vacío. Elija un archivo PNG, JPEG, WebP, TIFF o SVG
 error-picture-format = esto no es una imagen en un formato que se lea aquí: guárdela como PNG, JPEG, WebP, TIFF o SVG
 error-picture-heic = este tipo de archivo no se puede leer. Primero exporte la imagen como JPEG o PNG
-error-picture-large = la imagen tiene { $width } × { $height } píxeles: hágala más chica, cuando mucho { $most } por lado y 100 millones en total
-error-picture-short = el archivo de la imagen está cortado: vuelva a copiarlo o descargarlo
-error-picture-damaged = el archivo de la imagen está dañado ({ $why }): cópielo otra vez, o ábralo en otro programa y guárdelo como PNG
+error-picture-large = la imagen tiene { $width } × { $height } píxeles. Hágala más pequeña, como máximo { $most } por lado y 100 millones en total
+error-picture-short = al archivo de la imagen le falta el final. Vuelva a copiarlo o descargarlo
+error-picture-damaged = el archivo de la imagen está dañado ({ $why }). Cópielo otra vez, o ábralo en otro programa y guárdelo como PNG
 error-picture-no-pixels = no tiene píxeles
-error-picture-svg = el dibujo SVG no se puede usar ({ $why }): guárdelo otra vez como SVG simple o como PNG
-error-picture-outside = el dibujo SVG muestra algo que está fuera de su propio archivo, { $named }, y eso nunca se carga: insértelo en el dibujo o guárdelo como PNG
-error-picture-letter = el dibujo SVG tiene texto con la letra “{ $letter }”, que ninguna fuente tiene aquí: convierta su texto en trazos o guárdelo como PNG
-error-picture-kind = la imagen es de un tipo que aquí no se lee ({ $said }): ábrala en otro programa y guárdela como PNG
+error-picture-svg = no se puede usar este dibujo SVG ({ $why }). Guárdelo otra vez como SVG simple o como PNG
+error-picture-outside = el dibujo SVG muestra algo que está fuera de su propio archivo, { $named }, y eso nunca se carga. Insértelo en el dibujo o guárdelo como PNG
+error-picture-letter = el dibujo SVG tiene texto con la letra “{ $letter }”, que no está en ninguna fuente de aquí. Convierta su texto en trazos o guárdelo como PNG
+error-picture-kind = este tipo de imagen no se puede usar ({ $said }). Ábrala en otro programa y guárdela como PNG
 error-picture-save = la imagen no se puede guardar como PNG: { $said }
-error-svg-gave-up = su lector se rindió
+error-svg-gave-up = no se pudo abrir
 error-svg-text = tiene más de { $most } MB de texto
-error-svg-no-text = no es texto en UTF-8
+error-svg-no-text = no es texto sin formato (UTF-8)
 error-svg-no-size = no tiene un tamaño que se pueda dibujar
 error-svg-costly = { $what }, y dibujarlo tardaría demasiado
 error-svg-deep = tiene elementos dentro de elementos, a más de { $most } niveles
 error-svg-filter = uno de sus filtros tiene { $name } = { $value }
 error-svg-filters = tiene { $count } pasos de filtros
-error-reduce-one-colour = la imagen es toda de un solo color, así que no hay nada que dibujar: elija otra
-error-reduce-one-pencil = con estos lápices la imagen queda toda de un solo color ({ $pencil }): elija más lápices, u otros que se parezcan menos
-error-grid-columns = { $read } columnas: puede haber de { $least } a { $most }
-error-grid-rows = { $read } filas: puede haber de { $least } a { $most }
-error-grid-squares = { $read } cuadros: puede haber de { $least } a { $most }
-error-grid-cells = { $columns } columnas y { $rows } filas dan { $squares } cuadros: puede haber cuando mucho { $most }
+error-reduce-one-colour = la imagen es toda de un solo color, así que no hay nada que dibujar. Elija otra
+error-reduce-one-pencil = con estos lápices toda la imagen queda de un solo color ({ $pencil }). Elija más lápices, u otros que se parezcan menos
+error-grid-columns = { $read } columnas no sirven. Use de { $least } a { $most }
+error-grid-rows = { $read } filas no sirven. Use de { $least } a { $most }
+error-grid-squares = { $read } cuadros no sirven. Use de { $least } a { $most }
+error-grid-cells = { $columns } columnas y { $rows } filas dan { $squares } cuadros. Use { $most } como máximo
 
 ## errors: a new event
 
-error-new-file = { $path } es un archivo: dé el nombre de una carpeta
-error-new-taken = { $path } ya contiene un evento y se deja como está: cambie su event.toml o elija otra carpeta
-error-new-piece = una pieza de { $piece } mm es más grande que su cuadro de { $square } mm: elija un --piece-mm menor o un --square-mm mayor
+error-new-file = { $path } es un archivo. Dé el nombre de una carpeta
+error-new-taken = { $path } ya contiene un evento, así que no se cambió nada. Modifique su event.toml o elija otra carpeta
+error-new-piece = una pieza de { $piece } de ancho es más grande que su cuadro de { $square }. Elija un --piece-mm menor o un --square-mm mayor
 new-less-than-one = menos de 1
-typed-name = se permiten de 1 a { $most } caracteres en una línea
-typed-tag = se permiten 3 caracteres de { $letters }
-typed-whole-from = se permite un número entero de { $least } a { $most }
-typed-number-from = se permite un número de { $least } a { $most }
-typed-millimetres-from = se permite un número de milímetros de { $least } a { $most }
-error-plan-save = --save guarda los números que se escriben con él: agregue --visitors, --minutes, --seats, --wall o --hang
+typed-name = use de 1 a { $most } caracteres en una sola línea
+typed-tag = use 3 caracteres de { $letters }
+typed-whole-from = debe ser un número entero de { $least } a { $most }
+typed-number-from = debe ser un número de { $least } a { $most }
+typed-millimetres-from = debe ser un número de milímetros de { $least } a { $most }
+error-plan-save = --save necesita números que guardar. Agregue --visitors, --minutes, --seats, --wall o --hang
 
-error-settings-table = aquí se espera una tabla, [{ $name }], y sus ajustes en líneas aparte
-error-settings-list = aquí se espera una lista, un [[{ $name }]] para cada uno
-error-settings-whole = se permite un número entero de { $least } a { $most }
-error-settings-millimetres = se permite un número de { $least } a { $most }, en milímetros
-error-settings-minutes = se permite un número de { $least } a { $most }, en minutos
-error-settings-yes-or-no = se permite true (sí) o false (no), sin comillas
-error-settings-choice = se permite { $choices }, entre comillas
-error-settings-belongs-top = va al principio del archivo, antes de la primera [tabla]
-error-settings-belongs = va en [{ $section }]
-error-settings-near = ¿quiso decir { $near }?
-error-settings-known = los que hay son { $known }
-error-settings-name = se permite un texto entre comillas, en una línea, de 1 a { $most } caracteres
-error-settings-tag = se permiten 3 caracteres de { $letters }, entre comillas
-error-settings-file = se permite el nombre de un archivo dentro de la carpeta del evento, como "picture.png"
-error-settings-colours = hay { $count } [[pencils]] en la lista: se permite { $count }, o quite colours
-error-settings-pencils = en la lista hay { $count } y se permiten de { $least } a { $most }
-error-settings-colour = se permite un color como "#3a8f4d", con dos dígitos hexadecimales para el rojo, dos para el verde y dos para el azul
+error-settings-table = debe ser una tabla: [{ $name }], con sus ajustes debajo, cada uno en su línea
+error-settings-list = debe ser una lista, con un [[{ $name }]] para cada elemento
+error-settings-whole = debe ser un número entero de { $least } a { $most }
+error-settings-millimetres = debe ser un número de { $least } a { $most }, en milímetros
+error-settings-minutes = debe ser un número de { $least } a { $most }, en minutos
+error-settings-yes-or-no = use true (sí) o false (no), sin comillas
+error-settings-choice = use { $choices }, entre comillas
+error-settings-belongs-top = Va al principio del archivo, antes de la primera [tabla]
+error-settings-belongs = Va debajo de [{ $section }]
+error-settings-near = ¿Quiso decir { $near }?
+error-settings-known = Puede usar { $known }
+error-settings-name = debe ser un texto entre comillas, en una sola línea, de 1 a { $most } caracteres
+error-settings-tag = use 3 caracteres de { $letters }, entre comillas
+error-settings-file = use el nombre de un archivo de la carpeta del evento, entre comillas, como "picture.png"
+error-settings-colours = hay { $count } [[pencils]] en la lista; use { $count }, o quite { $name }
+error-settings-pencils = en la lista hay { $count }; use de { $least } a { $most }
+error-settings-colour = escriba un color como "#3a8f4d": dos dígitos hexadecimales para el rojo, dos para el verde y dos para el azul
 error-settings-of-pencil = { $name } en el número { $number } de los [[pencils]]
 error-settings-pencil-example = name = "verde hoja" y srgb = "#3a8f4d" debajo de cada [[pencils]]
 error-settings-pencils-example = uno por lápiz, y debajo name = "verde hoja" y srgb = "#3a8f4d"
 error-settings-top-example = una línea como { $line } al principio
 error-settings-wall-example = { $line } debajo de [wall]
-error-settings-piece = se permite cuando mucho square_mm, que es { $square }
-error-settings-module = el código y los 4 módulos blancos que lo rodean miden 29 módulos de ancho, más de lo que cabe en square_mm = { $square }: se permite un número menor
-error-settings-room = se permite un ancho, una x, una altura y una unidad, como "2.4x1.8m" o "8x6ft" (m, cm, mm, ft o in), cada lado de 0.2 a 50 m
-error-settings-minutes-a-piece = se permiten cuatro números de { $least } a { $most }, en minutos, para una pieza lisa, una fácil, una media y una difícil, ninguno menor que el anterior
-error-settings-level-names = se permiten cuatro nombres distintos entre comillas, primero el más fácil, cada uno de 1 a { $most } caracteres (plain, easy, medium y hard solo para su propio nivel)
-error-settings-bounds = se permiten tres números de menor a mayor, de { $least } a { $most }: los puntajes en que empiezan fácil, medio y difícil
-error-settings-piece-twice = esta pieza está dos veces en la lista: deje solo una
+error-settings-piece = debe ser como máximo square_mm, que es { $square }
+error-settings-module = el código y el margen blanco que lo rodea medirían 29 bloques de ancho, demasiado para square_mm = { $square }. Use un número menor
+error-settings-room = escríbalo como "8x6ft" o "2.4x1.8m" (m, cm, mm, ft o in), cada lado de 0.2 a 50 m
+error-settings-minutes-a-piece = use cuatro números de { $least } a { $most }, en minutos, para una pieza de un color, una fácil, una media y una difícil, ninguno menor que el anterior
+error-settings-level-names = use cuatro nombres distintos entre comillas, primero el más fácil, cada uno de 1 a { $most } caracteres (plain, easy, medium y hard solo para su propio nivel)
+error-settings-bounds = use tres números de menor a mayor, de { $least } a { $most }: los puntajes en que empiezan fácil, media y difícil
+error-settings-piece-twice = esta pieza está dos veces en la lista. Deje solo una
 error-settings-of-piece = { $name } en el número { $number } de las [[pieces]]
 error-settings-piece-example = label = "D7" y level = "hard" debajo de cada [[pieces]]
-error-settings-label = se permite una pieza de esta pared, columnas A a { $column } y filas 1 a { $row }, como "A1"
+error-settings-label = use la etiqueta de una pieza, columnas A a { $column } y filas 1 a { $row }, como "A1"
 error-settings-rows = con { $columns ->
     [one] 1 columna
    *[other] { $columns } columnas
-} se permiten cuando mucho { $most } filas, { $squares } cuadros en total
+} use { $most } filas como máximo, { $squares } cuadros en total
 
 ## event.toml: what its comments say
 
-event-head = Cómo es la velada. Cambie lo que quiera y repita el comando; lo que va después de un # es para las personas.
-event-tag = va en cada código de este evento; cuando los cuadros estén impresos, no la cambie
+event-head = Los ajustes de su evento. Cambie lo que quiera y repita el comando. Lo que va después de un # es solo una nota.
+event-tag = va en cada código de este evento; no la cambie cuando los cuadros ya estén impresos
 event-language = de todo lo que se imprime y se muestra: { $choices }
 event-file = en esta carpeta
-event-colours = cuántos lápices necesita cada mesa
-event-pencils = Si prefiere sus propios lápices: quite colours y póngalos todos al final de este archivo, así:
+event-colours = cuántos lápices de color se usan
+event-pencils = Para usar sus propios lápices, quite colors y ponga cada lápiz al final de este archivo, así:
 event-pencils-name = verde hoja
-event-columns = de lado a lado, con letras desde la izquierda
-event-rows = de arriba abajo
-event-piece-mm = lado de la pieza de la imagen que recibe cada visitante
-event-square-mm = lado del papel en que se dibuja
+event-columns = cuadros a lo ancho, con letras desde la izquierda
+event-rows = cuadros a lo alto
+event-piece-mm = lado de cada pieza, la parte pequeña de la imagen que recibe un visitante
+event-square-mm = lado de cada cuadro de papel
 event-rows-from = dónde está la fila 1: { $choices } (abajo, arriba)
-event-module-mm-usual = si se omite: tan pequeño como un teléfono lo pueda leer en una pared de este tamaño
-event-module-mm = si se quita: tan pequeño como un teléfono lo pueda leer en una pared de este tamaño
-event-inset-mm = de los bordes cortados al código; los vecinos y la cinta tapan primero los bordes
-event-flip = cómo da vuelta al papel la impresora: { $choices } (por el borde largo, por el corto, una sola cara)
-event-units = lo que lee la gente: { $choices }; este archivo siempre va en mm
+event-module-mm-usual = si se omite, los códigos son lo más pequeños que un teléfono pueda leer en una pared de este tamaño
+event-module-mm = si se omite, los códigos son lo más pequeños que un teléfono pueda leer en una pared de este tamaño
+event-inset-mm = distancia del borde cortado al código; la cinta y los cuadros vecinos suelen tapar los bordes
+event-flip = por qué borde voltea el papel la impresora: { $choices } (el largo, el corto, una sola cara)
+event-units = lo que leen las personas: { $choices }; este archivo siempre va en mm
 event-visitors = cuántos espera
-event-minutes = cuánto tiempo dibujan
-event-seats = cuántos pueden dibujar a la vez
-event-room = el lugar que hay para los cuadros y las tarjetas; o "8x6ft"
-event-hang-mm = el borde inferior de la pared sobre el piso; si se omite: se propone según lo que alcanza la gente
-event-minutes-a-piece = para una pieza lisa, una fácil, una media y una difícil
+event-minutes = cuánto tiempo se va a dibujar
+event-seats = cuántas personas pueden dibujar a la vez
+event-room = el espacio para los cuadros y las tarjetas de borde, como "8x6ft" o "2.4x1.8m"
+event-hang-mm = altura del borde inferior sobre el piso; si se omite, se propone una según lo que alcanzan las personas
+event-minutes-a-piece = minutos para una pieza de un color, una fácil, una media y una difícil
 event-level-names = primero el más fácil
-event-own-level-names = sus propias palabras para los niveles, primero el más fácil
-event-bounds = los puntajes en que empiezan fácil, medio y difícil; “everysquare plan” muestra el nivel de cada pieza
+event-own-level-names = sus propios nombres para los niveles, primero el más fácil
+event-bounds = los puntajes en que empiezan fácil, media y difícil; “everysquare plan” muestra el nivel de cada pieza
 event-balanced = true: tantas piezas fáciles como medias y como difíciles, sin importar sus puntajes
-event-pieces = Donde usted sepa más, ponga la pieza al final de este archivo, así:
-event-pieces-level = plain (liso), easy (fácil), medium (medio) o hard (difícil), o su propia palabra
+event-pieces = Si no está de acuerdo con un nivel, ponga esa pieza al final de este archivo, así:
+event-pieces-level = plain (de un color), easy (fácil), medium (media) o hard (difícil), o su propio nombre
 
 ## likeness
 
-likeness-elsewhere = { $square } se parece a { $other }, dibujado en el papel de { $square }: mire
-likeness-elsewhere-turned = { $square } se parece a { $other }, girado { $degrees }° como las agujas del reloj y dibujado en el papel de { $square }: mire
-likeness-turned = el dibujo de { $square } parece girado { $degrees }° como las agujas del reloj respecto a su papel: mire
-likeness-unread = el cuadro de { $cell } no se puede leer; su dibujo se parece a { $other }: mire
+likeness-elsewhere = El dibujo del cuadro { $square } se parece a la pieza { $other }. Revíselo.
+likeness-elsewhere-turned = El dibujo del cuadro { $square } se parece a la pieza { $other }, girada { $degrees }° en el sentido de las manecillas del reloj. Revíselo.
+likeness-turned = El dibujo del cuadro { $square } parece girado { $degrees }° en el sentido de las manecillas del reloj en su papel. Revíselo.
+likeness-unread = No se puede leer el cuadro de { $cell }. Su dibujo se parece a la pieza { $other }. Revíselo.

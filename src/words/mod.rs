@@ -25,9 +25,11 @@
 //! Numbers are written the same way in both languages, with a decimal point: that is the usual in the USA and in Mexico, and
 //! rulers, files and what is typed have points as well.
 
+mod former;
 mod near;
 mod own;
 mod sentence;
+mod typed;
 
 use std::sync::LazyLock;
 
@@ -40,6 +42,7 @@ pub use near::nearest;
 pub use own::WordsError;
 pub(crate) use sentence::told_in_english;
 pub use sentence::{Argument, Sentence, Tell, one_of};
+pub use typed::as_typed;
 
 /// The languages that come with the program: code (ISO 639-1) and words. The first has every word.
 pub const LANGUAGES: [(&str, &str); 2] = [("en", include_str!("en.ftl")), ("es", include_str!("es.ftl"))];

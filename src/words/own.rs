@@ -7,6 +7,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, 
 use fluent_syntax::parser::{ErrorKind, ParserError, parse};
 use thiserror::Error;
 
+use super::former::renamed;
 use super::{LANGUAGES, Sentence, Tell, nearest, told_in_english};
 
 /// Bytes of such a file; the program's own have less than a tenth of it.
@@ -38,6 +39,15 @@ pub enum WordsError {
         read: String,
         /// The name that is meant, if one is near.
         near: Option<String>,
+    },
+    /// A word that had this name once and has another now.
+    Renamed {
+        /// From 1.
+        line: usize,
+        /// Its name as it stands there.
+        read: String,
+        /// Its name now.
+        now: String,
     },
     /// A word that stands there twice.
     Twice {
@@ -74,6 +84,10 @@ impl Tell for WordsError {
                     Some(near) => Sentence::new("error-words-unknown-near").with("near", near.as_str()),
                     None => Sentence::new("error-words-unknown"),
                 };
+                at(line).with("read", read.as_str()).with("what", what)
+            }
+            Self::Renamed { line, read, now } => {
+                let what = Sentence::new("error-words-renamed").with("now", now.as_str());
                 at(line).with("read", read.as_str()).with("what", what)
             }
             Self::Twice { line, read } => {
@@ -157,6 +171,9 @@ fn look(text: &str, message: &Message<&str>, known: &[Entry<&str>], before: usiz
         _ => None,
     });
     let Some(own) = ids.clone().find(|own| own.id.name == id) else {
+        if let Some(now) = renamed(id, |now| ids.clone().any(|own| own.id.name == now)) {
+            return Err(WordsError::Renamed { line, read, now });
+        }
         let near = nearest(id, ids.map(|own| own.id.name)).map(str::to_owned);
         return Err(WordsError::Unknown { line, read, near });
     };
@@ -298,24 +315,32 @@ mod tests {
         for (text, expected) in [
             (
                 "\n\nprint-sqares = x\n",
-                "templates/words.ftl, line 3: print-sqares: there is no such word; do you mean print-squares?",
+                "templates/words.ftl, line 3: print-sqares: there’s no sentence with that name. Do you mean print-squares?",
             ),
-            ("qwertz = x\n", "templates/words.ftl, line 1: qwertz: there is no such word"),
+            (
+                "\nprint-ledger = x\n",
+                "templates/words.ftl, line 2: print-ledger: this sentence is now called print-checklist.",
+            ),
+            (
+                "print-tiles = x\n",
+                "templates/words.ftl, line 1: print-tiles: this sentence is now called print-pieces.",
+            ),
+            ("qwertz = x\n", "templates/words.ftl, line 1: qwertz: there’s no sentence with that name"),
             (
                 "print-squares = x\nprint-cards = y\nprint-squares = z\n",
-                "templates/words.ftl, line 3: print-squares: this word stands here twice: keep one of them",
+                "templates/words.ftl, line 3: print-squares: this sentence is here twice. Keep one of them",
             ),
             (
                 "print-ruler-mm = about\n    { $lenght } mm\n",
-                "templates/words.ftl, line 2: $lenght: print-ruler-mm has nothing of this name to fill in; do you mean $length?",
+                "templates/words.ftl, line 2: $lenght: print-ruler-mm has nothing with this name to fill in. Do you mean $length?",
             ),
             (
                 "print-event = { $zebra }\n",
-                "templates/words.ftl, line 1: $zebra: print-event has nothing of this name to fill in; it has $tag, $event",
+                "templates/words.ftl, line 1: $zebra: print-event has nothing with this name to fill in. It has $tag, $event",
             ),
             (
                 "print-squares = { $x }\n",
-                "templates/words.ftl, line 1: $x: print-squares has nothing to fill in: leave the braces out",
+                "templates/words.ftl, line 1: $x: print-squares has nothing to fill in. Leave out the braces",
             ),
             ("print-squares\n", "templates/words.ftl, line 1: print-squares: "),
             ("print-squares = { $x\n", "templates/words.ftl, line "),

@@ -96,7 +96,7 @@ fn what_is_missing_or_wrong_gets_one_sentence_with_what_to_do() {
     assert!(said(folder.settings().map(drop)).contains("larger than 1 MB"));
     fs::remove_file(folder.event_toml()).unwrap();
     fs::create_dir(folder.event_toml()).unwrap();
-    assert!(said(folder.settings().map(drop)).contains("cannot be read"));
+    assert!(said(folder.settings().map(drop)).contains("we can’t read"));
 }
 
 #[test]

@@ -84,10 +84,10 @@ fn what_cannot_be_made_writes_nothing() {
     let folder = event(place.path());
     let path = place.path().to_str().unwrap();
     for (typed, said) in [
-        (["--missing", "81"], "the wall has 80: ask for fewer"),
-        (["--fill", "9"], "allowed are 0.05 to 4"),
-        (["--width", "9"], "allowed are 64 to 8000 px"),
-        (["--cards", "some"], "all, corners or none is allowed"),
+        (["--missing", "81"], "the wall has 80. Ask for fewer"),
+        (["--fill", "9"], "it must be 0.05 to 4"),
+        (["--width", "9"], "it must be 64 to 8000 px"),
+        (["--cards", "some"], "use all, corners or none"),
     ] {
         let (code, _, err) = everysquare(&[&["rehearse", path][..], &typed].concat());
         assert_eq!(code, 2);

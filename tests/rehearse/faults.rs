@@ -157,7 +157,7 @@ fn what_cannot_be_is_refused_with_advice() {
     let refused = |faults: Faults| make(&printed, &picture(), &tiny(1, faults)).unwrap_err();
     let many = refused(Faults { missing: 7, ..Faults::default() });
     assert_eq!(many, RehearseError::TooManyFaults { asked: 7, cells: 6 });
-    assert!(many.to_string().contains("take 7 cells, the wall has 6: ask for fewer"), "{many}");
+    assert!(many.to_string().contains("take 7 spots, but the wall has 6. Ask for fewer"), "{many}");
     let swaps = refused(Faults { swaps: 2, cycles: 1, ..Faults::default() });
     assert_eq!(swaps, RehearseError::TooManyFaults { asked: 7, cells: 6 });
     let huge = refused(Faults { swaps: usize::MAX, missing: 3, ..Faults::default() });

@@ -87,10 +87,13 @@ fn numbers_out_of_range_are_refused_with_the_range() {
         change(&mut options);
         make(&printed(3, 2, 0.8), &picture(), &options).unwrap_err().to_string()
     };
-    assert_eq!(refused(|o| o.width = 63), "the photo's width is 63, allowed are 64 to 8000 px");
-    assert_eq!(refused(|o| o.sensor.orientation = 9), "the orientation is 9, allowed are 1 to 8");
-    assert_eq!(refused(|o| o.pose.yaw_degrees = f64::NAN), "the yaw is NaN, allowed are -60 to 60 degrees");
-    assert!(refused(|o| o.pose.k1 = -0.5).contains("folds the picture back"));
+    assert_eq!(refused(|o| o.width = 63), "the photo’s width is 63; it must be 64 to 8000 px");
+    assert_eq!(refused(|o| o.sensor.orientation = 9), "the orientation is 9; it must be 1 to 8");
+    assert_eq!(
+        refused(|o| o.pose.yaw_degrees = f64::NAN),
+        "the camera’s turn to the right (yaw) is NaN; it must be -60 to 60 degrees"
+    );
+    assert!(refused(|o| o.pose.k1 = -0.5).contains("folds the picture over itself"));
     let mut wrong = printed(3, 2, 0.8);
     wrong.squares.pop();
     let short = make(&wrong, &picture(), &small(1)).unwrap_err();

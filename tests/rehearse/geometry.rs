@@ -156,7 +156,7 @@ fn enough_pixels_a_module_are_made_when_asked() {
     }
     let options = Options { min_px_per_module: Some(30.0), ..small(8) };
     let refused = everysquare::rehearse::make(&printed(20, 14, 0.5), &picture(), &options).unwrap_err();
-    assert!(refused.to_string().contains("at most 8000 x 6000"), "{refused}");
+    assert!(refused.to_string().contains("the most is 8000 x 6000"), "{refused}");
 }
 
 #[test]

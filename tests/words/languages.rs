@@ -9,8 +9,7 @@ use super::file::{Message, by_id, messages};
 /// Sentences without a word that could be translated: names, marks, units, what is filled in.
 const SAME: &[&str] = &[
     "length-mm",
-    "length-in",
-    "length-ft",
+    "plan-head-size",
     "comparison-cm2",
     "unit-mm",
     "unit-inch",

@@ -26,7 +26,7 @@ fn an_event_speaks_the_language_of_its_file_from_then_on() {
 
     let (code, _, err) = everysquare(&["check", &folder, "nada.jpg"]);
     assert_eq!(code, 2);
-    assert!(err.contains("primero imprima el material con “everysquare print"), "{err}");
+    assert!(err.contains("Primero escriba: everysquare print"), "{err}");
 
     let broken =
         fs::read_to_string(&toml).unwrap().replace("rows_from = \"bottom\"", "rows_from = \"under\"");
@@ -50,7 +50,7 @@ fn own_words_take_the_place_of_single_ones_and_a_mistake_in_them_stops_everythin
     for (words, said) in [
         (
             "print-sqares = x\n",
-            "templates/words.ftl, line 1: print-sqares: there is no such word; do you mean print-squares?",
+            "templates/words.ftl, line 1: print-sqares: there’s no sentence with that name. Do you mean print-squares?",
         ),
         (
             "\nprint-squares = { $x }\n",

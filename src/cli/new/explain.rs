@@ -2,13 +2,13 @@
 
 use super::Args;
 use crate::cli::Console;
-use crate::frame::MM_PER_INCH;
 use crate::picture::grid::{Cut, Reason};
 use crate::picture::warnings::ColourWarning;
 use crate::picture::{Fit, Proposal, Reduced};
 use crate::plan::Settings;
-use crate::plan::settings::Units;
-use crate::words::Words;
+use crate::plan::cards::RING_MM;
+use crate::plan::lengths::both;
+use crate::words::{Words, as_typed};
 
 /// Pixels along a piece's side below which small things of a picture are lost: 40 an inch. Common practice, no source.
 const CLEAR_PIECE_PX: f64 = 40.0;
@@ -55,17 +55,16 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
         ],
     );
     explain_fit(made, console);
-    let units = settings.print.units;
-    console.say(
-        "new-wall",
-        &[
-            ("width", length(proposal.width_mm, units).into()),
-            ("height", length(proposal.height_mm, units).into()),
-        ],
-    );
+    let length = |mm| both(mm, settings.print.units, console.words());
+    let sizes = [
+        ("width", length(proposal.width_mm).into()),
+        ("height", length(proposal.height_mm).into()),
+        ("cards", length(RING_MM).into()),
+    ];
+    console.say("new-wall", &sizes);
     explain_colours(made, console);
     made.warnings.iter().for_each(|warning| warn(warning, console));
-    console.say("new-next", &[("folder", folder.into())]);
+    console.say("new-next", &[("folder", as_typed(&args.folder).into())]);
 }
 
 /// A part as a percentage, never rounded down to nothing.
@@ -73,17 +72,6 @@ fn percent(part: f64, words: &Words) -> String {
     match part * 100.0 {
         small if small < 1.0 => words.say("new-less-than-one", &[]),
         more => format!("{more:.0}"),
-    }
-}
-
-/// A length on the wall, as people say it.
-fn length(mm: f64, units: Units) -> String {
-    match units {
-        Units::Mm => format!("{:.2} m", mm / 1000.0),
-        Units::Inch => {
-            let inches = (mm / MM_PER_INCH).round();
-            format!("{} ft {} in", (inches / 12.0).floor(), inches.rem_euclid(12.0))
-        }
     }
 }
 
@@ -127,17 +115,5 @@ fn warn(warning: &ColourWarning, console: &mut Console) {
         ColourWarning::MostlyPlain { plain, drawn } => {
             console.say("new-warn-plain", &[("plain", (*plain).into()), ("drawn", (*drawn).into())]);
         }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn lengths_are_said_as_people_say_them() {
-        assert_eq!(length(1270.0, Units::Inch), "4 ft 2 in");
-        assert_eq!(length(1016.0, Units::Mm), "1.02 m");
-        assert_eq!(length(25.4 * 23.8, Units::Inch), "2 ft 0 in");
     }
 }

@@ -6,7 +6,7 @@ use crate::plan::cell::column_letters;
 use crate::plan::crowd::{
     Assumed, Evening, MOST_PIECES_A_VISITOR, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict,
 };
-use crate::plan::lengths::{both, one};
+use crate::plan::lengths::{about, area, both, one};
 use crate::plan::settings::Choice;
 use crate::plan::{Level, Settings};
 use crate::print::{Document, Sources};
@@ -215,7 +215,7 @@ impl Text<'_> {
             other.count().to_string(),
             plain(float(other.count()) / float(self.evening.given.visitors), 1),
             format!("{} × {}", side(other.width_mm), side(other.height_mm)),
-            percent(other.lost),
+            percent(other.lost, self.words),
         ]
     }
 
@@ -270,7 +270,7 @@ impl Text<'_> {
             ("nine", reach(People::Children9).into()),
             ("seated", reach(People::Seated).into()),
             ("adults", reach(People::Adults).into()),
-            ("stool", self.long(STOOL_MM).into()),
+            ("stool", one(STOOL_MM, self.settings.print.units, self.words).into()),
         ];
         self.say("plan-reach", &numbers);
     }
@@ -285,7 +285,7 @@ impl Text<'_> {
             rows.push(vec![
                 one_line(&pencil.name),
                 self.facts.pieces_with(number).to_string(),
-                percent(need.chance),
+                percent(need.chance, self.words),
                 need.count.to_string(),
             ]);
         }
@@ -321,30 +321,24 @@ impl Text<'_> {
             Err(why) => self.say("plan-no-sheets", &[("why", why.into())]),
         }
         let numbers = [
-            ("tape", self.long(supplies.tape_mm).into()),
+            ("tape", about(supplies.tape_mm, self.settings.print.units, self.words).into()),
             ("sharpeners", supplies.sharpeners.into()),
             ("erasers", supplies.erasers.into()),
             ("cards", supplies.cards.into()),
         ];
         self.say("plan-things", &numbers);
         let room = self.evening.given.room;
-        let area = plain(supplies.paper_m2, 2);
-        let feet = plain(supplies.paper_m2 / SQUARE_METRES_A_SQUARE_FOOT, 0);
+        let area = area(supplies.paper_m2, self.settings.print.units, self.words);
         match room {
             Some(room) => {
                 let part = supplies.paper_m2 / (room.width_mm * room.height_mm / 1e6);
-                self.say(
-                    "plan-fire-part",
-                    &[("area", area.into()), ("feet", feet.into()), ("percent", percent(part).into())],
-                );
+                let percent = percent(part, self.words);
+                self.say("plan-fire-part", &[("area", area.into()), ("percent", percent.into())]);
             }
-            None => self.say("plan-fire", &[("area", area.into()), ("feet", feet.into())]),
+            None => self.say("plan-fire", &[("area", area.into())]),
         }
     }
 }
-
-/// A square foot in square metres, exactly (0.3048²).
-const SQUARE_METRES_A_SQUARE_FOOT: f64 = 0.092_903_04;
 
 fn means_id(means: Means) -> &'static str {
     match means {
@@ -362,10 +356,10 @@ fn plain(value: f64, digits: usize) -> String {
 }
 
 /// A part as a percentage, never rounded down to nothing.
-fn percent(part: f64) -> String {
-    match part * 100.0 {
-        0.0 => "0 %".to_owned(),
-        small if small < 1.0 => "< 1 %".to_owned(),
-        more => format!("{more:.0} %"),
-    }
+fn percent(part: f64, words: &Words) -> String {
+    let (id, number) = match part * 100.0 {
+        small if small > 0.0 && small < 1.0 => ("part-less", "1".to_owned()),
+        more => ("part-percent", format!("{more:.0}")),
+    };
+    words.say(id, &[("percent", number.into())])
 }

@@ -7,7 +7,7 @@ use thiserror::Error;
 
 use crate::plan::manifest::ManifestError;
 use crate::plan::settings::SettingsError;
-use crate::words::{Sentence, Tell, told_in_english};
+use crate::words::{Sentence, Tell, as_typed, told_in_english};
 
 /// A folder that cannot be read or written.
 #[derive(Debug, Error, PartialEq)]
@@ -121,8 +121,12 @@ impl Tell for FolderError {
     fn sentence(&self) -> Sentence {
         let about = |id: &'static str, path: &Path| Sentence::new(id).with("path", path);
         match self {
-            Self::NoEvent { folder } => about("error-folder-no-event", folder),
-            Self::NotPrinted { folder } => about("error-folder-not-printed", folder),
+            Self::NoEvent { folder } => {
+                about("error-folder-no-event", folder).with("typed", as_typed(folder))
+            }
+            Self::NotPrinted { folder } => {
+                about("error-folder-not-printed", folder).with("typed", as_typed(folder))
+            }
             Self::NoPicture { path } => about("error-folder-no-picture", path),
             Self::Changed { own, kit } => {
                 Sentence::new("error-folder-changed").with("own", own.clone()).with("kit", kit.clone())
@@ -185,8 +189,8 @@ mod tests {
     fn a_full_disk_and_a_read_only_folder_say_what_to_do() {
         let said =
             |kind: ErrorKind| FolderError::writing(Path::new("x/event.toml"), &Error::from(kind)).to_string();
-        assert!(said(ErrorKind::StorageFull).contains("make room"));
-        assert!(said(ErrorKind::QuotaExceeded).contains("make room"));
+        assert!(said(ErrorKind::StorageFull).contains("Free up some space"));
+        assert!(said(ErrorKind::QuotaExceeded).contains("Free up some space"));
         assert!(said(ErrorKind::PermissionDenied).contains("a place of your own"));
         assert!(said(ErrorKind::ReadOnlyFilesystem).contains("a place of your own"));
     }

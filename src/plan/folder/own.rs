@@ -128,18 +128,18 @@ mod tests {
     fn own_files_that_cannot_be_used_are_named() {
         let large = vec![b' '; (1 << 20) + 1];
         for (name, bytes, said) in [
-            ("templates/a.typ", b"\xff".as_slice(), "is no text in UTF-8"),
-            ("templates/a.typ", &large, "such a file is no template"),
-            ("templates/a.typ/b", b"", "it is a folder"),
-            ("templates", b"", "cannot be read"),
+            ("templates/a.typ", b"\xff".as_slice(), "isn’t plain text"),
+            ("templates/a.typ", &large, "too large for a page design"),
+            ("templates/a.typ/b", b"", "it’s a folder"),
+            ("templates", b"", "we can’t read"),
         ] {
             let (_place, folder) = folder_with(&[(name, bytes)]);
             let error = folder.templates().unwrap_err().to_string();
             assert!(error.contains(said), "{error}");
         }
         for (name, bytes, said) in [
-            ("templates/words.es.ftl", b"".as_slice(), "own words stand in templates/words.ftl"),
-            ("templates/words.ftl", &large, "such a file is no file of words"),
+            ("templates/words.es.ftl", b"".as_slice(), "your own wording in templates/words.ftl"),
+            ("templates/words.ftl", &large, "too large for a file of sentences"),
         ] {
             let (_place, folder) = folder_with(&[(name, bytes)]);
             let error = folder.own_words().unwrap_err().to_string();

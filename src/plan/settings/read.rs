@@ -114,7 +114,9 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
     let colours = section.whole("colours", &COLOURS)?;
     let pencils = pencils(top)?;
     if !pencils.is_empty() && colours.is_some_and(|colours| colours != pencils.len()) {
-        let allowed = Sentence::new("error-settings-colours").with("count", pencils.len().to_string());
+        let allowed = Sentence::new("error-settings-colours")
+            .with("count", pencils.len().to_string())
+            .with("name", section.spelled("colours"));
         return Err(section.refuse("colours", allowed));
     }
     let counted = if pencils.is_empty() { DEFAULT_COLOURS } else { pencils.len() };

@@ -188,7 +188,7 @@ impl<'a> Section<'a> {
     }
 
     /// The spelling of a setting's name that this table uses.
-    fn spelled<'b>(&self, name: &'b str) -> &'b str {
+    pub fn spelled<'b>(&self, name: &'b str) -> &'b str {
         let has = |name: &str| self.table.is_some_and(|table| table.contains_key(name));
         let second = SPELLINGS.iter().find(|(first, second)| *first == name && has(second));
         second.filter(|_| !has(name)).map_or(name, |(_, second)| second)
@@ -214,6 +214,8 @@ fn hint(name: &str, known: &[&str]) -> Sentence {
         Some((section, _)) => return Sentence::new("error-settings-belongs").with("section", *section),
         None => {}
     }
+    // of two spellings, the one that is written today
+    let known: Vec<&str> = known.iter().map(|own| if *own == "colours" { "colors" } else { own }).collect();
     match nearest(name, known.iter().copied()) {
         Some(near) => Sentence::new("error-settings-near").with("near", near),
         None => Sentence::new("error-settings-known").with("known", known.join(", ")),
@@ -228,12 +230,13 @@ mod tests {
     #[test]
     fn a_typing_error_is_guessed_and_nonsense_is_not() {
         let known = ["columns", "rows", "piece_mm"];
-        assert_eq!(in_english(&hint("colums", &known)), "do you mean columns?");
-        assert_eq!(in_english(&hint("sheet", &known)), "known are columns, rows, piece_mm");
-        assert_eq!(in_english(&hint("paper", &known)), "it belongs to [print]");
+        assert_eq!(in_english(&hint("colums", &known)), "Do you mean columns?");
+        assert_eq!(in_english(&hint("sheet", &known)), "You can use columns, rows, piece_mm");
+        assert_eq!(in_english(&hint("colurs", &["file", "colours"])), "Do you mean colors?");
+        assert_eq!(in_english(&hint("paper", &known)), "It belongs under [print]");
         assert_eq!(
             in_english(&hint("tag", &known)),
-            "it belongs to the top of the file, above the first [table]"
+            "It belongs at the top of the file, above the first [table]"
         );
     }
 

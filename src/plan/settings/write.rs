@@ -163,7 +163,7 @@ impl Settings {
         let mut table = [
             "[picture]\n".to_owned(),
             line("file", &text(&picture.file), &words.say("event-file", &[])),
-            line("colours", &picture.colours.to_string(), &words.say("event-colours", &[])),
+            line("colors", &picture.colours.to_string(), &words.say("event-colours", &[])),
         ]
         .concat();
         for pencil in &picture.pencils {
