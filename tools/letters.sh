@@ -13,5 +13,5 @@ venv=target/letters-venv
 letters="U+0020-007E,U+00A0-00FF,U+0131,U+0152-0153,U+2010-2015,U+2018-201D,U+2022,U+2026,U+2032-2033,U+2190-2193,U+2212"
 for weight in Regular Bold; do
     "$venv/bin/pyftsubset" "src/print/fonts/AtkinsonHyperlegible-$weight.ttf" --unicodes="$letters" --layout-features='*' \
-        --name-IDs='0,1,2,3,4,5,6,13,14' --flavor=woff2 --output-file="src/serve/assets/letters-${weight,,}.woff2"
+        --name-IDs='0,1,2,3,4,5,6,13,14' --flavor=woff2 --output-file="src/report/letters/${weight,,}.woff2"
 done

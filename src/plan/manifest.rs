@@ -6,6 +6,8 @@
 use std::ops::RangeInclusive;
 
 use serde::{Deserialize, Serialize};
+
+use super::settings::Units;
 use thiserror::Error;
 
 use crate::words::{Sentence, Tell, told_in_english};
@@ -172,6 +174,8 @@ pub struct Printed {
     pub name: String,
     /// Tag of the event, as the codes have it.
     pub tag: String,
+    /// The units that people read; a manifest says nothing of them.
+    pub units: Units,
     /// The wall.
     pub grid: Grid,
     /// Side of a module on a square.
@@ -265,6 +269,7 @@ impl Manifest {
         Ok(Printed {
             name: self.event.name.clone(),
             tag: self.event.tag.clone(),
+            units: Units::default(),
             grid,
             module_mm: self.code.module_mm,
             code_top_left: Point::new(self.code.x_mm, self.code.y_mm),

@@ -235,6 +235,7 @@ mod tests {
         };
         Printed {
             name: "Evening".to_owned(),
+            units: crate::plan::settings::Units::default(),
             tag: tag.to_string(),
             grid,
             module_mm: 0.6,

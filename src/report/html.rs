@@ -11,9 +11,11 @@ use base64::engine::general_purpose::STANDARD;
 
 use crate::judge::Outcome;
 use crate::plan::cell::column_letters;
+use crate::plan::lengths::both;
 use crate::words::Words;
 
 use super::json::{Report, ReportCell};
+use super::letters::LETTERS;
 use super::marks::{Marks, legend, row_number};
 use super::sentences::{about_cell, count};
 use super::steps::{counts, headline, oddities, source, steps};
@@ -38,10 +40,11 @@ pub fn html(report: &Report, words: &Words, pictures: Pictures<'_>) -> String {
     let parts = [
         page.head(),
         page.top(),
+        page.marked(pictures.marked),
         page.to_do(),
-        page.wall(),
         page.advice(),
-        page.pictures(pictures),
+        page.wall(),
+        page.straight(pictures.straight),
         page.figures(),
         "</main>\n</body>\n</html>\n".to_owned(),
     ];
@@ -81,9 +84,10 @@ impl Page<'_> {
         format!(
             "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n\
              <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
-             <meta name=\"referrer\" content=\"no-referrer\">\n<title>{}</title>\n<style>\n{STYLE}</style>\n</head>\n<body>\n<main>\n",
+             <meta name=\"referrer\" content=\"no-referrer\">\n<title>{}</title>\n<style>\n{}{STYLE}</style>\n</head>\n<body>\n<main>\n",
             self.say("report-language"),
             escaped(&title),
+            letters(),
         )
     }
 
@@ -124,7 +128,15 @@ impl Page<'_> {
                 &mut html,
                 format_args!("<h2>{}</h2>\n<ol class=\"steps\">\n", self.say("report-heading-to-do")),
             );
-            steps.iter().for_each(|step| add(&mut html, format_args!("<li>{}</li>\n", escaped(step))));
+            for (i, step) in steps.iter().enumerate() {
+                let step = escaped(step);
+                add(
+                    &mut html,
+                    format_args!(
+                        "<li><label for=\"step-{i}\">{step}</label><input type=\"checkbox\" id=\"step-{i}\"></li>\n"
+                    ),
+                );
+            }
             html.push_str("</ol>\n");
         }
         for line in oddities(self.report, self.words) {
@@ -137,7 +149,7 @@ impl Page<'_> {
         let (columns, rows) = self.report.size();
         let heading = self.say("report-heading-wall");
         let mut html = format!(
-            "<h2 id=\"wall\">{heading}</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"wall\">\n<table>\n<thead>\n<tr><th scope=\"col\"><span class=\"hidden\">{}</span></th>",
+            "<h2 id=\"wall\">{heading}</h2>\n<div class=\"whole\" style=\"--columns: {columns}\">\n<table aria-labelledby=\"wall\">\n<thead>\n<tr><th scope=\"col\"><span class=\"hidden\">{}</span></th>",
             self.say("report-rows"),
         );
         for column in 0..columns {
@@ -192,12 +204,12 @@ impl Page<'_> {
         html
     }
 
-    fn pictures(&self, pictures: Pictures<'_>) -> String {
+    fn marked(&self, pictures: &[Vec<u8>]) -> String {
         let mut html = String::new();
-        if !pictures.marked.is_empty() {
+        if !pictures.is_empty() {
             add(&mut html, format_args!("<h2>{}</h2>\n", self.say("report-heading-marked")));
         }
-        for (i, jpeg) in pictures.marked.iter().enumerate() {
+        for (i, jpeg) in pictures.iter().enumerate() {
             let caption = self.report.photos.get(i).map(|photo| {
                 let named = [
                     ("number", count(i + 1)),
@@ -209,21 +221,24 @@ impl Page<'_> {
             });
             html.push_str(&figure(jpeg, &self.say("report-picture-marked"), caption.as_deref()));
         }
-        if let Some(jpeg) = pictures.straight {
-            add(&mut html, format_args!("<h2>{}</h2>\n", self.say("report-heading-straight")));
-            html.push_str(&figure(jpeg, &self.say("report-picture-straight"), None));
-        }
         html
+    }
+
+    fn straight(&self, picture: Option<&[u8]>) -> String {
+        let Some(jpeg) = picture else { return String::new() };
+        let figure = figure(jpeg, &self.say("report-picture-straight"), None);
+        format!("<h2>{}</h2>\n{figure}", self.say("report-heading-straight"))
     }
 
     fn figures(&self) -> String {
         let wall = &self.report.wall;
         let number = |name, value: f64| (name, value.to_string().into());
+        let length = |name, mm: f64| (name, both(mm, self.report.units, self.words).into());
         let lines = [
             self.words.say("report-scale", &[number("factor", wall.scale_factor)]),
             self.words
-                .say("report-size", &[number("width", wall.width_mm), number("height", wall.height_mm)]),
-            self.words.say("report-shift", &[number("mm", wall.worst_shift_mm)]),
+                .say("report-size", &[length("width", wall.width_mm), length("height", wall.height_mm)]),
+            self.words.say("report-shift", &[length("by", wall.worst_shift_mm)]),
             self.words.say("report-modules", &[number("px", wall.photo_px_per_module)]),
         ];
         let mut html = format!("<h2>{}</h2>\n<ul class=\"plain small\">\n", self.say("report-heading-facts"));
@@ -231,6 +246,17 @@ impl Page<'_> {
         add(&mut html, format_args!("</ul>\n<p class=\"small\">{}</p>\n", self.say("report-private")));
         html
     }
+}
+
+/// The page's letters, inside it.
+fn letters() -> String {
+    let face = |((_, file), weight): ((&str, &[u8]), &str)| {
+        let file = STANDARD.encode(file);
+        format!(
+            "@font-face {{ font-family: Letters; font-weight: {weight}; src: url(\"data:font/woff2;base64,{file}\") format(\"woff2\"); }}\n"
+        )
+    };
+    LETTERS.into_iter().zip(["400", "600 900"]).map(face).collect()
 }
 
 /// A picture inside the page; `alt` is safe already.

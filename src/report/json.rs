@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::frame::{PhotoPx, Point};
 use crate::judge::{Act, Advice, Fix, JudgedCell, Judgement, Outcome, State, Summary};
+use crate::plan::settings::Units;
 use crate::plan::{Cell, Printed};
 use crate::read::WallReading;
 use crate::words::Words;
@@ -45,6 +46,9 @@ pub struct Report {
     pub strangers: Vec<ReportStranger>,
     /// Figures of the wall.
     pub wall: ReportWall,
+    /// The units that people read; the file itself is always in millimetres.
+    #[serde(skip)]
+    pub units: Units,
     /// What to tell the person with the phone; absent where there is nothing to say.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub advice: Vec<String>,
@@ -174,6 +178,7 @@ impl Report {
                 .map(|s| ReportStranger { text: s.text.clone(), cell: label(&s.cell) })
                 .collect(),
             wall: wall(reading, judgement),
+            units: printed.units,
             advice: advice.iter().map(|one| say.advice(one)).collect(),
         }
     }

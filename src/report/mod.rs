@@ -10,6 +10,7 @@
 
 pub mod html;
 pub mod json;
+pub mod letters;
 pub(crate) mod lines;
 mod marks;
 pub mod sentences;

@@ -17,11 +17,6 @@ pub(super) const FILES: [(&str, &str, &str); 6] = [
     ("phone.js", "text/javascript; charset=utf-8", include_str!("assets/phone.js")),
     ("room.js", "text/javascript; charset=utf-8", include_str!("assets/room.js")),
 ];
-/// The pages' letters, Atkinson Hyperlegible (`src/print/fonts/OFL.txt`; `tools/letters.sh` cuts them down): name, WOFF 2 file.
-pub(super) const LETTERS: [(&str, &[u8]); 2] = [
-    ("letters-regular.woff2", include_bytes!("assets/letters-regular.woff2")),
-    ("letters-bold.woff2", include_bytes!("assets/letters-bold.woff2")),
-];
 const PHONE: &str = include_str!("assets/phone.html");
 const ROOM: &str = include_str!("assets/room.html");
 

@@ -27,6 +27,7 @@ use tokio_stream::wrappers::WatchStream;
 
 use crate::plan::Cell;
 use crate::plan::code::{LinkCode, QUIET_ZONE};
+use crate::report::letters::LETTERS;
 
 use super::answer::{bytes, json, room_json, wall_json};
 use super::evening::Evening;
@@ -85,7 +86,7 @@ fn both(page: String) -> Router<Arc<Shared>> {
         router =
             router.route(&format!("/{name}"), get(move || async move { bytes(StatusCode::OK, kind, text) }));
     }
-    for (name, file) in pages::LETTERS {
+    for (name, file) in LETTERS {
         router =
             router.route(&format!("/{name}"), get(move || async move { bytes(StatusCode::OK, WOFF2, file) }));
     }

@@ -197,7 +197,7 @@ impl Folder {
             return Err(FolderError::Changed { own, kit });
         }
         let printed = manifest.printed(settings.grid.rows_from)?;
-        Ok(Printed { name: settings.name, ..printed })
+        Ok(Printed { name: settings.name, units: settings.print.units, ..printed })
     }
 
     /// The bytes of the picture that event.toml names.

@@ -256,6 +256,7 @@ impl Settings {
         Ok(Printed {
             name: self.name.clone(),
             tag: self.tag.to_string(),
+            units: self.print.units,
             grid: self.grid,
             module_mm: self.code.module_mm,
             code_top_left: Point::new(x, y),
