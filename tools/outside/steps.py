@@ -90,7 +90,7 @@ def check_clear_of_folds(tally, page, width, height):
 
 def check_steps(tally, folder, paper):
     width, height, source = PAPERS[paper]
-    pdf = Pdf(folder / "print" / "steps.pdf")
+    pdf = Pdf(folder / "print" / "table-card.pdf")
     pages = list(enumerate(pdf.pages, start=1))
     tally.check(f"steps: pages are {paper}", (
         (n, near(p.size[0], width) and near(p.size[1], height)) for n, p in pages
@@ -133,7 +133,7 @@ def check_questions(tally, folder, paper):
 
 def check_reading(tally, folder, paper):
     width, height, source = PAPERS[paper]
-    for name in ("answers", "helpers", "guide", "questions", "steps"):
+    for name in ("answers", "helpers", "guide", "questions", "table-card"):
         pages = list(enumerate(Pdf(folder / "print" / f"{name}.pdf").pages, start=1))
         tally.check(f"{name}: no words below 8 pt", (
             (n, all(size >= SMALLEST_POINTS - 1e-3 for _, _, size in p.letters)) for n, p in pages
