@@ -202,7 +202,7 @@ fn only_what_is_named_is_made_and_nothing_else_is_known() {
     let evening = Evening::of(5, 4, Paper::Letter, Language::English);
     assert_eq!(named(&evening.print(&["poster", "pairs"]).unwrap()), ["pairs", "poster"]);
     let said = evening.print(&["postr"]).unwrap_err().to_string();
-    assert!(said.contains("do you mean poster?") && said.contains("side-by-side"), "{said}");
+    assert!(said.contains("Do you mean poster?") && said.contains("side-by-side"), "{said}");
     assert!(known(&["true-scale".to_owned()]).is_ok() && known(&["squares".to_owned()]).is_err());
 }
 

@@ -43,6 +43,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let pages = [
         in_numbers(&writer, &evening),
         timeline(&writer),
+        event(&writer),
         materials(&writer, &evening)?,
         room_page(&writer),
         wrong(&writer),
@@ -101,6 +102,7 @@ fn heights(w: &Writer, evening: &Evening) -> Vec<Block> {
     blocks
 }
 
+/// What to do in the days and hours before.
 fn timeline(w: &Writer) -> Vec<Block> {
     let part = |id: &str, count: usize| [w.heading(id), w.boxes(id, count)];
     [
@@ -108,7 +110,17 @@ fn timeline(w: &Writer) -> Vec<Block> {
         part("guide-week", 8).into(),
         part("guide-day", 8).into(),
         part("guide-hours", 5).into(),
+    ]
+    .concat()
+}
+
+/// What to do while visitors are there and right after, and what becomes of pieces and squares: the page to carry about.
+fn event(w: &Writer) -> Vec<Block> {
+    let part = |id: &str, count: usize| [w.heading(id), w.boxes(id, count)];
+    [
+        vec![w.title("guide-event")],
         part("guide-running", 5).into(),
+        vec![w.heading("guide-pieces"), w.text("helpers-label"), w.list("guide-pieces", 5)],
         part("guide-end", 5).into(),
         part("guide-clearing", 4).into(),
     ]
@@ -198,13 +210,7 @@ fn wrong(w: &Writer) -> Vec<Block> {
 }
 
 fn afterwards(w: &Writer) -> Vec<Block> {
-    vec![
-        w.heading("guide-pieces"),
-        w.text("helpers-label"),
-        w.list("guide-pieces", 5),
-        w.heading("guide-after"),
-        w.list("guide-after", 6),
-    ]
+    vec![w.heading("guide-after"), w.list("guide-after", 6)]
 }
 
 /// The room, to scale.

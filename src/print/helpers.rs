@@ -54,12 +54,14 @@ fn hand_out(w: &Writer, evening: &Evening) -> Vec<Block> {
 
 /// Set the tables, help without drawing.
 fn tables(w: &Writer) -> Vec<Block> {
-    let mut help = w.all("helpers-help", 5);
+    let mut help = w.list("helpers-help", 5);
     let grid = &w.sources.printed.grid;
     let scale = grid.square_mm / grid.piece_mm;
     // nobody multiplies by 5.1 while drawing
-    if (scale - scale.round()).abs() < WHOLE {
-        help.push(w.say("helpers-help-scale"));
+    if let Block::List { items } = &mut help
+        && (scale - scale.round()).abs() < WHOLE
+    {
+        items.push(w.say("helpers-help-scale"));
     }
     vec![
         w.title("helpers-tables"),
@@ -68,7 +70,7 @@ fn tables(w: &Writer) -> Vec<Block> {
         w.list("helpers-set", 4),
         w.heading("helpers-help"),
         w.note("helpers-help-rule"),
-        Block::List { items: help },
+        help,
         w.heading("helpers-look"),
         w.list("helpers-look", 4),
         w.heading("helpers-wait"),

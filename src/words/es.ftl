@@ -1610,7 +1610,7 @@ guide-picture-value = { $columns ->
 }
 guide-square = Pieza y cuadro
 guide-square-value = { $piece } se convierte en { $square }: factor de escala { $scale }
-guide-wall = Mural
+guide-wall = El mural
 guide-wall-value = { $width } de ancho y { $height } de alto; con las tarjetas de borde, { $width-with-cards } por { $height-with-cards }
 guide-hang = Altura
 guide-hang-value = de { $hang } a { $top } sobre el piso
@@ -1639,7 +1639,7 @@ guide-lower = Borde inferior
 guide-upper = Borde superior
 guide-reach-source = Los banquitos y las escaleras son únicamente para adultos. Los adultos sentados alcanzan 48 pulgadas (“2010 ADA Standards”, 308.2.1). Los niños sentados alcanzan menos: 40 pulgadas de 5 a 8 años, 44 de 9 a 12 (las mismas normas, tabla de recomendaciones en 308.1). Niños de pie: los más bajos de esa edad (“CDC Growth Charts 2000”) con un brazo levantado. El largo del brazo, el alcance de los adultos y la altura del banquito ({ $stool }) son aproximados.
 
-guide-timeline = Qué hacer y cuándo
+guide-timeline = Antes del evento
 guide-week = Una semana antes
 guide-week-1 = Pregunte por la pared: papel, cinta, altura, salidas y cuántas personas pueden estar en el salón. Vale lo que digan quien esté a cargo del edificio o los bomberos.
 guide-week-2 = Imprima una hoja de cuadros. Mida su regla: debe ser exacta. Cada reverso debe quedar detrás de su frente.
@@ -1664,7 +1664,8 @@ guide-hours-2 = Ponga las tarjetas de borde alrededor del espacio del mural.
 guide-hours-3 = Saque las bolsas, los cuadros en orden y una lista de control en la mesa de piezas y otra en la pared.
 guide-hours-4 = Cargue el teléfono, enchufe la computadora, abra la página para ayudantes y pruebe una foto.
 guide-hours-5 = Esconda todas las copias de la imagen.
-guide-running = Durante el evento
+guide-event = El evento
+guide-running = Mientras dura
 guide-running-1 = Entregue por nivel, no por lugar: los visitantes eligen, y las piezas difíciles salen en la primera mitad. Son las que más tardan.
 guide-running-2 = Revise la pared cada media hora, mientras haya poco que corregir.
 guide-running-3 = Compare las dos listas de control. ¿Un cuadro lleva mucho rato fuera? Pregunte con amabilidad cómo va.

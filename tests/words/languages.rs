@@ -17,6 +17,7 @@ const SAME: &[&str] = &[
     "questions-working-larger",
     "questions-working-smaller",
     "questions-working-larger-patch",
+    "guide-colour",
     "print-ruler-mm",
     "print-ruler-inch",
     "error-line",
