@@ -21,6 +21,8 @@ const PRINTED: [&str; 14] = [
 ];
 /// Most words in a sentence that is read in a hurry.
 const MOST_WORDS: usize = 25;
+/// Most letters of the words about the size: the strip beside the ruler has no room for more on letter and A4 paper.
+const STRIP_LETTERS: usize = 55;
 /// Flesch-Kincaid grades that are not passed.
 const HELPERS_GRADE: f64 = 5.0;
 const TABLE_CARD_GRADE: f64 = 2.0;
@@ -142,6 +144,17 @@ fn no_sentence_for_helpers_or_children_is_long() {
         }
     }
     none(&complaints);
+}
+
+#[test]
+fn the_words_about_the_size_are_not_cut_off() {
+    for code in ["en", "es"] {
+        let all = printed(code);
+        let (_, ways) =
+            all.iter().find(|(id, _)| id == "print-actual-size").expect("a sentence of the strip");
+        let letters = ways[0].chars().count();
+        assert!(letters <= STRIP_LETTERS, "{code}: {letters} letters: {}", ways[0]);
+    }
 }
 
 #[test]
