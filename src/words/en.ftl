@@ -675,7 +675,7 @@ comparison-making-intro = { $checks ->
        *[other] { $checks } photos of the wall were checked at this event. Here they are in order.
     }
 comparison-making-some = { $shown } of the event’s { $checks } photos, spread evenly from first to last.
-comparison-making-counts = { $right } of { $cells } in the right spot, { $empty } spots empty
+comparison-making-counts = { $right } of { $cells } in the right spot, empty spots: { $empty }
 comparison-making-alt = The mural at { $when }: { $counts }.
 comparison-curve = Squares in the right spot, over time
 comparison-curve-alt = A curve of the squares in the right spot from { $first } to { $last }; the numbers are below the pictures.

@@ -685,7 +685,7 @@ comparison-making-intro = { $checks ->
        *[other] En este evento se revisaron { $checks } fotos de la pared. Aquí están en orden.
     }
 comparison-making-some = { $shown } de las { $checks } fotos del evento, repartidas de la primera a la última.
-comparison-making-counts = { $right } de { $cells } en su lugar, { $empty } lugares vacíos
+comparison-making-counts = { $right } de { $cells } en su lugar, lugares vacíos: { $empty }
 comparison-making-alt = El mural a las { $when }: { $counts }.
 comparison-curve = Cuadros en su lugar, con el paso del tiempo
 comparison-curve-alt = Una curva de los cuadros en su lugar, de las { $first } a las { $last }; los números están debajo de las imágenes.
@@ -1413,8 +1413,8 @@ people-children-from-5 = Niños de 5 años o más: { $reach }
 people-children-from-9 = Niños de 9 años o más: { $reach }
 people-seated = Adultos sentados: { $reach }
 people-adults = Adultos: { $reach }
-reach-adult-hangs = Un adulto cuelga las { $rows }
-reach-other-hangs = Otra persona cuelga las { $rows }
+reach-adult-hangs = Un adulto cuelga: { $rows }
+reach-other-hangs = Otra persona cuelga: { $rows }
 reach-step-stool = Banquito: { $rows }
 reach-stepladder = Escalera: { $rows }
 span = filas { $first } a { $last }
