@@ -53,7 +53,6 @@ struct Evening {
     measured: Option<Measured>,
     pairs: Vec<Pair>,
     checks: Vec<PastCheck>,
-    likeness: Option<f64>,
     right: usize,
     poster: Poster,
     made: bool,
@@ -87,7 +86,6 @@ impl Evening {
         Self {
             measured: Some(measured(&grid)),
             right: grid.count(),
-            likeness: Some(0.61),
             poster: Poster::default(),
             made: false,
             templates: Overrides::default(),
@@ -117,7 +115,6 @@ impl Evening {
             wall: &self.wall,
             overlap: &self.wall,
             measured: self.measured.as_ref(),
-            likeness: self.likeness,
             counts: Summary { right: self.right, empty: cells - self.right, cells, ..Summary::default() },
             pairs: &self.pairs,
             checks: &self.checks,
@@ -205,7 +202,7 @@ fn only_what_is_named_is_made_and_nothing_else_is_known() {
     let evening = Evening::of(5, 4, Paper::Letter, Language::English);
     assert_eq!(named(&evening.print(&["poster", "pairs"]).unwrap()), ["pairs", "poster"]);
     let said = evening.print(&["postr"]).unwrap_err().to_string();
-    assert!(said.contains("do you mean poster?") && said.contains("side-by-side"), "{said}");
+    assert!(said.contains("Do you mean poster?") && said.contains("side-by-side"), "{said}");
     assert!(known(&["true-scale".to_owned()]).is_ok() && known(&["squares".to_owned()]).is_err());
 }
 
@@ -241,16 +238,15 @@ fn pieces_and_squares_of_any_size_are_shown_or_a_part_of_them() {
 fn what_was_not_measured_read_or_checked_is_left_out() {
     let mut evening = Evening::of(6, 4, Paper::Letter, Language::English);
     evening.measured = None;
-    evening.likeness = None;
     evening.pairs.clear();
     evening.checks.clear();
     evening.right = 0;
     let prints = evening.print(&[]).unwrap();
-    assert_eq!(named(&prints), ["side-by-side", "true-scale", "maths-page", "poster"]);
+    assert_eq!(named(&prints), ["side-by-side", "true-scale", "math-page", "poster"]);
     for (name, lacking) in [("pairs", Lacking::Pairs), ("making-of", Lacking::Checks)] {
         let error = evening.print(&[name]).unwrap_err();
         assert_eq!(error, PrintError::Nothing(lacking));
-        assert!(error.to_string().contains("photograph the wall"), "{error}");
+        assert!(error.to_string().contains("photo"), "{error}");
     }
     evening.wall = RgbImage::new(0, 0);
     assert_eq!(evening.print(&[]).unwrap_err(), PrintError::Nothing(Lacking::Wall));
@@ -262,7 +258,6 @@ fn numbers_that_are_none_and_cells_that_are_not_do_no_harm() {
     let mut odd = measured(&evening.settings.grid);
     odd.rows[0].lean = about(f64::NAN, 0.5);
     evening.measured = Some(odd);
-    evening.likeness = Some(f64::INFINITY);
     evening.pairs = vec![
         Pair { cell: Cell { row: 9, column: 9 }, square: RgbImage::new(9, 9) },
         Pair { cell: Cell { row: 0, column: 0 }, square: RgbImage::new(0, 4) },
@@ -272,14 +267,14 @@ fn numbers_that_are_none_and_cells_that_are_not_do_no_harm() {
     evening.checks[3].picture = Some(RgbImage::new(0, 0));
     evening.checks[4].summary.right = 1_000;
     let prints = evening.print(&[]).unwrap();
-    assert_eq!(named(&prints), ["side-by-side", "true-scale", "making-of", "maths-page", "poster"]);
+    assert_eq!(named(&prints), ["side-by-side", "true-scale", "making-of", "math-page", "poster"]);
 
     let mut beyond = measured(&evening.settings.grid);
     beyond.rows[0].index = 70;
     beyond.columns[0].index = 80;
     beyond.widest_gap = Some(Between { cells: [Cell { row: 7, column: 7 }; 2], mm: about(3.0, 0.1) });
     evening.measured = Some(beyond);
-    assert_eq!(evening.pages("maths-page"), 2);
+    assert_eq!(evening.pages("math-page"), 2);
 }
 
 #[test]

@@ -45,7 +45,7 @@ fn a_wall_is_shown_and_measured() {
     assert!(out.contains("19 squares were read of 20."), "{out}");
     assert!(out.contains("2 squares hang in another cell or turned"), "{out}");
     let (at, names) = written(&folder);
-    let prints = ["making-of", "maths-page", "pairs", "poster", "side-by-side", "true-scale"];
+    let prints = ["making-of", "math-page", "pairs", "poster", "side-by-side", "true-scale"];
     let both = prints.iter().flat_map(|name| [format!("{name}.jpg"), format!("{name}.pdf")]);
     let mut wanted: Vec<String> = both.chain(["display.json".into(), "wall.jpg".into()]).collect();
     wanted.sort();

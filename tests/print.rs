@@ -81,8 +81,8 @@ fn pieces_too_large_are_refused_with_the_largest_that_fits() {
     let refused = with_pieces_of(250.0, Flip::LongEdge).unwrap_err();
     let PrintError::TooLarge { side_mm, largest_mm, .. } = refused.clone() else { panic!("{refused:?}") };
     assert_eq!(side_mm, 250.0);
-    assert!(refused.to_string().contains("a piece of 250 mm does not fit letter paper"), "{refused}");
-    assert!(refused.to_string().contains("the largest that fits is 195.1 mm"), "{refused}");
+    assert!(refused.to_string().contains("a piece 250 mm wide doesn’t fit on letter paper"), "{refused}");
+    assert!(refused.to_string().contains("The largest that fits is 195.1 mm"), "{refused}");
     for flip in FLIPS {
         assert!(with_pieces_of(largest_mm, flip).is_ok());
         assert!(with_pieces_of(largest_mm + 0.2, flip).is_err());
@@ -210,7 +210,7 @@ fn a_part_of_the_kit_has_the_same_bytes_as_in_the_whole() {
     assert_eq!(part.manifest, whole.manifest);
     assert!(part.cuts.iter().all(|sheet| sheet.name.starts_with("pieces-")));
     let refused = part_of_kit(&sources, &["piece".to_owned()], &|| ()).unwrap_err().to_string();
-    assert!(refused.contains("there is no document “piece”, do you mean pieces?"), "{refused}");
+    assert!(refused.contains("we don’t know a document “piece”. Do you mean pieces?"), "{refused}");
 }
 
 #[test]
@@ -378,17 +378,17 @@ fn parts_of_a_kit_are_printed_again_only_while_they_fit_the_rest() {
         assert!(at(&format!("print/{name}.pdf")).exists(), "{name}");
     }
     assert!(at("plan.json").exists() && at("print/cuts/squares-3.svg").exists());
-    std::fs::remove_file(at("print/cards.pdf")).unwrap();
+    std::fs::remove_file(at("print/edge-cards.pdf")).unwrap();
     std::fs::write(at("print/cuts/squares-4.svg"), "of a larger kit").unwrap();
     assert_eq!(everysquare(&["print", root, "squares", "posters"]), 2, "there is no such document");
     assert_eq!(everysquare(&["print", root, "squares"]), 0);
     assert!(!at("print/cuts/squares-4.svg").exists() && at("print/cuts/pieces-1.svg").exists());
-    assert_eq!(everysquare(&["print", root, "cards"]), 0);
-    assert!(at("print/cards.pdf").exists());
+    assert_eq!(everysquare(&["print", root, "edge-cards"]), 0);
+    assert!(at("print/edge-cards.pdf").exists());
 
     settings.tag = Tag::new("ZZZ").unwrap();
     std::fs::write(at("event.toml"), settings.to_toml()).unwrap();
-    assert_eq!(everysquare(&["print", root, "cards"]), 2);
+    assert_eq!(everysquare(&["print", root, "edge-cards"]), 2);
     assert_eq!(std::fs::read(at("print/manifest.json")).unwrap(), manifest, "nothing is lost");
     assert_eq!(everysquare(&["print", root]), 0);
 }

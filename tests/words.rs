@@ -1,7 +1,13 @@
 //! The words: every language has every sentence with the same things filled in, every sentence is used, and every one that is
 //! asked for is there.
 
-#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "a test fails by panicking")]
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    clippy::cast_precision_loss,
+    reason = "a test fails by panicking"
+)]
 
 #[path = "words/composed.rs"]
 mod composed;
@@ -11,6 +17,8 @@ mod file;
 mod languages;
 #[path = "words/literals.rs"]
 mod literals;
+#[path = "words/plain.rs"]
+mod plain;
 #[path = "words/program.rs"]
 mod program;
 #[path = "words/used.rs"]

@@ -141,7 +141,6 @@ impl Work<'_> {
             wall: &shown.wall,
             overlap: &compared.overlap,
             measured: shown.measured.as_ref(),
-            likeness: Some(compared.likeness),
             counts: summary,
             pairs: &pairs,
             checks: &checks,

@@ -1,4 +1,4 @@
-//! `checklist.pdf`: a list to tick off which piece is out, which square came back, which one hangs. No names of anybody.
+//! `checklist.pdf`: a list to tick off which piece is out and which square is up. No names of anybody.
 
 use serde::Serialize;
 
@@ -11,7 +11,7 @@ use crate::frame::floor_index;
 struct Content {
     title: String,
     intro: String,
-    heads: [String; 4],
+    heads: [String; 3],
     /// How many pieces stand side by side.
     across: usize,
     rows: Vec<Row>,
@@ -24,7 +24,7 @@ struct Row {
     labels: Vec<String>,
 }
 
-/// Width of a piece with its three boxes, in mm.
+/// Width of a piece with its two boxes, in mm.
 const PIECE_MM: f64 = 34.0;
 
 /// Typesets the document.
@@ -46,7 +46,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let content = Content {
         title: words.say("print-checklist", &[]),
         intro: words.say("checklist-intro", &[("pieces", printed.squares.len().into())]),
-        heads: ["checklist-piece", "checklist-out", "checklist-back", "checklist-hung"].map(head),
+        heads: ["checklist-piece", "checklist-out", "checklist-hung"].map(head),
         across,
         rows: rows.collect(),
     };

@@ -12,6 +12,7 @@ use super::numbers::{
     MM_PER_FOOT, about, height_rows, level_table, numbers, parts, reach_table, side_by_side,
 };
 use super::page::{READING_MARGINS_MM, Reading};
+use super::pencils::Sets;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
 use super::{Document, PrintError, Sources, squares};
@@ -42,6 +43,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let pages = [
         in_numbers(&writer, &evening),
         timeline(&writer),
+        event(&writer),
         materials(&writer, &evening)?,
         room_page(&writer),
         wrong(&writer),
@@ -100,15 +102,26 @@ fn heights(w: &Writer, evening: &Evening) -> Vec<Block> {
     blocks
 }
 
+/// What to do in the days and hours before.
 fn timeline(w: &Writer) -> Vec<Block> {
     let part = |id: &str, count: usize| [w.heading(id), w.boxes(id, count)];
     [
         vec![w.title("guide-timeline")],
-        part("guide-week", 7).into(),
-        part("guide-day", 6).into(),
+        part("guide-week", 8).into(),
+        part("guide-day", 8).into(),
         part("guide-hours", 5).into(),
+    ]
+    .concat()
+}
+
+/// What to do while visitors are there and right after, and what becomes of pieces and squares: the page to carry about.
+fn event(w: &Writer) -> Vec<Block> {
+    let part = |id: &str, count: usize| [w.heading(id), w.boxes(id, count)];
+    [
+        vec![w.title("guide-event")],
         part("guide-running", 5).into(),
-        part("guide-end", 4).into(),
+        vec![w.heading("guide-pieces"), w.text("helpers-label"), w.list("guide-pieces", 5)],
+        part("guide-end", 5).into(),
         part("guide-clearing", 4).into(),
     ]
     .concat()
@@ -139,11 +152,6 @@ fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
         "signs",
         "bin",
     ];
-    let pencil = |(pencil, need): (&Pencil, &PencilNeed)| [pencil.name.clone(), need.count.to_string()];
-    let pencils: Vec<[String; 2]> =
-        w.sources.facts.pencils.iter().zip(&evening.supplies.pencils).map(pencil).collect();
-    let across = parts(pencils.len(), MOST_PENCILS, 3);
-    let heads = (0..across).flat_map(|_| w.heads(&["guide-colour", "guide-pencil-count"])).collect();
     Ok(vec![
         w.title("guide-materials"),
         Block::Table {
@@ -153,8 +161,25 @@ fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
         },
         w.heading("guide-pencil-list"),
         w.text("guide-pencil-list-intro"),
-        Block::Table { heads, widths: [1.0, 0.5].repeat(across), rows: side_by_side(&pencils, across) },
+        pencil_table(w, evening),
     ])
+}
+
+/// Each pencil: how many where all are shared, and how many where each table has a set.
+fn pencil_table(w: &Writer, evening: &Evening) -> Block {
+    let sets = Sets::of(w.sources, evening);
+    let pencil = |(pencil, (shared, own)): (&Pencil, (&PencilNeed, &PencilNeed))| {
+        [pencil.name.clone(), shared.count.to_string(), (own.count * sets.tables).to_string()]
+    };
+    let counted = evening.supplies.pencils.iter().zip(&sets.at_a_table);
+    let pencils: Vec<[String; 3]> = w.sources.facts.pencils.iter().zip(counted).map(pencil).collect();
+    let across = parts(pencils.len(), MOST_PENCILS, 2);
+    let heads = ["guide-colour", "guide-pencil-count", "guide-pencil-sets"];
+    Block::Table {
+        heads: (0..across).flat_map(|_| w.heads(&heads)).collect(),
+        widths: [1.0, 0.6, 0.6].repeat(across),
+        rows: side_by_side(&pencils, across),
+    }
 }
 
 fn room_page(w: &Writer) -> Vec<Block> {
@@ -165,7 +190,7 @@ fn room_page(w: &Writer) -> Vec<Block> {
         w.list("guide-room", 4),
         w.heading("guide-cautions"),
         w.note("guide-fire"),
-        w.list("guide-cautions", 5),
+        w.list("guide-cautions", 6),
     ]
 }
 
@@ -185,7 +210,7 @@ fn wrong(w: &Writer) -> Vec<Block> {
 }
 
 fn afterwards(w: &Writer) -> Vec<Block> {
-    vec![w.heading("guide-after"), w.list("guide-after", 5)]
+    vec![w.heading("guide-after"), w.list("guide-after", 6)]
 }
 
 /// The room, to scale.

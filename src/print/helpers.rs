@@ -15,6 +15,9 @@ struct Content {
     blocks: Vec<Block>,
 }
 
+/// How far a scale factor may be off a whole number and counts as one: it is said with one digit behind the point.
+const WHOLE: f64 = 0.05;
+
 /// Typesets the document.
 ///
 /// # Errors
@@ -32,6 +35,7 @@ fn hand_out(w: &Writer, evening: &Evening) -> Vec<Block> {
     vec![
         w.title("helpers-hand-out"),
         w.text("helpers-hand-out-intro"),
+        w.text("helpers-label"),
         w.heading("helpers-sort"),
         w.list("helpers-sort", 2),
         level_table(w, evening),
@@ -39,15 +43,26 @@ fn hand_out(w: &Writer, evening: &Evening) -> Vec<Block> {
         w.note("helpers-say-words"),
         w.heading("helpers-each"),
         w.steps("helpers-each", 5),
+        w.heading("helpers-order"),
+        w.list("helpers-order", 3),
         w.heading("helpers-secret"),
         w.list("helpers-secret", 2),
         w.heading("helpers-if"),
-        w.list("helpers-if", 3),
+        w.list("helpers-if", 6),
     ]
 }
 
 /// Set the tables, help without drawing.
 fn tables(w: &Writer) -> Vec<Block> {
+    let mut help = w.list("helpers-help", 5);
+    let grid = &w.sources.printed.grid;
+    let scale = grid.square_mm / grid.piece_mm;
+    // nobody multiplies by 5.1 while drawing
+    if let Block::List { items } = &mut help
+        && (scale - scale.round()).abs() < WHOLE
+    {
+        items.push(w.say("helpers-help-scale"));
+    }
     vec![
         w.title("helpers-tables"),
         w.text("helpers-tables-intro"),
@@ -55,7 +70,7 @@ fn tables(w: &Writer) -> Vec<Block> {
         w.list("helpers-set", 4),
         w.heading("helpers-help"),
         w.note("helpers-help-rule"),
-        w.list("helpers-help", 5),
+        help,
         w.heading("helpers-look"),
         w.list("helpers-look", 4),
         w.heading("helpers-wait"),
@@ -71,6 +86,7 @@ fn wall(w: &Writer, evening: &Evening) -> Vec<Block> {
     vec![
         w.title("helpers-wall"),
         w.text("helpers-wall-intro"),
+        w.text("helpers-label"),
         w.heading("helpers-hang"),
         w.steps("helpers-hang", 5),
         reach_table(w, evening),
@@ -94,7 +110,7 @@ fn cautions(w: &Writer) -> Vec<Block> {
         part("helpers-stools", 4).into(),
         part("helpers-cutters", 3).into(),
         part("helpers-tape", 2).into(),
-        part("helpers-fire", 3).into(),
+        part("helpers-fire", 4).into(),
         part("helpers-pictures", 4).into(),
         part("helpers-room", 3).into(),
     ]

@@ -1,7 +1,7 @@
 //! The manifest of a kit: every square and piece with its page and place, every card with its place on the wall.
 
 use super::layout::Area;
-use super::{PrintError, cards, pieces, squares};
+use super::{PrintError, edge_cards, pieces, squares};
 use crate::plan::manifest::{
     FORMAT, ManifestCard, ManifestCode, ManifestEvent, ManifestGrid, ManifestPiece, ManifestSquare,
 };
@@ -35,7 +35,7 @@ pub(super) fn of(settings: &PrintSettings, printed: &Printed) -> Result<Manifest
         },
         squares,
         pieces,
-        cards: cards::printable(printed).map(ManifestCard::from).collect(),
+        cards: edge_cards::printable(printed).map(ManifestCard::from).collect(),
     })
 }
 

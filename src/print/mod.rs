@@ -2,7 +2,7 @@
 //! the manifest, which says what was printed where.
 //!
 //! ```text
-//!  Settings ─┐                     ┌─▶ squares.pdf, cards.pdf, pieces.pdf …    places in mm
+//!  Settings ─┐                     ┌─▶ squares.pdf, edge-cards.pdf …           places in mm
 //!  Printed  ─┤                     │
 //!  Picture  ─┼─▶ layout ─▶ typeset ┼─▶ checklist.pdf, pencils.pdf …              text that flows
 //!  Facts    ─┤      │              │
@@ -45,11 +45,11 @@
 mod blocks;
 mod built_in;
 mod camera_place;
-mod cards;
 mod checklist;
 pub mod comparison;
 mod cut_out;
 mod cuts;
+mod edge_cards;
 mod guide;
 mod helpers;
 mod hints;
@@ -71,7 +71,7 @@ mod room_drawing;
 mod screen;
 mod short;
 mod squares;
-pub mod steps;
+pub mod table_card;
 mod typeset;
 mod wall_drawing;
 mod wall_map;
@@ -96,13 +96,13 @@ type Make = fn(&Sources) -> Result<Document, PrintError>;
 /// Every document of a kit and who makes it, in the order in which they are named to people.
 const DOCUMENTS: &[(&str, Make)] = &[
     ("squares", squares::document),
-    ("cards", cards::document),
+    ("edge-cards", edge_cards::document),
     ("pieces", pieces::document),
     ("levels", levels::document),
     ("pencils", pencils::document),
     ("checklist", checklist::document),
     ("wall-map", wall_map::document),
-    ("steps", steps::document),
+    ("table-card", table_card::document),
     ("questions", questions::document),
     ("answers", questions::answers),
     ("helpers", helpers::document),

@@ -4,17 +4,19 @@ use super::Sources;
 use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
 use super::lengths::both;
+use super::pencils::Sets;
 use super::piece_back::level_word;
 use super::room::SEATS_A_TABLE;
-use super::steps::cards_for;
+use super::table_card::cards_for;
 use crate::frame::{MM_PER_INCH, ceil_index, float, floor_index, round_index};
-use crate::plan::Level;
-use crate::plan::crowd::{Evening, Means, People, RowHeight};
-use crate::plan::settings::Units;
+use crate::plan::cell::column_letters;
+use crate::plan::crowd::{Evening, Means, People, RowHeight, STOOL_MM};
+use crate::plan::settings::{Choice, Units};
+use crate::plan::{Cell, Level};
 use crate::words::{FluentValue, Words};
 
-/// A roll of tape, in mm.
-const ROLL_MM: f64 = 25_000.0;
+/// A short roll of tape, in mm: 80 feet. Common practice, no source.
+const ROLL_MM: f64 = 80.0 * MM_PER_FOOT;
 
 /// Every number that a sentence may name.
 pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str, FluentValue<'static>)> {
@@ -25,6 +27,7 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
     let count = |count: usize| FluentValue::from(count);
     let place = CameraPlace::of(settings, wall.hang_mm);
     let scale = grid.square_mm / grid.piece_mm;
+    let (sets, label) = (Sets::of(sources, evening), Example::of(sources));
     vec![
         ("event", settings.name.clone().into()),
         ("columns", count(grid.columns)),
@@ -51,11 +54,18 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
         ("tape", about(sources, supplies.tape_mm).into()),
         ("rolls", count(ceil_index(supplies.tape_mm / ROLL_MM))),
         ("cards", count(supplies.cards)),
-        ("area", decimals(ceil_index(supplies.paper_m2 * 10.0), 10).into()),
-        ("area-feet", count(ceil_index(supplies.paper_m2 * FEET2_A_M2))),
+        ("paper-area", paper_area(sources, supplies.paper_m2).into()),
         ("sharpeners", count(supplies.sharpeners)),
         ("erasers", count(supplies.erasers)),
         ("pencils-in-all", count(supplies.pencils_in_all())),
+        ("pencils-in-sets", count(sets.pencils_in_all())),
+        ("sets", count(sets.tables)),
+        ("stool", length(STOOL_MM)),
+        ("roll", about(sources, ROLL_MM).into()),
+        ("label", label.label),
+        ("label-column", label.column),
+        ("label-row", label.row),
+        ("rows-from", grid.rows_from.word().into()),
         ("distance", about(sources, place.distance_mm).into()),
         ("phone-height", about(sources, place.height_mm).into()),
         ("photos", count(place.photos)),
@@ -66,6 +76,36 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
 
 /// Square feet in a square metre.
 pub(super) const FEET2_A_M2: f64 = 10.763_910_4;
+
+/// A label of this wall as an example, with what it says.
+pub(super) struct Example {
+    pub label: FluentValue<'static>,
+    pub column: FluentValue<'static>,
+    pub row: FluentValue<'static>,
+}
+
+impl Example {
+    /// That of a square that is on no edge, where there is one.
+    pub fn of(sources: &Sources) -> Self {
+        let grid = &sources.printed.grid;
+        let cell = Cell { column: grid.columns / 3, row: grid.rows / 3 };
+        Self {
+            label: grid.label(cell).into(),
+            column: column_letters(cell.column).into(),
+            row: grid.row_number(cell.row).to_string().into(),
+        }
+    }
+}
+
+/// Paper on the wall, in both units, rounded up.
+fn paper_area(sources: &Sources, m2: f64) -> String {
+    let (metres, feet) = (decimals(ceil_index(m2 * 10.0), 10), ceil_index(m2 * FEET2_A_M2));
+    let id = match sources.settings.print.units {
+        Units::Inch => "paper-feet",
+        Units::Mm => "paper-metres",
+    };
+    sources.words.say(id, &[("feet", feet.into()), ("metres", metres.into())])
+}
 
 /// A length for which half a foot is near enough, rounded up, in both units.
 pub(super) fn about(sources: &Sources, mm: f64) -> String {
@@ -119,40 +159,47 @@ pub(super) fn level_table(w: &Writer, evening: &Evening) -> Block {
     }
 }
 
-/// Who reaches which rows how: who, from the floor, on a stool, not without help.
+/// Who reaches which rows: who, from the floor, and how the higher ones are hung. Only the adults' line names a stool or a ladder.
 pub(super) fn reach_table(w: &Writer, evening: &Evening) -> Block {
     let words = w.sources.words;
     let row = |(at, who): (usize, &People)| {
-        let reached = |means: &[Means]| {
+        let reached = |means: Means| {
             let rows: Vec<&RowHeight> =
-                evening.wall.rows.iter().filter(|row| means.contains(&row.means()[at])).collect();
+                evening.wall.rows.iter().filter(|row| row.means()[at] == means).collect();
             span(&rows, words)
         };
         let said = words
             .say(&format!("people-{}", who.word()), &[("reach", reach(w.sources, who.reach_mm()).into())]);
-        vec![
-            said,
-            reached(&[Means::Floor]),
-            reached(&[Means::Stool]),
-            reached(&[Means::Helper, Means::Ladder]),
-        ]
+        let by_another = if who.are_children() { "reach-adult-hangs" } else { "reach-other-hangs" };
+        let higher = [
+            (by_another, Means::Helper),
+            ("reach-step-stool", Means::Stool),
+            ("reach-stepladder", Means::Ladder),
+        ];
+        let higher: Vec<String> = higher
+            .into_iter()
+            .filter_map(|(id, means)| Some(words.say(id, &[("rows", reached(means)?.into())])))
+            .collect();
+        let none = || words.say("span-none", &[]);
+        let higher = if higher.is_empty() { none() } else { higher.join("; ") };
+        vec![said, reached(Means::Floor).unwrap_or_else(none), higher]
     };
     Block::Table {
-        heads: w.heads(&["helpers-who", "helpers-floor", "helpers-stool", "helpers-help-needed"]),
-        widths: vec![2.6, 1.0, 1.0, 1.0],
+        heads: w.heads(&["helpers-who", "helpers-floor", "helpers-help-needed"]),
+        widths: vec![2.2, 1.0, 2.0],
         rows: People::ALL.iter().enumerate().map(row).collect(),
     }
 }
 
-/// “1 to 5”: rows that are neighbours.
-fn span(rows: &[&RowHeight], words: &Words) -> String {
+/// “1 to 5”: rows that are neighbours; nothing where there is none.
+fn span(rows: &[&RowHeight], words: &Words) -> Option<String> {
     let numbers = || rows.iter().map(|row| row.number);
     match (numbers().min(), numbers().max()) {
         (Some(first), Some(last)) if first < last => {
-            words.say("span", &[("first", first.into()), ("last", last.into())])
+            Some(words.say("span", &[("first", first.into()), ("last", last.into())]))
         }
-        (Some(only), _) => words.say("span-one", &[("row", only.into())]),
-        _ => words.say("span-none", &[]),
+        (Some(only), _) => Some(words.say("span-one", &[("row", only.into())])),
+        _ => None,
     }
 }
 

@@ -6,7 +6,7 @@ use super::page::{READING_MARGINS_MM, Reading};
 use super::room::SEATS_A_TABLE;
 use super::{Document, PrintError, Sources};
 use crate::frame::{float, floor_index};
-use crate::plan::crowd::{Evening, NOBODY_WAITS, chances, pencils};
+use crate::plan::crowd::{Evening, NOBODY_WAITS, PencilNeed, chances, pencils};
 
 /// Width of a label and of a pencil's column, in mm.
 const LABEL_MM: f64 = 14.0;
@@ -56,7 +56,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let Sources { settings, words, facts, .. } = *sources;
     let evening = sources.evening();
     let seats = evening.time.seats_in_use;
-    let tables = seats.div_ceil(SEATS_A_TABLE);
+    let sets = Sets::of(sources, &evening);
     let percent = floor_index(NOBODY_WAITS * 100.0 + 0.5);
     let (width, _) = settings.print.paper.size_mm();
     let block = LABEL_MM + float(facts.pencils.len()) * PENCIL_MM;
@@ -73,9 +73,16 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             "pencils-all-tables",
         ]
         .map(say),
-        pencils: rows(sources, &evening, tables),
-        sets: words
-            .say("pencils-sets", &[("tables", tables.into()), ("seats", SEATS_A_TABLE.min(seats).into())]),
+        pencils: rows(sources, &evening, &sets),
+        sets: words.say(
+            "pencils-sets",
+            &[
+                ("shared-in-all", evening.supplies.pencils_in_all().into()),
+                ("sets-in-all", sets.pencils_in_all().into()),
+                ("tables", sets.tables.into()),
+                ("seats", SEATS_A_TABLE.min(seats).into()),
+            ],
+        ),
         pieces_title: say("pencils-pieces-title"),
         pieces_intro: say("pencils-pieces-intro"),
         piece_head: say("checklist-piece"),
@@ -86,12 +93,34 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     Reading { name: "pencils", content, pictures: Vec::new() }.document(sources)
 }
 
+/// A set of pencils for each table in use; every document that counts pencils takes its numbers from here and from the
+/// evening's supplies.
+pub(super) struct Sets {
+    /// Tables in use.
+    pub tables: usize,
+    /// The pencils of one table.
+    pub at_a_table: Vec<PencilNeed>,
+}
+
+impl Sets {
+    /// As many tables as the seats in use take.
+    pub fn of(sources: &Sources, evening: &Evening) -> Self {
+        let seats = evening.time.seats_in_use;
+        let chances = chances(&sources.facts.work(), evening.given.minutes_a_piece);
+        let at_a_table = pencils(&chances, SEATS_A_TABLE.min(seats));
+        Self { tables: seats.div_ceil(SEATS_A_TABLE), at_a_table }
+    }
+
+    /// The pencils of all tables.
+    pub fn pencils_in_all(&self) -> usize {
+        self.at_a_table.iter().map(|need| need.count).sum::<usize>() * self.tables
+    }
+}
+
 /// Every pencil: how many if all are shared, and how many if each table has its own.
-fn rows(sources: &Sources, evening: &Evening, tables: usize) -> Vec<Row> {
+fn rows(sources: &Sources, evening: &Evening, sets: &Sets) -> Vec<Row> {
     let facts = sources.facts;
-    let chances = chances(&facts.work(), evening.given.minutes_a_piece);
-    let at_a_table = pencils(&chances, SEATS_A_TABLE.min(evening.time.seats_in_use));
-    let counted = facts.pencils.iter().zip(evening.supplies.pencils.iter().zip(at_a_table));
+    let counted = facts.pencils.iter().zip(evening.supplies.pencils.iter().zip(&sets.at_a_table));
     counted
         .enumerate()
         .map(|(number, (pencil, (shared, own)))| Row {
@@ -101,7 +130,7 @@ fn rows(sources: &Sources, evening: &Evening, tables: usize) -> Vec<Row> {
             pieces: facts.pieces_with(number),
             shared: shared.count,
             a_table: own.count,
-            all_tables: own.count * tables,
+            all_tables: own.count * sets.tables,
         })
         .collect()
 }

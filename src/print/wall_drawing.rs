@@ -178,7 +178,7 @@ fn squares(sources: &Sources, scale: &Scale) -> Vec<Named> {
 fn cards(sources: &Sources, scale: &Scale) -> Vec<Named> {
     let side = sources.settings.grid.square_mm;
     let wall = sources.settings.grid.size();
-    let cards = super::cards::printable(sources.printed).map(|card| {
+    let cards = super::edge_cards::printable(sources.printed).map(|card| {
         let own = |along: f64| (along / side).floor() * side;
         let (x, y, width, height) = match card.kind {
             CardKind::Column => (own(card.centre.x), wall.y, side, RING_MM),
@@ -189,7 +189,12 @@ fn cards(sources: &Sources, scale: &Scale) -> Vec<Named> {
             }
         };
         let area = scale.area(Point::new(x, y), width, height);
-        Named { name: if_it_fits(card.name.clone(), &area), area }
+        // corners have numbers too: in line with those of the rows they would read as one of them
+        let name = match card.kind {
+            CardKind::Corner => format!("c{}", card.name),
+            CardKind::Column | CardKind::Row => card.name.clone(),
+        };
+        Named { name: if_it_fits(name, &area), area }
     });
     cards.collect()
 }

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::lengths::{both, distances, one};
+use super::numbers::Example;
 use super::page::Reading;
 use super::wall_drawing::Drawing;
 use super::{Document, PrintError, Sources};
@@ -10,7 +11,7 @@ use crate::frame::float;
 use crate::plan::cards::{EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::cell::column_letters;
 use crate::plan::crowd::{RowHeight, WallPlan};
-use crate::plan::settings::Units;
+use crate::plan::settings::{Choice, Units};
 
 /// Lines that stand side by side in the table of columns.
 const MOST_BLOCKS: usize = 3;
@@ -62,7 +63,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         rows_intro: say("wall-map-rows-intro"),
         rows_heads: row_heads(sources),
         rows: rows(sources, &wall),
-        cards_title: say("print-cards"),
+        cards_title: say("print-edge-cards"),
         cards: cards(sources),
     };
     Reading { name: "wall-map", content, pictures: Vec::new() }.document(sources)
@@ -72,7 +73,10 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 fn facts(sources: &Sources, wall: &WallPlan) -> Vec<String> {
     let words = sources.words;
     let length = |mm: f64| both(sources, mm).into();
+    let Example { label, column, row } = Example::of(sources);
+    let from = sources.printed.grid.rows_from.word().into();
     let mut facts = vec![
+        words.say("wall-map-label", &[("label", label), ("column", column), ("row", row), ("from", from)]),
         words
             .say("wall-map-squares", &[("width", length(wall.width_mm)), ("height", length(wall.height_mm))]),
         words.say(

@@ -462,19 +462,19 @@ rehearse-next = Next: look at the picture and decide what you would fix. Then ty
 ## print
 
 print-squares = Squares
-print-cards = Cards
+print-edge-cards = Edge cards
 print-pieces = Pieces
-print-working = setting the pages
+print-working = laying out the pages
 print-about-squares = The fronts of squares { $labels }: blank paper with cut lines, tick marks, the label and the code.
 print-about-pieces = The pieces { $labels } of the picture, with cut lines, tick marks and their labels.
-print-about-backs = The backs of { $labels }: what each is called and which way is up.
-print-about-piece-backs = The backs of the pieces { $labels }: what each is called, which way is up, its level and its pencils.
-print-about-cards = The cards { $names }, each with its name and its code.
-print-levels = Levels
+print-about-backs = The backs of { $labels }: the label of each, and which way is up.
+print-about-piece-backs = The backs of the pieces { $labels }: the label of each, which way is up, its level and its pencils.
+print-about-cards = The edge cards { $names }, each with its name and its code.
+print-levels = Level bags
 print-pencils = Pencils
 print-checklist = Checklist
 print-wall-map = Wall map
-print-about-levels = Labels for the bags of the levels { $levels }: the level’s name and marks, how many pieces, and which.
+print-about-levels = Labels for the bags of the levels { $levels }: the level’s name and marks, how many pieces, and which ones.
 print-level-count = { $pieces ->
     [one] 1 piece
    *[other] { $pieces } pieces
@@ -485,37 +485,37 @@ unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
 print-main-word = last
 print-pencils-more = + { $count }
-level-plain = plain
+level-plain = one color
 level-easy = easy
 level-medium = medium
 level-hard = hard
 print-row = Row { $row }
 print-title = { $document } – { $event }
-print-actual-size = Print at 100 %, actual size – never “fit to page”
+print-actual-size = Print at 100% (“Actual size”). Never use “Fit to page”.
 print-page-single = { $document } · page { $page } of { $pages } · one-sided
 print-page-front-long = { $document } · page { $page } of { $pages } · two-sided, flip on long edge
 print-page-front-short = { $document } · page { $page } of { $pages } · two-sided, flip on short edge
 print-part = part { $part } of { $parts }
-print-page-folded = { $document } · page { $page } of { $pages } · cut out, fold at the dots, glue
+print-page-folded = { $document } · page { $page } of { $pages } · cut out, fold on the dotted line, glue
 print-page-glued = { $document } · page { $page } of { $pages } · cut out, glue behind page { $front }
 print-page-back = { $document } · page { $page } of { $pages } · back of page { $front }
 print-event = { $tag } · { $event }
 print-ruler-mm = { $length } mm
 print-ruler-inch = { $length } in
 print-this-way-up = this way up
-print-card-column = column { $name } · hangs below its column
-print-card-row = row { $name } · hangs left of its row
-print-card-corner-1 = corner 1 of 4 · beyond the top left
-print-card-corner-2 = corner 2 of 4 · beyond the top right
-print-card-corner-3 = corner 3 of 4 · beyond the bottom right
-print-card-corner-4 = corner 4 of 4 · beyond the bottom left
+print-card-column = column { $name } · goes below this column
+print-card-row = row { $name } · goes left of this row
+print-card-corner-1 = corner 1 of 4 · outside the top left corner
+print-card-corner-2 = corner 2 of 4 · outside the top right corner
+print-card-corner-3 = corner 3 of 4 · outside the bottom right corner
+print-card-corner-4 = corner 4 of 4 · outside the bottom left corner
 
-help-print = Writes the kit as PDF, and the manifest of what was printed
+help-print = Make the kit (PDF files) and the record of what was printed
 help-print-folder = The event folder
-help-print-documents = Only these documents, such as squares or pieces; left out, all of them
-help-print-templates = Write the program's own templates and words as well, to start your own from
+help-print-documents = Only these documents, such as squares or pieces (default: all of them)
+help-print-templates = Also save the program’s page designs and wording, so you can change copies of them
 
-print-made = Wrote { $folder }:
+print-made = Made { $folder }:
 print-made-two-sided = { $name }: { $pages } pages on { $sheets ->
         [one] 1 sheet
        *[other] { $sheets } sheets
@@ -525,107 +525,110 @@ print-made-one-sided = { $name }: { $pages ->
        *[other] { $pages } pages on { $sheets } sheets
     }, one-sided
 print-made-cuts = cuts: { $sheets ->
-        [one] 1 sheet’s
-       *[other] { $sheets } sheets’
-    } lines in mm as SVG, for a cutting machine
-print-made-manifest = manifest.json: what was printed where; “check” needs it
-print-made-templates = The program’s templates and words lie in { $made }. Copy the one you want to change into { $own } and change it there; of words.ftl keep only the lines you change.
+        [one] the lines of 1 sheet
+       *[other] the lines of { $sheets } sheets
+    } in mm as SVG, for a cutting machine
+print-made-manifest = manifest.json: a record of what was printed. Keep it: “check” needs it
+print-made-templates = The page designs and wording are in { $made }. Copy what you want to change into { $own } and edit it there. In words.ftl, keep only the lines you change.
 print-paper-letter = letter
 print-paper-tabloid = tabloid (11 × 17 in)
 print-paper-a4 = A4
 print-paper-a3 = A3
-print-choose-one-sided = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, one-sided.
-print-choose-long-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for { $documents } two-sided, flip on long edge.
-print-choose-short-edge = In the printer's dialogue choose { $paper } paper, “actual size” or 100 %, and for { $documents } two-sided, flip on short edge.
-print-ruler-check = Print one sheet first: its ruler must measure { $length } exactly, and each back must lie behind its front.
-print-ruler-check-one-sided = Print one sheet first: its ruler must measure { $length } exactly.
-print-codes-changed = Codes or sizes have changed since this kit was printed last: squares of that print will not be recognised, so use none of them.
-print-next = Next: cut along the lines, and try the evening out with “everysquare rehearse { $folder }”. When squares hang: “everysquare check { $folder } PHOTO”.
+print-choose-one-sided = In the print dialog, choose { $paper } paper, “Actual size” or 100%, one-sided.
+print-choose-long-edge = In the print dialog, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on long edge.
+print-choose-short-edge = In the print dialog, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on short edge.
+print-ruler-check = Print one sheet first. Its ruler must be exactly { $length } long, and each back must line up with its front.
+print-ruler-check-one-sided = Print one sheet first. Its ruler must be exactly { $length } long.
+print-codes-changed = The codes or sizes have changed since you last printed this kit. Squares from that print won’t be recognized, so don’t use them.
+print-next = Next: cut along the lines and practice with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
 
-error-print-too-large = a { $what } of { $side } mm does not fit { $paper } paper beside the ruler: the largest that fits is { $largest } mm ({ $inches } in); make it smaller in event.toml, or print on larger paper ({ $papers })
+error-print-too-large = a { $what } { $side } mm wide doesn’t fit on { $paper } paper next to the ruler. The largest that fits is { $largest } mm ({ $inches } in). Make it smaller in event.toml, or print on larger paper ({ $papers })
 error-print-square = square
 error-print-piece = piece
 error-print-card = card
-error-print-unknown = there is no document “{ $read }”: the documents are { $known }
-error-print-unknown-near = there is no document “{ $read }”, do you mean { $near }? The documents are { $known }
-error-print-typeset = a page could not be set ({ $said }): this is a fault of the program, please report it
+error-print-unknown = we don’t know a document “{ $read }”. The documents are { $known }. If a folder name has spaces, put it in quotes
+error-print-unknown-near = we don’t know a document “{ $read }”. Do you mean { $near }? The documents are { $known }
+error-print-typeset = a page couldn’t be laid out ({ $said }). This is a bug in the program; please report it
 
 ## checklist
 
-checklist-intro = Tick a box when a piece is handed out, when its square comes back, and when that square hangs on the wall: { $pieces ->
+checklist-intro = Check a box when a piece goes out, and when its square is up on the wall: { $pieces ->
     [one] 1 piece.
    *[other] { $pieces } pieces in all.
-}
+} Print this list twice: one copy for the piece table, one for the wall.
 checklist-piece = Piece
 checklist-out = out
-checklist-back = back
-checklist-hung = hung
+checklist-hung = up
 
 ## pencils
 
 pencils-intro = With { $seats ->
     [one] 1 seat in use
    *[other] { $seats } seats in use
-}, these pencils let nobody wait for a colour in { $percent } of 100 moments.
+} and these pencils, no one has to wait for a color { $percent }% of the time.
 pencils-number = No.
 pencils-name = Pencil
-pencils-pieces = Pieces that need it
-pencils-shared = To have, shared by all
+pencils-pieces = Pieces that use it
+pencils-shared = Total, if everyone shares
 pencils-a-table = On each table
-pencils-all-tables = To have, if each table has its own
-pencils-sets = Either all share one store of pencils in the middle of the room, or each table keeps its own: here { $tables ->
-    [one] one table
+pencils-all-tables = Total, if each table has a set
+pencils-sets = Share all the pencils from one spot in the middle of the room: { $shared-in-all } in all. Or give each table its own set: { $sets-in-all } in all, here for { $tables ->
+    [one] 1 table
    *[other] { $tables } tables
 } with { $seats ->
     [one] 1 seat
    *[other] { $seats } seats
-}. Its own needs more pencils and less walking.
+} each. Table sets take more pencils but less walking.
 pencils-pieces-title = Which piece needs which pencils
-pencils-pieces-intro = The numbers are those of the list above; in bold the pencil that covers most of the piece.
+pencils-pieces-intro = The numbers match the list above. Bold is the color that fills most of the piece.
 
 ## wall-map
 
-wall-map-squares = All squares together are { $width } wide and { $height } high.
-wall-map-with-cards = With the cards around them: { $width } wide and { $height } high.
-wall-map-hang = The lower edge of the squares hangs { $height } over the floor.
-wall-map-hang-proposed = The lower edge of the squares hangs { $height } over the floor. This is proposed; hang_mm in event.toml says another height.
-wall-map-fits = The place of { $width } by { $height } is large enough for squares and cards.
-wall-map-fits-without-cards = The place of { $width } by { $height } is large enough for the squares, but not for the cards.
-wall-map-does-not-fit = The place of { $width } by { $height } is too small for these squares.
-wall-map-alt = The wall to scale: { $columns } columns and { $rows } rows of squares with their labels, the cards around them, the floor below. The tables that follow hold all of its measures.
+wall-map-squares = All the squares together are { $width } wide and { $height } tall.
+wall-map-label = A label such as { $label } is a column letter and a row number: column { $column }, row { $row }. Row 1 is at the { $from ->
+    [top] top
+   *[bottom] bottom
+}.
+wall-map-with-cards = With the edge cards around them: { $width } wide and { $height } tall.
+wall-map-hang = The bottom edge of the squares is { $height } above the floor.
+wall-map-hang-proposed = The bottom edge of the squares is { $height } above the floor. That’s a suggestion; to change it, set hang_mm in event.toml.
+wall-map-fits = Your { $width } by { $height } space has room for the squares and the edge cards.
+wall-map-fits-without-cards = Your { $width } by { $height } space has room for the squares, but not for the edge cards.
+wall-map-does-not-fit = Your { $width } by { $height } space is too small for these squares.
+wall-map-alt = The wall, to scale: { $columns } columns and { $rows } rows of squares with their labels, the edge cards around them, the floor below. The tables that follow give every measurement.
 wall-map-floor = floor
-wall-map-in-inches = Heights over the floor and distances from the left in inches.
-wall-map-in-mm = Heights over the floor and distances from the left in mm.
-wall-map-columns-title = Upright lines
-wall-map-columns-intro = Hang a string with a weight, or draw a faint pencil line, at these distances from the left edge of the squares.
+wall-map-in-inches = Heights above the floor and distances from the left, in inches. c1 to c4 are the corner cards.
+wall-map-in-mm = Heights above the floor and distances from the left, in mm. c1 to c4 are the corner cards.
+wall-map-columns-title = Vertical lines
+wall-map-columns-intro = Hang a plumb line (a string with a weight), or draw a faint pencil line, at these distances from the left edge of the squares. Take strings down before visitors come.
 wall-map-column = Line
 wall-map-from-left = From the left, { $unit }
 wall-map-left-of = left of { $column }
 wall-map-right-of = right of { $column }
-wall-map-rows-title = Level lines
-wall-map-rows-intro = Stretch a string, or draw a faint pencil line, at these heights over the floor. Use a spirit level: floors slope.
+wall-map-rows-title = Horizontal lines
+wall-map-rows-intro = Stretch a string tight against the wall, or draw a faint pencil line, at these heights above the floor. Use a level; floors aren’t always even.
 wall-map-row = Row
-wall-map-lower = Lower edge, { $unit }
-wall-map-upper = Upper edge, { $unit }
-wall-map-column-cards = Column cards, { $side } wide, hang below their columns; their upper edge touches the squares.
-wall-map-row-cards = Row cards, { $side } high, hang left of their rows; their right edge touches the squares.
-wall-map-corner-cards = Corner cards, { $ring } wide and high without their strip of words, hang beyond the four corners of the squares and touch them with one corner; the strip points away from the squares.
+wall-map-lower = Bottom edge, { $unit }
+wall-map-upper = Top edge, { $unit }
+wall-map-column-cards = Column cards ({ $side } wide) go below their columns, with their top edge touching the squares.
+wall-map-row-cards = Row cards ({ $side } tall) go to the left of their rows, with their right edge touching the squares.
+wall-map-corner-cards = Corner cards ({ $ring } square, not counting the strip with words) go just outside the four corners and touch the squares at one point. The strip points away from the squares.
 
 ## comparison prints
 
 print-side-by-side = Side by side
-print-true-scale = In true size
+print-true-scale = Actual size
 print-pairs = Piece and square
-print-making-of = How the wall filled up
-print-maths-page = The maths of our wall
+print-making-of = How the mural filled up
+print-math-page = The math of our mural
 print-poster = Poster
 comparison-cm2 = { $area } cm²
 comparison-m2 = { $area } m²
 comparison-in2 = { $area } sq in
 comparison-ft2 = { $area } sq ft
-comparison-original = The original
-comparison-wall = Our wall
-comparison-both-alt = The original picture and the wall that visitors drew after it, at the same size, each with a bar that says how long something is in truth.
+comparison-original = The picture
+comparison-wall = Our mural
+comparison-both-alt = The original picture and the mural that visitors drew from it, at the same size, each with a scale bar.
 comparison-all-right = { $squares ->
         [one] One square, and it is
        *[other] { $squares } squares in { $columns ->
@@ -635,7 +638,7 @@ comparison-all-right = { $squares ->
             [one] 1 row
            *[other] { $rows } rows
         }, and all of them are
-    } in place.
+    } in the right spot.
 comparison-right = { $squares ->
         [one] One square.
        *[other] { $squares } squares in { $columns ->
@@ -646,107 +649,104 @@ comparison-right = { $squares ->
            *[other] { $rows } rows
         }.
     } { $right ->
-        [0] In this photo none was seen in its place yet.
-        [one] In this photo one was seen in its place.
-       *[other] In this photo { $right } were seen in their place.
+        [0] In this photo, none was in the right spot yet.
+        [one] In this photo, 1 was in the right spot.
+       *[other] In this photo, { $right } were in the right spot.
     }
-comparison-planned = Planned: every length on the wall is { $scale } times as long as on the original ({ $square } for { $piece }).
+comparison-planned = Planned: every length in the mural is { $scale } times the length in the picture ({ $piece } becomes { $square }).
 comparison-measured = Measured in the photo, from { $squares ->
         [one] 1 square
        *[other] { $squares } squares
-    }: { $scale } times as long.
-comparison-not-measured = Too few squares could be read in the photo to measure how many times as long the wall really is.
-comparison-original-size = The original is { $width } wide and { $height } high; its area is { $area }.
-comparison-wall-size = The wall is planned { $width } wide and { $height } high; its area is { $area }.
-comparison-thanks = Thank you to everybody who drew a square!
-comparison-true-intro = Put your hand or a ruler on this page: pieces and squares are as large here as they really are. What is framed in the original is what you see of the wall, enlarged.
-comparison-true-pieces-all = The original, all of it, at 1 : 1
-comparison-true-pieces = The original at 1 : 1: { $count ->
+    }: { $scale } times the length.
+comparison-not-measured = Too few squares could be read in the photo to measure the scale factor.
+comparison-original-size = The picture is { $width } wide and { $height } tall. Its area is { $area }.
+comparison-wall-size = The mural is planned { $width } wide and { $height } tall. Its area is { $area }.
+comparison-thanks = Thank you to everyone who drew a square!
+comparison-true-intro = Lay your hand or a ruler on this page: pieces and squares are shown at their real size. The frame in the picture shows the part you see enlarged.
+comparison-true-pieces-all = The whole picture at 1:1
+comparison-true-pieces = The picture at 1:1: { $count ->
         [one] piece
        *[other] { $count } pieces,
-    } { $labels }; the whole does not fit this page
-comparison-true-piece-part = A part of the piece { $labels } at 1 : 1; the whole piece, { $side } a side, does not fit this page
-comparison-true-squares = Our wall at 1 : 1: { $count ->
+    } { $labels }; the rest doesn’t fit on this page
+comparison-true-piece-part = Part of the piece { $labels } at 1:1; the whole piece, { $side } on each side, doesn’t fit on this page
+comparison-true-squares = Our mural at 1:1: { $count ->
         [one] square
        *[other] { $count } squares,
     } { $labels }
-comparison-true-square-part = A part of the square { $labels } at 1 : 1; the whole square, { $side } a side, does not fit this page
+comparison-true-square-part = Part of the square { $labels } at 1:1; the whole square, { $side } on each side, doesn’t fit on this page
 comparison-from-to = { $first } to { $last }
-comparison-true-nested-alt = The outline of the wall with the original in its lower left corner, both at one scale: the wall is { $scale } times as long and { $scale } times as high.
-comparison-true-copies = { $scale } originals side by side are as long as the wall, { $scale } one above the other as high: { $scale } × { $scale } = { $copies } copies cover it.
-comparison-true-about-copies = The wall is { $scale } times as long and { $scale } times as high, so its area is { $scale } × { $scale }, about { $copies } times as large.
-comparison-true-drawing = This drawing is at 1 : { $drawing }, the original in it as well.
-comparison-pairs-intro = On the left the piece that somebody was given, on the right the square that came of it. Both are shown at the same size.
-comparison-pair-alt = The piece { $label } of the original, and beside it the square { $label } as it was drawn.
+comparison-true-nested-alt = The outline of the mural with the picture in its bottom left corner, both at one scale: the mural is { $scale } times as wide and { $scale } times as tall.
+comparison-true-copies = { $scale } pictures side by side are as wide as the mural, and { $scale } in a stack are as tall. { $scale } × { $scale } = { $copies } copies cover it.
+comparison-true-about-copies = The mural is { $scale } times as wide and { $scale } times as tall. So its area is { $scale } × { $scale }, or about { $copies }, times as large.
+comparison-true-drawing = This diagram is drawn at 1:{ $drawing }, and so is the picture inside it.
+comparison-pairs-intro = On the left is the piece someone got. On the right is the square they made from it. Both are shown at the same size.
+comparison-pair-alt = The piece { $label } of the picture, and next to it the square { $label } as it was drawn.
 comparison-making-intro = { $checks ->
-        [one] One photo of the wall was checked this evening.
-       *[other] { $checks } photos of the wall were checked this evening. Here they are in order.
+        [one] One photo of the wall was checked at this event.
+       *[other] { $checks } photos of the wall were checked at this event. Here they are in order.
     }
-comparison-making-some = { $shown } of { $checks } checks of the evening, evenly chosen, the first and the last among them.
-comparison-making-counts = { $right } of { $cells } in place, { $empty } empty
-comparison-making-alt = The wall at { $when }: { $counts }.
-comparison-curve = Squares in place, as time went by
-comparison-curve-alt = A curve of the squares in place from { $first } to { $last }; the numbers stand below the pictures.
-comparison-counting-1 = Count along the lowest row: { $columns ->
+comparison-making-some = { $shown } of the event’s { $checks } photos, spread evenly from first to last.
+comparison-making-counts = { $right } of { $cells } in the right spot, empty spots: { $empty }
+comparison-making-alt = The mural at { $when }: { $counts }.
+comparison-curve = Squares in the right spot, over time
+comparison-curve-alt = A curve of the squares in the right spot from { $first } to { $last }; the numbers are below the pictures.
+comparison-counting-1 = Count the squares in the bottom row: { $columns ->
         [one] 1 square.
        *[other] { $columns } squares.
-    } Count from the floor up: { $rows ->
+    } Count the rows from the floor up: { $rows ->
         [one] 1 row.
        *[other] { $rows } rows.
     }
-comparison-counting-2 = Every square was drawn from one piece, so there are as many squares as pieces: { $squares }.
+comparison-counting-2 = Each square was drawn from one piece, so there are just as many squares as pieces: { $squares }.
 comparison-multiplying-1 = { $columns } columns × { $rows } rows = { $squares } squares.
 comparison-multiplying-row = One line of { $squares ->
         [one] 1 square
        *[other] { $squares } squares
     }: 1 × { $squares } = { $squares }.
-comparison-multiplying-2 = A side of a piece is { $piece }, a side of a square { $square }: { $scale } times as long.
-comparison-multiplying-3 = A square has room for { $scale } × { $scale } = { $copies } pieces.
-comparison-ratio-1 = Lengths, picture to wall: 1 to { $scale }. The picture is { $width } by { $height }, the wall { $wall-width } by { $wall-height }.
-comparison-ratio-2 = Once around the picture: { $around }. Once around the wall: { $wall-around }, again { $scale } times as long.
-comparison-ratio-3 = Areas, picture to wall: 1 to { $scale } × { $scale } = { $copies }. The picture has { $area }, the wall { $wall-area }.
-comparison-ratio-4 = All angles stay as they are: that is why it still looks the same.
+comparison-multiplying-2 = One side of a piece is { $piece }. One side of a square is { $square }: { $scale } times as long.
+comparison-multiplying-3 = { $scale } × { $scale } = { $copies } pieces fit on one square.
+comparison-ratio-1 = Scale factor: { $scale }. The picture is { $width } by { $height }; the mural is { $wall-width } by { $wall-height }.
+comparison-ratio-2 = Perimeter of the picture: { $around }. Perimeter of the mural: { $wall-around }, also { $scale } times as long.
+comparison-ratio-3 = Area: { $scale } × { $scale } = { $copies } times as large. The picture has { $area }; the mural has { $wall-area }.
+comparison-ratio-4 = Every angle stays the same, and every length grows by the same scale factor. Shapes like that are called similar. Making one is an enlargement (a dilation).
 comparison-pattern = A pattern: lengths × { $scale }, areas × { $copies }
-comparison-pattern-intro = Take blocks of pieces, 1 × 1, 2 × 2 and so on. However large the block, its side grows { $scale } times and its area { $copies } times.
+comparison-pattern-intro = Take blocks of pieces: 1 × 1, 2 × 2 and so on. However big the block, its sides become { $scale } times as long and its area { $copies } times as large.
 comparison-block = Block
 comparison-side-picture = Side, picture
-comparison-side-wall = Side, wall
+comparison-side-wall = Side, mural
 comparison-area-picture = Area, picture
-comparison-area-wall = Area, wall
+comparison-area-wall = Area, mural
 comparison-measuring = Planned and measured
 comparison-measuring-intro = Measured in the photo, from { $count ->
         [one] 1 square
        *[other] { $count } squares
-    }. What stands behind ± says how far off a number may be: in 95 of 100 cases not more.
+    }. The number after ± is the margin of error: 95 times out of 100 the true value is within it.
 comparison-what = What
 comparison-plan = Planned
 comparison-found = Measured
 comparison-scale-factor = Scale factor
-comparison-pitch = From one square to the next
-comparison-width = Width of the wall
-comparison-height = Height of the wall
-comparison-straight = How it hangs
+comparison-pitch = Center of one square to the next
+comparison-width = Width of the mural
+comparison-height = Height of the mural
+comparison-straight = How straight it is
 comparison-column = Column { $column }
-comparison-lower = { $name } hangs { $by } lower than planned.
-comparison-higher = { $name } hangs { $by } higher than planned.
-comparison-right-of = { $name } hangs { $by } further right than planned.
-comparison-left-of = { $name } hangs { $by } further left than planned.
-comparison-sinks = { $name } sinks by { $by } from its left end to its right end.
-comparison-rises = { $name } rises by { $by } from its left end to its right end.
-comparison-leans-right = { $name } leans to the right by { $by } on its way down.
-comparison-leans-left = { $name } leans to the left by { $by } on its way down.
-comparison-all-straight = Rows and columns hang as straight as this photo can tell.
+comparison-lower = { $name } is { $by } lower than planned.
+comparison-higher = { $name } is { $by } higher than planned.
+comparison-right-of = { $name } is { $by } farther right than planned.
+comparison-left-of = { $name } is { $by } farther left than planned.
+comparison-sinks = { $name } slopes down { $by } from left to right.
+comparison-rises = { $name } slopes up { $by } from left to right.
+comparison-leans-right = { $name } leans right { $by } from top to bottom.
+comparison-leans-left = { $name } leans left { $by } from top to bottom.
+comparison-all-straight = As far as this photo shows, rows and columns are straight.
 comparison-gap = The widest gap is { $by }, between { $first } and { $second }.
-comparison-overlap = The largest overlap is { $by }, of { $first } and { $second }.
-comparison-straight-kind = Paper, tape and many hands: a few millimetres belong to it, and nobody sees them from a step away.
-comparison-alike = For adults: how alike are the two?
-comparison-alike-how = The structural similarity index (SSIM; Wang, Bovik, Sheikh and Simoncelli 2004) goes over both pictures patch by patch and compares how bright they are, how strong their contrasts are and how their lines run; 1 would be the very same picture.
-comparison-alike-number = For the whole wall its mean is { $likeness }: a number for the wall, and no mark for anybody, since every hand draws in its own way.
-comparison-alike-unknown = For this wall it was not worked out; it would be a number for the wall, and no mark for anybody, since every hand draws in its own way.
-comparison-edges = Below, the edges of the original lie over the wall. Where a drawn line follows an edge, the ruler and the eye agreed.
-comparison-edges-alt = The wall with the edges of the original drawn over it.
+comparison-overlap = The largest overlap is { $by }, where { $first } and { $second } meet.
+comparison-straight-kind = With paper, tape and many hands, a little wobble is part of it. From a step back, no one can tell.
+comparison-outlines = Line by line
+comparison-edges = Below, the outlines of the picture are laid over the mural. Where a drawn line follows one, eye and ruler agreed.
+comparison-edges-alt = The mural with the outlines of the picture drawn over it.
 comparison-poster-page = { $what }: row { $row }, column { $column } of { $rows } × { $columns } · page { $page } of { $pages }
-comparison-poster-size = { $width } wide and { $height } high, on { $pages ->
+comparison-poster-size = { $width } wide and { $height } tall, on { $pages ->
         [one] 1 page.
        *[other] { $pages } pages: { $rows ->
             [one] 1 row
@@ -754,20 +754,20 @@ comparison-poster-size = { $width } wide and { $height } high, on { $pages ->
         } of { $columns }.
     }
 comparison-poster-about = How the poster goes together. { $size } { $steps } { $caution }
-comparison-poster-1 = Print all pages at 100 %. Each says at its ruler which row and column it is.
-comparison-poster-2 = Cut each page along the lines at its corners.
-comparison-poster-3 = Neighbours share { $shared }. Dotted lines show where the next page’s edge comes: glue it over that strip, so that the picture runs on.
-comparison-poster-4 = Begin at the top left: first each row from left to right, then the rows one below the other.
-comparison-poster-fire-m2 = The poster is { $area } m² ({ $feet } sq ft) of paper, besides the squares. Many fire rules limit paper on walls, most strictly in corridors and near exits: ask the site manager or the fire authority before it goes up.
-comparison-poster-fire-ft2 = The poster is { $feet } sq ft ({ $area } m²) of paper, besides the squares. Many fire rules limit paper on walls, most strictly in corridors and near exits: ask the site manager or the fire authority before it goes up.
+comparison-poster-1 = Print all the pages at 100%. The words next to the ruler give each page’s row and column.
+comparison-poster-2 = Trim each page along its corner marks.
+comparison-poster-3 = Neighboring pages overlap by { $shared }. A dotted line shows where the next page’s edge goes: glue it over that strip so the picture continues.
+comparison-poster-4 = Start at the top left. Join each row from left to right, then join the rows from top to bottom.
+comparison-poster-fire-m2 = The poster is { $area } m² ({ $feet } sq ft) of paper, on top of the squares. Fire codes limit paper on walls, most strictly in hallways and near exits. Ask the building manager or fire marshal before it goes up.
+comparison-poster-fire-ft2 = The poster is { $feet } sq ft ({ $area } m²) of paper, on top of the squares. Fire codes limit paper on walls, most strictly in hallways and near exits. Ask the building manager or fire marshal before it goes up.
 filling-label = { $when } · { $right } / { $cells }
-error-print-no-wall = the straightened wall has no pixels: photograph the whole wall once more, from further back
-error-print-no-pairs = there is no square to show beside its piece: none was read well enough; photograph the wall from closer by
-error-print-no-checks = there is no check of this evening yet: photograph the wall and check it first
-error-print-poster = a poster { $read } mm wide cannot be printed: it can be { $least } to { $most } mm wide on this paper
-error-filling-nothing = there is no picture of the wall to move: photograph the wall and check it first
-error-filling-large = the moving picture cannot be made small enough to mail
-error-filling-gif = the moving picture cannot be written: { $said }
+error-print-no-wall = the straightened picture of the wall is empty: take another photo of the whole wall, from farther back
+error-print-no-pairs = there’s no square to show next to its piece, because none was read well enough: take another photo, closer to the wall
+error-print-no-checks = this event has no check yet: take a photo of the wall and check it first
+error-print-poster = a poster { $read } mm wide can’t be printed: on this paper it can be { $least } to { $most } mm wide
+error-filling-nothing = there’s nothing to animate yet: take a photo of the wall and check it first
+error-filling-large = the animation can’t be made small enough to email
+error-filling-gif = the animation can’t be written: { $said }
 
 ## check
 
@@ -1007,7 +1007,7 @@ tour-ends =
 
     Where things are in { $folder }:
       event.toml   your settings; open it in any text editor
-      print/       pieces.pdf, squares.pdf, cards.pdf to print at 100%; manifest.json for the check
+      print/       pieces.pdf, squares.pdf, edge-cards.pdf to print at 100%; manifest.json for the check
       rehearsals/  the practice photo and its answer key
       checks/      one folder for each check; open its report.html
       display/     one folder with keepsakes; open its side-by-side.pdf
@@ -1453,29 +1453,35 @@ questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
 
 ## steps
 
-print-steps = Steps
+print-table-card = Table card
 steps-title = Draw one square of our big picture
 steps-about = A card to fold and stand on the table, with the same six pictured steps on both sides. { $steps }
-steps-1 = Take a piece and its square.
-steps-2 = Turn both so that you can read the name.
-steps-3 = Find what crosses the tick marks.
-steps-4 = Draw it there, but large.
-steps-5 = Colour it. Leave the code's box white.
-steps-6 = Take it to the wall.
+steps-1 = Get a piece and the square with the same label.
+steps-2 = Turn both so you can read the label.
+steps-3 = Where do lines touch the edge? Use the tick marks.
+steps-4 = Draw the same lines on your square, bigger.
+steps-5 = Color it in. Keep the little code box white.
+steps-6 = Take it to the wall. Keep your piece.
 steps-fold = fold back
-steps-ridge = fold back: this is the ridge
-steps-overlap = the other foot reaches to this line: tape it here
+steps-ridge = fold back: this is the top
+steps-overlap = Tape the other end here, up to this line
 
 ## who reaches what
 
 about-feet = { $feet } ft ({ $metres } m)
 about-metres = { $metres } m ({ $feet } ft)
+paper-feet = { $feet } sq ft ({ $metres } m²)
+paper-metres = { $metres } m² ({ $feet } sq ft)
 reach-inches = { $inches } in ({ $metres } m)
 reach-metres = { $metres } m ({ $inches } in)
-people-children-from-5 = Children from 5 years: { $reach }
-people-children-from-9 = Children from 9 years: { $reach }
-people-seated = Somebody seated: { $reach }
+people-children-from-5 = Children age 5 and up: { $reach }
+people-children-from-9 = Children age 9 and up: { $reach }
+people-seated = Seated adults: { $reach }
 people-adults = Adults: { $reach }
+reach-adult-hangs = An adult hangs { $rows }
+reach-other-hangs = Someone else hangs { $rows }
+reach-step-stool = Step stool: { $rows }
+reach-stepladder = Stepladder: { $rows }
 span = rows { $first } to { $last }
 span-one = row { $row }
 span-none = –
@@ -1485,63 +1491,78 @@ span-none = –
 print-helpers = Helpers
 helpers-level = Level
 helpers-pieces = Pieces
-helpers-minutes = Minutes for one
-helpers-last = Hand out until minute
+helpers-minutes = Minutes per piece
+helpers-last = Stop handing out after (minutes from the start)
+helpers-label = A label such as { $label } means column { $label-column }, row { $label-row }. Columns go left to right. Row 1 is at the { $rows-from ->
+    [top] top
+   *[bottom] bottom
+}.
 
-helpers-hand-out = Station 1: handing out
-helpers-hand-out-intro = You give every visitor a piece (a small piece of the picture) and the square of paper that bears the same name. Have ready: the bags, the squares in order of their names, the checklist, a pen.
+helpers-hand-out = Station 1: Handing out
+helpers-hand-out-intro = You give each visitor a piece (a small part of the picture) and the paper square with the same label. Everyone draws, grown-ups too. Have ready: the bags, the squares in order, the checklist, a pen.
 helpers-sort = Sort
-helpers-sort-1 = Put the pieces into one bag for each level; the level stands on a piece's back. Lay the squares out row by row, so that you find a name at once.
-helpers-sort-2 = From the minute in the last column on, counted from the start, no piece of that level would be finished in time.
+helpers-sort-1 = Sort the pieces into one bag per level. The level is on the back. Lay out the squares row by row so you can find a label fast.
+helpers-sort-2 = The last column tells you when to stop. A piece handed out later than that won’t get done.
 helpers-say = Say
-helpers-say-words = “Here is a small piece of a big picture. Draw it on this square, { $scale } times as wide. What the picture is, nobody knows until it hangs.”
-helpers-each = For every visitor
-helpers-each-1 = Ask: “Something quick, or something to puzzle over?” Then let them draw a piece from that bag. The level is the piece's, never the child's.
-helpers-each-2 = Find the square of the same name. Read both names aloud together.
-helpers-each-3 = Tick “out” in the checklist, by the piece's name. Nobody's own name is written down.
-helpers-each-4 = Show the card on the table: the six pictures say what to do.
-helpers-each-5 = When a square comes back: tick “back”, see that its code's box is white, and send it to the wall.
+helpers-say-words = “This is a small piece of a big picture. Draw it on this square, { $scale } times as wide. What’s the picture? It’s a secret until it’s up on the wall!”
+helpers-each = For each visitor
+helpers-each-1 = Ask: “Something quick, or something to puzzle over?” Let them pick a piece from that bag. The level belongs to the piece, never to the child.
+helpers-each-2 = Find the square with the same label. Read both labels out loud together.
+helpers-each-3 = Check “out” next to that label on the checklist. Don’t write down anyone’s name.
+helpers-each-4 = Point out the table card. Six pictures show what to do.
+helpers-each-5 = Say: “When you’re done, take your square to the wall. Keep the piece. It shows which square is yours.”
+helpers-order = Which piece next?
+helpers-order-1 = Any spot on the wall is fine. Let visitors choose the level.
+helpers-order-2 = In the first half, offer the hard pieces first. They take longest. Near the end, hand out quick ones only.
+helpers-order-3 = The phone page lists what’s left in the same way, level by level.
 helpers-secret = Keep the secret
-helpers-secret-1 = The picture, the wall map and the question cards stay face down until the wall tells by itself.
-helpers-secret-2 = To “What is it?” say: “Your square knows a part of it.”
+helpers-secret-1 = Keep the picture and the question cards face down until everyone can see what the mural is.
+helpers-secret-2 = If someone asks “What is it?”, say: “Your square is one of the clues!”
 helpers-if = If …
-helpers-if-1 = somebody has to leave: piece and square go into the box “to be finished”. Whoever likes may go on with them.
-helpers-if-2 = somebody is done early: offer another piece, or a question card when the picture is out.
-helpers-if-3 = a square is spoilt: give a blank spare one and write the piece's name on it, large, in the same corner.
+helpers-if-1 = Someone has to leave early? Put the piece and the square in the “to finish” box. Anyone can finish them.
+helpers-if-2 = Someone finishes early? Offer another piece. After the picture is shown, offer a question card.
+helpers-if-3 = Someone wants a fresh start? That’s fine! Ask the organizer to print that sheet again. If there’s no time, use a plain square of the same size. Copy the label, large, into the same corner. The phone can’t read a plain square, so check that spot by eye.
+helpers-if-4 = A square is out for 45 minutes, or its visitor has left? Ask the organizer to print both sheets again, and give that piece to someone else. If both squares come back, the check finds the extra copy.
+helpers-if-5 = A child under 5? Share a piece with a grown-up, or pick one with one color.
+helpers-if-6 = Pieces left over? Helpers draw them, or a class draws them tomorrow.
 
-helpers-tables = Station 2: drawing tables
-helpers-tables-intro = You see that { $seats } seats have what they need, and that nobody is afraid of a blank square.
+helpers-tables = Station 2: Drawing tables
+helpers-tables-intro = You make sure all { $seats } seats have what they need, and that a blank square scares no one.
 helpers-set = Set the tables
 helpers-set-1 = { $step-cards ->
-    [one] 1 card with the steps: fold it, tape its feet together, stand it up.
-   *[other] { $step-cards } cards with the steps, one for about four seats: fold each, tape its feet together, stand it up.
+    [one] 1 table card. Fold it, tape its ends together, and stand it up.
+   *[other] { $step-cards } table cards, about one for every four seats. Fold each one, tape its ends together, and stand it up.
 }
-helpers-set-2 = Colour pencils in the middle of each table: { $pencils-in-all } in all, every colour shared out evenly.
+helpers-set-2 = { $sets ->
+    [one] Put the { $pencils-in-all } colored pencils where everyone can reach them.
+   *[other] Share { $pencils-in-all } colored pencils from one spot in the middle of the room. Or give each table a set: { $pencils-in-sets } in all. The pencil sheet says which ones. Ask the organizer which way it is.
+}
 helpers-set-3 = { $sharpeners ->
     [one] 1 sharpener
    *[other] { $sharpeners } sharpeners
 } and { $erasers ->
     [one] 1 eraser
    *[other] { $erasers } erasers
-}, shared out; a bin for shavings.
-helpers-set-4 = Pencils only. Felt pens bleed and paint curls the paper; both hide the code.
+}, shared out, and a trash can for shavings. Keep small things away from children under 3.
+helpers-set-4 = Colored pencils only. Markers bleed through and paint curls the paper. Both hide the code.
 helpers-help = Help
-helpers-help-rule = Point and ask; never draw for somebody. A square that is all their own is the right one.
-helpers-help-1 = “Which lines reach the edge? At which tick?”
-helpers-help-2 = “Mark that place on the square first. Then join the marks.”
-helpers-help-3 = “What is the largest shape? Draw that one first, lightly.”
-helpers-help-4 = “The square is { $scale } times as wide. So how long is this line there?”
-helpers-help-5 = “Colour up to the edges: your neighbours' squares go on there.”
+helpers-help-rule = Point and ask; never draw it for them. Every square should be all their own.
+helpers-help-1 = “Which lines reach the edge? Near which tick mark?”
+helpers-help-2 = “Mark that spot on the square first. Then join the marks.”
+helpers-help-3 = “What’s the biggest shape? Draw that one first, lightly.”
+helpers-help-4 = “Color all the way to the edge. The next square picks up right there.”
+helpers-help-5 = “Is it white on the piece? Leave it blank.”
+helpers-help-scale = “The square is { $scale } times as wide. So how long will this line be?”
 helpers-look = Look out for
-helpers-look-1 = The name must be readable on piece and square: then both are the right way up.
-helpers-look-2 = The box with the code stays white. If it is drawn over already, leave it: do not rub, do not cut. The wall's helper knows what to do.
-helpers-look-3 = Pencils go back to the middle after each colour.
-helpers-look-4 = One piece, one square: nobody waits for “their” colour longer than a minute. Send them for another colour first.
-helpers-wait = Whoever waits
-helpers-wait-1 = may sharpen pencils, or draw on scrap paper.
-helpers-wait-2 = can take a question card, once the picture is out. One small square is for seeing, two are for counting, three for comparing, and a star is for anyone who likes to explain. Read the cards with an ear aloud. Keep the picture key with the cards.
+helpers-look-1 = Can you read the label on both the piece and the square? Then both are right side up.
+helpers-look-2 = Keep the code box white. If someone has drawn on it, leave it. Don’t erase or cut. The wall helper knows what to do.
+helpers-look-3 = Pencils go back to the middle after each color.
+helpers-look-4 = No one should wait more than a minute for a color. Suggest starting with another color.
+helpers-wait = While they wait
+helpers-wait-1 = They can sharpen pencils or draw on scrap paper.
+helpers-wait-2 = After the picture is shown, they can try a question card. One small square is for seeing, two are for counting, three for comparing, and a star is for anyone who likes to explain. Read the cards with an ear aloud. Keep the picture key with the cards.
 
-helpers-wall = Station 3: wall and phone
+helpers-wall = Station 3: Wall and phone
 helpers-wall-intro = You hang { $squares ->
     [one] 1 square
    *[other] { $squares } squares
@@ -1551,80 +1572,80 @@ helpers-wall-intro = You hang { $squares ->
 } and { $rows ->
     [one] 1 row
    *[other] { $rows } rows
-}: { $width } wide, { $height } high, the lower edge { $hang } above the floor.
+}: { $width } wide and { $height } tall. The bottom edge is { $hang } above the floor.
 helpers-hang = Hang
-helpers-hang-1 = Before the start: stretch a level string or draw a fine line for the lower edge and for every second row; the wall map has the measures.
-helpers-hang-2 = Put up the { $cards } cards: corners first, then columns, then rows.
-helpers-hang-3 = Hang a square where its column and row meet, its name upright. Edge to edge, no gaps, no overlaps.
-helpers-hang-4 = A small piece of tape at each corner, away from the code.
-helpers-hang-5 = Tick “hung” in the checklist.
+helpers-hang-1 = Before you start, mark the bottom edge and every other row. Use a level and a faint pencil line. The wall map has the measurements.
+helpers-hang-2 = Put up the { $cards } edge cards: corners first, then columns, then rows.
+helpers-hang-3 = Visitors bring you their squares. Hang each one where its column and row meet, label right side up, edge to edge: no gaps, no overlaps.
+helpers-hang-4 = Roll a small piece of tape behind each corner. Or tape only the three corners without a code.
+helpers-hang-5 = Check “up” on your copy of the checklist. Show visitors how to find their spot.
 helpers-who = Who, and how high they reach
 helpers-floor = From the floor
-helpers-stool = On a stool
-helpers-help-needed = With help
+helpers-help-needed = Higher rows
 helpers-photo = Take the photo
-helpers-photo-1 = Stand about { $distance } from the wall, opposite { $photos ->
-    [one] its middle
-   *[other] the part that you photograph
-}, the phone about { $phone-height } above the floor. People and stools out of the way, lights on, no flash.
+helpers-photo-1 = Stand about { $distance } back, facing { $photos ->
+    [one] the middle of the wall
+   *[other] the part you’re taking
+}, with the phone about { $phone-height } above the floor. Move people and stools out of the way. Lights on, flash off.
 helpers-photo-2 = Hold the phone { $held ->
     [sideways] sideways
    *[upright] upright
-}, level, main camera, no zoom. Wipe the lens. Tap on the wall, wait until it is sharp.
+} and level. Use the main camera, with no zoom. Wipe the lens. Tap on the wall and wait until it’s sharp.
 helpers-photo-3 = { $photos ->
-    [one] The whole wall with a little room around it in one photo.
-   *[other] This wall is large: take { $photos } photos along it, each with two columns or rows of the one before.
-} Take everything twice.
+    [one] Get the whole wall in one photo, with a little room around it. Take it twice.
+   *[other] This wall is large. Take { $photos } photos along it, each overlapping the last by two columns or rows. Take each photo twice.
+}
 helpers-photo-4 = Bright spots on the paper? Take one step to the side and take it again.
-helpers-photo-5 = Only the wall: nobody's face, nobody's name.
-helpers-photo-6 = Bring the photo to the laptop: “everysquare check” with the event's folder and the photo.
+helpers-photo-5 = Only the wall in the picture: no faces, no names.
+helpers-photo-6 = With the helper page open (scan the QR code on the laptop), tap the photo button. No helper page? Copy the photo to the laptop and run “everysquare check”.
 helpers-check = What the check says, and what to do
 helpers-check-intro = Go through its list from the top, one line at a time; then take a new photo.
 helpers-check-says = It says
 helpers-check-do = Do this
 helpers-check-right = Nothing. Leave it as it is.
-helpers-check-wrong = Another square hangs here. Follow the list: it names the fewest swaps.
-helpers-check-turned = Turn it as the list says: the name must be upright.
-helpers-check-empty = Look for the square: on tables, on the floor, in the box “to be finished”. The checklist knows whether it is out.
-helpers-check-unread = Look yourself: is its own name on it? Then all is well. Else lift the tape, wipe off the glare, take a closer photo.
-helpers-check-unseen = It is outside the photo or hidden. Step back, or take one more.
+helpers-check-wrong = Another square is here. Follow the list: it uses the fewest swaps.
+helpers-check-turned = Turn it as the list says. The label must be right side up.
+helpers-check-empty = Look for the square: on tables, on the floor, in the “to finish” box. The checklist shows whether it’s been handed out.
+helpers-check-unread = Look for yourself. Right label? Then all is well. If not, move the tape, avoid the glare, and take a closer photo.
+helpers-check-unseen = It’s outside the photo or hidden. Step back, or take one more.
 
-helpers-cautions = For all helpers: take care
-helpers-cautions-intro = The rules of your house, your school and your town come first. Where this page says less, follow them.
+helpers-cautions = Safety, for all helpers
+helpers-cautions-intro = Your building’s, school’s and town’s rules come first. If they’re stricter than this page, follow them.
 helpers-stools = Stools and ladders
-helpers-stools-1 = A stool with a wide step, on firm ground, next to the wall. Never a chair, a table or a stack of anything.
-helpers-stools-2 = Adults only go up; one more adult stands beside. Children hang what they reach from the floor.
-helpers-stools-3 = Get down to move it. Nobody leans out sideways.
-helpers-stools-4 = A row that needs more than a stool is hung with a step ladder, before or after the evening.
+helpers-stools-1 = Use a step stool with a wide step, on firm ground, next to the wall. Never use a chair, a table or a stack of anything.
+helpers-stools-2 = Only adults use the step stool, with another adult next to them. Children hang what they can reach from the floor.
+helpers-stools-3 = Step down before you move it. Don’t lean out to the side.
+helpers-stools-4 = Rows too high for a step stool: an adult hangs them from a stepladder, when no visitors are near. Don’t climb while the room is full and pushing.
 helpers-cutters = Cutting
-helpers-cutters-1 = Squares and pieces are cut before the evening, by adults, with a paper trimmer or a steel ruler and a knife that is closed when put down.
-helpers-cutters-2 = On the tables there are only scissors with round tips. Count them afterwards.
+helpers-cutters-1 = Adults cut the squares and pieces before the event. Use a paper trimmer, or a metal ruler and a utility knife. Close or lock the blade whenever you put it down.
+helpers-cutters-2 = At the tables, use only kid scissors with round tips. Count them afterward. Keep trimmers and knives out of the room.
 helpers-cutters-3 = Sharpeners stay on the table, with their blades screwed tight.
 helpers-tape = Tape and walls
-helpers-tape-1 = Try the tape on a hidden spot a day before. Painter's tape comes off most walls; old paint and wallpaper may come off with any.
+helpers-tape-1 = Test the tape in a hidden spot the day before. Painter’s tape comes off most walls, but any tape can pull off old paint or wallpaper. On painted block it may not stick: hang the squares on butcher paper.
 helpers-tape-2 = Take tape off slowly, flat along the wall.
-helpers-fire = Paper on walls, ways out
-helpers-fire-1 = About { $area } m² ({ $area-feet } sq ft) of paper will hang. Many rules limit how much of a wall may be covered, most strictly in corridors and near exits: ask the site manager or the fire authority.
-helpers-fire-2 = Nothing on or beside doors, fire alarms, extinguishers, signs, heaters and lamps.
-helpers-fire-3 = Ways out stay free to their full width: no bags, no tables, no queue. Know where you would lead everybody.
+helpers-fire = Fire safety and crowds
+helpers-fire-1 = About { $paper-area } of paper will hang here. Fire codes limit that. Don’t add more without asking the organizer.
+helpers-fire-2 = Put nothing on or near doors, fire alarms, extinguishers, signs, heaters and lamps.
+helpers-fire-3 = Keep exits clear to their full width: no bags, no tables, no lines of people. Know how you would lead everyone out.
+helpers-fire-4 = Don’t let in more people than the sign by the door allows. Is it too full? Ask visitors to wait outside.
 helpers-pictures = Children in photos
-helpers-pictures-1 = Photograph the wall only. Ask everybody to step aside first.
-helpers-pictures-2 = The school's or library's rules on photos and phones count, also for helpers and parents. Use the house's own phone where private ones are not allowed.
+helpers-pictures-1 = Take photos of the wall only. Ask everyone to step aside first.
+helpers-pictures-2 = School or library rules about photos and phones apply to helpers and parents too. If personal phones aren’t allowed, use one that belongs to the school or library.
 helpers-pictures-3 = The check keeps the wall and its cards only, and nothing about where and with what a photo was taken. Delete the photo from the phone afterwards.
-helpers-pictures-4 = No names on squares, in the checklist or on the wall, unless their families want it.
+helpers-pictures-4 = Don’t put children’s names on squares, on the checklist or on the wall unless their family agrees. (The labels stay, of course.)
 helpers-room = In the room
-helpers-room-1 = Cables taped down, bags under the tables, spills wiped at once.
-helpers-room-2 = One way between the tables is wide enough for a wheelchair; one seat at a table's end has no chair.
-helpers-room-3 = Know who gives first aid and where the box is.
+helpers-room-1 = Tape down cables. Keep bags under the tables. Wipe up spills right away.
+helpers-room-2 = Keep one aisle wide enough for a wheelchair, and leave one seat at the end of a table without a chair.
+helpers-room-3 = Know who gives first aid and where the kit is.
 
 ## guide
 
 print-guide = Guide
-guide-title = Your evening
-guide-intro = { $event }: everybody draws one small piece of a picture, large; together the pieces become the picture on the wall. These pages are for you who holds the threads. All numbers are worked out from your picture and your settings.
+guide-title = Your event
+guide-intro = { $event }: everyone draws one small piece of a picture, bigger. Together the pieces make the whole picture on the wall. This guide is for you, the organizer. All numbers come from your picture and your settings.
 guide-numbers = In numbers
-guide-what = What
-guide-how-much = How much
+guide-what = Item
+guide-how-much = Number
 guide-assumed = { $value } (assumed)
 guide-crowd = Visitors
 guide-crowd-value = { $visitors }
@@ -1649,179 +1670,196 @@ guide-picture-value = { $columns ->
     [one] 1 square
    *[other] { $squares } squares
 } in { $colours ->
-    [one] 1 colour
-   *[other] { $colours } colours
+    [one] 1 color
+   *[other] { $colours } colors
 }
 guide-square = Piece and square
-guide-square-value = { $piece } becomes { $square }: { $scale } times as wide
-guide-wall = On the wall
-guide-wall-value = { $width } wide, { $height } high; with its cards { $width-with-cards } by { $height-with-cards }
+guide-square-value = { $piece } becomes { $square }: scale factor { $scale }
+guide-wall = Mural
+guide-wall-value = { $width } wide and { $height } tall; with the edge cards { $width-with-cards } by { $height-with-cards }
 guide-hang = Height
 guide-hang-value = from { $hang } to { $top } above the floor
-guide-finish = Time for
+guide-finish = Enough time for
 guide-finish-value = about { $finish ->
     [one] 1 square
    *[other] { $finish } squares
-}; all { $squares } take { $minutes-for-all } minutes
-guide-verdict-fits = The grid suits your crowd: everybody gets a piece, and all are finished.
-guide-verdict-too-big-for-time = The grid is large for the time: about { $difference ->
+}; all { $squares } take about { $minutes-for-all } minutes
+guide-verdict-fits = This grid fits: everyone gets a piece, and all of them get done.
+guide-verdict-too-big-for-time = This grid is big for the time: about { $difference ->
     [one] 1 square
    *[other] { $difference } squares
-} will be blank at the end. Add minutes or seats, take a smaller grid, or let helpers draw before and after.
-guide-verdict-too-big-for-crowd = The grid is large for the crowd: when everybody has drawn two, about { $difference ->
+} will still be blank at the end. Add minutes or seats, choose a smaller grid, or let helpers draw before and after.
+guide-verdict-too-big-for-crowd = This grid is big for your crowd: when everyone has drawn two, about { $difference ->
     [one] 1 piece is
    *[other] { $difference } pieces are
-} left. Invite more visitors, take a smaller grid, or let helpers draw before and after.
-guide-verdict-too-small = The grid is small for the crowd: about { $difference ->
-    [one] 1 visitor goes
-   *[other] { $difference } visitors go
-} without a piece. Let two share one, print some pieces twice, or take a larger grid.
-guide-assumed-note = What is “assumed” nobody has said yet. Say it with “everysquare plan FOLDER --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” and your own numbers, then print again.
+} left. Invite more visitors, choose a smaller grid, or let helpers draw before and after.
+guide-verdict-too-small = This grid is small for your crowd: about { $difference ->
+    [one] 1 visitor won’t
+   *[other] { $difference } visitors won’t
+} get a piece. Let two people share one, or choose a bigger grid.
+guide-assumed-note = “Assumed” means you haven’t told us yet. Type “everysquare plan FOLDER --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” with your own numbers, then print again.
 guide-heights = How high it hangs
 guide-row = Row
-guide-lower = Lower edge
-guide-upper = Upper edge
-guide-reach-source = Reach: seated, 48 inches (2010 ADA Standards for Accessible Design, 308.2.1); children, from the shorter ones of that age (CDC Growth Charts 2000) with an arm raised; adults, a shorter adult's grip; a stool adds 230 mm. The arm's share, the adults and the stool are rules of thumb.
+guide-lower = Bottom edge
+guide-upper = Top edge
+guide-reach-source = Step stools and stepladders are for adults only. Seated adults reach 48 in (2010 ADA Standards, 308.2.1). Seated children reach less: 40 in at ages 5 to 8, 44 in at 9 to 12 (the same standards, advisory table at 308.1). Standing children: the shorter ones of that age (CDC Growth Charts 2000) with an arm raised. Arm length, adult reach and the stool’s height ({ $stool }) are rules of thumb.
 
-guide-timeline = What to do when
+guide-timeline = Before the event
 guide-week = A week before
-guide-week-1 = Ask about the wall: paper, tape, height, ways out. The site manager's or fire authority's word counts.
-guide-week-2 = Print one sheet of squares. Its ruler must measure exactly, and each back must lie behind its front.
-guide-week-3 = Print all, and look at the pencil sheet: do your real pencils have these colours?
-guide-week-4 = Cut squares and pieces, sort pieces by level into bags. Two people take an evening.
-guide-week-5 = Draw one piece of each level yourself, with a clock: then you know your own minutes.
-guide-week-6 = Find helpers: one to hand out, one for about three tables, two for the wall.
-guide-week-7 = Practise the check: “everysquare rehearse FOLDER” makes a photo with faults to find.
+guide-week-1 = Ask about the wall: paper, tape, height, exits, and how many people may be in the room. What the building manager or fire marshal says goes.
+guide-week-2 = Print one sheet of squares. Measure its ruler: it must be exactly right. Each back must line up with its front.
+guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colors? If not, change them under [[pencils]] in event.toml and print again.
+guide-week-4 = Cut out squares and pieces, and sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Plan on one evening for two people.
+guide-week-5 = Draw one piece of each level yourself and time it.
+guide-week-6 = Find helpers: one to hand out, one for every three tables or so, two for the wall.
+guide-week-7 = Practice: “everysquare rehearse FOLDER” makes a practice photo with mistakes to find.
+guide-week-8 = Use a picture that you may use: your own, public domain or licensed. Get permission before you post the mural online.
 guide-day = The day before
-guide-day-1 = Give every helper their page and ten minutes of talk.
-guide-day-2 = Try the tape on the wall, in a hidden place.
-guide-day-3 = Mark the lower edge and the rows with string or fine lines.
-guide-day-4 = Sharpen all pencils and put the sets together.
+guide-day-1 = Give each helper their page and a ten-minute walk-through.
+guide-day-2 = Test the tape on the wall, in a hidden spot.
+guide-day-3 = Mark the bottom edge and the rows with faint pencil lines, or with string that comes down before visitors come.
+guide-day-4 = Sharpen the pencils and sort them into sets, if each table gets one.
 guide-day-5 = Fold the table cards.
-guide-day-6 = Take a photo of the wall as it is, to see whether light and distance are right.
+guide-day-6 = Take a test photo of the empty wall to check light and distance. On an iPhone, first set Settings > Camera > Formats > Most Compatible.
+guide-day-7 = Copy the whole event folder to the laptop you’ll bring, and to a USB drive. Without print/manifest.json, no photo can be read.
+guide-day-8 = Try the helper page on the room’s Wi-Fi: “everysquare serve FOLDER --lan”. Keep the laptop plugged in and awake.
 guide-hours = Two hours before
-guide-hours-1 = Put tables as in the plan of the room; keep ways and exits free.
-guide-hours-2 = Put up the cards around the wall.
-guide-hours-3 = Lay out bags, squares in order, checklist.
-guide-hours-4 = Charge the phone; open the laptop; try one check.
+guide-hours-1 = Set up tables as in the room plan. Keep aisles and exits clear.
+guide-hours-2 = Put up the edge cards around the mural’s space.
+guide-hours-3 = Lay out bags, squares in order, and a checklist at the piece table and at the wall.
+guide-hours-4 = Charge the phone, plug in the laptop, open the helper page, and try one photo.
 guide-hours-5 = Hide every copy of the picture.
+guide-event = The event itself
 guide-running = While it runs
-guide-running-1 = Begin with the corners and the edges of the picture, so that the wall finds its frame.
-guide-running-2 = Check the wall every half hour, while there is little to fix.
-guide-running-3 = Look at the checklist: out, and not back for long? Ask kindly.
-guide-running-4 = Halfway: are the hard pieces out? They take longest.
-guide-running-5 = Drink something.
+guide-running-1 = Hand out by level, not by spot: visitors choose, and the hard pieces go out in the first half. They take longest.
+guide-running-2 = Check the wall every half hour, while there’s little to fix.
+guide-running-3 = Compare the two checklists. Is a square out a long time? Ask kindly how it’s going.
+guide-running-4 = Has its visitor left? Print that square and piece again and give them to someone else.
+guide-running-5 = Have some water yourself.
 guide-end = The last twenty minutes
-guide-end-1 = Hand out easy pieces only; helpers take what is left.
-guide-end-2 = Hang everything, check, fix, check again.
-guide-end-3 = Fill an empty place with its piece, or with a blank square: it may be drawn tomorrow.
-guide-end-4 = Step back together and look. This is the moment it was for.
-guide-clearing = Clearing up
+guide-end-1 = Hand out quick pieces only. Helpers take what’s left.
+guide-end-2 = Hang what can be reached, check, fix, check again. An adult hangs the top rows once the room is calm.
+guide-end-3 = Fill an empty spot with its piece or its blank square; someone can draw it tomorrow. A blank square with its code counts as right.
+guide-end-4 = The reveal: gather everyone, count down from ten, and show the picture next to the mural. If a projector shows the mural, take off its cover.
+guide-end-5 = Step back together and look. This is what it was all for.
+guide-clearing = Cleaning up
 guide-clearing-1 = Count scissors and knives; put stools away.
-guide-clearing-2 = Take the string down, leave the wall up.
-guide-clearing-3 = Delete photos from phones.
-guide-clearing-4 = Write your own minutes for each level into event.toml: next time the plan knows them.
+guide-clearing-2 = Leave the mural up, if the building allows it. Ask how long it may stay.
+guide-clearing-3 = Delete photos from phones, from “Recently Deleted” and from cloud backups.
+guide-clearing-4 = Write your real minutes per level into event.toml, so the next plan fits you.
 
 guide-materials = What you need
-guide-thing = Thing
+guide-thing = Item
 guide-amount = Amount
 guide-paper = Paper
 guide-paper-amount = { $paper }: { $sheets ->
     [one] 1 sheet
    *[other] { $sheets } sheets
-} for the squares alone, best of 120 to 160 g/m² (32 to 42 lb), and a spare tenth; “everysquare print” says how many the other documents take
+} for the squares alone, plus 10% extra. Heavier paper is best: 32 lb printer paper or light cardstock (120 to 160 g/m²). “everysquare print” lists the sheets for everything else.
 guide-printer = Printer
-guide-printer-amount = any; colour for pieces and pencil sheet, black and white does for all else
-guide-pencils = Colour pencils
-guide-pencils-amount = { $pencils-in-all } in all, as listed below
-guide-sharpeners = Small things
+guide-printer-amount = Any printer. Pieces and the pencil sheet need color; black and white is fine for the rest.
+guide-pencils = Colored pencils
+guide-pencils-amount = { $sets ->
+    [one] { $pencils-in-all } in all.
+   *[other] { $pencils-in-all } if everyone shares, { $pencils-in-sets } if each table has a set.
+} They’re listed below. Look for “non-toxic” on the box.
+guide-sharpeners = Small supplies
 guide-sharpeners-amount = { $sharpeners ->
     [one] 1 sharpener
    *[other] { $sharpeners } sharpeners
 }, { $erasers ->
     [one] 1 eraser
    *[other] { $erasers } erasers
-}, scrap paper, pens for the checklist
-guide-tape = Painter's tape
-guide-tape-amount = { $tape }: { $rolls ->
+}, scrap paper, pens for the checklists
+guide-tape = Painter’s tape
+guide-tape-amount = about { $tape }: { $rolls ->
     [one] 1 roll
    *[other] { $rolls } rolls
-} of 25 m (82 ft)
+} of { $roll } or more
 guide-string = For the lines
-guide-string-amount = string, spirit level, tape measure, soft pencil
+guide-string-amount = level, tape measure, soft pencil, or string with a weight
 guide-bags = Bags and boxes
-guide-bags-amount = one bag for each level, one box “to be finished”
-guide-stool = Stool
-guide-stool-amount = 1 with a wide step, 230 mm (9 in) high, for rows that nobody reaches from the floor
+guide-bags-amount = one bag for each level, one box marked “to finish”
+guide-stool = Step stool
+guide-stool-amount = 1 with a wide step, about { $stool } high, for adults only
 guide-cutting = Cutting
-guide-cutting-amount = paper trimmer, or knife, steel ruler and mat, before the evening; scissors with round tips for the cards
+guide-cutting-amount = paper trimmer, or utility knife, metal ruler and mat, before the event, adults only; kid scissors for the question cards
 guide-phone = Phone and laptop
-guide-phone-amount = 1 phone with a main camera of 12 megapixels or more, charged; 1 laptop with this program and the event's folder; no network needed
+guide-phone-amount = 1 phone with a 12-megapixel camera or better, charged, and 1 laptop with this program and the event folder. For the helper page they share a Wi-Fi or a hotspot; no internet needed.
 guide-signs = Table cards
-guide-signs-amount = { $step-cards }: one for about four seats
-guide-bin = To clear up
-guide-bin-amount = bin for shavings and cut-offs, cloth, box for the finished squares
-guide-pencil-list = Pencils by colour
-guide-pencil-list-intro = So many that nobody waits in 95 of 100 moments with all seats taken (binomial: each visitor holds one pencil at a time, each for as long as its colour takes).
-guide-colour = Colour
-guide-pencil-count = Pencils
+guide-signs-amount = { $step-cards }: about one for every four seats
+guide-bin = Cleanup
+guide-bin-amount = trash can for shavings and scraps, cloth, box for finished squares
+guide-pencil-list = Pencils by color
+guide-pencil-list-intro = Enough that, with every seat taken, no one waits for a color 95% of the time. Choose one way: share all the pencils, or give each table a set.
+guide-colour = Color
+guide-pencil-count = Shared
+guide-pencil-sets = Table sets
 
 guide-room = The room
-guide-room-intro = A room to scale that holds your evening: { $seats } seats, the wall, the phone. Your room is another one: keep the distances.
-guide-room-about = Plan of a room: the wall on one side, the phone before its middle, then tables with seats on both sides, then the table for handing out; an exit and an entrance on the right, with ways that stay free.
-guide-plan-wall = wall and its cards, { $length }
-guide-plan-phone = phone, about { $length } away
-guide-plan-hand-out = handing out
-guide-plan-exit = exit: keep the way free
-guide-plan-entrance = entrance: keep it free
+guide-room-intro = A sample room, to scale, that fits your event: { $seats } seats, the wall, the phone. Your room will look different; keep the distances.
+guide-room-about = Plan of a room: the wall on one side, the phone in front of its middle, then tables with seats on both sides, then the piece table; an exit and an entrance on the right, with clear ways to both.
+guide-plan-wall = mural and edge cards, { $length }
+guide-plan-phone = phone, about { $length } back
+guide-plan-hand-out = piece table
+guide-plan-exit = exit: keep clear
+guide-plan-entrance = entrance: keep clear
 guide-plan-bar = { $length }
 guide-plan-size = the room is about { $length } wide
-guide-room-1 = Handing out lies at the entrance, the wall at the far end: whoever comes in sees people draw before seeing the picture.
-guide-room-2 = Between the tables { $seats ->
-    [one] and the walls
-   *[other] there
-} are 1.2 m (4 ft): two people pass, a wheelchair turns.
-guide-room-3 = Between wall and tables nobody sits: there the phone stands, and at the end everybody.
-guide-room-4 = Light from the ceiling or the side. A window opposite the wall shines in the photo; draw its curtain.
-guide-cautions = Cautions
-guide-fire = { $area } m² ({ $area-feet } sq ft) of paper will hang on the wall. Many fire codes limit the part of a wall that paper may cover, most strictly in corridors and near exits, and editions differ. Ask your site manager or fire authority before you print.
-guide-cautions-1 = Stools: adults only, one more beside; never chairs or tables.
-guide-cautions-2 = Knives: before the evening, adults only, counted afterwards.
-guide-cautions-3 = Tape: tried on a hidden spot first.
-guide-cautions-4 = Photos: of the wall, not of children; the school's rules count.
-guide-cautions-5 = Everything else is on the helpers' last page. Where the rules of the house say more, they count.
+guide-room-1 = Put the piece table by the entrance and the mural at the far end, so people coming in see others drawing before they see the picture.
+guide-room-2 = Leave 4 ft (1.2 m) between { $seats ->
+    [one] the table and the walls
+   *[other] tables
+} for people to pass. Leave one open spot 5 ft (1.5 m) across where a wheelchair can turn, such as in front of the mural.
+guide-room-3 = Keep the space between the mural and the tables free: it’s for the phone and, at the end, for everyone.
+guide-room-4 = Light should come from above or the side. A window across from the wall causes glare; close the blinds.
+guide-cautions = Safety
+guide-fire = { $paper-area } of paper will hang on the wall. Fire codes limit how much of a wall paper may cover, some to as little as a tenth. They’re strictest in hallways and near exits. Ask the building manager or fire marshal before you print.
+guide-cautions-1 = Step stools and ladders: adults only, with another adult next to them. Never chairs or tables.
+guide-cautions-2 = Trimmers and knives: before the event, adults only, counted afterward and out of the room.
+guide-cautions-3 = Crowd: no more people than the sign by the door allows, and every exit clear.
+guide-cautions-4 = Tape: test it in a hidden spot first.
+guide-cautions-5 = Photos: the wall, not children. Someone in front of the wall may stay in pictures: look before you share. School rules come first.
+guide-cautions-6 = The rest is on the helpers’ last page. Stricter local rules come first.
+guide-pieces = Pieces, squares and labels
+guide-pieces-1 = Visitors keep their piece. It shows which square is theirs, because no names are kept.
+guide-pieces-2 = Pieces no one took: helpers draw them, a class draws them tomorrow, or the blank square goes up.
+guide-pieces-3 = Out, and not back after 45 minutes: print that square and piece again and give them to someone else. If both come back, the check names the extra copy.
+guide-pieces-4 = Starting over is fine: print that square’s sheet again. On a plain square, copy the label into the same corner. The check can’t read it, so look for yourself.
+guide-pieces-5 = The kit has one language. For another one, change language in event.toml, print that page, for example “everysquare print FOLDER table-card”, and change it back.
 
 guide-wrong = When things go wrong
 guide-wrong-what = What happens
 guide-wrong-do = What to do
 guide-wrong-short = Too few pieces
-guide-wrong-short-do = Two draw one square together. Or print the sheet again and hand a piece out twice: the nicer one hangs in the middle, the other one beside the wall, without its code.
+guide-wrong-short-do = Let two people share one square, or print the sheets again and give that piece to two people. The first square back goes on the mural. Hang the other one right beside the mural, with a sticky note over its code.
 guide-wrong-many = Too many visitors at once
-guide-wrong-many-do = Hand out pieces with a clipboard to draw standing, send some to the question cards, invite others for the second half.
+guide-wrong-many-do = Hand out clipboards so people can draw standing, and invite some to come back for the second half. Never pass the number on the sign by the door.
 guide-wrong-few = Too few visitors
-guide-wrong-few-do = Offer a second and a third piece, hard ones to those who like it. Helpers and you draw. Blank places may be filled during the week.
+guide-wrong-few-do = Offer a second and a third piece, the challenging ones to anyone who’d like one. You and the helpers draw too. Empty spots can be filled during the week.
 guide-wrong-scale = The ruler on the sheet is too short or too long
-guide-wrong-scale-do = The printer has scaled. Choose “actual size” or 100 %, never “fit”, and print that sheet again. Do not mix sizes: squares would not meet.
-guide-wrong-backs = Backs do not lie behind their fronts
-guide-wrong-backs-do = Up to 2 mm does no harm. More: the paper was turned over the other edge; change flip in event.toml, or print one-sided with flip = "none".
-guide-wrong-painted = A code is drawn over
-guide-wrong-painted-do = Hang the square all the same, by its name. The check says that it cannot be read; look yourself. Do not rub or cut.
+guide-wrong-scale-do = The printer resized the page. Choose “Actual size” or 100%, never “Fit”, and print that sheet again. Don’t mix sizes: the squares wouldn’t line up.
+guide-wrong-backs = Backs don’t line up with their fronts
+guide-wrong-backs-do = Up to 1/16 in (2 mm) is fine. If it’s more, the page flipped on the other edge: change flip in event.toml, or print one-sided with flip = "none".
+guide-wrong-painted = Someone drew on a code
+guide-wrong-painted-do = Hang it anyway, by its label. The check will say it can’t read it; look for yourself. Don’t erase or cut.
 guide-wrong-lost = A square is lost
-guide-wrong-lost-do = Print its sheet again: the same name, the same code. Hang the piece in its place meanwhile.
-guide-wrong-turned = Many squares hang turned
-guide-wrong-turned-do = Show the wall's helpers the name beside the code: it must be upright. The check lists the turns.
-guide-wrong-unread = The check reads little
-guide-wrong-unread-do = Nearer, brighter, sharper; no flash, no sun on the wall; two photos of half the wall each. Last of all: go by the names, they are on every square.
-guide-wrong-pencils = A colour runs out
-guide-wrong-pencils-do = Swap pencils between tables. A near colour is better than waiting; then take it for the whole patch.
-guide-wrong-late = Time is up, squares are missing
-guide-wrong-late-do = Hang the pieces in the gaps, small as they are. Leave the table standing: tomorrow's visitors finish the picture.
+guide-wrong-lost-do = Print its sheet again: same label, same code. Hang the piece in its spot until then.
+guide-wrong-turned = Many squares are turned
+guide-wrong-turned-do = Show the wall helpers the label next to the code: it must be right side up. The check lists which squares to turn.
+guide-wrong-unread = The check can read only a little
+guide-wrong-unread-do = Move closer, add light, hold still. No flash, no sun on the wall. Take one photo of each half. If all else fails, or the laptop dies, go by the labels: every square has one.
+guide-wrong-pencils = A color runs out
+guide-wrong-pencils-do = Trade pencils between tables. A similar color is better than waiting; just use it for the whole area.
+guide-wrong-late = Time is up, and squares are missing
+guide-wrong-late-do = Hang the blank squares, or the pieces, in the gaps. Leave a table set up: tomorrow’s visitors can finish the picture.
 guide-after = Afterwards
-guide-after-1 = Leave the wall up, and hang a print of the picture beside it. Say that it was drawn by everybody who came.
-guide-after-2 = Lay the question cards and the pencil sheet out below the wall; keep the answers with you.
-guide-after-3 = Thank everybody, by a photo of the wall without people.
-guide-after-4 = Take it down row by row and keep the order: then it can hang again, in another room.
-guide-after-5 = Squares belong to those who drew them. Say when they can be fetched.
+guide-after-1 = Leave the mural up with the original next to it. “everysquare display FOLDER PHOTO” makes the keepsakes: prints, a poster, a math page. Add a sign: “Drawn by everyone who came.”
+guide-after-2 = Put the question cards and the pencil sheet out below the mural; keep the answers with you.
+guide-after-3 = Thank everyone with a photo of the mural, with no people in it. Cover any name a child wrote before you share it.
+guide-after-4 = Take it down row by row and keep the order, so it can go up again somewhere else.
+guide-after-5 = The squares belong to the people who drew them. Say when they can pick them up: the piece they kept shows which one is theirs.
+guide-after-6 = The photos in the event folder show children’s work. Keep one backup of the folder, and decide when to delete both.
 
 ## errors: the picture
 

@@ -481,17 +481,17 @@ rehearse-next = Ahora: mire la imagen y decida qué corregiría. Después escrib
 ## print
 
 print-squares = Cuadros
-print-cards = Tarjetas
+print-edge-cards = Tarjetas de borde
 print-pieces = Piezas
-print-working = componiendo las páginas
+print-working = preparando las páginas
 print-about-squares = El frente de los cuadros { $labels }: papel en blanco con líneas de corte, marcas, la etiqueta y el código.
 print-about-pieces = Las piezas { $labels } de la imagen, con líneas de corte, marcas y sus etiquetas.
-print-about-backs = El reverso de { $labels }: cómo se llama cada uno y cuál lado va arriba.
-print-about-piece-backs = El reverso de las piezas { $labels }: cómo se llama cada una, cuál lado va arriba, su nivel y sus lápices.
-print-about-cards = Las tarjetas { $names }, cada una con su nombre y su código.
-print-levels = Niveles
+print-about-backs = El reverso de { $labels }: la etiqueta de cada uno y cuál lado va hacia arriba.
+print-about-piece-backs = El reverso de las piezas { $labels }: la etiqueta de cada una, cuál lado va hacia arriba, su nivel y sus lápices.
+print-about-cards = Las tarjetas de borde { $names }, cada una con su nombre y su código.
+print-levels = Bolsas por nivel
 print-pencils = Lápices
-print-checklist = Control
+print-checklist = Lista de control
 print-wall-map = Mapa de la pared
 print-about-levels = Etiquetas para las bolsas de los niveles { $levels }: el nombre y las marcas del nivel, cuántas piezas y cuáles.
 print-level-count = { $pieces ->
@@ -504,37 +504,37 @@ unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
 print-main-word = first
 print-pencils-more = + { $count }
-level-plain = liso
+level-plain = de un color
 level-easy = fácil
-level-medium = medio
+level-medium = media
 level-hard = difícil
 print-row = Fila { $row }
 print-title = { $document } – { $event }
-print-actual-size = Imprima al 100 %, tamaño real; no “ajustar a página”
+print-actual-size = Imprima al 100 % (“Tamaño real”). Nunca “Ajustar”.
 print-page-single = { $document } · página { $page } de { $pages } · una cara
 print-page-front-long = { $document } · página { $page } de { $pages } · dos caras, voltear por el borde largo
 print-page-front-short = { $document } · página { $page } de { $pages } · dos caras, voltear por el borde corto
 print-part = parte { $part } de { $parts }
-print-page-folded = { $document } · página { $page } de { $pages } · recortar, doblar en los puntos, pegar
+print-page-folded = { $document } · página { $page } de { $pages } · recortar, doblar en la línea punteada, pegar
 print-page-glued = { $document } · página { $page } de { $pages } · recortar, pegar detrás de la página { $front }
 print-page-back = { $document } · página { $page } de { $pages } · reverso de la página { $front }
 print-event = { $tag } · { $event }
 print-ruler-mm = { $length } mm
 print-ruler-inch = { $length } in
-print-this-way-up = este lado arriba
+print-this-way-up = este lado hacia arriba
 print-card-column = columna { $name } · va debajo de su columna
 print-card-row = fila { $name } · va a la izquierda de su fila
-print-card-corner-1 = esquina 1 de 4 · afuera, arriba a la izquierda
-print-card-corner-2 = esquina 2 de 4 · afuera, arriba a la derecha
-print-card-corner-3 = esquina 3 de 4 · afuera, abajo a la derecha
-print-card-corner-4 = esquina 4 de 4 · afuera, abajo a la izquierda
+print-card-corner-1 = esquina 1 de 4 · por fuera, arriba a la izquierda
+print-card-corner-2 = esquina 2 de 4 · por fuera, arriba a la derecha
+print-card-corner-3 = esquina 3 de 4 · por fuera, abajo a la derecha
+print-card-corner-4 = esquina 4 de 4 · por fuera, abajo a la izquierda
 
-help-print = Escribe el material en PDF y el registro de lo que se imprimió
+help-print = Crea el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
 help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todos
-help-print-templates = Escribir también las plantillas y las palabras del programa, para partir de ellas
+help-print-templates = Guardar también los diseños de página y los textos del programa, para cambiar copias de ellos
 
-print-made = Se escribió en { $folder }:
+print-made = Se creó { $folder }:
 print-made-two-sided = { $name }: { $pages } páginas en { $sheets ->
         [one] 1 hoja
        *[other] { $sheets } hojas
@@ -547,104 +547,107 @@ print-made-cuts = cuts: las líneas de { $sheets ->
         [one] 1 hoja
        *[other] { $sheets } hojas
     } en mm como SVG, para una máquina de corte
-print-made-manifest = manifest.json: qué se imprimió y dónde; “check” lo necesita
-print-made-templates = Las plantillas y las palabras del programa están en { $made }. Copie la que quiera cambiar en { $own } y cámbiela allí; de words.ftl conserve solo las líneas que cambie.
+print-made-manifest = manifest.json: el registro de lo que se imprimió. Consérvelo: “check” lo necesita
+print-made-templates = Los diseños de página y los textos están en { $made }. Copie lo que quiera cambiar en { $own } y cámbielo allí. En words.ftl, deje solo las líneas que cambie.
 print-paper-letter = carta
 print-paper-tabloid = tabloide (11 × 17 in)
 print-paper-a4 = A4
 print-paper-a3 = A3
-print-choose-one-sided = Al imprimir elija papel { $paper }, “tamaño real” o 100 %, una cara.
-print-choose-long-edge = Al imprimir elija papel { $paper }, “tamaño real” o 100 %, y para { $documents } dos caras, voltear por el borde largo.
-print-choose-short-edge = Al imprimir elija papel { $paper }, “tamaño real” o 100 %, y para { $documents } dos caras, voltear por el borde corto.
-print-ruler-check = Imprima primero una sola hoja: su regla debe medir exactamente { $length }, y cada reverso debe quedar detrás de su frente.
-print-ruler-check-one-sided = Imprima primero una sola hoja: su regla debe medir exactamente { $length }.
-print-codes-changed = Los códigos o las medidas cambiaron desde la última vez que se imprimió este material: los cuadros de esa impresión no se reconocerán, así que no use ninguno.
-print-next = Ahora: corte por las líneas y ensaye la velada con “everysquare rehearse { $folder }”. Cuando haya cuadros colgados: “everysquare check { $folder } FOTO”.
+print-choose-one-sided = Al imprimir, elija papel { $paper }, “Tamaño real” o 100 %, una cara.
+print-choose-long-edge = Al imprimir, elija papel { $paper } y “Tamaño real” o 100 %. Para { $documents }, elija dos caras, voltear por el borde largo.
+print-choose-short-edge = Al imprimir, elija papel { $paper } y “Tamaño real” o 100 %. Para { $documents }, elija dos caras, voltear por el borde corto.
+print-ruler-check = Imprima primero una sola hoja. Su regla debe medir exactamente { $length }, y cada reverso debe quedar detrás de su frente.
+print-ruler-check-one-sided = Imprima primero una sola hoja. Su regla debe medir exactamente { $length }.
+print-codes-changed = Los códigos o las medidas cambiaron desde que se imprimió este material. Los cuadros de esa impresión no se reconocerán: no los use.
+print-next = Ahora: corte por las líneas y practique con “everysquare rehearse { $folder }”. Cuando haya cuadros en la pared: “everysquare check { $folder } FOTO”.
 
-error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla: lo más grande que cabe son { $largest } mm ({ $inches } in); redúzcalo en event.toml o imprima en papel más grande ({ $papers })
+error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla. Lo más grande que cabe son { $largest } mm ({ $inches } in). Redúzcalo en event.toml o imprima en papel más grande ({ $papers })
 error-print-square = un cuadro
 error-print-piece = una pieza
 error-print-card = una tarjeta
-error-print-unknown = no existe el documento “{ $read }”: los documentos son { $known }
-error-print-unknown-near = no existe el documento “{ $read }”, ¿quiso decir { $near }? Los documentos son { $known }
-error-print-typeset = no se pudo componer una página ({ $said }): es una falla del programa, por favor repórtela
+error-print-unknown = no existe el documento “{ $read }”. Los documentos son { $known }. Si el nombre de una carpeta tiene espacios, escríbalo entre comillas
+error-print-unknown-near = no existe el documento “{ $read }”. ¿Quiso decir { $near }? Los documentos son { $known }
+error-print-typeset = no se pudo preparar una página ({ $said }). Es una falla del programa; por favor repórtela
 
 ## checklist
 
-checklist-intro = Marque una casilla cuando se entrega una pieza, cuando regresa su cuadro y cuando ese cuadro cuelga en la pared: { $pieces ->
+checklist-intro = Marque una casilla al entregar una pieza y otra al colgar su cuadro en la pared: { $pieces ->
     [one] 1 pieza.
    *[other] { $pieces } piezas en total.
-}
+} Imprima esta lista dos veces: una copia para la mesa de piezas y otra para la pared.
 checklist-piece = Pieza
-checklist-out = salió
-checklist-back = volvió
-checklist-hung = colgó
+checklist-out = entregado
+checklist-hung = colgado
 
 ## pencils
 
 pencils-intro = Con { $seats ->
     [one] 1 asiento ocupado
    *[other] { $seats } asientos ocupados
-}, con estos lápices nadie espera un color en { $percent } de cada 100 momentos.
+} y estos lápices, el { $percent } % del tiempo nadie tiene que esperar un color.
 pencils-number = N.º
 pencils-name = Lápiz
-pencils-pieces = Piezas con él
-pencils-shared = Total, compartidos
+pencils-pieces = Piezas que lo usan
+pencils-shared = Total, si se comparten
 pencils-a-table = Por mesa
 pencils-all-tables = Total, si cada mesa tiene los suyos
-pencils-sets = Hay dos formas: todos comparten los lápices en el centro del salón, o cada mesa tiene los suyos: aquí { $tables ->
-    [one] una mesa
+pencils-sets = Todos pueden compartir los lápices en el centro del salón: { $shared-in-all } en total. O cada mesa puede tener los suyos: { $sets-in-all } en total, aquí para { $tables ->
+    [one] 1 mesa
    *[other] { $tables } mesas
 } con { $seats ->
     [one] 1 asiento
    *[other] { $seats } asientos
-}. Con los propios hacen falta más lápices y se camina menos.
+} cada una. Así hacen falta más lápices, pero se camina menos.
 pencils-pieces-title = Qué lápices necesita cada pieza
-pencils-pieces-intro = Los números son los de la lista de arriba; en negrita, el lápiz que cubre la mayor parte de la pieza.
+pencils-pieces-intro = Los números son los de la lista de arriba. En negrita está el color que cubre la mayor parte de la pieza.
 
 ## wall-map
 
 wall-map-squares = Todos los cuadros juntos miden { $width } de ancho y { $height } de alto.
-wall-map-with-cards = Con las tarjetas alrededor: { $width } de ancho y { $height } de alto.
+wall-map-label = Una etiqueta como { $label } es una letra de columna y un número de fila: columna { $column }, fila { $row }. La fila 1 está { $from ->
+    [top] arriba
+   *[bottom] abajo
+}.
+wall-map-with-cards = Con las tarjetas de borde alrededor: { $width } de ancho y { $height } de alto.
 wall-map-hang = El borde inferior de los cuadros queda a { $height } del piso.
-wall-map-hang-proposed = El borde inferior de los cuadros queda a { $height } del piso. Es una propuesta; con hang_mm en event.toml se elige otra altura.
-wall-map-fits = El lugar de { $width } por { $height } alcanza para los cuadros y las tarjetas.
-wall-map-fits-without-cards = El lugar de { $width } por { $height } alcanza para los cuadros, pero no para las tarjetas.
-wall-map-does-not-fit = El lugar de { $width } por { $height } no alcanza para estos cuadros.
-wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas alrededor, el piso abajo. Las tablas que siguen contienen todas sus medidas.
+wall-map-hang-proposed = El borde inferior de los cuadros queda a { $height } del piso. Es una sugerencia; para cambiarla, escriba hang_mm en event.toml.
+wall-map-fits = En el espacio de { $width } por { $height } caben los cuadros y las tarjetas de borde.
+wall-map-fits-without-cards = En el espacio de { $width } por { $height } caben los cuadros, pero no las tarjetas de borde.
+wall-map-does-not-fit = En el espacio de { $width } por { $height } no caben estos cuadros.
+wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas de borde alrededor, el piso abajo. Las tablas que siguen dan todas las medidas.
 wall-map-floor = piso
-wall-map-in-inches = Alturas desde el piso y distancias desde la izquierda en pulgadas.
-wall-map-in-mm = Alturas desde el piso y distancias desde la izquierda en mm.
+wall-map-in-inches = Alturas desde el piso y distancias desde la izquierda, en pulgadas. c1 a c4 son las tarjetas de esquina.
+wall-map-in-mm = Alturas desde el piso y distancias desde la izquierda, en mm. c1 a c4 son las tarjetas de esquina.
 wall-map-columns-title = Líneas verticales
-wall-map-columns-intro = Cuelgue un hilo con un peso, o trace una línea tenue a lápiz, a estas distancias del borde izquierdo de los cuadros.
+wall-map-columns-intro = Cuelgue una plomada (un hilo con un peso), o trace una línea tenue a lápiz, a estas distancias del borde izquierdo de los cuadros. Quite los hilos antes de que lleguen los visitantes.
 wall-map-column = Línea
 wall-map-from-left = Desde la izquierda, { $unit }
 wall-map-left-of = a la izquierda de { $column }
 wall-map-right-of = a la derecha de { $column }
 wall-map-rows-title = Líneas horizontales
-wall-map-rows-intro = Tense un hilo, o trace una línea tenue a lápiz, a estas alturas del piso. Use un nivel de burbuja: los pisos tienen desnivel.
+wall-map-rows-intro = Tense un hilo pegado a la pared, o trace una línea tenue a lápiz, a estas alturas del piso. Use un nivel de burbuja: los pisos no siempre son parejos.
 wall-map-row = Fila
 wall-map-lower = Borde inferior, { $unit }
 wall-map-upper = Borde superior, { $unit }
 wall-map-column-cards = Las tarjetas de columna, de { $side } de ancho, van debajo de sus columnas; su borde superior toca los cuadros.
 wall-map-row-cards = Las tarjetas de fila, de { $side } de alto, van a la izquierda de sus filas; su borde derecho toca los cuadros.
-wall-map-corner-cards = Las tarjetas de esquina, de { $ring } de ancho y de alto sin la tira de texto, van más allá de las cuatro esquinas de los cuadros y los tocan con una esquina; la tira apunta hacia afuera.
+wall-map-corner-cards = Las tarjetas de esquina (de { $ring } por lado, sin contar la tira de texto) van por fuera de las cuatro esquinas y tocan los cuadros en un punto. La tira apunta hacia afuera.
 
 ## comparison prints
 
 print-side-by-side = Lado a lado
-print-true-scale = En tamaño real
+print-true-scale = Tamaño real
 print-pairs = Pieza y cuadro
-print-making-of = Cómo se llenó la pared
-print-maths-page = Las matemáticas de nuestra pared
+print-making-of = Cómo se llenó el mural
+print-math-page = Las matemáticas de nuestro mural
 print-poster = Cartel
 comparison-cm2 = { $area } cm²
 comparison-m2 = { $area } m²
-comparison-in2 = { $area } in²
-comparison-ft2 = { $area } ft²
-comparison-original = El original
-comparison-wall = Nuestra pared
-comparison-both-alt = La imagen original y la pared que los visitantes dibujaron a partir de ella, al mismo tamaño, cada una con una barra que dice cuánto mide algo en realidad.
+comparison-in2 = { $area } pulg²
+comparison-ft2 = { $area } pies²
+comparison-original = La imagen
+comparison-wall = Nuestro mural
+comparison-both-alt = La imagen original y el mural que los visitantes dibujaron a partir de ella, al mismo tamaño, cada uno con una barra de escala.
 comparison-all-right = { $squares ->
         [one] Un cuadro, y está
        *[other] { $squares } cuadros en { $columns ->
@@ -669,47 +672,47 @@ comparison-right = { $squares ->
         [one] En esta foto se vio uno en su lugar.
        *[other] En esta foto se vieron { $right } en su lugar.
     }
-comparison-planned = Previsto: toda longitud en la pared es { $scale } veces la del original ({ $square } por { $piece }).
+comparison-planned = Previsto: cada longitud en el mural mide { $scale } veces lo que mide en la imagen ({ $piece } se convierte en { $square }).
 comparison-measured = Medido en la foto, con { $squares ->
         [one] 1 cuadro
        *[other] { $squares } cuadros
-    }: { $scale } veces.
-comparison-not-measured = En la foto se leyeron muy pocos cuadros para medir cuántas veces más larga es de verdad la pared.
-comparison-original-size = El original tiene { $width } de ancho y { $height } de alto; su área es de { $area }.
-comparison-wall-size = La pared prevista tiene { $width } de ancho y { $height } de alto; su área es de { $area }.
-comparison-thanks = ¡Gracias a quienes dibujaron un cuadro!
-comparison-true-intro = Ponga la mano o una regla sobre esta página: piezas y cuadros tienen aquí su tamaño real. Lo enmarcado en el original es lo que se ve, ampliado, de la pared.
-comparison-true-pieces-all = El original completo, a 1 : 1
-comparison-true-pieces = El original a 1 : 1: { $count ->
+    }: { $scale } veces la longitud.
+comparison-not-measured = En la foto se leyeron muy pocos cuadros para medir el factor de escala.
+comparison-original-size = La imagen mide { $width } de ancho y { $height } de alto. Su área es de { $area }.
+comparison-wall-size = El mural previsto mide { $width } de ancho y { $height } de alto. Su área es de { $area }.
+comparison-thanks = ¡Gracias a todas las personas que dibujaron un cuadro!
+comparison-true-intro = Ponga la mano o una regla sobre esta página: las piezas y los cuadros tienen aquí su tamaño real. El marco en la imagen muestra la parte que se ve ampliada.
+comparison-true-pieces-all = La imagen completa a 1:1
+comparison-true-pieces = La imagen a 1:1: { $count ->
         [one] pieza
        *[other] { $count } piezas,
-    } { $labels }; completo no cabe en esta página
-comparison-true-piece-part = Una parte de la pieza { $labels } a 1 : 1; la pieza completa, de { $side } por lado, no cabe en esta página
-comparison-true-squares = Nuestra pared a 1 : 1: { $count ->
+    } { $labels }; el resto no cabe en esta página
+comparison-true-piece-part = Una parte de la pieza { $labels } a 1:1; la pieza completa, de { $side } por lado, no cabe en esta página
+comparison-true-squares = Nuestro mural a 1:1: { $count ->
         [one] cuadro
        *[other] { $count } cuadros,
     } { $labels }
-comparison-true-square-part = Una parte del cuadro { $labels } a 1 : 1; el cuadro completo, de { $side } por lado, no cabe en esta página
+comparison-true-square-part = Una parte del cuadro { $labels } a 1:1; el cuadro completo, de { $side } por lado, no cabe en esta página
 comparison-from-to = de { $first } a { $last }
-comparison-true-nested-alt = El contorno de la pared con el original en su esquina inferior izquierda, los dos a una misma escala: la pared es { $scale } veces más larga y { $scale } veces más alta.
-comparison-true-copies = { $scale } originales uno junto a otro son tan largos como la pared, { $scale } uno sobre otro tan altos: { $scale } × { $scale } = { $copies } copias la cubren.
-comparison-true-about-copies = La pared mide { $scale } veces lo largo y { $scale } veces lo alto, así que su área es { $scale } × { $scale }, unas { $copies } veces mayor.
-comparison-true-drawing = Este dibujo está a 1 : { $drawing }, y el original dentro de él también.
-comparison-pairs-intro = A la izquierda, la pieza que alguien recibió; a la derecha, el cuadro que salió de ella. Los dos se muestran al mismo tamaño.
-comparison-pair-alt = La pieza { $label } del original y, a su lado, el cuadro { $label } tal como se dibujó.
+comparison-true-nested-alt = El contorno del mural con la imagen en su esquina inferior izquierda, los dos a la misma escala: el mural mide { $scale } veces el ancho y { $scale } veces el alto de la imagen.
+comparison-true-copies = { $scale } imágenes lado a lado tienen el ancho del mural, y { $scale } apiladas, su altura. { $scale } × { $scale } = { $copies } copias lo cubren.
+comparison-true-about-copies = El mural mide { $scale } veces el ancho y { $scale } veces el alto de la imagen. Así que su área es { $scale } × { $scale }, o unas { $copies }, veces la de la imagen.
+comparison-true-drawing = Este dibujo está a 1:{ $drawing }, y la imagen dentro de él también.
+comparison-pairs-intro = A la izquierda está la pieza que alguien recibió. A la derecha está el cuadro que hizo con ella. Los dos se muestran al mismo tamaño.
+comparison-pair-alt = La pieza { $label } de la imagen y, a su lado, el cuadro { $label } tal como se dibujó.
 comparison-making-intro = { $checks ->
-        [one] Esta velada se revisó una foto de la pared.
-       *[other] Esta velada se revisaron { $checks } fotos de la pared. Aquí están en orden.
+        [one] En este evento se revisó una foto de la pared.
+       *[other] En este evento se revisaron { $checks } fotos de la pared. Aquí están en orden.
     }
-comparison-making-some = { $shown } de { $checks } revisiones de la velada, elegidas por igual, con la primera y la última entre ellas.
-comparison-making-counts = { $right } de { $cells } en su lugar, { $empty } vacíos
-comparison-making-alt = La pared a las { $when }: { $counts }.
+comparison-making-some = { $shown } de las { $checks } fotos del evento, repartidas de la primera a la última.
+comparison-making-counts = { $right } de { $cells } en su lugar, lugares vacíos: { $empty }
+comparison-making-alt = El mural a las { $when }: { $counts }.
 comparison-curve = Cuadros en su lugar, con el paso del tiempo
 comparison-curve-alt = Una curva de los cuadros en su lugar, de las { $first } a las { $last }; los números están debajo de las imágenes.
-comparison-counting-1 = Cuente a lo largo de la fila de abajo: { $columns ->
+comparison-counting-1 = Cuente los cuadros de la fila de abajo: { $columns ->
         [one] 1 cuadro.
        *[other] { $columns } cuadros.
-    } Cuente desde el piso hacia arriba: { $rows ->
+    } Cuente las filas desde el piso hacia arriba: { $rows ->
         [one] 1 fila.
        *[other] { $rows } filas.
     }
@@ -719,51 +722,48 @@ comparison-multiplying-row = Una línea de { $squares ->
         [one] 1 cuadro
        *[other] { $squares } cuadros
     }: 1 × { $squares } = { $squares }.
-comparison-multiplying-2 = El lado de una pieza mide { $piece }, el de un cuadro { $square }: { $scale } veces más.
-comparison-multiplying-3 = En un cuadro caben { $scale } × { $scale } = { $copies } piezas.
-comparison-ratio-1 = Longitudes, imagen y pared: 1 a { $scale }. La imagen mide { $width } por { $height }, la pared { $wall-width } por { $wall-height }.
-comparison-ratio-2 = Una vuelta a la imagen: { $around }. Una vuelta a la pared: { $wall-around }, otra vez { $scale } veces más.
-comparison-ratio-3 = Áreas, imagen y pared: 1 a { $scale } × { $scale } = { $copies }. La imagen tiene { $area }, la pared { $wall-area }.
-comparison-ratio-4 = Todos los ángulos siguen igual: por eso se sigue viendo lo mismo.
+comparison-multiplying-2 = El lado de una pieza mide { $piece }. El lado de un cuadro mide { $square }: { $scale } veces el de una pieza.
+comparison-multiplying-3 = { $scale } × { $scale } = { $copies } piezas caben en un cuadro.
+comparison-ratio-1 = Factor de escala: { $scale }. La imagen mide { $width } por { $height }; el mural, { $wall-width } por { $wall-height }.
+comparison-ratio-2 = Perímetro de la imagen: { $around }. Perímetro del mural: { $wall-around }, también { $scale } veces el de la imagen.
+comparison-ratio-3 = Área: { $scale } × { $scale } = { $copies } veces la de la imagen. La imagen tiene { $area }; el mural, { $wall-area }.
+comparison-ratio-4 = Los ángulos no cambian y todas las longitudes crecen por el mismo factor de escala. Esas figuras se llaman semejantes. Hacer una es una ampliación (una dilatación).
 comparison-pattern = Un patrón: longitudes × { $scale }, áreas × { $copies }
-comparison-pattern-intro = Tome bloques de piezas, de 1 × 1, de 2 × 2 y así. Por grande que sea el bloque, su lado crece { $scale } veces y su área { $copies } veces.
+comparison-pattern-intro = Tome bloques de piezas: 1 × 1, 2 × 2 y así. Por grande que sea el bloque, en el mural sus lados miden { $scale } veces lo que medían y su área es { $copies } veces la que era.
 comparison-block = Bloque
 comparison-side-picture = Lado, imagen
-comparison-side-wall = Lado, pared
+comparison-side-wall = Lado, mural
 comparison-area-picture = Área, imagen
-comparison-area-wall = Área, pared
+comparison-area-wall = Área, mural
 comparison-measuring = Previsto y medido
 comparison-measuring-intro = Medido en la foto, con { $count ->
         [one] 1 cuadro
        *[other] { $count } cuadros
-    }. Lo que sigue a ± dice cuánto puede desviarse un número: en 95 de 100 casos, no más.
+    }. El número que sigue a ± es el margen de error: 95 de cada 100 veces, el valor verdadero está dentro de él.
 comparison-what = Qué
 comparison-plan = Previsto
 comparison-found = Medido
 comparison-scale-factor = Factor de escala
-comparison-pitch = De un cuadro al siguiente
-comparison-width = Ancho de la pared
-comparison-height = Alto de la pared
-comparison-straight = Cómo cuelga
+comparison-pitch = Del centro de un cuadro al siguiente
+comparison-width = Ancho del mural
+comparison-height = Alto del mural
+comparison-straight = Qué tan derecho quedó
 comparison-column = Columna { $column }
-comparison-lower = { $name } cuelga { $by } más abajo de lo previsto.
-comparison-higher = { $name } cuelga { $by } más arriba de lo previsto.
-comparison-right-of = { $name } cuelga { $by } más a la derecha de lo previsto.
-comparison-left-of = { $name } cuelga { $by } más a la izquierda de lo previsto.
-comparison-sinks = { $name } baja { $by } de su extremo izquierdo al derecho.
-comparison-rises = { $name } sube { $by } de su extremo izquierdo al derecho.
-comparison-leans-right = { $name } se inclina { $by } a la derecha hacia abajo.
-comparison-leans-left = { $name } se inclina { $by } a la izquierda hacia abajo.
-comparison-all-straight = Filas y columnas cuelgan tan derechas como esta foto permite saber.
+comparison-lower = { $name } está { $by } más abajo de lo previsto.
+comparison-higher = { $name } está { $by } más arriba de lo previsto.
+comparison-right-of = { $name } está { $by } más a la derecha de lo previsto.
+comparison-left-of = { $name } está { $by } más a la izquierda de lo previsto.
+comparison-sinks = { $name } baja { $by } de izquierda a derecha.
+comparison-rises = { $name } sube { $by } de izquierda a derecha.
+comparison-leans-right = { $name } se inclina { $by } a la derecha, de arriba abajo.
+comparison-leans-left = { $name } se inclina { $by } a la izquierda, de arriba abajo.
+comparison-all-straight = Hasta donde muestra esta foto, las filas y las columnas están derechas.
 comparison-gap = El hueco más ancho mide { $by }, entre { $first } y { $second }.
-comparison-overlap = Lo que más se encima mide { $by }, entre { $first } y { $second }.
-comparison-straight-kind = Papel, cinta y muchas manos: unos milímetros son parte de esto, y a un paso nadie los ve.
-comparison-alike = Para adultos: ¿qué tanto se parecen las dos?
-comparison-alike-how = El índice de similitud estructural (SSIM; Wang, Bovik, Sheikh y Simoncelli 2004) recorre las dos imágenes por partes y compara qué tan claras son, qué tan fuertes son sus contrastes y cómo corren sus líneas; 1 sería exactamente la misma imagen.
-comparison-alike-number = Para toda la pared su promedio es { $likeness }: un número para la pared y no una nota para nadie, pues cada mano dibuja a su manera.
-comparison-alike-unknown = Para esta pared no se calculó; sería un número para la pared y no una nota para nadie, pues cada mano dibuja a su manera.
-comparison-edges = Abajo, los bordes del original están sobre la pared. Donde una línea dibujada sigue un borde, la regla y el ojo coincidieron.
-comparison-edges-alt = La pared con los bordes del original dibujados encima.
+comparison-overlap = La mayor superposición mide { $by }, entre { $first } y { $second }.
+comparison-straight-kind = Con papel, cinta y muchas manos, algo torcido siempre queda. A un paso de distancia, nadie lo nota.
+comparison-outlines = Línea por línea
+comparison-edges = Abajo, los contornos de la imagen se ven encima del mural. Donde una línea dibujada sigue uno, el ojo y la regla coincidieron.
+comparison-edges-alt = El mural con los contornos de la imagen dibujados encima.
 comparison-poster-page = { $what }: fila { $row }, columna { $column } de { $rows } × { $columns } · página { $page } de { $pages }
 comparison-poster-size = { $width } de ancho y { $height } de alto, en { $pages ->
         [one] 1 página.
@@ -773,20 +773,20 @@ comparison-poster-size = { $width } de ancho y { $height } de alto, en { $pages 
         } de { $columns }.
     }
 comparison-poster-about = Cómo se arma el cartel. { $size } { $steps } { $caution }
-comparison-poster-1 = Imprima todas las páginas al 100 %. Cada una dice junto a su regla qué fila y qué columna es.
-comparison-poster-2 = Corte cada página por las líneas de sus esquinas.
-comparison-poster-3 = Las páginas vecinas comparten { $shared }. Las líneas punteadas muestran adónde llega el borde de la siguiente: péguela sobre esa franja para que la imagen continúe.
-comparison-poster-4 = Empiece arriba a la izquierda: primero cada fila de izquierda a derecha, luego las filas una debajo de otra.
-comparison-poster-fire-m2 = El cartel es de { $area } m² ({ $feet } ft²) de papel, además de los cuadros. Muchas normas contra incendios limitan el papel en las paredes, sobre todo en pasillos y cerca de las salidas: pregunte a quien esté a cargo del edificio o a los bomberos antes de colgarlo.
-comparison-poster-fire-ft2 = El cartel es de { $feet } ft² ({ $area } m²) de papel, además de los cuadros. Muchas normas contra incendios limitan el papel en las paredes, sobre todo en pasillos y cerca de las salidas: pregunte a quien esté a cargo del edificio o a los bomberos antes de colgarlo.
+comparison-poster-1 = Imprima todas las páginas al 100 %. Las palabras junto a la regla dicen la fila y la columna de cada página.
+comparison-poster-2 = Recorte cada página por las marcas de sus esquinas.
+comparison-poster-3 = Las páginas vecinas se superponen { $shared }. Una línea punteada muestra adónde va el borde de la siguiente: péguela sobre esa franja para que la imagen continúe.
+comparison-poster-4 = Empiece arriba a la izquierda. Una cada fila de izquierda a derecha y luego una las filas de arriba abajo.
+comparison-poster-fire-m2 = El cartel es de { $area } m² ({ $feet } pies²) de papel, además de los cuadros. Las normas contra incendios limitan el papel en las paredes, sobre todo en pasillos y cerca de las salidas. Pregunte a quien esté a cargo del edificio o a los bomberos antes de colgarlo.
+comparison-poster-fire-ft2 = El cartel es de { $feet } pies² ({ $area } m²) de papel, además de los cuadros. Las normas contra incendios limitan el papel en las paredes, sobre todo en pasillos y cerca de las salidas. Pregunte a quien esté a cargo del edificio o a los bomberos antes de colgarlo.
 filling-label = { $when } · { $right } / { $cells }
-error-print-no-wall = la pared enderezada no tiene píxeles: fotografíe otra vez toda la pared, desde más lejos
-error-print-no-pairs = no hay ningún cuadro que mostrar junto a su pieza: ninguno se leyó bien; fotografíe la pared desde más cerca
-error-print-no-checks = todavía no hay ninguna revisión de esta velada: primero fotografíe la pared y revísela
+error-print-no-wall = la imagen enderezada de la pared está vacía: tome otra foto de toda la pared, desde más lejos
+error-print-no-pairs = no hay ningún cuadro que mostrar junto a su pieza, porque ninguno se leyó bastante bien: tome otra foto, más cerca de la pared
+error-print-no-checks = este evento todavía no tiene ninguna revisión: tome una foto de la pared y revísela primero
 error-print-poster = no se puede imprimir un cartel de { $read } mm de ancho: en este papel puede tener de { $least } a { $most } mm
-error-filling-nothing = no hay ninguna imagen de la pared que mover: primero fotografíe la pared y revísela
-error-filling-large = la imagen en movimiento no se puede hacer tan pequeña como para enviarla por correo
-error-filling-gif = la imagen en movimiento no se puede escribir: { $said }
+error-filling-nothing = todavía no hay con qué hacer la animación: tome una foto de la pared y revísela primero
+error-filling-large = la animación no se puede hacer tan pequeña como para enviarla por correo
+error-filling-gif = la animación no se puede escribir: { $said }
 
 ## check
 
@@ -1026,7 +1026,7 @@ tour-ends =
 
     Qué hay en { $folder }:
       event.toml   sus ajustes; ábralo con cualquier editor de texto
-      print/       pieces.pdf, squares.pdf, cards.pdf para imprimir al 100 %; manifest.json para la revisión
+      print/       pieces.pdf, squares.pdf, edge-cards.pdf para imprimir al 100 %; manifest.json para la revisión
       rehearsals/  la foto de práctica y sus respuestas
       checks/      una carpeta por revisión; abra su report.html
       display/     una carpeta con los recuerdos; abra su side-by-side.pdf
@@ -1472,29 +1472,35 @@ questions-working-boxes-ratio = 12 ÷ 4 = { $answer }
 
 ## steps
 
-print-steps = Pasos
+print-table-card = Tarjeta de mesa
 steps-title = Dibuja un cuadro de nuestra gran imagen
 steps-about = Una tarjeta para doblar y parar en la mesa, con los mismos seis pasos dibujados en los dos lados. { $steps }
-steps-1 = Toma una pieza y su cuadro.
-steps-2 = Ponlos de modo que se lea el nombre.
-steps-3 = Busca qué cruza por las marcas.
-steps-4 = Dibújalo ahí, pero grande.
-steps-5 = Coloréalo. Deja en blanco el recuadro del código.
-steps-6 = Llévalo a la pared.
+steps-1 = Toma una pieza y el cuadro con la misma etiqueta.
+steps-2 = Gíralos hasta que puedas leer la etiqueta.
+steps-3 = ¿Qué líneas tocan el borde? Usa las marcas.
+steps-4 = Dibújalas más grandes en tu cuadro.
+steps-5 = Coloréalo. Deja en blanco el cuadrito del código.
+steps-6 = Llévalo a la pared. Quédate con tu pieza.
 steps-fold = doblar hacia atrás
-steps-ridge = doblar hacia atrás: este es el lomo
-steps-overlap = la otra base llega hasta esta línea: péguela aquí
+steps-ridge = doblar hacia atrás: esta es la parte de arriba
+steps-overlap = Pegue aquí el otro extremo, hasta esta línea
 
 ## who reaches what
 
-about-feet = { $feet } ft ({ $metres } m)
-about-metres = { $metres } m ({ $feet } ft)
-reach-inches = { $inches } in ({ $metres } m)
-reach-metres = { $metres } m ({ $inches } in)
-people-children-from-5 = Niños desde los 5 años: { $reach }
-people-children-from-9 = Niños desde los 9 años: { $reach }
-people-seated = Alguien sentado: { $reach }
+about-feet = { $feet } pies ({ $metres } m)
+about-metres = { $metres } m ({ $feet } pies)
+paper-feet = { $feet } pies² ({ $metres } m²)
+paper-metres = { $metres } m² ({ $feet } pies²)
+reach-inches = { $inches } pulg ({ $metres } m)
+reach-metres = { $metres } m ({ $inches } pulg)
+people-children-from-5 = Niños de 5 años o más: { $reach }
+people-children-from-9 = Niños de 9 años o más: { $reach }
+people-seated = Adultos sentados: { $reach }
 people-adults = Adultos: { $reach }
+reach-adult-hangs = Un adulto cuelga: { $rows }
+reach-other-hangs = Otra persona cuelga: { $rows }
+reach-step-stool = Banquito: { $rows }
+reach-stepladder = Escalera: { $rows }
 span = filas { $first } a { $last }
 span-one = fila { $row }
 span-none = –
@@ -1505,62 +1511,77 @@ print-helpers = Ayudantes
 helpers-level = Nivel
 helpers-pieces = Piezas
 helpers-minutes = Minutos por pieza
-helpers-last = Entregar hasta el minuto
+helpers-last = Entregar hasta (minutos desde el comienzo)
+helpers-label = Una etiqueta como { $label } significa columna { $label-column }, fila { $label-row }. Las columnas van de izquierda a derecha. La fila 1 está { $rows-from ->
+    [top] arriba
+   *[bottom] abajo
+}.
 
-helpers-hand-out = Estación 1: la entrega
-helpers-hand-out-intro = Usted entrega a cada visitante una pieza (una parte pequeña de la imagen) y el cuadro de papel que lleva el mismo nombre. Tenga a la mano: las bolsas, los cuadros en el orden de sus nombres, la hoja de control, una pluma.
+helpers-hand-out = Estación 1: La entrega
+helpers-hand-out-intro = Usted entrega a cada visitante una pieza (una parte pequeña de la imagen) y el cuadro de papel con la misma etiqueta. Todos dibujan, también los adultos. Tenga a la mano: las bolsas, los cuadros en orden, la lista de control, un bolígrafo.
 helpers-sort = Ordene
-helpers-sort-1 = Ponga las piezas en una bolsa por nivel; el nivel está en el reverso de la pieza. Acomode los cuadros fila por fila, para encontrar un nombre enseguida.
-helpers-sort-2 = Desde el minuto de la última columna, contado desde el comienzo, ninguna pieza de ese nivel se terminaría a tiempo.
+helpers-sort-1 = Ponga las piezas en una bolsa por nivel. El nivel está en el reverso. Acomode los cuadros fila por fila para encontrar rápido una etiqueta.
+helpers-sort-2 = La última columna dice cuándo parar. Una pieza entregada después no se terminaría a tiempo.
 helpers-say = Diga
-helpers-say-words = “Esta es una parte pequeña de una imagen grande. Dibújala en este cuadro, { $scale } veces más ancha. Nadie sabe qué es la imagen hasta que esté colgada.”
+helpers-say-words = “Esta es una parte pequeña de una imagen grande. Dibújala en este cuadro, que mide { $scale } veces lo que mide la pieza. ¿Qué es la imagen? ¡Es un secreto hasta que esté en la pared!”
 helpers-each = Con cada visitante
-helpers-each-1 = Pregunte: “¿Algo rápido o algo para pensar?” Luego deje que saque una pieza de esa bolsa. El nivel es de la pieza, nunca del niño o la niña.
-helpers-each-2 = Busque el cuadro con el mismo nombre. Lean juntos los dos nombres en voz alta.
-helpers-each-3 = Marque “salió” en la hoja de control, con el nombre de la pieza. No se anota el nombre de nadie.
-helpers-each-4 = Muestre la tarjeta de la mesa: los seis dibujos dicen qué hacer.
-helpers-each-5 = Cuando un cuadro regresa: marque “volvió”, vea que el recuadro del código esté en blanco y mándelo a la pared.
+helpers-each-1 = Pregunte: “¿Algo rápido o algo para pensar?” Deje que elija una pieza de esa bolsa. El nivel es de la pieza, nunca del niño o la niña.
+helpers-each-2 = Busque el cuadro con la misma etiqueta. Lean juntos las dos etiquetas en voz alta.
+helpers-each-3 = Marque “entregado” junto a esa etiqueta en la lista de control. No anote el nombre de nadie.
+helpers-each-4 = Muestre la tarjeta de mesa. Seis dibujos dicen qué hacer.
+helpers-each-5 = Diga: “Cuando termines, lleva tu cuadro a la pared. Quédate con la pieza. Muestra cuál cuadro es tuyo.”
+helpers-order = ¿Qué pieza sigue?
+helpers-order-1 = Sirve cualquier lugar de la pared. Deje que los visitantes elijan el nivel.
+helpers-order-2 = En la primera mitad, ofrezca primero las piezas difíciles. Son las que más tardan. Cerca del final, entregue solo las rápidas.
+helpers-order-3 = La página del teléfono muestra lo que queda del mismo modo, nivel por nivel.
 helpers-secret = Guarde el secreto
-helpers-secret-1 = La imagen, el mapa de la pared y las tarjetas de preguntas quedan boca abajo hasta que la pared hable por sí sola.
-helpers-secret-2 = Si preguntan “¿Qué es?”, diga: “Tu cuadro sabe una parte.”
+helpers-secret-1 = Deje boca abajo la imagen y las tarjetas de preguntas hasta que todos puedan ver qué es el mural.
+helpers-secret-2 = Si preguntan “¿Qué es?”, diga: “¡Tu cuadro es una de las pistas!”
 helpers-if = Si …
-helpers-if-1 = alguien tiene que irse: la pieza y el cuadro van a la caja “por terminar”. Quien quiera puede seguirlos.
-helpers-if-2 = alguien termina pronto: ofrezca otra pieza, o una tarjeta de preguntas cuando ya se sepa la imagen.
-helpers-if-3 = un cuadro se echa a perder: dé uno en blanco de repuesto y escriba el nombre de la pieza en grande, en la misma esquina.
+helpers-if-1 = ¿Alguien tiene que irse? Ponga la pieza y el cuadro en la caja “por terminar”. Quien quiera puede terminarlos.
+helpers-if-2 = ¿Alguien termina pronto? Ofrezca otra pieza. Cuando ya se sepa qué es la imagen, ofrezca una tarjeta de preguntas.
+helpers-if-3 = ¿Alguien quiere empezar de nuevo? ¡Está bien! Pida a quien organiza que imprima otra vez esa hoja. Si no hay tiempo, use un cuadro sin imprimir del mismo tamaño. Copie la etiqueta, grande, en la misma esquina. El teléfono no puede leerlo: revise usted ese lugar.
+helpers-if-4 = ¿Un cuadro lleva 45 minutos fuera, o su visitante ya se fue? Pida a quien organiza que imprima otra vez las dos hojas y dé esa pieza a otra persona. Si regresan los dos cuadros, la revisión encuentra la copia de más.
+helpers-if-5 = ¿Un niño o una niña de menos de 5 años? Comparta una pieza con un adulto, o elija una de un color.
+helpers-if-6 = ¿Quedan piezas? Las dibujan los ayudantes, o una clase las dibuja mañana.
 
-helpers-tables = Estación 2: las mesas de dibujo
-helpers-tables-intro = Usted cuida que en { $seats } asientos haya lo necesario y que nadie le tema a un cuadro en blanco.
+helpers-tables = Estación 2: Las mesas de dibujo
+helpers-tables-intro = Usted cuida que en los { $seats } asientos haya lo necesario y que a nadie le dé miedo un cuadro en blanco.
 helpers-set = Prepare las mesas
 helpers-set-1 = { $step-cards ->
-    [one] 1 tarjeta con los pasos: dóblela, pegue sus bases con cinta y párela.
-   *[other] { $step-cards } tarjetas con los pasos, una por cada cuatro asientos más o menos: doble cada una, pegue sus bases con cinta y párela.
+    [one] 1 tarjeta de mesa. Dóblela, pegue sus extremos con cinta y párela.
+   *[other] { $step-cards } tarjetas de mesa, más o menos una por cada cuatro asientos. Doble cada una, pegue sus extremos con cinta y párela.
 }
-helpers-set-2 = Lápices de color en el centro de cada mesa: { $pencils-in-all } en total, con cada color repartido por igual.
+helpers-set-2 = { $sets ->
+    [one] Ponga los { $pencils-in-all } lápices de color donde todos los alcancen.
+   *[other] Comparta { $pencils-in-all } lápices de color en el centro del salón. O dé a cada mesa los suyos: { $pencils-in-sets } en total. La hoja de lápices dice cuáles. Pregunte a quien organiza cuál de las dos formas es.
+}
 helpers-set-3 = { $sharpeners ->
     [one] 1 sacapuntas
    *[other] { $sharpeners } sacapuntas
 } y { $erasers ->
     [one] 1 goma de borrar
    *[other] { $erasers } gomas de borrar
-}, repartidos; un bote para la viruta.
-helpers-set-4 = Solo lápices. Los marcadores traspasan y la pintura ondula el papel; los dos tapan el código.
+}, repartidos, y un recipiente para la viruta. Mantenga lo pequeño lejos de los menores de 3 años.
+helpers-set-4 = Solo lápices de color. Los marcadores traspasan y la pintura ondula el papel. Los dos tapan el código.
 helpers-help = Ayude
-helpers-help-rule = Señale y pregunte; nunca dibuje en lugar de alguien. El cuadro correcto es el que cada quien hizo.
-helpers-help-1 = “¿Qué líneas llegan al borde? ¿En cuál marca?”
-helpers-help-2 = “Primero señala ese lugar en el cuadro. Luego une los puntos.”
+helpers-help-rule = Señale y pregunte; nunca dibuje en lugar de alguien. Cada cuadro debe ser todo de quien lo dibuja.
+helpers-help-1 = “¿Qué líneas llegan al borde? ¿Cerca de cuál marca?”
+helpers-help-2 = “Primero marca ese lugar en el cuadro. Luego une las marcas.”
 helpers-help-3 = “¿Cuál es la forma más grande? Dibuja primero esa, suave.”
-helpers-help-4 = “El cuadro es { $scale } veces más ancho. ¿Cuánto mide ahí esta línea?”
-helpers-help-5 = “Colorea hasta los bordes: ahí siguen los cuadros de tus vecinos.”
+helpers-help-4 = “Colorea hasta el borde. El cuadro vecino sigue justo ahí.”
+helpers-help-5 = “¿Es blanco en la pieza? Déjalo en blanco.”
+helpers-help-scale = “El cuadro mide { $scale } veces lo que mide la pieza. ¿Cuánto medirá entonces esta línea?”
 helpers-look = Fíjese
-helpers-look-1 = El nombre se debe poder leer en la pieza y en el cuadro: así los dos están derechos.
-helpers-look-2 = El recuadro del código se queda en blanco. Si ya tiene dibujo encima, déjelo: no borre ni recorte. Quien ayuda en la pared sabe qué hacer.
+helpers-look-1 = ¿Puede leer la etiqueta en la pieza y en el cuadro? Entonces los dos están derechos.
+helpers-look-2 = El recuadro del código se queda en blanco. Si alguien dibujó encima, déjelo. No borre ni recorte. Quien ayuda en la pared sabe qué hacer.
 helpers-look-3 = Los lápices vuelven al centro después de cada color.
-helpers-look-4 = Una pieza, un cuadro: nadie espera “su” color más de un minuto. Mándelos primero por otro color.
-helpers-wait = Quien espera
-helpers-wait-1 = puede sacar punta a los lápices o dibujar en papel reciclado.
+helpers-look-4 = Nadie debe esperar un color más de un minuto. Sugiera empezar con otro color.
+helpers-wait = Mientras esperan
+helpers-wait-1 = Pueden sacar punta a los lápices o dibujar en papel reciclado.
 helpers-wait-2 = puede tomar una tarjeta de preguntas, cuando ya se sepa la imagen. Un cuadrito es ver, dos son contar, tres son comparar, y la estrella es para quien quiera explicar. Lea en voz alta las tarjetas con una oreja. Deje la guía de la imagen junto a las tarjetas.
 
-helpers-wall = Estación 3: la pared y el teléfono
+helpers-wall = Estación 3: La pared y el teléfono
 helpers-wall-intro = Usted cuelga { $squares ->
     [one] 1 cuadro
    *[other] { $squares } cuadros
@@ -1572,78 +1593,78 @@ helpers-wall-intro = Usted cuelga { $squares ->
    *[other] { $rows } filas
 }: { $width } de ancho, { $height } de alto, con el borde inferior a { $hang } del piso.
 helpers-hang = Cuelgue
-helpers-hang-1 = Antes de empezar: tense un hilo nivelado o trace una línea tenue para el borde inferior y para una de cada dos filas; las medidas están en el mapa de la pared.
-helpers-hang-2 = Ponga las { $cards } tarjetas: primero las esquinas, luego las columnas, luego las filas.
-helpers-hang-3 = Cuelgue cada cuadro donde se cruzan su columna y su fila, con el nombre derecho. Borde con borde, sin huecos, sin encimar.
-helpers-hang-4 = Un pedazo pequeño de cinta en cada esquina, lejos del código.
-helpers-hang-5 = Marque “colgó” en la hoja de control.
+helpers-hang-1 = Antes de empezar, marque el borde inferior y una de cada dos filas. Use un nivel y una línea tenue a lápiz. Las medidas están en el mapa de la pared.
+helpers-hang-2 = Ponga las { $cards } tarjetas de borde: primero las esquinas, luego las columnas, luego las filas.
+helpers-hang-3 = Los visitantes le traen sus cuadros. Cuelgue cada uno donde se cruzan su columna y su fila, con la etiqueta derecha, borde con borde: sin huecos, sin superponer.
+helpers-hang-4 = Enrolle un pedazo pequeño de cinta detrás de cada esquina. O ponga cinta solo en las tres esquinas sin código.
+helpers-hang-5 = Marque “colgado” en su copia de la lista de control. Muestre a los visitantes cómo encontrar su lugar.
 helpers-who = Quién, y hasta dónde alcanza
 helpers-floor = Desde el piso
-helpers-stool = En un banquito
-helpers-help-needed = Con ayuda
+helpers-help-needed = Filas más altas
 helpers-photo = Tome la foto
 helpers-photo-1 = Párese a unos { $distance } de la pared, frente { $photos ->
     [one] a su centro
-   *[other] a la parte que fotografía
-}, con el teléfono a unos { $phone-height } del piso. Sin gente ni banquitos enfrente, con las luces encendidas y sin flash.
-helpers-photo-2 = Sostenga el teléfono { $held ->
-    [sideways] acostado
-   *[upright] parado
-}, nivelado, con la cámara principal y sin zoom. Limpie la lente. Toque la pared en la pantalla y espere a que se vea nítida.
+   *[other] a la parte que va a tomar
+}, con el teléfono a unos { $phone-height } del piso. Pida que se aparten las personas y quite los banquitos. Luces encendidas, flash apagado.
+helpers-photo-2 = Sostenga el teléfono en { $held ->
+    [sideways] horizontal
+   *[upright] vertical
+}, nivelado. Use la cámara principal, sin zoom. Limpie la lente. Toque la pared en la pantalla y espere a que se vea nítida.
 helpers-photo-3 = { $photos ->
-    [one] Toda la pared con un poco de espacio alrededor, en una sola foto.
-   *[other] Esta pared es grande: tome { $photos } fotos a lo largo, cada una con dos columnas o filas de la anterior.
-} Tome todo dos veces.
+    [one] Tome toda la pared en una sola foto, con un poco de espacio alrededor. Tómela dos veces.
+   *[other] Esta pared es grande. Tome { $photos } fotos a lo largo, cada una con dos columnas o filas de la anterior. Tome cada foto dos veces.
+}
 helpers-photo-4 = ¿Hay brillos en el papel? Dé un paso al lado y tómela otra vez.
-helpers-photo-5 = Solo la pared: ninguna cara, ningún nombre.
-helpers-photo-6 = Lleve la foto a la computadora portátil: “everysquare check” con la carpeta del evento y la foto.
+helpers-photo-5 = Solo la pared en la imagen: ninguna cara, ningún nombre.
+helpers-photo-6 = Con la página para ayudantes abierta (escanee el código QR de la computadora), toque el botón de la foto. ¿No hay página? Copie la foto a la computadora y ejecute “everysquare check”.
 helpers-check = Qué dice la revisión y qué hacer
 helpers-check-intro = Siga su lista desde arriba, una línea a la vez; después tome otra foto.
 helpers-check-says = Dice
 helpers-check-do = Haga esto
 helpers-check-right = Nada. Déjelo como está.
-helpers-check-wrong = Aquí cuelga otro cuadro. Siga la lista: da la menor cantidad de cambios.
-helpers-check-turned = Gírelo como dice la lista: el nombre debe quedar derecho.
-helpers-check-empty = Busque el cuadro: en las mesas, en el piso, en la caja “por terminar”. La hoja de control dice si salió.
-helpers-check-unread = Véalo usted: ¿tiene su propio nombre? Entonces está bien. Si no, levante la cinta, evite el brillo, tome una foto más de cerca.
+helpers-check-wrong = Aquí está otro cuadro. Siga la lista: usa la menor cantidad de cambios.
+helpers-check-turned = Gírelo como dice la lista. La etiqueta debe quedar derecha.
+helpers-check-empty = Busque el cuadro: en las mesas, en el piso, en la caja “por terminar”. La lista de control muestra si se entregó.
+helpers-check-unread = Véalo usted. ¿Tiene la etiqueta correcta? Entonces todo está bien. Si no, mueva la cinta, evite el brillo y tome una foto más de cerca.
 helpers-check-unseen = Está fuera de la foto o tapado. Aléjese o tome una más.
 
-helpers-cautions = Para todos los ayudantes: cuidado
-helpers-cautions-intro = Primero están las reglas de la casa, de la escuela y de la ciudad. Donde esta página dice menos, siga esas.
+helpers-cautions = Seguridad, para todos los ayudantes
+helpers-cautions-intro = Primero están las reglas del edificio, de la escuela y de la ciudad. Si son más estrictas que esta página, siga esas reglas.
 helpers-stools = Banquitos y escaleras
-helpers-stools-1 = Un banquito de escalón ancho, sobre piso firme, junto a la pared. Nunca una silla, una mesa ni cosas apiladas.
-helpers-stools-2 = Solo se suben los adultos; otro adulto se queda al lado. Los niños cuelgan lo que alcanzan desde el piso.
-helpers-stools-3 = Bájese para moverlo. Nadie se estira hacia un lado.
-helpers-stools-4 = Una fila que necesita más que un banquito se cuelga con una escalera de tijera, antes o después de la velada.
+helpers-stools-1 = Use un banquito de escalón ancho, sobre piso firme, junto a la pared. Nunca una silla, una mesa ni cosas apiladas.
+helpers-stools-2 = Al banquito se suben únicamente los adultos, con otro adulto al lado. Los niños cuelgan lo que alcanzan desde el piso.
+helpers-stools-3 = Bájese antes de moverlo. No se estire hacia un lado.
+helpers-stools-4 = Filas demasiado altas para un banquito: un adulto las cuelga desde una escalera de tijera, cuando no haya visitantes cerca. No se suba mientras el salón esté lleno y haya empujones.
 helpers-cutters = Cortar
-helpers-cutters-1 = Los cuadros y las piezas los cortan los adultos antes de la velada, con una guillotina, o con una regla de acero y un cúter que se cierra al dejarlo.
-helpers-cutters-2 = En las mesas solo hay tijeras de punta redonda. Cuéntelas al final.
+helpers-cutters-1 = Los adultos cortan los cuadros y las piezas antes del evento. Use una guillotina de papel, o una regla de metal y un cúter. Cierre o asegure la hoja siempre que los deje.
+helpers-cutters-2 = En las mesas, use solo tijeras infantiles de punta redonda. Cuéntelas al final. Deje guillotinas y cúteres fuera del salón.
 helpers-cutters-3 = Los sacapuntas se quedan en la mesa, con la navaja bien atornillada.
 helpers-tape = La cinta y las paredes
-helpers-tape-1 = Pruebe la cinta un día antes en un lugar escondido. La cinta de pintor se despega de casi todas las paredes; la pintura vieja y el papel tapiz se pueden levantar con cualquiera.
+helpers-tape-1 = Pruebe la cinta un día antes en un lugar escondido. La cinta de pintor se despega de casi todas las paredes, pero cualquier cinta puede levantar pintura vieja o papel tapiz. En bloque pintado tal vez no pegue: cuelgue los cuadros sobre papel kraft.
 helpers-tape-2 = Quite la cinta despacio, pegada a la pared.
-helpers-fire = Papel en las paredes, salidas
-helpers-fire-1 = Colgarán unos { $area } m² ({ $area-feet } sq ft) de papel. Muchas normas limitan cuánto de una pared se puede cubrir, sobre todo en pasillos y cerca de las salidas: pregunte a quien esté a cargo del edificio o a los bomberos.
-helpers-fire-2 = Nada sobre puertas, alarmas de incendio, extintores, letreros, calentadores y lámparas, ni junto a ellos.
-helpers-fire-3 = Las salidas quedan libres en todo su ancho: sin bolsas, sin mesas, sin fila de espera. Sepa por dónde llevaría a todos.
+helpers-fire = Incendios y multitudes
+helpers-fire-1 = Aquí colgarán unos { $paper-area } de papel. Las normas contra incendios limitan eso. No agregue más sin preguntar a quien organiza.
+helpers-fire-2 = No ponga nada sobre puertas, alarmas de incendio, extintores, letreros, calentadores y lámparas, ni junto a ellos.
+helpers-fire-3 = Deje libres las salidas en todo su ancho: sin bolsas, sin mesas, sin filas de personas. Sepa por dónde llevaría a todos.
+helpers-fire-4 = No deje entrar a más personas de las que permite el letrero de la puerta. ¿Está demasiado lleno? Pida a los visitantes que esperen afuera.
 helpers-pictures = Niños en las fotos
-helpers-pictures-1 = Fotografíe solo la pared. Primero pida a todos que se hagan a un lado.
-helpers-pictures-2 = Valen las reglas de la escuela o la biblioteca sobre fotos y teléfonos, también para ayudantes y familias. Use el teléfono de la casa donde no se permitan los particulares.
+helpers-pictures-1 = Tome fotos solo de la pared. Primero pida a todos que se hagan a un lado.
+helpers-pictures-2 = Las reglas de la escuela o la biblioteca sobre fotos y teléfonos valen también para ayudantes y familias. Si no se permiten los teléfonos personales, use uno de la escuela o la biblioteca.
 helpers-pictures-3 = La revisión guarda solo la pared y sus tarjetas, y nada sobre dónde ni con qué se tomó la foto. Después borre la foto del teléfono.
-helpers-pictures-4 = Ningún nombre en los cuadros, en la hoja de control ni en la pared, a menos que la familia lo quiera.
+helpers-pictures-4 = No ponga nombres de niños en los cuadros, en la lista de control ni en la pared sin permiso de la familia. (Las etiquetas sí se quedan.)
 helpers-room = En el salón
-helpers-room-1 = Cables fijados con cinta, bolsas debajo de las mesas, lo que se derrame se seca enseguida.
-helpers-room-2 = Un paso entre las mesas es bastante ancho para una silla de ruedas; un lugar en la punta de una mesa no tiene silla.
+helpers-room-1 = Fije los cables con cinta. Deje las bolsas debajo de las mesas. Seque enseguida lo que se derrame.
+helpers-room-2 = Deje un pasillo bastante ancho para una silla de ruedas, y un lugar sin silla en la punta de una mesa.
 helpers-room-3 = Sepa quién da primeros auxilios y dónde está el botiquín.
 
 ## guide
 
 print-guide = Guía
-guide-title = Su velada
-guide-intro = { $event }: cada quien dibuja en grande una parte pequeña de una imagen; juntas, las partes forman la imagen en la pared. Estas páginas son para usted, que lleva los hilos. Todos los números salen de su imagen y de sus ajustes.
+guide-title = Su evento
+guide-intro = { $event }: cada quien dibuja en grande una parte pequeña de una imagen. Juntas, las partes forman toda la imagen en la pared. Esta guía es para usted, que organiza el evento. Todos los números salen de su imagen y de sus ajustes.
 guide-numbers = En números
-guide-what = Qué
-guide-how-much = Cuánto
+guide-what = Dato
+guide-how-much = Número
 guide-assumed = { $value } (se supone)
 guide-crowd = Visitantes
 guide-crowd-value = { $visitors }
@@ -1672,175 +1693,192 @@ guide-picture-value = { $columns ->
    *[other] { $colours } colores
 }
 guide-square = Pieza y cuadro
-guide-square-value = { $piece } se vuelven { $square }: { $scale } veces más ancho
-guide-wall = En la pared
-guide-wall-value = { $width } de ancho, { $height } de alto; con sus tarjetas, { $width-with-cards } por { $height-with-cards }
+guide-square-value = { $piece } se convierte en { $square }: factor de escala { $scale }
+guide-wall = El mural
+guide-wall-value = { $width } de ancho y { $height } de alto; con las tarjetas de borde, { $width-with-cards } por { $height-with-cards }
 guide-hang = Altura
 guide-hang-value = de { $hang } a { $top } sobre el piso
 guide-finish = Alcanza para
 guide-finish-value = unos { $finish ->
     [one] 1 cuadro
    *[other] { $finish } cuadros
-}; los { $squares } tardan { $minutes-for-all } minutos
-guide-verdict-fits = La cuadrícula le conviene a su gente: a cada quien le toca una pieza y todas se terminan.
+}; los { $squares } toman unos { $minutes-for-all } minutos
+guide-verdict-fits = Esta cuadrícula es adecuada para sus visitantes: a cada quien le toca una pieza y todas se terminan.
 guide-verdict-too-big-for-time = La cuadrícula es grande para el tiempo: al final { $difference ->
     [one] quedará en blanco más o menos 1 cuadro
    *[other] quedarán en blanco unos { $difference } cuadros
-}. Agregue minutos o asientos, use una cuadrícula más chica, o deje que los ayudantes dibujen antes y después.
-guide-verdict-too-big-for-crowd = La cuadrícula es grande para la gente: cuando cada quien haya dibujado dos, { $difference ->
+}. Agregue minutos o asientos, use una cuadrícula más pequeña, o deje que los ayudantes dibujen antes y después.
+guide-verdict-too-big-for-crowd = La cuadrícula es grande para tan pocos visitantes: cuando cada quien haya dibujado dos, { $difference ->
     [one] sobra más o menos 1 pieza
    *[other] sobran unas { $difference } piezas
-}. Invite a más visitantes, use una cuadrícula más chica, o deje que los ayudantes dibujen antes y después.
-guide-verdict-too-small = La cuadrícula es chica para la gente: { $difference ->
+}. Invite a más visitantes, use una cuadrícula más pequeña, o deje que los ayudantes dibujen antes y después.
+guide-verdict-too-small = La cuadrícula es pequeña para tantos visitantes: { $difference ->
     [one] más o menos 1 visitante se queda
    *[other] unos { $difference } visitantes se quedan
-} sin pieza. Deje que dos compartan una, imprima algunas piezas dos veces o use una cuadrícula más grande.
-guide-assumed-note = Lo que “se supone” todavía no lo dijo nadie. Dígalo con “everysquare plan CARPETA --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” y sus propios números, y vuelva a imprimir.
+} sin pieza. Deje que dos compartan una, o use una cuadrícula más grande.
+guide-assumed-note = “Se supone” significa que usted todavía no ha dado ese dato. Délo con “everysquare plan CARPETA --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” y sus propios números, y vuelva a imprimir.
 guide-heights = A qué altura cuelga
 guide-row = Fila
 guide-lower = Borde inferior
 guide-upper = Borde superior
-guide-reach-source = Alcance: sentado, 48 pulgadas (“2010 ADA Standards for Accessible Design”, 308.2.1); niños, según los más bajos de esa edad (“CDC Growth Charts 2000”) con un brazo levantado; adultos, el agarre de un adulto bajo; un banquito suma 230 mm. La parte del brazo, los adultos y el banquito son aproximados.
+guide-reach-source = Los banquitos y las escaleras son únicamente para adultos. Los adultos sentados alcanzan 48 pulgadas (“2010 ADA Standards”, 308.2.1). Los niños sentados alcanzan menos: 40 pulgadas de 5 a 8 años, 44 de 9 a 12 (las mismas normas, tabla de recomendaciones en 308.1). Niños de pie: los más bajos de esa edad (“CDC Growth Charts 2000”) con un brazo levantado. El largo del brazo, el alcance de los adultos y la altura del banquito ({ $stool }) son aproximados.
 
-guide-timeline = Qué hacer y cuándo
+guide-timeline = Antes del evento
 guide-week = Una semana antes
-guide-week-1 = Pregunte por la pared: papel, cinta, altura, salidas. Vale lo que digan quien esté a cargo del edificio o los bomberos.
-guide-week-2 = Imprima una hoja de cuadros. Su regla debe medir exactamente, y cada reverso debe quedar detrás de su frente.
-guide-week-3 = Imprima todo y vea la hoja de lápices: ¿tienen esos colores sus lápices de verdad?
-guide-week-4 = Corte los cuadros y las piezas, ordene las piezas por nivel en bolsas. Dos personas tardan una tarde.
-guide-week-5 = Dibuje usted una pieza de cada nivel, con reloj: así conoce sus propios minutos.
+guide-week-1 = Pregunte por la pared: papel, cinta, altura, salidas y cuántas personas pueden estar en el salón. Vale lo que digan quien esté a cargo del edificio o los bomberos.
+guide-week-2 = Imprima una hoja de cuadros. Mida su regla: debe ser exacta. Cada reverso debe quedar detrás de su frente.
+guide-week-3 = Imprima todo, y la lista de control dos veces. Vea la hoja de lápices: ¿coinciden estos colores con los de sus lápices? Si no, cámbielos en [[pencils]] de event.toml y vuelva a imprimir.
+guide-week-4 = Recorte los cuadros y las piezas, y ponga las piezas en bolsas por nivel. Corte también unos cuadros sin imprimir del mismo tamaño, para quien quiera empezar de nuevo. Calcule una tarde para dos personas.
+guide-week-5 = Dibuje usted una pieza de cada nivel y mida el tiempo.
 guide-week-6 = Busque ayudantes: uno para la entrega, uno por cada tres mesas más o menos, dos para la pared.
-guide-week-7 = Ensaye la revisión: “everysquare rehearse CARPETA” crea una foto con errores por encontrar.
+guide-week-7 = Practique: “everysquare rehearse CARPETA” crea una foto de práctica con errores por encontrar.
+guide-week-8 = Use una imagen que pueda usar: propia, de dominio público o con licencia. Pida permiso antes de publicar el mural en internet.
 guide-day = Un día antes
 guide-day-1 = Dé a cada ayudante su página y diez minutos de explicación.
 guide-day-2 = Pruebe la cinta en la pared, en un lugar escondido.
-guide-day-3 = Marque el borde inferior y las filas con hilo o líneas tenues.
-guide-day-4 = Saque punta a todos los lápices y arme los juegos.
+guide-day-3 = Marque el borde inferior y las filas con líneas tenues a lápiz, o con un hilo que se quita antes de que lleguen los visitantes.
+guide-day-4 = Saque punta a los lápices y arme los juegos, si cada mesa tiene los suyos.
 guide-day-5 = Doble las tarjetas de mesa.
-guide-day-6 = Tome una foto de la pared como está, para ver si la luz y la distancia sirven.
+guide-day-6 = Tome una foto de prueba de la pared vacía para ver la luz y la distancia. En un iPhone, elija antes Configuración > Cámara > Formatos > “Más compatible”.
+guide-day-7 = Copie toda la carpeta del evento a la computadora que va a llevar y a una memoria USB. Sin print/manifest.json no se puede leer ninguna foto.
+guide-day-8 = Pruebe la página para ayudantes en la red Wi-Fi del salón: “everysquare serve CARPETA --lan”. Deje la computadora enchufada y encendida.
 guide-hours = Dos horas antes
-guide-hours-1 = Ponga las mesas como en el plano del salón; deje libres los pasos y las salidas.
-guide-hours-2 = Ponga las tarjetas alrededor de la pared.
-guide-hours-3 = Saque las bolsas, los cuadros en orden y la hoja de control.
-guide-hours-4 = Cargue el teléfono; abra la computadora portátil; haga una revisión de prueba.
+guide-hours-1 = Ponga las mesas como en el plano del salón. Deje libres los pasillos y las salidas.
+guide-hours-2 = Ponga las tarjetas de borde alrededor del espacio del mural.
+guide-hours-3 = Saque las bolsas, los cuadros en orden y una lista de control en la mesa de piezas y otra en la pared.
+guide-hours-4 = Cargue el teléfono, enchufe la computadora, abra la página para ayudantes y pruebe una foto.
 guide-hours-5 = Esconda todas las copias de la imagen.
-guide-running = Durante la velada
-guide-running-1 = Empiece por las esquinas y los bordes de la imagen, para que la pared encuentre su marco.
+guide-event = El evento
+guide-running = Mientras dura
+guide-running-1 = Entregue por nivel, no por lugar: los visitantes eligen, y las piezas difíciles salen en la primera mitad. Son las que más tardan.
 guide-running-2 = Revise la pared cada media hora, mientras haya poco que corregir.
-guide-running-3 = Vea la hoja de control: ¿algo salió y no ha vuelto en mucho rato? Pregunte con amabilidad.
-guide-running-4 = A la mitad: ¿ya salieron las piezas difíciles? Son las que más tardan.
-guide-running-5 = Tome agua.
+guide-running-3 = Compare las dos listas de control. ¿Un cuadro lleva mucho rato fuera? Pregunte con amabilidad cómo va.
+guide-running-4 = ¿Ya se fue su visitante? Imprima otra vez ese cuadro y esa pieza, y délos a otra persona.
+guide-running-5 = Tómese un momento para beber agua.
 guide-end = Los últimos veinte minutos
-guide-end-1 = Entregue solo piezas fáciles; los ayudantes toman lo que queda.
-guide-end-2 = Cuelgue todo, revise, corrija, revise otra vez.
-guide-end-3 = Llene un lugar vacío con su pieza o con un cuadro en blanco: se puede dibujar mañana.
-guide-end-4 = Aléjense juntos y miren. Todo fue para este momento.
+guide-end-1 = Entregue solo piezas rápidas. Los ayudantes toman lo que queda.
+guide-end-2 = Cuelgue lo que se alcance, revise, corrija, revise otra vez. Un adulto cuelga las filas de arriba cuando el salón esté tranquilo.
+guide-end-3 = Llene un lugar vacío con su pieza o con su cuadro en blanco; alguien puede dibujarlo mañana. Un cuadro en blanco con su código cuenta como en su lugar.
+guide-end-4 = La sorpresa: reúna a todos, cuenten de diez a cero y muestre la imagen junto al mural. Si un proyector muestra el mural, quite lo que lo oculta.
+guide-end-5 = Aléjense juntos y miren. Todo fue para este momento.
 guide-clearing = Al recoger
 guide-clearing-1 = Cuente las tijeras y los cúteres; guarde los banquitos.
-guide-clearing-2 = Quite el hilo, deje la pared puesta.
-guide-clearing-3 = Borre las fotos de los teléfonos.
-guide-clearing-4 = Escriba en event.toml sus propios minutos de cada nivel: la próxima vez el plan los conoce.
+guide-clearing-2 = Deje el mural en la pared, si el edificio lo permite. Pregunte cuánto tiempo puede quedarse.
+guide-clearing-3 = Borre las fotos de los teléfonos, también de “Eliminado” y de las copias en la nube.
+guide-clearing-4 = Escriba en event.toml sus minutos reales de cada nivel, para que el próximo plan le quede mejor.
 
 guide-materials = Qué necesita
-guide-thing = Cosa
+guide-thing = Material
 guide-amount = Cantidad
 guide-paper = Papel
 guide-paper-amount = { $paper }: { $sheets ->
     [one] 1 hoja
    *[other] { $sheets } hojas
-} solo para los cuadros, de preferencia de 120 a 160 g/m² (32 a 42 lb), y una décima parte de repuesto; “everysquare print” dice cuántas ocupan los demás documentos
+} solo para los cuadros, más un 10 % de reserva. Es mejor un papel grueso: de 120 a 160 g/m². “everysquare print” dice cuántas hojas ocupa lo demás.
 guide-printer = Impresora
-guide-printer-amount = cualquiera; a color para las piezas y la hoja de lápices, y para lo demás basta en blanco y negro
+guide-printer-amount = Cualquier impresora. Las piezas y la hoja de lápices necesitan color; para lo demás basta en blanco y negro.
 guide-pencils = Lápices de color
-guide-pencils-amount = { $pencils-in-all } en total, según la lista de abajo
-guide-sharpeners = Cosas pequeñas
+guide-pencils-amount = { $sets ->
+    [one] { $pencils-in-all } en total.
+   *[other] { $pencils-in-all } si todos los comparten, { $pencils-in-sets } si cada mesa tiene los suyos.
+} Están en la lista de abajo. Busque “no tóxico” en la caja.
+guide-sharpeners = Útiles pequeños
 guide-sharpeners-amount = { $sharpeners ->
     [one] 1 sacapuntas
    *[other] { $sharpeners } sacapuntas
 }, { $erasers ->
     [one] 1 goma de borrar
    *[other] { $erasers } gomas de borrar
-}, papel reciclado, plumas para la hoja de control
+}, papel reciclado, bolígrafos para las listas de control
 guide-tape = Cinta de pintor
-guide-tape-amount = { $tape }: { $rolls ->
+guide-tape-amount = unos { $tape }: { $rolls ->
     [one] 1 rollo
    *[other] { $rolls } rollos
-} de 25 m (82 ft)
+} de { $roll } o más
 guide-string = Para las líneas
-guide-string-amount = hilo, nivel de burbuja, cinta métrica, lápiz blando
+guide-string-amount = nivel de burbuja, cinta métrica, lápiz blando, o hilo con un peso
 guide-bags = Bolsas y cajas
 guide-bags-amount = una bolsa por nivel, una caja “por terminar”
 guide-stool = Banquito
-guide-stool-amount = 1 de escalón ancho, de 230 mm (9 in) de alto, para las filas que nadie alcanza desde el piso
+guide-stool-amount = 1 de escalón ancho, de unos { $stool } de alto, únicamente para adultos
 guide-cutting = Para cortar
-guide-cutting-amount = guillotina, o cúter, regla de acero y tabla de corte, antes de la velada; tijeras de punta redonda para las tarjetas
+guide-cutting-amount = guillotina de papel, o cúter, regla de metal y tabla de corte, antes del evento y únicamente para adultos; tijeras infantiles para las tarjetas de preguntas
 guide-phone = Teléfono y computadora portátil
-guide-phone-amount = 1 teléfono con cámara principal de 12 megapíxeles o más, cargado; 1 computadora portátil con este programa y la carpeta del evento; no hace falta red
+guide-phone-amount = 1 teléfono con cámara de 12 megapíxeles o mejor, cargado, y 1 computadora portátil con este programa y la carpeta del evento. Para la página para ayudantes comparten una red Wi-Fi o un punto de acceso; no hace falta internet.
 guide-signs = Tarjetas de mesa
 guide-signs-amount = { $step-cards }: una por cada cuatro asientos más o menos
 guide-bin = Para recoger
-guide-bin-amount = bote para la viruta y los recortes, trapo, caja para los cuadros terminados
+guide-bin-amount = bote de basura para la viruta y los recortes, trapo, caja para los cuadros terminados
 guide-pencil-list = Lápices por color
-guide-pencil-list-intro = Los necesarios para que nadie espere en 95 de cada 100 momentos con todos los asientos ocupados (binomial: cada visitante usa un lápiz a la vez, cada uno el tiempo que su color requiere).
+guide-pencil-list-intro = Con estos lápices y todos los asientos ocupados, el 95 % del tiempo nadie tiene que esperar un color. Elija una forma: compartir todos los lápices, o dar a cada mesa los suyos.
 guide-colour = Color
-guide-pencil-count = Lápices
+guide-pencil-count = Si se comparten
+guide-pencil-sets = Por mesas
 
 guide-room = El salón
-guide-room-intro = Un salón a escala donde cabe su velada: { $seats } asientos, la pared, el teléfono. El suyo es otro: conserve las distancias.
-guide-room-about = Plano de un salón: la pared de un lado, el teléfono frente a su centro, luego mesas con asientos en los dos lados, luego la mesa de la entrega; una salida y una entrada a la derecha, con pasos que quedan libres.
-guide-plan-wall = pared y sus tarjetas, { $length }
+guide-room-intro = Un salón de ejemplo, a escala, donde cabe su evento: { $seats } asientos, la pared, el teléfono. El suyo será distinto; respete las distancias.
+guide-room-about = Plano de un salón: la pared de un lado, el teléfono frente a su centro, luego mesas con asientos en los dos lados, luego la mesa de piezas; una salida y una entrada a la derecha, con pasos libres hasta las dos.
+guide-plan-wall = mural y tarjetas de borde, { $length }
 guide-plan-phone = teléfono, a unos { $length }
-guide-plan-hand-out = entrega
+guide-plan-hand-out = mesa de piezas
 guide-plan-exit = salida: dejar libre el paso
 guide-plan-entrance = entrada: dejar libre
 guide-plan-bar = { $length }
 guide-plan-size = el salón mide unos { $length } de ancho
-guide-room-1 = La entrega está en la entrada y la pared en el otro extremo: quien entra ve a la gente dibujar antes de ver la imagen.
-guide-room-2 = Entre las mesas { $seats ->
-    [one] y las paredes
-   *[other] siempre
-} hay 1.2 m (4 ft): pasan dos personas, gira una silla de ruedas.
-guide-room-3 = Entre la pared y las mesas no se sienta nadie: ahí va el teléfono y, al final, todos.
-guide-room-4 = Luz del techo o de lado. Una ventana frente a la pared brilla en la foto; cierre su cortina.
-guide-cautions = Cuidados
-guide-fire = En la pared colgarán { $area } m² ({ $area-feet } sq ft) de papel. Muchas normas contra incendios limitan la parte de una pared que el papel puede cubrir, sobre todo en pasillos y cerca de las salidas, y cambian según la edición. Pregunte a quien esté a cargo del edificio o a los bomberos antes de imprimir.
-guide-cautions-1 = Banquitos: solo adultos, con otro al lado; nunca sillas ni mesas.
-guide-cautions-2 = Cúteres: antes de la velada, solo adultos, y se cuentan al final.
-guide-cautions-3 = Cinta: se prueba primero en un lugar escondido.
-guide-cautions-4 = Fotos: de la pared, no de los niños; valen las reglas de la escuela.
-guide-cautions-5 = Todo lo demás está en la última página de los ayudantes. Donde las reglas de la casa dicen más, valen ellas.
+guide-room-1 = Ponga la mesa de piezas junto a la entrada y el mural en el otro extremo: así, quien entra ve a otras personas dibujar antes de ver la imagen.
+guide-room-2 = Deje 1.2 m (4 pies) entre { $seats ->
+    [one] la mesa y las paredes
+   *[other] las mesas
+} para pasar. Deje un espacio libre de 1.5 m (5 pies) de diámetro donde pueda girar una silla de ruedas, por ejemplo frente al mural.
+guide-room-3 = Deje libre el espacio entre el mural y las mesas: es para el teléfono y, al final, para todos.
+guide-room-4 = La luz debe venir de arriba o de lado. Una ventana frente a la pared causa reflejos: cierre la cortina.
+guide-cautions = Seguridad
+guide-fire = En la pared colgarán { $paper-area } de papel. Las normas contra incendios limitan la parte de una pared que el papel puede cubrir, algunas a solo una décima parte. Son más estrictas en pasillos y cerca de las salidas. Pregunte a quien esté a cargo del edificio o a los bomberos antes de imprimir.
+guide-cautions-1 = Banquitos y escaleras: únicamente adultos, con otro adulto al lado. Nunca sillas ni mesas.
+guide-cautions-2 = Guillotinas y cúteres: antes del evento, únicamente adultos, contados al final y fuera del salón.
+guide-cautions-3 = Multitudes: no más personas de las que permite el letrero de la puerta, y todas las salidas libres.
+guide-cautions-4 = Cinta: pruébela primero en un lugar escondido.
+guide-cautions-5 = Fotos: la pared, no los niños. Quien esté frente a la pared puede quedar en las imágenes: mírelas antes de compartirlas. Primero están las reglas de la escuela.
+guide-cautions-6 = Lo demás está en la última página de los ayudantes. Las reglas locales más estrictas van primero.
+guide-pieces = Piezas, cuadros y etiquetas
+guide-pieces-1 = Los visitantes se quedan con su pieza. Muestra cuál cuadro es suyo, porque no se anotan nombres.
+guide-pieces-2 = Piezas que nadie tomó: las dibujan los ayudantes, una clase las dibuja mañana, o se cuelga el cuadro en blanco.
+guide-pieces-3 = Un cuadro que no regresa en 45 minutos: imprima otra vez ese cuadro y esa pieza, y délos a otra persona. Si regresan los dos, la revisión nombra la copia de más.
+guide-pieces-4 = Empezar de nuevo está bien: imprima otra vez la hoja de ese cuadro. En un cuadro sin imprimir, copie la etiqueta en la misma esquina. La revisión no puede leerlo: véalo usted.
+guide-pieces-5 = El material tiene un solo idioma. Para otro, cambie language en event.toml, imprima esa página, por ejemplo “everysquare print CARPETA table-card”, y vuelva a cambiarlo.
 
 guide-wrong = Cuando algo sale mal
 guide-wrong-what = Qué pasa
 guide-wrong-do = Qué hacer
 guide-wrong-short = Hay muy pocas piezas
-guide-wrong-short-do = Dos dibujan juntos un cuadro. O imprima otra vez la hoja y entregue una pieza dos veces: el cuadro más bonito cuelga en el centro y el otro junto a la pared, sin su código.
+guide-wrong-short-do = Deje que dos personas compartan un cuadro, o imprima otra vez las hojas y dé esa pieza a dos personas. El primer cuadro que regrese va en el mural. Cuelgue el otro junto al mural, con una nota adhesiva sobre el código.
 guide-wrong-many = Llegan demasiados visitantes a la vez
-guide-wrong-many-do = Entregue piezas con una tabla para dibujar de pie, mande a algunos a las tarjetas de preguntas, invite a otros a la segunda mitad.
+guide-wrong-many-do = Reparta tablas con clip para dibujar de pie, e invite a algunos a volver en la segunda mitad. Nunca pase del número del letrero de la puerta.
 guide-wrong-few = Llegan muy pocos visitantes
-guide-wrong-few-do = Ofrezca una segunda y una tercera pieza, las difíciles a quien le gusten. Dibujan también los ayudantes y usted. Los lugares vacíos se pueden llenar durante la semana.
+guide-wrong-few-do = Ofrezca una segunda y una tercera pieza, las difíciles a quien quiera una. Usted y los ayudantes también dibujan. Los lugares vacíos se pueden llenar durante la semana.
 guide-wrong-scale = La regla de la hoja sale más corta o más larga
-guide-wrong-scale-do = La impresora cambió el tamaño. Elija “tamaño real” o 100 %, nunca “ajustar”, y vuelva a imprimir esa hoja. No mezcle tamaños: los cuadros no coincidirían.
+guide-wrong-scale-do = La impresora cambió el tamaño de la página. Elija “Tamaño real” o 100 %, nunca “Ajustar”, y vuelva a imprimir esa hoja. No mezcle tamaños: los cuadros no coincidirían.
 guide-wrong-backs = Los reversos no quedan detrás de sus frentes
-guide-wrong-backs-do = Hasta 2 mm no importa. Si es más: el papel se volteó por el otro borde; cambie flip en event.toml, o imprima por una cara con flip = "none".
-guide-wrong-painted = Un código tiene dibujo encima
-guide-wrong-painted-do = Cuelgue el cuadro de todos modos, por su nombre. La revisión dice que no se puede leer; véalo usted. No borre ni recorte.
+guide-wrong-backs-do = Hasta 2 mm está bien. Si es más, el papel se volteó por el otro borde: cambie flip en event.toml, o imprima por una cara con flip = "none".
+guide-wrong-painted = Alguien dibujó sobre un código
+guide-wrong-painted-do = Cuélguelo de todos modos, por su etiqueta. La revisión dirá que no puede leerlo; véalo usted. No borre ni recorte.
 guide-wrong-lost = Se perdió un cuadro
-guide-wrong-lost-do = Imprima otra vez su hoja: el mismo nombre, el mismo código. Mientras tanto, cuelgue la pieza en su lugar.
-guide-wrong-turned = Muchos cuadros cuelgan girados
-guide-wrong-turned-do = Muestre a quienes ayudan en la pared el nombre junto al código: debe quedar derecho. La revisión da la lista de giros.
-guide-wrong-unread = La revisión lee poco
-guide-wrong-unread-do = Más cerca, con más luz, más nítida; sin flash, sin sol en la pared; dos fotos, cada una de media pared. Como último recurso: guíese por los nombres, están en cada cuadro.
+guide-wrong-lost-do = Imprima otra vez su hoja: la misma etiqueta, el mismo código. Mientras tanto, cuelgue la pieza en su lugar.
+guide-wrong-turned = Muchos cuadros están girados
+guide-wrong-turned-do = Muestre a quienes ayudan en la pared la etiqueta junto al código: debe quedar derecha. La revisión dice cuáles cuadros girar.
+guide-wrong-unread = La revisión puede leer muy poco
+guide-wrong-unread-do = Acérquese, agregue luz, no se mueva. Sin flash, sin sol en la pared. Tome una foto de cada mitad. Si todo falla, o se apaga la computadora, guíese por las etiquetas: cada cuadro tiene una.
 guide-wrong-pencils = Se acaba un color
-guide-wrong-pencils-do = Cambien lápices entre las mesas. Es mejor un color parecido que esperar; entonces úselo en toda la mancha.
+guide-wrong-pencils-do = Cambien lápices entre las mesas. Es mejor un color parecido que esperar; en ese caso, úselo en toda la zona.
 guide-wrong-late = Se acabó el tiempo y faltan cuadros
-guide-wrong-late-do = Cuelgue las piezas en los huecos, así de pequeñas. Deje puesta la mesa: los visitantes de mañana terminan la imagen.
+guide-wrong-late-do = Cuelgue los cuadros en blanco, o las piezas, en los huecos. Deje puesta una mesa: los visitantes de mañana pueden terminar la imagen.
 guide-after = Después
-guide-after-1 = Deje la pared puesta y cuelgue al lado una impresión de la imagen. Diga que la dibujaron todos los que vinieron.
-guide-after-2 = Ponga debajo de la pared las tarjetas de preguntas y la hoja de lápices; guarde usted las respuestas.
-guide-after-3 = Dé las gracias a todos, con una foto de la pared sin gente.
-guide-after-4 = Descuelgue fila por fila y conserve el orden: así puede colgar otra vez, en otro salón.
-guide-after-5 = Los cuadros son de quienes los dibujaron. Diga cuándo se pueden recoger.
+guide-after-1 = Deje el mural en la pared con la imagen original al lado. “everysquare display CARPETA FOTO” crea los recuerdos: impresiones, un cartel, una página de matemáticas. Agregue un letrero: “Lo dibujaron todos los que vinieron.”
+guide-after-2 = Ponga debajo del mural las tarjetas de preguntas y la hoja de lápices; guarde usted las respuestas.
+guide-after-3 = Dé las gracias a todos con una foto del mural sin gente. Cubra cualquier nombre que un niño haya escrito antes de compartirla.
+guide-after-4 = Descuelgue fila por fila y conserve el orden: así se podrá colgar de nuevo en otro salón.
+guide-after-5 = Los cuadros son de quienes los dibujaron. Diga cuándo se pueden recoger: la pieza que guardaron muestra cuál es el suyo.
+guide-after-6 = Las fotos de la carpeta del evento muestran el trabajo de los niños. Guarde una copia de la carpeta y decida cuándo borrar las dos.
 
 ## errors: the picture
 

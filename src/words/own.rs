@@ -307,7 +307,7 @@ mod tests {
         assert_eq!(words.say("print-squares", &[]), "Blank sheets");
         let counted = [("count", 3.into()), ("cells", 8.into())];
         assert_eq!(words.say("report-count-right", &counted), "8 all, 3 right");
-        assert_eq!(words.say("print-cards", &[]), Words::of("es").say("print-cards", &[]));
+        assert_eq!(words.say("print-pencils", &[]), Words::of("es").say("print-pencils", &[]));
     }
 
     #[test]
@@ -327,7 +327,10 @@ mod tests {
             ),
             ("qwertz = x\n", "templates/words.ftl, line 1: qwertz: there’s no sentence with that name"),
             (
-                "print-squares = x\nprint-cards = y\nprint-squares = z\n",
+                "print-squares = x
+print-pencils = y
+print-squares = z
+",
                 "templates/words.ftl, line 3: print-squares: this sentence is here twice. Keep one of them",
             ),
             (
@@ -346,8 +349,8 @@ mod tests {
             ("print-squares = { $x\n", "templates/words.ftl, line "),
             ("-brand = x\n", "templates/words.ftl, line 1: -brand = x: "),
             (
-                "print-squares = { print-cards }\n",
-                "templates/words.ftl, line 1: print-squares = { print-cards }: ",
+                "print-squares = { print-pencils }\n",
+                "templates/words.ftl, line 1: print-squares = { print-pencils }: ",
             ),
             ("print-squares = { \"\\u001B\" }\n", "templates/words.ftl, line 1: "),
             ("print-squares = \u{1b}[31m\n", "templates/words.ftl, line 1: print-squares =  [31m: "),

@@ -179,14 +179,25 @@ fn heights_of_rows_go_up_from_the_floor() {
     let lowest = plan.rows.last().unwrap();
     assert_eq!((lowest.number, lowest.lower_mm, lowest.upper_mm), (1, 600.0, 727.0));
     assert_eq!((plan.rows[0].number, plan.rows[0].upper_mm), (8, 600.0 + 1016.0));
-    assert_eq!(plan.rows[0].means(), [Means::Helper, Means::Stool, Means::Helper, Means::Floor]);
+    assert_eq!(plan.rows[0].means(), [Means::Helper, Means::Helper, Means::Helper, Means::Floor]);
     let fit = plan.fit.unwrap();
     assert!(fit.with_cards && fit.squares && fit.largest_square_mm == 127.0, "{fit:?}");
     let smaller = wall(&grid(10, 8), None, Room::read("1.38x1.136m")).fit.unwrap();
     assert!(!smaller.with_cards && smaller.squares && smaller.largest_square_mm == 126.0, "{smaller:?}");
     let tiny = wall(&grid(10, 8), None, Room::read("0.2x0.2m")).fit.unwrap();
     assert!(!tiny.squares && tiny.largest_square_mm == 8.0, "{tiny:?}");
+    assert_eq!(People::Adults.means(People::Adults.reach_mm() + STOOL_MM), Means::Stool);
     assert_eq!(People::Adults.means(People::Adults.reach_mm() + STOOL_MM + 1.0), Means::Ladder);
+}
+
+#[test]
+fn no_child_stands_on_a_stool_or_a_ladder_at_any_height() {
+    for people in People::ALL.into_iter().filter(|people| people.are_children()) {
+        for height in (0..4_000).map(f64::from) {
+            let means = people.means(height);
+            assert!(matches!(means, Means::Floor | Means::Helper), "{people:?} at {height} mm: {means:?}");
+        }
+    }
 }
 
 proptest! {

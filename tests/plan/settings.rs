@@ -334,7 +334,7 @@ fn levels_and_the_evening_are_read() {
     let words = everysquare::words::Words::english();
     assert_eq!(
         (levels.word(Level::Plain, &words), LevelSettings::default().word(Level::Plain, &words)),
-        ("sky".into(), "plain".into())
+        ("sky".into(), "one color".into())
     );
     let evening = &settings.evening;
     assert_eq!(

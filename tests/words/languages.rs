@@ -20,6 +20,7 @@ const SAME: &[&str] = &[
     "questions-working-larger-patch",
     "questions-working-inches-to-mm",
     "questions-working-millimetres",
+    "guide-colour",
     "print-ruler-mm",
     "print-ruler-inch",
     "error-line",

@@ -187,7 +187,6 @@ fn main() -> Result<(), Box<dyn Error>> {
         wall: &wall,
         overlap: &wall,
         measured: Some(&measured(&grid)),
-        likeness: Some(0.63),
         counts: summary(grid.count(), &grid),
         pairs: &pairs(&wall, &grid)?,
         checks: &checks,

@@ -63,7 +63,7 @@ class Kit:
         self.manifest = json.loads((folder / "print" / "manifest.json").read_text())
         self.plan = json.loads((folder / "plan.json").read_text())
         self.documents = {path.stem: Pdf(path) for path in sorted((folder / "print").glob("*.pdf"))}
-        self.squares, self.cards, self.pieces = (self.documents[name] for name in ("squares", "cards", "pieces"))
+        self.squares, self.cards, self.pieces = (self.documents[name] for name in ("squares", "edge-cards", "pieces"))
         printing = self.settings.get("print", {})
         self.paper = printing.get("paper", "letter")
         self.flip = printing.get("flip", "long-edge")
@@ -97,8 +97,8 @@ def check_pages(tally, kit):
         ), source)
         tally.check(f"{name}: rulers of 100 mm and 4 in", ((n, rulers_are_right(p)) for n, p in pages),
                     "millimetre: ISO 80000-3; inch: 25.4 mm exactly")
-        tally.check(f"{name}: “100 %” on the page", (
-            (n, "100 %" in p.all_words) for n, p in pages
+        tally.check(f"{name}: “100%” on the page", (
+            (n, "100%" in p.all_words.replace(" ", "")) for n, p in pages
         ), "design")
         tally.check(f"{name}: nothing in the unprintable edge", ((n, clear_of_edges(p)) for n, p in pages),
                     "6.35 mm: common practice, no source")
@@ -478,7 +478,7 @@ def length_of_union(edges):
 
 
 def check_lists(tally, kit):
-    """Every piece stands once where it belongs: on its level's label, in the checklist with three boxes, on the map."""
+    """Every piece stands once where it belongs: on its level's label, in the checklist with two boxes, on the map."""
     labels = [t["label"] for t in kit.manifest["pieces"]]
     present = [level for level in ("plain", "easy", "medium", "hard") if level in kit.piece_levels.values()]
     on_labels, frames = Counter(), []
@@ -493,7 +493,7 @@ def check_lists(tally, kit):
     listed = Counter(text for page in checklist for text, _ in page.words)
     boxes = sum(1 for page in checklist for r in page.outlines if near(r.width, 3.6) and near(r.height, 3.6))
     tally.check("checklist: every piece once", ((label, listed[label] == 1) for label in labels), "manifest.json")
-    tally.check("checklist: three boxes a piece", [(boxes, boxes == 3 * len(labels))], "manifest.json")
+    tally.check("checklist: two boxes a piece", [(boxes, boxes == 2 * len(labels))], "manifest.json")
     wanted = {row["row"]: (round(row["lower_mm"]), round(row["upper_mm"])) for row in kit.plan["wall"]["rows"]}
     words = [text for page in kit.documents["wall-map"].pages for text, _ in page.words]
     tally.check("wall-map: heights of every row in mm", (

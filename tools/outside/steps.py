@@ -91,7 +91,7 @@ def check_clear_of_folds(tally, page, width, height):
 
 def check_steps(tally, folder, paper):
     width, height, source = PAPERS[paper]
-    pdf = Pdf(folder / "print" / "steps.pdf")
+    pdf = Pdf(folder / "print" / "table-card.pdf")
     pages = list(enumerate(pdf.pages, start=1))
     tally.check(f"steps: pages are {paper}", (
         (n, near(p.size[0], width) and near(p.size[1], height)) for n, p in pages
@@ -236,7 +236,7 @@ def check_answers(tally, rows, numbers, plan):
 
 def check_reading(tally, folder, paper):
     width, height, source = PAPERS[paper]
-    for name in ("answers", "helpers", "guide", "questions", "steps"):
+    for name in ("answers", "helpers", "guide", "questions", "table-card"):
         pages = list(enumerate(Pdf(folder / "print" / f"{name}.pdf").pages, start=1))
         tally.check(f"{name}: no words below 8 pt", (
             (n, all(size >= SMALLEST_POINTS - 1e-3 for _, _, size in p.letters)) for n, p in pages
@@ -248,7 +248,7 @@ def check_reading(tally, folder, paper):
              and not re.search(r"\[[a-z]+-[a-z0-9-]+\]", p.all_words))
             for n, p in pages
         ), "pdfplumber")
-    for name, most in (("helpers", 4), ("guide", 5)):
+    for name, most in (("helpers", 4), ("guide", 6)):
         count = len(Pdf(folder / "print" / f"{name}.pdf").pages)
         tally.check(f"{name}: one page a station or part", [(count, count == most)], "design")
 

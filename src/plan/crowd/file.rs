@@ -15,7 +15,7 @@
 //! ```
 //!
 //! Lengths are in mm, shares 0 … 1, `edge` in sides of the piece; `pencils` of a piece are numbers into `pencils`, from 0, the one for
-//! the largest area first. `means` are `floor`, `stool`, `ladder` or `helper`.
+//! the largest area first. `means` are `floor`, `helper`, and for adults alone `stool` and `ladder`.
 
 use std::collections::BTreeMap;
 

@@ -29,7 +29,7 @@ pub enum People {
     Children5,
     /// Children from 9 years on, standing.
     Children9,
-    /// Somebody seated, as in a wheelchair.
+    /// Adults who are seated, as in a wheelchair.
     Seated,
     /// Adults, standing.
     Adults,
@@ -44,7 +44,8 @@ impl People {
     /// - Children: the height below which 5 % of girls of that age are (CDC Growth Charts 2000, stature for age: 1,004 mm at
     ///   60.5 months, 1,232 mm at 108.5), times 1.15 for the raised arm's grip (from memory: adults have 1.18, small children less),
     ///   rounded down to 10 mm.
-    /// - Seated: 48 inches, unobstructed (2010 ADA Standards for Accessible Design, 308.2.1).
+    /// - Seated adults: 48 inches, unobstructed (2010 ADA Standards for Accessible Design, 308.2.1). Seated children reach less:
+    ///   40 inches at 5 to 8 years, 44 at 9 to 12 (the same standards, advisory table at 308.1).
     /// - Adults: the vertical grip reach below which 5 % of British women are (Pheasant, Bodyspace; from memory).
     #[must_use]
     pub fn reach_mm(self) -> f64 {
@@ -56,17 +57,22 @@ impl People {
         }
     }
 
-    /// What they need to reach a height.
+    /// What they need to reach a height. Children never climb, whoever stands beside them: stools and ladders are for adults.
     #[must_use]
     pub fn means(self, height_mm: f64) -> Means {
         let reach = self.reach_mm();
         match self {
             _ if height_mm <= reach => Means::Floor,
-            Self::Seated => Means::Helper,
-            _ if height_mm <= reach + STOOL_MM => Means::Stool,
+            Self::Children5 | Self::Children9 | Self::Seated => Means::Helper,
+            Self::Adults if height_mm <= reach + STOOL_MM => Means::Stool,
             Self::Adults => Means::Ladder,
-            Self::Children5 | Self::Children9 => Means::Helper,
         }
+    }
+
+    /// Whether they are children.
+    #[must_use]
+    pub fn are_children(self) -> bool {
+        matches!(self, Self::Children5 | Self::Children9)
     }
 
     /// Its name in plan.json.
@@ -86,9 +92,9 @@ impl People {
 pub enum Means {
     /// Nothing: from the floor.
     Floor,
-    /// A stool with one step.
+    /// A stool with one step; adults only.
     Stool,
-    /// A step ladder.
+    /// A step ladder; adults only.
     Ladder,
     /// Somebody else who hangs it for them.
     Helper,

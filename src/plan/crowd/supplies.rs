@@ -18,7 +18,7 @@ pub const NOBODY_WAITS: f64 = 0.95;
 pub const SEATS_A_SHARPENER: usize = 6;
 /// Seats that share an eraser. Common practice, no source.
 pub const SEATS_AN_ERASER: usize = 3;
-/// Tape for a square, in mm: a piece of 30 mm at each corner. Common practice, no source.
+/// Tape for a square, in mm: four pieces of 30 mm, rolled behind the corners. Common practice, no source.
 pub const TAPE_A_SQUARE_MM: f64 = 120.0;
 /// Tape for a card, in mm: two pieces of 30 mm. Common practice, no source.
 pub const TAPE_A_CARD_MM: f64 = 60.0;

@@ -4,7 +4,7 @@
 //! open-evening/
 //!   event.toml             what the organiser decides
 //!   picture.png            the picture, or another name that event.toml gives
-//!   print/                 the kit: squares.pdf, cards.pdf, pieces.pdf, and manifest.json: what was printed
+//!   print/                 the kit: squares.pdf, edge-cards.pdf, pieces.pdf, and manifest.json: what was printed
 //!   checks/<time>/         one folder a check
 //!   display/<time>/        the comparison prints, one folder each time they are made
 //!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
@@ -102,10 +102,10 @@ impl Folder {
         self.print().join("pieces.pdf")
     }
 
-    /// `print/cards.pdf`.
+    /// `print/edge-cards.pdf`.
     #[must_use]
     pub fn cards_pdf(&self) -> PathBuf {
-        self.print().join("cards.pdf")
+        self.print().join("edge-cards.pdf")
     }
 
     /// `checks`, one folder a check.

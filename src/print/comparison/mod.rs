@@ -5,11 +5,11 @@
 //!   wall    ─┤                        ├─▶ true-scale.pdf     a piece and its square at 1 : 1
 //!   overlap ─┼─▶ Comparison ─▶ Exhibit┼─▶ pairs.pdf          chosen pieces beside their squares
 //!   measured ┤                        ├─▶ making-of.pdf      the evening's checks, from empty to whole
-//!   checks  ─┘                        ├─▶ maths-page.pdf     lengths, areas, planned and measured
+//!   checks  ─┘                        ├─▶ math-page.pdf      lengths, areas, planned and measured
 //!                                     └─▶ poster.pdf         the wall over many pages
 //! ```
 //!
-//! They celebrate and rank nobody: squares have labels and no names, likeness is one number for the whole wall. Where the
+//! They celebrate and rank nobody: squares have labels and no names, and nothing is graded. Where the
 //! photo is a made one, every print says so. Pictures are as fine as paper shows from a step away, 150 dots an inch, and as
 //! JPEG, so that files stay small.
 //!
@@ -35,7 +35,7 @@
 //!         facts: &PictureFacts::of(&few, &grid, &settings.levels), words: &Words::english(),
 //!         templates: &Overrides::default(),
 //!     },
-//!     wall: &wall, overlap: &wall, measured: None, likeness: None,
+//!     wall: &wall, overlap: &wall, measured: None,
 //!     counts: Summary { right: 12, cells: 12, ..Summary::default() },
 //!     pairs: &[], checks: &[], poster: Poster::default(), made: true,
 //! }, &["side-by-side".to_owned()], &|| ())?;
@@ -45,7 +45,7 @@
 
 mod exhibit;
 mod making_of;
-mod maths;
+mod math;
 mod pairs;
 mod poster;
 mod said;
@@ -74,8 +74,6 @@ pub struct Comparison<'a> {
     pub overlap: &'a RgbImage,
     /// What was measured; `None` where too few squares were read.
     pub measured: Option<&'a Measured>,
-    /// How alike wall and original are, 0 … 1: the mean structural similarity (Wang, Bovik, Sheikh & Simoncelli 2004).
-    pub likeness: Option<f64>,
     /// How many squares are in which state.
     pub counts: Summary,
     /// Squares to be shown beside their pieces. Those whose cell the wall does not have are left out.
@@ -160,7 +158,7 @@ const DOCUMENTS: &[(&str, Make)] = &[
     ("true-scale", true_scale::set),
     ("pairs", pairs::set),
     ("making-of", making_of::set),
-    ("maths-page", maths::set),
+    ("math-page", math::set),
     ("poster", poster::set),
 ];
 

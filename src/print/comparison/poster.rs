@@ -14,12 +14,12 @@ use rayon::prelude::*;
 use serde::Serialize;
 
 use super::exhibit::Exhibit;
-use super::said::length;
 use crate::frame::{ceil_index, float};
 use crate::plan::settings::Units;
 use crate::print::PrintError;
 use crate::print::cut_out::Part;
 use crate::print::layout::{Area, Layout};
+use crate::print::lengths::one;
 use crate::print::marks::{Box, Line};
 use crate::print::numbers::FEET2_A_M2;
 use crate::print::page::{Heading, Page, Set, Sheets, Sides};
@@ -295,14 +295,14 @@ fn map_page(exhibit: &Exhibit, tiling: &Tiling, heading: &Heading, layout: &Layo
         (on_map, format!("{}, {}", row + 1, column + 1))
     };
     let size = [
-        ("width", length(sources, width).into()),
-        ("height", length(sources, height).into()),
+        ("width", one(sources, width).into()),
+        ("height", one(sources, height).into()),
         ("pages", tiling.pages().into()),
         ("rows", tiling.down.into()),
         ("columns", tiling.across.to_string().into()),
     ];
     let size = words.say("comparison-poster-size", &size);
-    let shared = [("shared", length(sources, SHARED_MM).into())];
+    let shared = [("shared", one(sources, SHARED_MM).into())];
     let steps: Vec<String> =
         (1..=4).map(|step| words.say(&format!("comparison-poster-{step}"), &shared)).collect();
     let caution = caution(exhibit, tiling);

@@ -1,5 +1,5 @@
-//! `maths-page.pdf`: the wall's lengths and areas for three kinds of learners, what was planned beside what was measured, and,
-//! for adults, how alike wall and original are.
+//! `math-page.pdf`: the mural's lengths and areas for three kinds of learners, what was planned beside what was measured, and
+//! the outlines of the picture over the mural. No number says how alike the two are: nothing is graded.
 
 use serde::Serialize;
 
@@ -38,14 +38,14 @@ struct Content {
 /// [`PrintError::Typeset`].
 pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
     let writer = Writer { sources: exhibit.sources(), values: values(exhibit) };
-    let mut blocks = vec![writer.title("print-maths-page"), Block::Text { text: event(exhibit) }];
+    let mut blocks = vec![writer.title("print-math-page"), Block::Text { text: event(exhibit) }];
     blocks.extend(exhibit.made().map(|text| Block::Note { text }));
     blocks.extend(learners(&writer, exhibit));
     blocks.extend(pattern(&writer, exhibit));
     blocks.extend(planned_and_measured(&writer, exhibit));
-    blocks.extend(alike(&writer, exhibit));
+    blocks.extend(outlines(&writer));
     let (view, picture) = view(exhibit);
-    Reading { name: "maths-page", content: Content { blocks, view }, pictures: vec![picture] }
+    Reading { name: "math-page", content: Content { blocks, view }, pictures: vec![picture] }
         .set(exhibit.sources())
 }
 
@@ -225,19 +225,13 @@ fn between(exhibit: &Exhibit, id: &str, between: &Between) -> Option<String> {
     (grid.holds(first) && grid.holds(second)).then(|| exhibit.sources().words.say(id, &values))
 }
 
-/// How alike the two are, in two sentences, and the edges of one over the other.
-fn alike(w: &Writer, exhibit: &Exhibit) -> Vec<Block> {
-    let likeness = exhibit.input.likeness.filter(|likeness| likeness.is_finite());
-    let mut blocks = vec![w.heading("comparison-alike"), w.text("comparison-alike-how")];
-    blocks.push(match likeness {
-        Some(likeness) => Block::Text {
-            text: w.say_with("comparison-alike-number", &[("likeness", number(likeness, 2).into())]),
-        },
-        None => w.text("comparison-alike-unknown"),
-    });
-    blocks.push(w.text("comparison-edges"));
-    blocks.push(Block::Drawing { about: w.say("comparison-edges-alt") });
-    blocks
+/// The outlines of the picture over the mural.
+fn outlines(w: &Writer) -> Vec<Block> {
+    vec![
+        w.heading("comparison-outlines"),
+        w.text("comparison-edges"),
+        Block::Drawing { about: w.say("comparison-edges-alt") },
+    ]
 }
 
 /// The view of edges, and how large it is.

@@ -1,4 +1,4 @@
-//! `cards.pdf`: what hangs around the wall, so that people and photos know which column and row is which.
+//! `edge-cards.pdf`: what hangs around the wall, so that people and photos know which column and row is which.
 //!
 //! ```text
 //!  a column's card, square_mm × 60        a row's card: the same      a corner's card, 60 × 60 and a strip
@@ -82,7 +82,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let corner_layout = Layout::pack(paper, RING_MM, RING_MM + CORNER_STRIP_MM).ok_or_else(too_large)?;
     let groups = [(&edge_layout, edges), (&corner_layout, corners)];
     let sheets = groups.iter().map(|(layout, cards)| layout.sheets(cards.len())).sum();
-    let heading = Heading::new(sources, "cards", Some(sheets), Sides::One);
+    let heading = Heading::new(sources, "edge-cards", Some(sheets), Sides::One);
     let mut pages = Vec::with_capacity(sheets);
     for (layout, cards) in groups {
         for on_sheet in cards.chunks(layout.spots.len()) {
@@ -94,7 +94,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             pages.push(Page { strip, about, back: false, items });
         }
     }
-    Sheets { name: "cards", shared: Shared {}, pages, pictures: Vec::new(), two_sided: false }
+    Sheets { name: "edge-cards", shared: Shared {}, pages, pictures: Vec::new(), two_sided: false }
         .document(sources)
 }
 

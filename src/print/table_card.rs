@@ -1,4 +1,4 @@
-//! `steps.pdf`: the card that stands on every table and shows in six pictures what to do, to both sides of the table and
+//! `table-card.pdf`: the card that stands on every table and shows in six pictures what to do, to both sides of the table and
 //! also to those who do not read.
 //!
 //! ```text
@@ -105,7 +105,7 @@ pub fn cards_for(seats: usize) -> usize {
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let count = cards_for(Given::of(sources.settings).seats);
-    let heading = Heading::new(sources, "steps", Some(count), Sides::One);
+    let heading = Heading::new(sources, "table-card", Some(count), Sides::One);
     let Strip { area, upright } = Strip::along_the_bottom(sources.settings.print.paper);
     let shared = shared(sources);
     let about = sources.words.say("steps-about", &[("steps", shared.steps.join(" ").into())]);
@@ -116,7 +116,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         items: vec![item(sources)],
     };
     let pages = (1..=count).map(page).collect();
-    Sheets { name: "steps", shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
+    Sheets { name: "table-card", shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
 }
 
 fn shared(sources: &Sources) -> Shared {
