@@ -272,7 +272,7 @@ report-shift = The square farthest from the middle of its cell is off by { $mm }
 report-modules = Photo pixels to a module of a square’s code: { $px }.
 report-picture-marked = The photo with every faulty cell outlined and named; all outside the wall and its cards is blank.
 report-picture-straight = The wall as seen straight from the front.
-report-private = The photo itself is not kept. This page holds the wall and its cards only and loads nothing from elsewhere.
+report-private = Your photo isn’t kept. This page shows only the wall and its cards. Spots that couldn’t be read are covered, and so is anyone we found in front of the wall. A part of a person can be missed: look before you share. It loads nothing from the internet.
 report-turned-top-right = top points right
 report-turned-top-down = upside down
 report-turned-top-left = top points left
@@ -365,6 +365,7 @@ advice-step-back = { $part ->
        *[other] is
     } outside the photo.
 }
+advice-step-aside = Someone seems to be in front of the wall. Ask everyone to step aside and take another photo.
 advice-hidden = { $count ->
     [one] Take one more photo: { $cells } is hidden or outside.
    *[other] Take one more photo: { $cells } are hidden or outside.
@@ -762,15 +763,18 @@ error-filling-gif = the moving picture cannot be written: { $said }
 
 help-check = Reads photos of the wall, and says what to swap, turn and find
 help-check-folder = The event folder
+help-check-uncovered = Leave the pictures as the photo shows them: spots that can’t be read, and people in front of the wall, aren’t covered
 help-check-photos = Photos of the wall: one, or several that show it in parts
 check-working = Reading the wall
 check-written = Written to { $folder }: report.html to look at, marked.jpg to take to the wall, wall.jpg straightened, report.json for other programs.
 check-open = Open { $page } in a browser.
+check-uncovered = You used --uncovered: anyone in front of the wall can be seen in these pictures. Look at them before you share them.
 
 ## display
 
 help-display = Makes what stays: the wall's straight picture beside the original, its measures, prints to keep
 help-display-folder = The event folder
+help-display-uncovered = Leave the pictures as the photo shows them: spots that can’t be read, and people in front of the wall, aren’t covered
 help-display-photos = Photos of the wall: one, or several that show it in parts
 help-display-view = How the wall is shown: as-hung, straight (nothing askew, gaps kept), closed (gaps closed too) or in-order (every square in its own cell)
 help-display-codes = Whether codes stay: keep, or fill them from their surroundings
@@ -897,7 +901,8 @@ serve-legend-unseen = not seen yet
 serve-help-laptop = Nothing happens: is the laptop awake, and its window with the code still open?
 serve-help-wifi = The page does not load or stops: phone and laptop must be in the same Wi-Fi, the phone without VPN.
 serve-help-isolation = Many schools' Wi-Fi keeps devices apart. Then switch on the phone's hotspot and let the laptop join it; start the program again and photograph the new code.
-serve-help-private = Photos go to the laptop only and are not kept. Who listens in the same Wi-Fi can see them on their way.
+serve-help-private = Photos go only to the laptop and are not kept there. Its pictures of the wall cover anyone we find in front of it. Anyone snooping on the same Wi-Fi could see a photo on the way.
+serve-help-private-kept = Photos go only to the laptop and are kept there, with anyone who is in them. Anyone snooping on the same Wi-Fi could see a photo on the way.
 serve-connection-lost = The laptop does not answer. Is it awake, and is the phone in the same Wi-Fi? What you see is the last state.
 serve-link-old = This link no longer holds. Photograph the code on the laptop again.
 serve-no-answer = The photo did not get through. Is the laptop awake, and the phone in the same Wi-Fi? The photo is still here: try again.
@@ -1535,7 +1540,7 @@ helpers-fire-3 = Ways out stay free to their full width: no bags, no tables, no 
 helpers-pictures = Children in photos
 helpers-pictures-1 = Photograph the wall only. Ask everybody to step aside first.
 helpers-pictures-2 = The school's or library's rules on photos and phones count, also for helpers and parents. Use the house's own phone where private ones are not allowed.
-helpers-pictures-3 = The check keeps the wall and its cards only, and nothing about where and with what a photo was taken. Delete the photo from the phone afterwards.
+helpers-pictures-3 = The check keeps only the wall and its cards, and covers anyone it finds in front of them. It can miss a part of a person: look before you share. Delete the photo from the phone afterward.
 helpers-pictures-4 = No names on squares, in the checklist or on the wall, unless their families want it.
 helpers-room = In the room
 helpers-room-1 = Cables taped down, bags under the tables, spills wiped at once.

@@ -282,7 +282,7 @@ report-shift = El cuadro más alejado del centro de su casilla está corrido { $
 report-modules = Píxeles de la foto por cada módulo del código de un cuadro: { $px }.
 report-picture-marked = La foto con cada casilla que tiene un error marcada y con su nombre; todo lo que queda fuera de la pared y sus tarjetas está en blanco.
 report-picture-straight = La pared vista de frente.
-report-private = La foto no se guarda. Esta página contiene solo la pared y sus tarjetas, y no carga nada de ningún otro lugar.
+report-private = Su foto no se guarda. Esta página muestra solo la pared y sus tarjetas. Se tapan los lugares que no se pudieron leer y a quien encontramos delante de la pared. Puede escaparse una parte de una persona: mire antes de compartir. No carga nada de internet.
 report-turned-top-right = lo de arriba apunta a la derecha
 report-turned-top-down = de cabeza
 report-turned-top-left = lo de arriba apunta a la izquierda
@@ -375,6 +375,7 @@ advice-step-back = { $part ->
        *[other] queda
     } fuera de la foto.
 }
+advice-step-aside = Parece que hay alguien delante de la pared. Pida a todos que se aparten y tome otra foto.
 advice-hidden = { $count ->
     [one] Tome una foto más: { $cells } está tapada o fuera de la foto.
    *[other] Tome una foto más: { $cells } están tapadas o fuera de la foto.
@@ -772,15 +773,18 @@ error-filling-gif = la imagen en movimiento no se puede escribir: { $said }
 
 help-check = Lee fotos de la pared y dice qué intercambiar, girar y buscar
 help-check-folder = La carpeta del evento
+help-check-uncovered = Deja las imágenes como las muestra la foto: no se tapan los lugares que no se pueden leer ni a quien esté delante de la pared
 help-check-photos = Fotos de la pared: una, o varias que la muestren por partes
 check-working = Leyendo la pared
 check-written = Se escribió en { $folder }: report.html para verlo, marked.jpg para llevarlo a la pared, wall.jpg enderezada, report.json para otros programas.
 check-open = Abra { $page } en un navegador.
+check-uncovered = Usó --uncovered: en estas imágenes se ve a quien esté delante de la pared. Mírelas antes de compartirlas.
 
 ## display
 
 help-display = Hace lo que queda: la pared de frente junto al original, sus medidas y láminas para guardar
 help-display-folder = La carpeta del evento
+help-display-uncovered = Deja las imágenes como las muestra la foto: no se tapan los lugares que no se pueden leer ni a quien esté delante de la pared
 help-display-photos = Fotos de la pared: una, o varias que la muestran por partes
 help-display-view = Cómo se muestra la pared: as-hung (como está), straight (nada torcido, con los huecos), closed (también sin huecos) o in-order (cada cuadro en su casilla)
 help-display-codes = Si los códigos se quedan: keep; o fill, para taparlos con lo que los rodea
@@ -907,7 +911,8 @@ serve-legend-unseen = aún no se ha visto
 serve-help-laptop = No pasa nada: ¿está despierta la computadora y sigue abierta su ventana con el código?
 serve-help-wifi = La página no carga o se detiene: el teléfono y la computadora deben estar en la misma red Wi-Fi, el teléfono sin VPN.
 serve-help-isolation = Muchas redes escolares separan los aparatos. Entonces encienda el punto de acceso del teléfono y conecte a él la computadora; inicie de nuevo el programa y fotografíe el código nuevo.
-serve-help-private = Las fotos van solo a la computadora y no se guardan. Quien escuche en la misma red Wi-Fi puede verlas por el camino.
+serve-help-private = Las fotos van solo a la computadora y no se guardan ahí. En sus imágenes de la pared se tapa a quien encontramos delante. Quien espíe en la misma red Wi-Fi podría ver una foto por el camino.
+serve-help-private-kept = Las fotos van solo a la computadora y se guardan ahí, con quien salga en ellas. Quien espíe en la misma red Wi-Fi podría ver una foto por el camino.
 serve-connection-lost = La computadora no responde. ¿Está despierta, y el teléfono en la misma red Wi-Fi? Lo que ve es el último estado.
 serve-link-old = Este enlace ya no vale. Fotografíe de nuevo el código de la computadora.
 serve-no-answer = La foto no llegó. ¿Está despierta la computadora, y el teléfono en la misma red Wi-Fi? La foto sigue aquí: intente de nuevo.
@@ -1545,7 +1550,7 @@ helpers-fire-3 = Las salidas quedan libres en todo su ancho: sin bolsas, sin mes
 helpers-pictures = Niños en las fotos
 helpers-pictures-1 = Fotografíe solo la pared. Primero pida a todos que se hagan a un lado.
 helpers-pictures-2 = Valen las reglas de la escuela o la biblioteca sobre fotos y teléfonos, también para ayudantes y familias. Use el teléfono de la casa donde no se permitan los particulares.
-helpers-pictures-3 = La revisión guarda solo la pared y sus tarjetas, y nada sobre dónde ni con qué se tomó la foto. Después borre la foto del teléfono.
+helpers-pictures-3 = La revisión guarda solo la pared y sus tarjetas, y tapa a quien encuentra delante. Puede escaparse una parte de una persona: mire antes de compartir. Después borre la foto del teléfono.
 helpers-pictures-4 = Ningún nombre en los cuadros, en la hoja de control ni en la pared, a menos que la familia lo quiera.
 helpers-room = En el salón
 helpers-room-1 = Cables fijados con cinta, bolsas debajo de las mesas, lo que se derrame se seca enseguida.
