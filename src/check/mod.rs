@@ -97,7 +97,9 @@ impl Check {
         mut wall: Straightening<'_>,
         words: &Words,
     ) -> Result<(Option<Vec<u8>>, Vec<u8>), JpegError> {
-        let Some(own) = self.reading.photos.get(index) else { return Ok((None, jpeg(&self.straight(wall, words))?)) };
+        let Some(own) = self.reading.photos.get(index) else {
+            return Ok((None, jpeg(&self.straight(wall, words))?));
+        };
         let marking = self.marking(covered, own, index, words);
         wall.name_hidden(index, covered.cover());
         let straight = || {

@@ -53,7 +53,13 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let files = seen.names();
     let Seen { paths, only, taken, made, readings, covers, refused } = seen;
     let occasion = Occasion { taken, made, files };
-    let check = Check::new(read::several(readings), covers.iter().any(Cover::someone), &printed, &occasion, console.words());
+    let check = Check::new(
+        read::several(readings),
+        covers.iter().any(Cover::someone),
+        &printed,
+        &occasion,
+        console.words(),
+    );
     let drawn = pictures(&check, &paths, (only, &covers), console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
     tell(&check, &refused, console);

@@ -6,7 +6,7 @@ use std::sync::OnceLock;
 use super::CliError;
 use crate::display::{Cover, Expected};
 use crate::photo::{self, Photo};
-use crate::picture::{FewColours, Picture};
+use crate::picture::Picture;
 use crate::plan::{Folder, Printed};
 use crate::read::book::Book;
 use crate::read::{self, PhotoReading};
@@ -58,8 +58,7 @@ impl<'a> Covering<'a> {
     fn drawn(&self) -> Option<Expected> {
         let settings = self.folder.settings().ok()?;
         let picture = Picture::open(&self.folder.picture_bytes(&settings).ok()?).ok()?;
-        let few = FewColours::chosen(&picture, &settings.picture);
-        Some(Expected::of(&few.to_picture(), &self.printed.grid))
+        Some(Expected::of(&picture, &self.printed.grid))
     }
 }
 

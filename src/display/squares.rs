@@ -95,7 +95,11 @@ impl Gathering {
             if let Some(wanted) = wanted.as_ref().filter(|wanted| wanted.photo == index) {
                 let taking =
                     Taking { source: &source, shot, wanted, side_px, px_per_mm: float(side_px) / side_mm };
-                *drawn = taking.picture().map(|picture| Straightened { picture, named: wanted.named, shown: true });
+                *drawn = taking.picture().map(|picture| Straightened {
+                    picture,
+                    named: wanted.named,
+                    shown: true,
+                });
             }
         });
     }

@@ -12,7 +12,6 @@ use crate::check::{Check, Drawn};
 use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
 use crate::photo::{Photo, PhotoError};
 use crate::plan::folder::FolderError;
-use crate::picture::FewColours;
 use crate::plan::{Cell, Folder, Printed};
 use crate::read::book::Book;
 use crate::read::{self, CellReading, ReadError};
@@ -98,8 +97,7 @@ impl Evening {
         let bytes = folder.picture_bytes(&settings)?;
         let picture = crate::picture::Picture::open(&bytes)?;
         let pieces = pieces(&picture, &printed.grid)?;
-        let few = FewColours::chosen(&picture, &settings.picture);
-        let expected = Expected::of(&few.to_picture(), &printed.grid);
+        let expected = Expected::of(&picture, &printed.grid);
         let now = (clock.now)();
         let kept = since.and_then(|since| keep::newest(&folder, &printed, since, now));
         let standing = match kept {

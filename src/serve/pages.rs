@@ -93,7 +93,11 @@ mod tests {
     #[test]
     fn every_sentence_of_a_page_is_written() {
         let words = Words::english();
-        for page in [true, false].map(|kept| phone("An <evening> & more", &words, kept)).into_iter().chain([room("An <evening> & more", &words)]) {
+        for page in [true, false]
+            .map(|kept| phone("An <evening> & more", &words, kept))
+            .into_iter()
+            .chain([room("An <evening> & more", &words)])
+        {
             assert!(page.contains("An &lt;evening&gt; &amp; more") && page.contains("lang=\"en\""));
             assert!(!page.contains("[serve-") && !page.contains("{{"), "{page}");
         }

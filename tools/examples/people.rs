@@ -115,7 +115,8 @@ fn count(
         counts.visible += usize::from(cover.share(cell.cell) < 0.1);
     }
     for (x, y, pixel) in covered.photo().colour.enumerate_pixels().step_by(7) {
-        let Some(at) = reading.camera.photo_to_wall(Point::new(f64::from(x) + 0.5, f64::from(y) + 0.5)) else {
+        let Some(at) = reading.camera.photo_to_wall(Point::new(f64::from(x) + 0.5, f64::from(y) + 0.5))
+        else {
             continue;
         };
         if at.x < -RIM_MM || at.y < -RIM_MM || at.x > size.x + RIM_MM || at.y > size.y + RIM_MM {

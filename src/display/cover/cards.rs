@@ -4,9 +4,9 @@ use rayon::prelude::*;
 
 use crate::frame::{Point, WallMm, float, floor_index};
 use crate::photo::Photo;
+use crate::plan::Printed;
 use crate::plan::cards::{Card, CardKind, EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::code::SIDE;
-use crate::plan::Printed;
 use crate::read::PhotoReading;
 
 use super::Tiles;
@@ -48,7 +48,8 @@ fn outline(card: &Card, square_mm: f64, printed: &Printed) -> [Point<WallMm>; 2]
 
 fn is_seen(photo: &Photo, reading: &PhotoReading, card: &Card) -> bool {
     let shifts = -STEPS.0..=STEPS.0;
-    let mut places: Vec<(i8, i8)> = shifts.clone().flat_map(|x| shifts.clone().map(move |y| (x, y))).collect();
+    let mut places: Vec<(i8, i8)> =
+        shifts.clone().flat_map(|x| shifts.clone().map(move |y| (x, y))).collect();
     places.sort_by_key(|(x, y)| i32::from(*x).pow(2) + i32::from(*y).pow(2));
     places.into_iter().any(|(x, y)| {
         let step = STEPS.1 * card.module_mm;
@@ -61,10 +62,7 @@ fn alike(photo: &Photo, reading: &PhotoReading, card: &Card, (right, down): (f64
     let [mut n, mut sum_a, mut sum_b, mut aa, mut bb, mut ab] = [0.0; 6];
     for i in (0..SIDE * SIDE).step_by(2) {
         let from = |at: usize| (float(at) + 0.5 - float(SIDE) / 2.0) * card.module_mm;
-        let place = Point::new(
-            card.centre.x + right + from(i % SIDE),
-            card.centre.y + down + from(i / SIDE),
-        );
+        let place = Point::new(card.centre.x + right + from(i % SIDE), card.centre.y + down + from(i / SIDE));
         let p = reading.camera.wall_to_photo(place);
         if !(p.x >= 0.0 && p.y >= 0.0) {
             continue;

@@ -15,6 +15,8 @@ use super::{Expected, TILES, is_hidden};
 
 /// Paper, evened out; see [`crate::display::light::PAPER`].
 const PAPER: [u8; 3] = [245; 3];
+/// Printer's black; cards lie between it and paper.
+const BLACK: [u8; 3] = [33; 3];
 /// How far, in levels, a tile may lie from the line between paper and the expected colour: pencils are pressed lightly and
 /// strokes leave gaps, so a drawing lies between the two, and a cheap pencil has another tone.
 const OWN: f64 = 52.0;
@@ -32,6 +34,11 @@ const SOMEONE: usize = TILES * TILES / 4;
 const MOSTLY: f64 = 0.45;
 /// Holes in what is covered up to this size, in tiles, are covered too: white stripes, a face as pale as paper.
 const HOLE: usize = TILES * TILES;
+
+/// Least share of a cell's side along which it must touch what is covered, to be doubted where it seems bare.
+const TOUCHING: f64 = 0.3;
+/// How many bare cells in a row from somebody are doubted: a shirt is two or three squares wide.
+const DOUBTED: usize = 3;
 
 /// The tiles that a person hides, and whether there is somebody.
 pub(super) fn grow(
@@ -61,6 +68,8 @@ pub(super) fn grow(
     let mut covered = growing.widened(&grown);
     growing.fill_holes(&mut covered);
     growing.fill_squares(&mut covered);
+    growing.fill_bare(&mut covered);
+    growing.fill_rim(&mut covered);
     (covered, true)
 }
 
@@ -155,7 +164,8 @@ impl Growing<'_> {
         let Some(colour) = self.looks.colours[tile] else { return false };
         let tiles = self.looks.tiles;
         let Some((cell, column, row)) = tiles.cell(tile) else {
-            return !self.looks.cards[tile] && !self.looks.is_backing(colour);
+            let grey = self.looks.cards[tile] && away_from_line(colour, PAPER, BLACK) <= OWN;
+            return !grey && !self.looks.is_backing(colour);
         };
         match &self.sights[self.grid.index(cell)] {
             Sight::Stranger { .. } => false,
@@ -181,8 +191,7 @@ impl Growing<'_> {
         }
         let near = |at: usize| at.saturating_sub(REACH)..(at + REACH + 1).min(TILES);
         let home = self.grid.index(home);
-        let wanted =
-            || near(row).flat_map(|y| near(column).map(move |x| expected.at(home, x, y)));
+        let wanted = || near(row).flat_map(|y| near(column).map(move |x| expected.at(home, x, y)));
         if away(colour, PAPER) < UNDRAWN {
             return wanted().all(|wanted| away(wanted, PAPER) > FULL);
         }
@@ -208,7 +217,9 @@ impl Growing<'_> {
                 wide[side] = true;
                 // the corners lie beside what is above and below
                 if side.abs_diff(tile) == tiles.columns {
-                    self.beside(side).filter(|corner| corner.abs_diff(side) == 1).for_each(|corner| wide[corner] = true);
+                    self.beside(side)
+                        .filter(|corner| corner.abs_diff(side) == 1)
+                        .for_each(|corner| wide[corner] = true);
                 }
             }
         }
@@ -235,6 +246,43 @@ impl Growing<'_> {
             if hole.len() <= HOLE {
                 hole.iter().for_each(|tile| covered[*tile] = true);
             }
+        }
+    }
+
+    /// Covers cells that seem bare beside somebody: a plain shirt in the wall's own colour looks like the wall.
+    fn fill_bare(&self, covered: &mut [bool]) {
+        for _ in 0..DOUBTED {
+            let before = covered.to_vec();
+            let bare = self.grid.cells().filter(|cell| self.sights[self.grid.index(*cell)] == Sight::Empty);
+            for cell in bare {
+                let own: Vec<usize> = self.looks.tiles.of_cell(cell).collect();
+                let touches = |tile: &&usize| {
+                    before[**tile]
+                        || self
+                            .beside(**tile)
+                            .any(|other| self.looks.tiles.cell(other).is_some() && before[other])
+                };
+                if float(own.iter().filter(touches).count()) >= TOUCHING * float(TILES) {
+                    own.iter().for_each(|tile| covered[*tile] = true);
+                }
+            }
+        }
+    }
+
+    /// Covers the rim beside cells that are covered as a whole, except cards in sight.
+    fn fill_rim(&self, covered: &mut [bool]) {
+        let tiles = self.looks.tiles;
+        let hidden = |cell: Cell| {
+            self.may_hide(cell) || tiles.of_cell(cell).filter(|tile| covered[*tile]).count() == TILES * TILES
+        };
+        let hidden: Vec<bool> = self.grid.cells().map(hidden).collect();
+        let nearest = |at: usize, count: usize| at.saturating_sub(tiles.rim).min(count * TILES - 1) / TILES;
+        for tile in (0..covered.len()).filter(|tile| tiles.cell(*tile).is_none()) {
+            let cell = Cell {
+                row: nearest(tile / tiles.columns, self.grid.rows),
+                column: nearest(tile % tiles.columns, self.grid.columns),
+            };
+            covered[tile] |= hidden[self.grid.index(cell)] && !self.looks.cards[tile];
         }
     }
 

@@ -39,7 +39,11 @@ impl Looks {
                 let mut bytes: Vec<u8> = means.iter().flat_map(|mean| mean.unwrap_or_default()).collect();
                 if let Some(light) = &light {
                     let middle = float(row) + 0.5;
-                    light.even_row(&mut bytes, tiles.wall(0.0, middle), tiles.wall(float(tiles.columns), middle));
+                    light.even_row(
+                        &mut bytes,
+                        tiles.wall(0.0, middle),
+                        tiles.wall(float(tiles.columns), middle),
+                    );
                 }
                 for (mean, even) in means.iter_mut().zip(bytes.chunks_exact(3)) {
                     *mean = mean.map(|_| [even[0], even[1], even[2]]);

@@ -119,14 +119,16 @@ impl Tiles {
 
     /// The cell of a tile and the tile's column and row in it; `None` on the rim.
     fn cell(&self, tile: usize) -> Option<(Cell, usize, usize)> {
-        let (x, y) = ((tile % self.columns).checked_sub(self.rim)?, (tile / self.columns).checked_sub(self.rim)?);
+        let (x, y) =
+            ((tile % self.columns).checked_sub(self.rim)?, (tile / self.columns).checked_sub(self.rim)?);
         let cell = Cell { row: y / TILES, column: x / TILES };
         self.grid.holds(cell).then_some((cell, x % TILES, y % TILES))
     }
 
     /// The tiles of a cell.
     fn of_cell(&self, cell: Cell) -> impl Iterator<Item = usize> + use<> {
-        let (left, top, columns) = (self.rim + cell.column * TILES, self.rim + cell.row * TILES, self.columns);
+        let (left, top, columns) =
+            (self.rim + cell.column * TILES, self.rim + cell.row * TILES, self.columns);
         (0..TILES * TILES).map(move |i| (top + i / TILES) * columns + left + i % TILES)
     }
 }
@@ -222,7 +224,8 @@ fn fill(picture: &mut RgbImage, corners: [Point<PhotoPx>; 4]) {
     }
     let middle = corners[0].towards(corners[2], 0.5);
     let least = |of: fn(&Point<PhotoPx>) -> f64| corners.iter().map(of).fold(f64::INFINITY, f64::min) - 1.0;
-    let most = |of: fn(&Point<PhotoPx>) -> f64| corners.iter().map(of).fold(f64::NEG_INFINITY, f64::max) + 1.0;
+    let most =
+        |of: fn(&Point<PhotoPx>) -> f64| corners.iter().map(of).fold(f64::NEG_INFINITY, f64::max) + 1.0;
     let range = |from: f64, to: f64, end: u32| {
         let within = |value: f64| u32::try_from(floor_index(value)).unwrap_or(u32::MAX).min(end);
         if to < 0.0 { 0..0 } else { within(from)..within(to + 1.0) }
