@@ -28,6 +28,8 @@ const UNDRAWN: f64 = 30.0;
 const FULL: f64 = 110.0;
 /// Share of foreign tiles from which a cell that was not read has somebody before it, where a neighbour has too.
 const HIDDEN: f64 = 0.5;
+/// Share of foreign tiles from which a cell that was not read is passed through as a whole.
+const PASSED: f64 = 0.1;
 /// Fewest tiles on the wall itself that make somebody: a quarter of a square. Less is an arm's shadow, a strip of tape.
 const SOMEONE: usize = TILES * TILES / 4;
 /// Share of a square that was read beyond which all of it is covered.
@@ -60,9 +62,8 @@ pub(super) fn grow(
     if seeds.is_empty() {
         return nobody();
     }
-    let grown = growing.flood(seeds);
-    let cells = |tile: &usize| looks.tiles.cell(*tile).is_some();
-    if (0..grown.len()).filter(|tile| grown[*tile]).filter(cells).count() < SOMEONE {
+    let (grown, on_wall) = growing.flood(seeds);
+    if on_wall < SOMEONE {
         return nobody();
     }
     let mut covered = growing.widened(&grown);
@@ -142,13 +143,24 @@ impl Growing<'_> {
         places.into_iter().flatten()
     }
 
-    /// Everything foreign that hangs together with the seeds.
-    fn flood(&self, seeds: Vec<usize>) -> Vec<bool> {
+    /// Everything foreign that hangs together with the seeds, and how many tiles of it lie on the wall itself. A cell that was not
+    /// read is passed through as a whole where somebody reaches into it: it is covered in any case, and a sleeve over a drawing of
+    /// its own colour would end the way.
+    fn flood(&self, seeds: Vec<usize>) -> (Vec<bool>, usize) {
         let mut grown = vec![false; self.looks.tiles.count()];
         let mut asked = grown.clone();
         let mut open = seeds;
         open.iter().for_each(|seed| (grown[*seed], asked[*seed]) = (true, true));
+        let mut on_wall = 0;
+        let mut passed = vec![false; self.grid.count()];
         while let Some(tile) = open.pop() {
+            if let Some((cell, ..)) = self.looks.tiles.cell(tile) {
+                on_wall += usize::from(self.is_foreign(tile));
+                let place = self.grid.index(cell);
+                if is_hidden(&self.sights[place]) && !std::mem::replace(&mut passed[place], true) {
+                    open.extend(self.reached(cell, &mut grown, &mut asked));
+                }
+            }
             for other in self.beside(tile) {
                 if !std::mem::replace(&mut asked[other], true) && self.is_foreign(other) {
                     grown[other] = true;
@@ -156,7 +168,18 @@ impl Growing<'_> {
                 }
             }
         }
-        grown
+        (grown, on_wall)
+    }
+
+    /// The tiles of a cell that was not read and that are not grown yet, now grown, where enough of them are foreign.
+    fn reached(&self, cell: Cell, grown: &mut [bool], asked: &mut [bool]) -> Vec<usize> {
+        let own: Vec<usize> = self.looks.tiles.of_cell(cell).collect();
+        if float(own.iter().filter(|tile| self.is_foreign(**tile)).count()) < PASSED * float(TILES * TILES) {
+            return Vec::new();
+        }
+        let fresh: Vec<usize> = own.into_iter().filter(|tile| !grown[*tile]).collect();
+        fresh.iter().for_each(|tile| (grown[*tile], asked[*tile]) = (true, true));
+        fresh
     }
 
     /// Whether a tile looks like nothing that belongs there.
