@@ -22,7 +22,7 @@ use everysquare::report::Report;
 
 /// An event, and the picture as it is drawn.
 fn opened(place: &Path) -> (Printed, Picture, Expected) {
-    let folder = Folder::at(&event(place, "K7M"));
+    let folder = Folder::at(event(place, "K7M"));
     let settings = folder.settings().unwrap();
     let picture = Picture::open(&folder.picture_bytes(&settings).unwrap()).unwrap();
     let few = FewColours::chosen(&picture, &settings.picture).to_picture();
