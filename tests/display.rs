@@ -174,6 +174,7 @@ fn outside_the_wall_and_its_cards_the_marked_photo_is_blank() {
             reading: &reading.photos[0],
             index: 0,
             judgement: &judgement,
+            cover: None,
             words: &words,
         };
         let picture = marked(&marking);
@@ -224,6 +225,7 @@ fn faulty_cells_are_marked_and_the_others_left_as_they_are() {
         reading: &reading.photos[0],
         index: 0,
         judgement: &judgement,
+        cover: None,
         words: &words,
     };
     let picture = marked(&marking);
@@ -262,6 +264,7 @@ fn a_photo_that_shows_nothing_of_the_wall_leaves_nothing() {
         reading: &reading.photos[0],
         index: 0,
         judgement: &judgement,
+        cover: None,
         words: &words,
     };
     assert_eq!(marked(&marking).dimensions(), (1, 1));
@@ -310,6 +313,7 @@ fn a_page_with_pictures_is_left_to_look_at() {
         reading: &reading.photos[0],
         index: 0,
         judgement: &judgement,
+        cover: None,
         words: &words,
     };
     let marked = [jpeg(&marked(&marking)).unwrap()];

@@ -3,7 +3,7 @@
 //! ```text
 //!   WallReading ─▶ Check::new ─▶ judgement, report ─┐
 //!                                                   ├─▶ write ─▶ checks/<time>/  report.json, report.html, wall.jpg, marked.jpg
-//!   Photo, Camera ─▶ draw, Straightening ─▶ Drawn ──┘
+//!   Covered, Camera ─▶ draw, Straightening ─▶ Drawn ┘
 //! ```
 //!
 //! Whoever has photos, the command or the helper's page, goes this way, so that a check is the same wherever it was made. The
@@ -11,12 +11,13 @@
 
 use std::path::PathBuf;
 
-use crate::display::{Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked};
-use crate::judge::{Judgement, advise, fixes, judge};
-use crate::photo::Photo;
+use image::RgbImage;
+
+use crate::display::{Covered, Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked};
+use crate::judge::{Advice, Judgement, advise, fixes, judge};
 use crate::plan::folder::{FolderError, NewFolder};
 use crate::plan::{Folder, Printed};
-use crate::read::WallReading;
+use crate::read::{PhotoReading, WallReading};
 use crate::report::{Occasion, Pictures, Report, html};
 use crate::words::Words;
 
@@ -47,11 +48,20 @@ pub struct Drawn {
 }
 
 impl Check {
-    /// Judges a reading and puts it into words.
+    /// Judges a reading and puts it into words; `someone` says whether somebody seems to stand before the wall in one of its photos.
     #[must_use]
-    pub fn new(reading: WallReading, printed: &Printed, occasion: &Occasion, words: &Words) -> Self {
+    pub fn new(
+        reading: WallReading,
+        someone: bool,
+        printed: &Printed,
+        occasion: &Occasion,
+        words: &Words,
+    ) -> Self {
         let judgement = judge(&reading, &printed.grid);
-        let (fixes, advice) = (fixes(&judgement), advise(&reading, &judgement));
+        let (fixes, mut advice) = (fixes(&judgement), advise(&reading, &judgement));
+        if someone {
+            advice.insert(0, Advice::StepAside);
+        }
         let report = Report::new((&reading, &judgement), (&fixes, &advice), printed, occasion, words);
         Self { reading, judgement, report }
     }
@@ -63,14 +73,15 @@ impl Check {
     /// [`JpegError`] where the marked photo makes no file.
     pub fn draw(
         &self,
-        photo: &Photo,
+        covered: &Covered,
         index: usize,
         wall: &mut Straightening<'_>,
         words: &Words,
     ) -> Result<Option<Vec<u8>>, JpegError> {
         let Some(own) = self.reading.photos.get(index) else { return Ok(None) };
-        let marking = Marking { photo, reading: own, index, judgement: &self.judgement, words };
-        let shot = Shot { photo, camera: &own.camera, light: None };
+        let marking = self.marking(covered, own, index, words);
+        let shot = Shot { photo: covered.photo(), camera: &own.camera, light: None };
+        wall.name_hidden(index, covered.cover());
         let (marked, ()) = rayon::join(|| jpeg(&marked(&marking)), || wall.add(index, shot));
         marked.map(Some)
     }
@@ -81,19 +92,42 @@ impl Check {
     /// [`JpegError`] where one of the two makes no file.
     pub fn draw_last(
         &self,
-        photo: &Photo,
+        covered: &Covered,
         index: usize,
         mut wall: Straightening<'_>,
         words: &Words,
     ) -> Result<(Option<Vec<u8>>, Vec<u8>), JpegError> {
-        let Some(own) = self.reading.photos.get(index) else { return Ok((None, jpeg(&wall.finish())?)) };
-        let marking = Marking { photo, reading: own, index, judgement: &self.judgement, words };
+        let Some(own) = self.reading.photos.get(index) else {
+            return Ok((None, jpeg(&self.straight(wall, words))?));
+        };
+        let marking = self.marking(covered, own, index, words);
+        wall.name_hidden(index, covered.cover());
         let straight = || {
-            wall.add(index, Shot { photo, camera: &own.camera, light: None });
-            jpeg(&wall.finish())
+            wall.add(index, Shot { photo: covered.photo(), camera: &own.camera, light: None });
+            jpeg(&self.straight(wall, words))
         };
         let (marked, straight) = rayon::join(|| jpeg(&marked(&marking)), straight);
         Ok((Some(marked?), straight?))
+    }
+
+    fn marking<'a>(
+        &'a self,
+        covered: &'a Covered,
+        reading: &'a PhotoReading,
+        index: usize,
+        words: &'a Words,
+    ) -> Marking<'a> {
+        let (photo, cover) = (covered.photo(), Some(covered.cover()));
+        Marking { photo, reading, index, judgement: &self.judgement, cover, words }
+    }
+
+    /// The wall's picture, with label and state where it is covered.
+    #[must_use]
+    pub fn straight(&self, wall: Straightening<'_>, words: &Words) -> RgbImage {
+        wall.finish_named(|cell| {
+            let state = self.judgement.at(cell).map_or("unseen", |at| at.state.name());
+            (self.judgement.grid.label(cell), words.say(&format!("state-{state}"), &[]))
+        })
     }
 
     /// Writes the check's folder `checks/<name>/`, whole or not at all, with `more` files, and says where it is.

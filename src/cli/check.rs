@@ -2,10 +2,10 @@
 
 use std::path::PathBuf;
 
-use super::photos::{Seen, each, look};
+use super::photos::{Covering, Seen, each, look};
 use super::{CliError, Console, Outcome, progress};
 use crate::check::{Check, Drawn, FRONTAL};
-use crate::display::Straightening;
+use crate::display::{Cover, Covered, Straightening};
 use crate::judge;
 use crate::photo::Photo;
 use crate::plan::Folder;
@@ -29,6 +29,9 @@ pub struct Args {
     /// Photos of the wall.
     #[arg(value_name = "PHOTO", required = true)]
     photos: Vec<PathBuf>,
+    /// People are not covered.
+    #[arg(long)]
+    uncovered: bool,
 }
 
 /// Reads, judges, tells, and writes the check's folder. What was found is told before anything is written, so that a full
@@ -37,8 +40,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let printed = folder.printed()?;
     let photos = u64::try_from(args.photos.len()).unwrap_or(u64::MAX / 8);
+    let covering = Covering::new(&folder, &printed, args.uncovered);
     let bar = progress::bar(console, photos * STEPS_A_PHOTO + STEPS_AT_THE_END, "check-working");
-    let seen = look(&args.photos, &printed, console.words(), &|| bar.inc(1));
+    let seen = look(&args.photos, &printed, &covering, console.words(), &|| bar.inc(1));
     let seen = match seen {
         Ok(seen) => seen,
         Err(error) => {
@@ -47,15 +51,24 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         }
     };
     let files = seen.names();
-    let Seen { paths, only, taken, made, readings, refused } = seen;
+    let Seen { paths, only, taken, made, readings, covers, refused } = seen;
     let occasion = Occasion { taken, made, files };
-    let check = Check::new(read::several(readings), &printed, &occasion, console.words());
-    let drawn = pictures(&check, &paths, only, console.words(), &|| bar.inc(1));
+    let check = Check::new(
+        read::several(readings),
+        covers.iter().any(Cover::someone),
+        &printed,
+        &occasion,
+        console.words(),
+    );
+    let drawn = pictures(&check, &paths, (only, &covers), console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
     tell(&check, &refused, console);
     let now = jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string();
     let written = check.write(&folder, &now, &drawn?, console.words(), &[])?;
     let place = written.display().to_string();
+    if args.uncovered {
+        console.say("check-uncovered", &[]);
+    }
     console.say("check-written", &[("folder", place.as_str().into())]);
     console.say("check-open", &[("page", written.join("report.html").display().to_string().into())]);
     Ok(match check.judgement.outcome() {
@@ -69,7 +82,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
 fn pictures(
     check: &Check,
     paths: &[PathBuf],
-    only: Option<Photo>,
+    (only, covers): (Option<Photo>, &[Cover]),
     words: &Words,
     step: &(dyn Fn() + Sync),
 ) -> Result<Drawn, CliError> {
@@ -81,6 +94,8 @@ fn pictures(
     each(paths, only.map(Ok), |_, photo| {
         let photo = photo?;
         let index = indices.next().unwrap_or(usize::MAX);
+        let Some(cover) = covers.get(index) else { return Ok(()) };
+        let photo = Covered::new(photo, cover);
         if index + 1 < paths.len() {
             let Some(wall) = &mut wall else { return Ok(()) };
             marks.extend(check.draw(&photo, index, wall, words)?);

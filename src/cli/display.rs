@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use super::check::CHECK_NAME;
 use super::event::Event;
 use super::mistyped::{Refused, within};
-use super::photos::{Seen, each, look};
+use super::photos::{Covering, Seen, each, look};
 use super::{CliError, Console, Outcome, progress};
 use crate::display::assemble::Missing;
 use crate::display::jpeg;
@@ -58,6 +58,9 @@ pub struct Args {
     /// Width of the poster.
     #[arg(long, value_name = "MM", value_parser = poster_mm)]
     poster_width: Option<f64>,
+    /// People are not covered.
+    #[arg(long)]
+    uncovered: bool,
     /// The original as a poster too.
     #[arg(long)]
     poster_original: bool,
@@ -103,6 +106,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     if let Some(moving) = moving {
         into.write("filling.gif", &moving)?;
     }
+    if args.uncovered {
+        console.say("check-uncovered", &[]);
+    }
     list(&into.finish()?, &prints, console);
     Ok(Outcome::Right)
 }
@@ -127,7 +133,8 @@ struct Done {
 
 impl Work<'_> {
     fn done(&self, console: &Console, step: &(dyn Fn() + Sync)) -> Result<Done, CliError> {
-        let mut seen = look(&self.args.photos, self.printed, console.words(), step)?;
+        let covering = Covering::new(self.folder, self.printed, self.args.uncovered);
+        let mut seen = look(&self.args.photos, self.printed, &covering, console.words(), step)?;
         let reading = read::several(std::mem::take(&mut seen.readings));
         let shown = self.show(&reading, &mut seen, step)?;
         step();
@@ -162,9 +169,11 @@ impl Work<'_> {
     ) -> Result<Shown, CliError> {
         let Args { view, codes, missing, .. } = *self.args;
         let mut showing = Showing::new(reading, self.printed, Manner { view, codes, missing })?;
-        let mut index = 0;
+        let (mut index, covers) = (0, std::mem::take(&mut seen.covers));
         each(&seen.paths, seen.only.take().map(Ok), |_, photo: Result<Photo, CliError>| {
-            showing.add(index, &photo?);
+            if let Some(cover) = covers.get(index) {
+                showing.add(index, photo?, cover);
+            }
             index += 1;
             step();
             Ok(())

@@ -1,10 +1,13 @@
 //! Photos of the wall: opened one after the other, the next while this one is worked on, and read.
 
 use std::path::{Path, PathBuf};
+use std::sync::OnceLock;
 
 use super::CliError;
+use crate::display::{Cover, Expected};
 use crate::photo::{self, Photo};
-use crate::plan::Printed;
+use crate::picture::Picture;
+use crate::plan::{Folder, Printed};
 use crate::read::book::Book;
 use crate::read::{self, PhotoReading};
 use crate::words::Words;
@@ -18,6 +21,8 @@ pub(super) struct Seen {
     pub taken: Option<String>,
     pub made: bool,
     pub readings: Vec<PhotoReading>,
+    /// What of each photo is covered.
+    pub covers: Vec<Cover>,
     pub refused: Vec<CliError>,
 }
 
@@ -29,10 +34,39 @@ impl Seen {
     }
 }
 
+/// Covers whoever stands before the wall, unless the photos are wanted as they are.
+pub(super) struct Covering<'a> {
+    folder: &'a Folder,
+    printed: &'a Printed,
+    uncovered: bool,
+    expected: OnceLock<Option<Expected>>,
+}
+
+impl<'a> Covering<'a> {
+    pub fn new(folder: &'a Folder, printed: &'a Printed, uncovered: bool) -> Self {
+        Self { folder, printed, uncovered, expected: OnceLock::new() }
+    }
+
+    fn cover(&self, photo: &Photo, reading: &PhotoReading) -> Cover {
+        if self.uncovered {
+            return Cover::nothing(&self.printed.grid);
+        }
+        Cover::of(photo, reading, self.printed, &|| self.expected.get_or_init(|| self.drawn()).clone())
+    }
+
+    /// What is to be drawn; `None` where the picture is not to be had: then less of a person is found.
+    fn drawn(&self) -> Option<Expected> {
+        let settings = self.folder.settings().ok()?;
+        let picture = Picture::open(&self.folder.picture_bytes(&settings).ok()?).ok()?;
+        Some(Expected::of(&picture, &self.printed.grid))
+    }
+}
+
 /// Opens and reads every photo. One that cannot be read is no reason to stop, unless it is the last hope.
 pub(super) fn look(
     paths: &[PathBuf],
     printed: &Printed,
+    covering: &Covering<'_>,
     words: &Words,
     step: &(dyn Fn() + Sync),
 ) -> Result<Seen, CliError> {
@@ -43,6 +77,7 @@ pub(super) fn look(
         taken: None,
         made: false,
         readings: Vec::new(),
+        covers: Vec::new(),
         refused: Vec::new(),
     };
     let ((), first) = rayon::join(|| book.prepare(), || paths.first().map(|path| open(path)));
@@ -58,6 +93,7 @@ pub(super) fn look(
                 seen.paths.push(path.clone());
                 seen.taken = seen.taken.take().or_else(|| photo.taken.clone());
                 seen.made |= photo.made;
+                seen.covers.push(covering.cover(&photo, &reading));
                 seen.readings.push(reading);
                 seen.only = (paths.len() == 1).then_some(photo);
             }

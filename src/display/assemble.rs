@@ -63,7 +63,7 @@ impl Parts<'_> {
     pub fn assemble(&self, arrangement: Arrangement, missing: Missing) -> RgbImage {
         let mut wall = self.board(missing, arrangement);
         for (cell, square) in self.grid.cells().zip(self.squares) {
-            let Some(square) = square else { continue };
+            let Some(square) = square.as_ref().filter(|square| square.shown) else { continue };
             let hung = self.hanging.in_cell(cell).filter(|_| square.named);
             match (arrangement, hung) {
                 (Arrangement::Straight, Some(hung)) => self.put_where_it_hangs(&mut wall, square, hung),
@@ -87,7 +87,7 @@ impl Parts<'_> {
         let mut wall = RgbImage::from_pixel(side(self.grid.columns), side(self.grid.rows), OPEN);
         let empty = |(cell, square): (Cell, &Option<Straightened>)| match arrangement {
             Arrangement::InOrder => !self.is_filled(cell),
-            Arrangement::Closed | Arrangement::Straight => square.is_none(),
+            Arrangement::Closed | Arrangement::Straight => square.as_ref().is_none_or(|square| !square.shown),
         };
         if missing == Missing::Ghost {
             let cells = self.grid.cells().zip(self.squares).filter(|(cell, square)| empty((*cell, square)));

@@ -16,6 +16,7 @@ use crate::plan::{Grid, Turn};
 use crate::read::{Camera, PhotoReading};
 use crate::words::{FluentValue, Words};
 
+use super::cover::Cover;
 use super::drawing::{Canvas, Pen};
 use super::sample::Source;
 use super::straighten::LONGEST_PX;
@@ -44,6 +45,8 @@ pub struct Marking<'a> {
     pub index: usize,
     /// The wall, judged.
     pub judgement: &'a Judgement,
+    /// What is covered in the photo.
+    pub cover: Option<&'a Cover>,
     /// The language of the marks.
     pub words: &'a Words,
 }
@@ -55,7 +58,8 @@ pub fn marked(marking: &Marking<'_>) -> RgbImage {
     let Some(kept) = Kept::find(marking) else { return RgbImage::from_pixel(1, 1, BLANK) };
     let mut picture = kept.picture(marking.photo);
     let mut canvas = Canvas::<DisplayPx>::on(&mut picture);
-    for at in marking.judgement.cells.iter().filter(|at| at.state != State::Right) {
+    let hides = |at: &JudgedCell| marking.cover.is_some_and(|cover| cover.hides(at.cell));
+    for at in marking.judgement.cells.iter().filter(|at| at.state != State::Right || hides(at)) {
         if let Some(corners) = corners_here(at, marking) {
             mark(&mut canvas, at, corners.map(|corner| kept.photo_to_display.apply(corner)), marking);
         }
@@ -191,7 +195,7 @@ impl<'a> Kept<'a> {
 /// Where a cell is in this photo: the paper's own corners where they were found in it, else the cell's.
 /// `None` where its middle is outside.
 fn corners_here(at: &JudgedCell, marking: &Marking<'_>) -> Option<[Point<PhotoPx>; 4]> {
-    if at.state == State::Unseen {
+    if at.state == State::Unseen && marking.cover.is_none_or(|cover| !cover.hides(at.cell)) {
         return None;
     }
     let own = at.corners.filter(|_| at.photo == marking.index);
@@ -217,8 +221,10 @@ fn mark(
     let inward = corners.map(|corner| corner.towards(middle, 0.06));
     let width = (side * 0.035).max(2.0);
     let pen = pen(at.state, width);
-    canvas.outline(&inward, Pen { colour: Rgb([255; 3]), width: width * 1.8, dash: None });
-    canvas.outline(&inward, pen);
+    if at.state != State::Right {
+        canvas.outline(&inward, Pen { colour: Rgb([255; 3]), width: width * 1.8, dash: None });
+        canvas.outline(&inward, pen);
+    }
     let (small, large) = LETTERS;
     let high = |share: f64| (share * side).max(SMALLEST_LETTERS_PX);
     let said = words_for(at, marking);
@@ -252,6 +258,6 @@ fn words_for(at: &JudgedCell, marking: &Marking<'_>) -> String {
         }
         (State::Empty, _) => plain("mark-empty"),
         (State::Unread, _) => plain("mark-unread"),
-        (State::Right | State::Unseen, _) => String::new(),
+        (State::Right | State::Unseen, _) => marking.words.say(&format!("state-{}", at.state.name()), &[]),
     }
 }

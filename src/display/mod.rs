@@ -3,6 +3,7 @@
 //! ```text
 //!   Photo, Camera ─▶ straighten ─▶ wall.jpg       the wall as seen straight from the front
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
+//!   Photo, PhotoReading ─▶ cover ─▶ Covered       the photo without whoever stands before the wall: the first two are drawn from it
 //!   drawings, FewColours ─▶ likeness              whether each drawing is its paper's piece
 //!   wall, original ─▶ structure, overlap          how alike the two are (SSIM); the original's edges over the wall
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
@@ -13,6 +14,7 @@
 
 pub mod assemble;
 mod blocks;
+pub mod cover;
 pub mod drawing;
 pub mod fill;
 mod filling;
@@ -31,6 +33,7 @@ pub mod squares;
 pub mod straighten;
 pub mod structure;
 
+pub use cover::{Cover, Covered, Expected};
 pub use filling::{FillingError, MOST_BYTES, MOST_MOMENTS, Moment, evenly, filling};
 pub use jpeg::{JpegError, jpeg};
 pub use marked::{MARGIN_MM, Marking, marked};

@@ -13,6 +13,7 @@ use image::RgbImage;
 use rayon::prelude::*;
 
 use super::blocks::{BLOCK, Blocks};
+use super::cover::Cover;
 use super::hung::Hanging;
 use super::light::Light;
 use super::sample::Source;
@@ -43,6 +44,8 @@ pub struct Straightened {
     pub picture: RgbImage,
     /// Whether its code was read.
     pub named: bool,
+    /// Whether it may be shown: what is covered in its photo is looked at, for what hangs there, and never kept.
+    pub shown: bool,
 }
 
 /// One place from which a picture is taken.
@@ -92,9 +95,34 @@ impl Gathering {
             if let Some(wanted) = wanted.as_ref().filter(|wanted| wanted.photo == index) {
                 let taking =
                     Taking { source: &source, shot, wanted, side_px, px_per_mm: float(side_px) / side_mm };
-                *drawn = taking.picture().map(|picture| Straightened { picture, named: wanted.named });
+                *drawn = taking.picture().map(|picture| Straightened {
+                    picture,
+                    named: wanted.named,
+                    shown: true,
+                });
             }
         });
+    }
+
+    /// Draws the squares without a code that a cover hides in the photo number `index`, which is not covered itself, for being
+    /// looked at only.
+    pub fn look_under(&mut self, index: usize, shot: Shot<'_>, cover: &Cover) {
+        let hidden = |cell: Cell, wanted: &Option<Wanted>| {
+            wanted.as_ref().is_some_and(|wanted| wanted.photo == index && !wanted.named && cover.hides(cell))
+        };
+        let under: Vec<bool> =
+            self.grid.cells().zip(&self.wanted).map(|(cell, wanted)| hidden(cell, wanted)).collect();
+        if !under.contains(&true) {
+            return;
+        }
+        let source = Source::new(shot.photo, self.thinning(index, shot.camera));
+        let px_per_mm = float(self.side_px) / self.grid.square_mm;
+        for (place, _) in under.iter().enumerate().filter(|(_, under)| **under) {
+            let Some(wanted) = self.wanted[place].take() else { continue };
+            let taking = Taking { source: &source, shot, wanted: &wanted, side_px: self.side_px, px_per_mm };
+            self.drawn[place] =
+                taking.picture().map(|picture| Straightened { picture, named: false, shown: false });
+        }
     }
 
     /// How many pixels of the photo, side by side, make one of a square where the photo is best.

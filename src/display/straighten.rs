@@ -9,6 +9,7 @@ use crate::plan::{Cell, Grid};
 use crate::read::{Camera, CellReading};
 
 use super::blocks::{BLOCK, Blocks};
+use super::cover::{self, Cover};
 use super::light::Light;
 use super::sample::Source;
 
@@ -51,6 +52,8 @@ pub struct Straightening<'a> {
     pixels: Vec<u8>,
     /// Which pixels a photo has shown.
     drawn: Vec<bool>,
+    /// Which cells are covered as a whole.
+    hidden: Vec<bool>,
 }
 
 impl<'a> Straightening<'a> {
@@ -72,6 +75,7 @@ impl<'a> Straightening<'a> {
             size: (width, height),
             pixels: vec![0; width * height * 3],
             drawn: vec![false; width * height],
+            hidden: vec![false; grid.count()],
         }
     }
 
@@ -116,6 +120,33 @@ impl<'a> Straightening<'a> {
                 }
             }
         });
+    }
+
+    /// Takes from what is covered in the photo number `index` which cells are to be named in the picture.
+    pub fn name_hidden(&mut self, index: usize, cover: &Cover) {
+        for cell in self.grid.cells() {
+            let place = self.grid.index(cell);
+            self.hidden[place] |= self.best[place] == index && cover.hides(cell);
+        }
+    }
+
+    /// The same as [`Straightening::finish`], with label and state, in words, on every cell that is covered as a whole.
+    #[must_use]
+    pub fn finish_named(self, name: impl Fn(Cell) -> (String, String)) -> RgbImage {
+        let grid = self.grid;
+        let hidden = grid.cells().filter(|cell| self.hidden[grid.index(*cell)]);
+        let names: Vec<(Cell, String, String)> = hidden
+            .map(|cell| {
+                let (label, state) = name(cell);
+                (cell, label, state)
+            })
+            .collect();
+        let wall_to_display = self.display_to_wall.inverse();
+        let mut picture = self.finish();
+        if let Some(wall_to_display) = wall_to_display {
+            cover::label(&mut picture, &names, grid, &wall_to_display);
+        }
+        picture
     }
 
     /// The picture, with grey stripes where no photo shows the wall.

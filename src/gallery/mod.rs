@@ -22,7 +22,7 @@ use crate::display::hung::Hanging;
 use crate::display::light::Light;
 use crate::display::measure::Measured;
 use crate::display::squares::{Gathering, Straightened, side_px};
-use crate::display::{Frontal, Shot, Straightening, fill};
+use crate::display::{Cover, Covered, Frontal, Shot, Straightening, fill};
 use crate::photo::Photo;
 use crate::picture::Picture;
 use crate::plan::settings::Choice;
@@ -152,11 +152,15 @@ impl<'a> Showing<'a> {
         Ok(Self { reading, printed, manner, hanging, side_px, gathering, as_hung })
     }
 
-    /// Takes from the photo number `index` what it shows best.
-    pub fn add(&mut self, index: usize, photo: &Photo) {
+    /// Takes from the photo number `index` what it shows best. What is covered in it goes into no picture; squares whose code was
+    /// not read are looked at for what they may be, and not shown.
+    pub fn add(&mut self, index: usize, photo: Photo, cover: &Cover) {
         let Some(own) = self.reading.photos.get(index) else { return };
-        let light = Light::of(photo, &own.cells, &own.camera, self.printed);
-        let shot = Shot { photo, camera: &own.camera, light: light.as_ref() };
+        let light = Light::of(&photo, &own.cells, &own.camera, self.printed);
+        let shot = Shot { photo: &photo, camera: &own.camera, light: light.as_ref() };
+        self.gathering.look_under(index, shot, cover);
+        let covered = Covered::new(photo, cover);
+        let shot = Shot { photo: covered.photo(), camera: &own.camera, light: light.as_ref() };
         self.gathering.add(index, shot);
         if let Some(wall) = &mut self.as_hung {
             wall.add(index, shot);

@@ -99,6 +99,8 @@ pub enum Advice {
         /// How many columns or rows.
         strips: usize,
     },
+    /// Somebody seems to stand before the wall: ask everyone to step aside, and take another photo.
+    StepAside,
     /// Cells that are hidden or outside without being a strip.
     Hidden {
         /// Which.

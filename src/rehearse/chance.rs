@@ -19,6 +19,7 @@ pub(super) enum Purpose {
     Grain = 9,
     Paper = 10,
     Drawings = 11,
+    Clothes = 12,
 }
 
 /// The stream of a purpose.

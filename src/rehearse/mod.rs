@@ -55,7 +55,7 @@ mod sensor;
 mod truth;
 mod wall;
 
-use image::RgbImage;
+use image::{GrayImage, RgbImage};
 use thiserror::Error;
 
 use crate::words::{Sentence, Tell, told_in_english};
@@ -77,6 +77,9 @@ pub struct Made {
     pub jpeg: Vec<u8>,
     /// What is where.
     pub truth: Truth,
+    /// Where people are in [`Made::image`]: 255 where the ray through a pixel's middle strikes one, else 0. `None` where nobody
+    /// stands before the wall.
+    pub people: Option<GrayImage>,
 }
 
 /// Why no photo can be made.
@@ -202,6 +205,7 @@ pub fn make_watched(
         image::imageops::flip_horizontal_in_place(&mut image);
     }
     let truth = truth::tell(&scene, printed, &hung, options);
+    let people = (options.people > 0).then(|| truth::people(&scene, options.sensor.mirrored));
     let jpeg = file::jpeg(&image, options)?;
-    Ok(Made { image, jpeg, truth })
+    Ok(Made { image, jpeg, truth, people })
 }

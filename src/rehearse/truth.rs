@@ -3,6 +3,8 @@
 //! Pixels are those of the upright photo, origin at the top left corner of its top left pixel. What is in sight is
 //! found by following the ray to the middle of every module, so neighbours, tape, people and the frame all count.
 
+use image::GrayImage;
+use rayon::prelude::*;
 use serde::{Deserialize, Serialize};
 
 use super::camera::area;
@@ -188,6 +190,25 @@ pub(super) fn tell(scene: &Scene<'_>, printed: &Printed, hung: &[Option<Hung>], 
         cards: if options.cards == Cards::None { Vec::new() } else { teller.cards() },
         options: options.clone(),
     }
+}
+
+/// Where people are in the upright photo: 255 where the ray through a pixel's middle strikes one, else 0.
+pub(super) fn people(scene: &Scene<'_>, mirrored: bool) -> GrayImage {
+    let (width, height) = (scene.camera.width, scene.camera.height);
+    let mut levels = vec![0_u8; width * height];
+    levels.par_chunks_mut(width.max(1)).enumerate().for_each(|(row, levels)| {
+        for (column, level) in levels.iter_mut().enumerate() {
+            let ground = scene.camera.look(float(column) + 0.5, float(row) + 0.5);
+            if ground.is_some_and(|ground| scene.front.strikes_person(&ground)) {
+                *level = u8::MAX;
+            }
+        }
+        if mirrored {
+            levels.reverse();
+        }
+    });
+    let side = |pixels: usize| u32::try_from(pixels).unwrap_or(0);
+    GrayImage::from_raw(side(width), side(height), levels).unwrap_or_default() // the sides and the pixels agree
 }
 
 /// Where a code is and how much of it is in sight.

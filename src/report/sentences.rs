@@ -81,6 +81,7 @@ impl Sentences<'_> {
             Advice::StepBack { side, part, .. } => {
                 words.say("advice-step-back", &[("side", side.name().into()), ("part", part.name().into())])
             }
+            Advice::StepAside => words.say("advice-step-aside", &[]),
             Advice::Hidden { cells: hidden } => cells("advice-hidden", hidden),
             Advice::Contradiction { cells: contradicted } => cells("advice-contradiction", contradicted),
             Advice::GoCloser { photo, px_per_module, unread } => words.say(

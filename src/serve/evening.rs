@@ -9,10 +9,10 @@ use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 use tokio::sync::watch;
 
 use crate::check::{Check, Drawn};
-use crate::display::{JpegError, Straightening, jpeg};
+use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
 use crate::photo::{Photo, PhotoError};
 use crate::plan::folder::FolderError;
-use crate::plan::{Folder, Printed};
+use crate::plan::{Cell, Folder, Printed};
 use crate::read::book::Book;
 use crate::read::{self, CellReading, ReadError};
 use crate::report::Occasion;
@@ -39,11 +39,13 @@ pub struct Evening {
     pub(super) original: Vec<u8>,
     /// The pencils' colours as CSS writes them.
     pub(super) colours: Vec<String>,
+    /// What is to be drawn, for telling people from drawings.
+    expected: Expected,
     pub(super) clock: Clock,
     /// When the program began to serve, in seconds since 1970: numbers of standings count from there.
     pub(super) began: u64,
     book: Book,
-    keep_photos: bool,
+    pub(super) keep_photos: bool,
     standing: Mutex<Arc<Standing>>,
     live: watch::Sender<u64>,
 }
@@ -100,11 +102,12 @@ impl Evening {
         let picture = crate::picture::Picture::open(&bytes)?;
         let pieces = pieces(&picture, &printed.grid)?;
         let facts = facts_of(&picture, &settings);
+        let expected = Expected::of(&picture, &printed.grid);
         let now = (clock.now)();
         let kept = since.and_then(|since| keep::newest(&folder, &printed, since, now));
         let standing = match kept {
             Some(kept) => Standing {
-                check: told(&kept.known, &printed, &words),
+                check: told(&kept.known, false, &printed, &words),
                 known: kept.known,
                 picture: kept.picture,
                 name: Some(kept.name),
@@ -123,6 +126,7 @@ impl Evening {
             printed,
             words,
             pieces,
+            expected,
             clock,
             began: now,
             keep_photos,
@@ -149,17 +153,19 @@ impl Evening {
         let photo = Photo::open_within(&bytes, MOST_PIXELS).map_err(Refusal::Photo)?;
         drop(bytes);
         let reading = read::photo(&photo, &self.printed, &self.book).map_err(Refusal::Read)?;
+        let cover = Cover::of(&photo, &reading, &self.printed, &|| Some(self.expected.clone()));
+        let original =
+            if self.keep_photos { Some(jpeg(&photo.colour).map_err(Refusal::Draw)?) } else { None };
         let before = self.standing();
         let now = (self.clock.now)();
         let mut known = before.known.clone();
         let cells = reading.cells.clone();
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
         let added = known.add(reading, origin, now.saturating_sub(age_s));
-        let check = told(&known, &self.printed, &self.words);
+        let check = told(&known, cover.someone(), &self.printed, &self.words);
         let mut picture = before.picture.clone();
+        let photo = Covered::new(photo, &cover);
         let drawn = self.draw(&photo, &check, &cells, &added, &mut picture).map_err(Refusal::Draw)?;
-        let original =
-            if self.keep_photos { Some(jpeg(&photo.colour).map_err(Refusal::Draw)?) } else { None };
         drop(photo);
         let kept = keep::keep(self, &check, &drawn, &known, original.as_deref());
         let (name, unkept) = match kept {
@@ -187,7 +193,7 @@ impl Evening {
     /// Draws the photo marked, and what it shows newest into the wall's picture.
     fn draw(
         &self,
-        photo: &Photo,
+        photo: &Covered,
         check: &Check,
         cells: &[CellReading],
         added: &Added,
@@ -197,7 +203,13 @@ impl Evening {
             cells.iter().map(|cell| CellReading { photo: added.index, ..cell.clone() }).collect();
         let mut wall = Straightening::new(&own, &[], &self.printed.grid, frontal());
         let marked = check.draw(photo, added.index, &mut wall, &self.words)?;
-        picture.take(&wall.finish(), &added.newest);
+        // what an earlier photo showed stays where somebody hides it now
+        let covered = |cell: Cell| {
+            photo.cover().hides(cell) && check.judgement.at(cell).is_some_and(|at| at.found.is_some())
+        };
+        let cells = self.printed.grid.cells().zip(&added.newest);
+        let newest: Vec<bool> = cells.map(|(cell, newest)| *newest && !covered(cell)).collect();
+        picture.take(&check.straight(wall, &self.words), &newest);
         Ok(Drawn { marked: marked.into_iter().collect(), straight: jpeg(picture.pixels())? })
     }
 }
@@ -213,7 +225,7 @@ impl Standing {
         let known = Known::nothing(&printed.grid);
         Self {
             number: 0,
-            check: told(&known, printed, words),
+            check: told(&known, false, printed, words),
             known,
             picture: WallPicture::blank(&printed.grid),
             name: None,
@@ -238,12 +250,12 @@ impl std::fmt::Debug for Standing {
 }
 
 /// What is known, judged and put into words.
-fn told(known: &Known, printed: &Printed, words: &Words) -> Check {
+fn told(known: &Known, someone: bool, printed: &Printed, words: &Words) -> Check {
     let origins = known.origins();
     let occasion = Occasion {
         taken: origins.first().and_then(|first| first.taken.clone()),
         made: origins.iter().any(|origin| origin.made),
         files: origins.iter().map(|origin| format!("photo {}", origin.number)).collect(),
     };
-    Check::new(known.reading(), printed, &occasion, words)
+    Check::new(known.reading(), someone, printed, &occasion, words)
 }

@@ -1,6 +1,6 @@
 //! The pages themselves: written by hand, embedded, their sentences filled in from the words.
 //!
-//! In a page `{{id}}` stands for a sentence, `{{=name}}` for the evening's name, `{{=language}}` for the language, and `{{=words}}`
+//! In a page `{{id}}` stands for a sentence, `{{=name}}` for the evening's name, `{{=language}}` for the language, `{{=private}}` for what becomes of photos, and `{{=words}}`
 //! for the sentences that its script needs, as JSON that cannot end the element it stands in.
 
 use serde_json::{Map, Value};
@@ -54,9 +54,10 @@ const ROOM_WORDS: &[&str] = &[
     "serve-room-since",
 ];
 
-/// The helper's page.
-pub(super) fn phone(name: &str, words: &Words) -> String {
-    filled(PHONE, name, words, PHONE_WORDS)
+/// The helper's page; it says whether photos are kept.
+pub(super) fn phone(name: &str, words: &Words, photos_kept: bool) -> String {
+    let private = if photos_kept { "serve-help-private-kept" } else { "serve-help-private" };
+    filled(&PHONE.replace("{{=private}}", &format!("{{{{{private}}}}}")), name, words, PHONE_WORDS)
 }
 
 /// The room's page.
@@ -101,7 +102,11 @@ mod tests {
     #[test]
     fn every_sentence_of_a_page_is_written() {
         let words = Words::english();
-        for page in [phone("An <evening> & more", &words), room("An <evening> & more", &words)] {
+        for page in [true, false]
+            .map(|kept| phone("An <evening> & more", &words, kept))
+            .into_iter()
+            .chain([room("An <evening> & more", &words)])
+        {
             assert!(page.contains("An &lt;evening&gt; &amp; more") && page.contains("lang=\"en\""));
             assert!(!page.contains("[serve-") && !page.contains("{{"), "{page}");
         }

@@ -57,7 +57,7 @@ pub struct Shared {
 
 /// What helpers get.
 pub(super) fn helpers(shared: Arc<Shared>) -> Router {
-    let page = pages::phone(&shared.evening.printed.name, &shared.evening.words);
+    let page = pages::phone(&shared.evening.printed.name, &shared.evening.words, shared.evening.keep_photos);
     both(page)
         .route("/wall.json", get(helpers_wall))
         .route("/cell/{place}", get(cell))

@@ -280,7 +280,7 @@ report-shift = The square that is farthest out of place is off by { $by }.
 report-modules = Sharpness: { $px } photo pixels for the smallest block of a code.
 report-picture-marked = Your photo with everything to fix outlined and labeled. Everything outside the wall and its edge cards is blanked out.
 report-picture-straight = The wall, straightened as if you stood right in front of it.
-report-private = The photo itself is not kept. This page holds the wall and its cards only and loads nothing from elsewhere.
+report-private = Your photo isn’t kept. This page shows only the wall and its cards. Spots that couldn’t be read are covered, and so is anyone we found in front of the wall. Someone can be missed, in part or altogether: look before you share. It loads nothing from the internet.
 report-turned-top-right = its top points right
 report-turned-top-down = upside down
 report-turned-top-left = its top points left
@@ -373,6 +373,7 @@ advice-step-back = { $part ->
        *[other] is
     } cut off.
 }
+advice-step-aside = Someone seems to be in front of the wall. Ask everyone to step aside and take another photo.
 advice-hidden = { $count ->
     [one] Take one more photo. { $cells } is hidden or outside the photo.
    *[other] Take one more photo. { $cells } are hidden or outside the photo.
@@ -773,16 +774,19 @@ error-filling-gif = the animation can’t be written: { $said }
 
 help-check = Read photos of the wall and say what to swap, turn and find
 help-check-folder = The event folder
+help-check-uncovered = Leave the pictures as the photo shows them: spots that can’t be read, and people in front of the wall, aren’t covered
 help-check-photos = Photos of the wall: one, or several that show it in parts
 check-working = Reading the wall
 check-written = Saved in { $folder }: report.html to look at, marked.jpg to take to the wall, wall.jpg straightened, report.json for other programs.
 check-open = Open this page in a browser:
     { $page }
+check-uncovered = You used --uncovered: anyone in front of the wall can be seen in these pictures. Look at them before you share them.
 
 ## display
 
 help-display = Make the keepsakes: the mural next to the picture, its measurements, and prints to hang up
 help-display-folder = The event folder
+help-display-uncovered = Leave the pictures as the photo shows them: spots that can’t be read, and people in front of the wall, aren’t covered
 help-display-photos = Photos of the wall: one, or several that show it in parts
 help-display-view = How to show the mural: as-hung, straight (straightened, with gaps), closed (straightened, no gaps) or in-order (every square in its own spot)
 help-display-codes = What to do with the codes: keep them, or fill them in with the colors around them
@@ -909,7 +913,8 @@ serve-legend-unseen = not seen yet
 serve-help-laptop = Nothing happens: is the laptop awake, and its window with the code still open?
 serve-help-wifi = The page does not load or stops: phone and laptop must be in the same Wi-Fi, the phone without VPN.
 serve-help-isolation = Many schools' Wi-Fi keeps devices apart. Then switch on the phone's hotspot and let the laptop join it; start the program again and photograph the new code.
-serve-help-private = Photos go to the laptop only and are not kept. Who listens in the same Wi-Fi can see them on their way.
+serve-help-private = Photos go only to the laptop and are not kept there. Its pictures of the wall cover anyone we find in front of it, and can miss someone. Anyone snooping on the same Wi-Fi could see a photo on the way.
+serve-help-private-kept = Photos go only to the laptop and are kept there, with anyone who is in them. Anyone snooping on the same Wi-Fi could see a photo on the way.
 serve-connection-lost = The laptop does not answer. Is it awake, and is the phone in the same Wi-Fi? What you see is the last state.
 serve-link-old = This link no longer holds. Photograph the code on the laptop again.
 serve-no-answer = The photo did not get through. Is the laptop awake, and the phone in the same Wi-Fi? The photo is still here: try again.
@@ -1631,7 +1636,7 @@ helpers-fire-4 = Don’t let in more people than the sign by the door allows. Is
 helpers-pictures = Children in photos
 helpers-pictures-1 = Take photos of the wall only. Ask everyone to step aside first.
 helpers-pictures-2 = School or library rules about photos and phones apply to helpers and parents too. If personal phones aren’t allowed, use one that belongs to the school or library.
-helpers-pictures-3 = The check keeps the wall and its cards only, and nothing about where and with what a photo was taken. Delete the photo from the phone afterwards.
+helpers-pictures-3 = The check keeps only the wall and its cards, and covers anyone it finds in front of them. It can miss someone: look before you share. Delete the photo from the phone afterward.
 helpers-pictures-4 = Don’t put children’s names on squares, on the checklist or on the wall unless their family agrees. (The labels stay, of course.)
 helpers-room = In the room
 helpers-room-1 = Tape down cables. Keep bags under the tables. Wipe up spills right away.

@@ -299,7 +299,7 @@ report-shift = El cuadro que más se aparta de su lugar está a { $by }.
 report-modules = Nitidez: { $px } píxeles de la foto por cada bloque pequeño de un código.
 report-picture-marked = Su foto con todo lo que hay que corregir, marcado y con su etiqueta. Lo que está fuera de la pared y de sus tarjetas de borde quedó en blanco.
 report-picture-straight = La pared, enderezada como si usted estuviera justo enfrente.
-report-private = La foto no se guarda. Esta página contiene solo la pared y sus tarjetas, y no carga nada de ningún otro lugar.
+report-private = Su foto no se guarda. Esta página muestra solo la pared y sus tarjetas. Se tapan los lugares que no se pudieron leer y a quien encontramos delante de la pared. Puede escaparse alguien, en parte o del todo: mire antes de compartir. No carga nada de internet.
 report-turned-top-right = la parte de arriba quedó a la derecha
 report-turned-top-down = de cabeza
 report-turned-top-left = la parte de arriba quedó a la izquierda
@@ -392,6 +392,7 @@ advice-step-back = { $part ->
        *[lower] abajo
     }.
 }
+advice-step-aside = Parece que hay alguien delante de la pared. Pida a todos que se aparten y tome otra foto.
 advice-hidden = { $count ->
     [one] Tome una foto más. { $cells } está tapado o fuera de la foto.
    *[other] Tome una foto más. { $cells } están tapados o fuera de la foto.
@@ -792,16 +793,19 @@ error-filling-gif = la animación no se puede escribir: { $said }
 
 help-check = Lee fotos de la pared y dice qué intercambiar, girar y buscar
 help-check-folder = La carpeta del evento
+help-check-uncovered = Deja las imágenes como las muestra la foto: no se tapan los lugares que no se pueden leer ni a quien esté delante de la pared
 help-check-photos = Fotos de la pared: una, o varias que la muestran por partes
 check-working = Leyendo la pared
 check-written = Se guardó en { $folder }: report.html para verlo, marked.jpg para llevarlo a la pared, wall.jpg enderezada y report.json para otros programas.
 check-open = Abra esta página en un navegador:
     { $page }
+check-uncovered = Usó --uncovered: en estas imágenes se ve a quien esté delante de la pared. Mírelas antes de compartirlas.
 
 ## display
 
 help-display = Crea los recuerdos del evento: el mural junto a la imagen, sus medidas y láminas para colgar
 help-display-folder = La carpeta del evento
+help-display-uncovered = Deja las imágenes como las muestra la foto: no se tapan los lugares que no se pueden leer ni a quien esté delante de la pared
 help-display-photos = Fotos de la pared: una, o varias que la muestran por partes
 help-display-view = Cómo se muestra el mural: as-hung (como está), straight (enderezado, con huecos), closed (enderezado, sin huecos) o in-order (cada cuadro en su lugar)
 help-display-codes = Qué hacer con los códigos: keep los deja; fill los rellena con los colores que los rodean
@@ -928,7 +932,8 @@ serve-legend-unseen = aún no se ha visto
 serve-help-laptop = No pasa nada: ¿está despierta la computadora y sigue abierta su ventana con el código?
 serve-help-wifi = La página no carga o se detiene: el teléfono y la computadora deben estar en la misma red Wi-Fi, el teléfono sin VPN.
 serve-help-isolation = Muchas redes escolares separan los aparatos. Entonces encienda el punto de acceso del teléfono y conecte a él la computadora; inicie de nuevo el programa y fotografíe el código nuevo.
-serve-help-private = Las fotos van solo a la computadora y no se guardan. Quien escuche en la misma red Wi-Fi puede verlas por el camino.
+serve-help-private = Las fotos van solo a la computadora y no se guardan ahí. En sus imágenes de la pared se tapa a quien encontramos delante, pero puede escaparse alguien. Quien espíe en la misma red Wi-Fi podría ver una foto por el camino.
+serve-help-private-kept = Las fotos van solo a la computadora y se guardan ahí, con quien salga en ellas. Quien espíe en la misma red Wi-Fi podría ver una foto por el camino.
 serve-connection-lost = La computadora no responde. ¿Está despierta, y el teléfono en la misma red Wi-Fi? Lo que ve es el último estado.
 serve-link-old = Este enlace ya no vale. Fotografíe de nuevo el código de la computadora.
 serve-no-answer = La foto no llegó. ¿Está despierta la computadora, y el teléfono en la misma red Wi-Fi? La foto sigue aquí: intente de nuevo.
@@ -1579,7 +1584,7 @@ helpers-look-3 = Los lápices vuelven al centro después de cada color.
 helpers-look-4 = Nadie debe esperar un color más de un minuto. Sugiera empezar con otro color.
 helpers-wait = Mientras esperan
 helpers-wait-1 = Pueden sacar punta a los lápices o dibujar en papel reciclado.
-helpers-wait-2 = puede tomar una tarjeta de preguntas, cuando ya se sepa la imagen. Un cuadrito es ver, dos son contar, tres son comparar, y la estrella es para quien quiera explicar. Lea en voz alta las tarjetas con una oreja. Deje la guía de la imagen junto a las tarjetas.
+helpers-wait-2 = Cuando ya se sepa qué es la imagen, pueden probar una tarjeta de preguntas. Un cuadrito es ver, dos son contar, tres son comparar, y la estrella es para quien quiera explicar. Lea en voz alta las tarjetas con una oreja. Guarde la guía de la imagen con las tarjetas.
 
 helpers-wall = Estación 3: La pared y el teléfono
 helpers-wall-intro = Usted cuelga { $squares ->
@@ -1650,7 +1655,7 @@ helpers-fire-4 = No deje entrar a más personas de las que permite el letrero de
 helpers-pictures = Niños en las fotos
 helpers-pictures-1 = Tome fotos solo de la pared. Primero pida a todos que se hagan a un lado.
 helpers-pictures-2 = Las reglas de la escuela o la biblioteca sobre fotos y teléfonos valen también para ayudantes y familias. Si no se permiten los teléfonos personales, use uno de la escuela o la biblioteca.
-helpers-pictures-3 = La revisión guarda solo la pared y sus tarjetas, y nada sobre dónde ni con qué se tomó la foto. Después borre la foto del teléfono.
+helpers-pictures-3 = La revisión guarda solo la pared y sus tarjetas, y tapa a quien encuentra delante. Puede escaparse alguien: mire antes de compartir. Después borre la foto del teléfono.
 helpers-pictures-4 = No ponga nombres de niños en los cuadros, en la lista de control ni en la pared sin permiso de la familia. (Las etiquetas sí se quedan.)
 helpers-room = En el salón
 helpers-room-1 = Fije los cables con cinta. Deje las bolsas debajo de las mesas. Seque enseguida lo que se derrame.

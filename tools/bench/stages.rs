@@ -93,7 +93,7 @@ impl Check<'_> {
         let read = (self.reading, judgement);
         let report = Report::new(read, (&fixes, &advice), self.printed, &occasion, &words);
         let shown = &self.reading.photos[0];
-        let marking = Marking { photo, reading: shown, index: 0, judgement, words: &words };
+        let marking = Marking { photo, reading: shown, index: 0, judgement, cover: None, words: &words };
         let shots = [Shot { photo, camera: &shown.camera, light: None }];
         let frontal = Frontal { margin_mm: MARGIN_MM, px_per_mm: None, longest_px: LONGEST_PX };
         let (marks, straight) = rayon::join(

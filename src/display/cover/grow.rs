@@ -1,0 +1,341 @@
+//! Which tiles a person hides: those that look like nothing of the wall's own and reach in from outside, or from a group of
+//! cells that could not be read.
+//!
+//! A freely drawn square has tiles that look like nothing of its own too. They are left alone unless somebody was found: such a
+//! tile counts only where an unbroken way of such tiles leads to it from where somebody surely stands.
+
+use std::cell::OnceCell;
+
+use crate::frame::float;
+use crate::plan::{Cell, Grid, Printed};
+use crate::read::{PhotoReading, Sight};
+
+use super::looks::{Looks, away};
+use super::{Expected, TILES, is_hidden};
+
+/// Paper, evened out; see [`crate::display::light::PAPER`].
+const PAPER: [u8; 3] = [245; 3];
+/// Printer's black; cards lie between it and paper.
+const BLACK: [u8; 3] = [33; 3];
+/// How far, in levels, a tile may lie from the line between paper and the expected colour: pencils are pressed lightly and
+/// strokes leave gaps, so a drawing lies between the two, and a cheap pencil has another tone.
+const OWN: f64 = 52.0;
+/// How far around a tile, in tiles, its expected colour may be found: hands shift what they draw by a tenth of a square.
+const REACH: usize = 2;
+/// A tile this near to paper, in levels, counts as not drawn on; it is no person's unless everything around should be darker …
+const UNDRAWN: f64 = 30.0;
+/// … than this, in levels from paper.
+const FULL: f64 = 110.0;
+/// Share of foreign tiles from which a cell that was not read has somebody before it, where a neighbour has too.
+const HIDDEN: f64 = 0.5;
+/// Share of foreign tiles from which a cell that was not read is passed through as a whole.
+const PASSED: f64 = 0.1;
+/// Fewest tiles on the wall itself that make somebody: a quarter of a square. Less is an arm's shadow, a strip of tape.
+const SOMEONE: usize = TILES * TILES / 4;
+/// Share of a square that was read beyond which all of it is covered.
+const MOSTLY: f64 = 0.45;
+/// Holes in what is covered up to this size, in tiles, are covered too: white stripes, a face as pale as paper.
+const HOLE: usize = TILES * TILES;
+
+/// Least share of a cell's side along which it must touch what is covered, to be doubted where it seems bare.
+const TOUCHING: f64 = 0.3;
+/// How many bare cells in a row from somebody are doubted: a shirt is two or three squares wide.
+const DOUBTED: usize = 3;
+
+/// The tiles that a person hides, and whether there is somebody.
+pub(super) fn grow(
+    looks: &Looks,
+    reading: &PhotoReading,
+    printed: &Printed,
+    expected: &(dyn Fn() -> Option<Expected> + Sync),
+) -> (Vec<bool>, bool) {
+    let growing = Growing {
+        looks,
+        grid: printed.grid,
+        sights: sights(reading, &printed.grid),
+        printed,
+        asked: OnceCell::new(),
+        expected,
+    };
+    let nobody = || (vec![false; looks.colours.len()], false);
+    let seeds = growing.seeds();
+    if seeds.is_empty() {
+        return nobody();
+    }
+    let (grown, on_wall) = growing.flood(seeds);
+    if on_wall < SOMEONE {
+        return nobody();
+    }
+    let mut covered = growing.widened(&grown);
+    growing.fill_holes(&mut covered);
+    growing.fill_squares(&mut covered);
+    growing.fill_bare(&mut covered);
+    growing.fill_rim(&mut covered);
+    (covered, true)
+}
+
+/// What was seen in each cell, in the order of the cells.
+fn sights(reading: &PhotoReading, grid: &Grid) -> Vec<Sight> {
+    let mut sights = vec![Sight::Unseen; grid.count()];
+    for cell in reading.cells.iter().filter(|cell| grid.holds(cell.cell)) {
+        sights[grid.index(cell.cell)] = cell.sight.clone();
+    }
+    sights
+}
+
+struct Growing<'a> {
+    looks: &'a Looks,
+    grid: Grid,
+    sights: Vec<Sight>,
+    printed: &'a Printed,
+    asked: OnceCell<Option<Expected>>,
+    expected: &'a (dyn Fn() -> Option<Expected> + Sync),
+}
+
+impl Growing<'_> {
+    /// Where somebody surely is: foreign tiles at the outer edge of what is seen, and in cells of which two beside each other
+    /// are hidden.
+    fn seeds(&self) -> Vec<usize> {
+        let tiles = self.looks.tiles;
+        let edge = (0..tiles.count()).filter(|tile| tiles.cell(*tile).is_none() && self.is_edge(*tile));
+        let mut seeds: Vec<usize> = edge.filter(|tile| self.is_foreign(*tile)).collect();
+        let hidden: Vec<Cell> = self.grid.cells().filter(|cell| self.may_hide(*cell)).collect();
+        let beside = |one: &Cell, other: &Cell| {
+            one != other && one.row.abs_diff(other.row) <= 1 && one.column.abs_diff(other.column) <= 1
+        };
+        let paired = |cell: &Cell| hidden.iter().any(|other| beside(cell, other));
+        let paired: Vec<Cell> = hidden.iter().copied().filter(paired).collect();
+        let foreign: Vec<(Cell, Vec<usize>)> = (paired.into_iter())
+            .map(|cell| (cell, tiles.of_cell(cell).filter(|tile| self.is_foreign(*tile)).collect::<Vec<_>>()))
+            .filter(|(_, foreign)| float(foreign.len()) >= HIDDEN * float(TILES * TILES))
+            .collect();
+        for (cell, own) in &foreign {
+            if foreign.iter().any(|(other, _)| beside(cell, other)) {
+                seeds.extend(own);
+            }
+        }
+        seeds
+    }
+
+    /// Whether a cell was not read though it is in the photo.
+    fn may_hide(&self, cell: Cell) -> bool {
+        let seen = || self.looks.tiles.of_cell(cell).any(|tile| self.looks.colours[tile].is_some());
+        is_hidden(&self.sights[self.grid.index(cell)]) && seen()
+    }
+
+    /// Whether a tile that is seen has none that is seen on one side.
+    fn is_edge(&self, tile: usize) -> bool {
+        self.looks.colours[tile].is_some()
+            && (self.beside(tile).count() < 4
+                || self.beside(tile).any(|other| self.looks.colours[other].is_none()))
+    }
+
+    /// The tiles to the left and right, above and below.
+    fn beside(&self, tile: usize) -> impl Iterator<Item = usize> + use<> {
+        let tiles = self.looks.tiles;
+        let (x, y, columns) = (tile % tiles.columns, tile / tiles.columns, tiles.columns);
+        let places = [
+            (x > 0).then(|| tile - 1),
+            (x + 1 < columns).then(|| tile + 1),
+            (y > 0).then(|| tile - columns),
+            (y + 1 < tiles.rows).then(|| tile + columns),
+        ];
+        places.into_iter().flatten()
+    }
+
+    /// Everything foreign that hangs together with the seeds, and how many tiles of it lie on the wall itself. A cell that was not
+    /// read is passed through as a whole where somebody reaches into it: it is covered in any case, and a sleeve over a drawing of
+    /// its own colour would end the way.
+    fn flood(&self, seeds: Vec<usize>) -> (Vec<bool>, usize) {
+        let mut grown = vec![false; self.looks.tiles.count()];
+        let mut asked = grown.clone();
+        let mut open = seeds;
+        open.iter().for_each(|seed| (grown[*seed], asked[*seed]) = (true, true));
+        let mut on_wall = 0;
+        let mut passed = vec![false; self.grid.count()];
+        while let Some(tile) = open.pop() {
+            if let Some((cell, ..)) = self.looks.tiles.cell(tile) {
+                on_wall += usize::from(self.is_foreign(tile));
+                let place = self.grid.index(cell);
+                if is_hidden(&self.sights[place]) && !std::mem::replace(&mut passed[place], true) {
+                    open.extend(self.reached(cell, &mut grown, &mut asked));
+                }
+            }
+            for other in self.beside(tile) {
+                if !std::mem::replace(&mut asked[other], true) && self.is_foreign(other) {
+                    grown[other] = true;
+                    open.push(other);
+                }
+            }
+        }
+        (grown, on_wall)
+    }
+
+    /// The tiles of a cell that was not read and that are not grown yet, now grown, where enough of them are foreign.
+    fn reached(&self, cell: Cell, grown: &mut [bool], asked: &mut [bool]) -> Vec<usize> {
+        let own: Vec<usize> = self.looks.tiles.of_cell(cell).collect();
+        if float(own.iter().filter(|tile| self.is_foreign(**tile)).count()) < PASSED * float(TILES * TILES) {
+            return Vec::new();
+        }
+        let fresh: Vec<usize> = own.into_iter().filter(|tile| !grown[*tile]).collect();
+        fresh.iter().for_each(|tile| (grown[*tile], asked[*tile]) = (true, true));
+        fresh
+    }
+
+    /// Whether a tile looks like nothing that belongs there.
+    fn is_foreign(&self, tile: usize) -> bool {
+        let Some(colour) = self.looks.colours[tile] else { return false };
+        let tiles = self.looks.tiles;
+        let Some((cell, column, row)) = tiles.cell(tile) else {
+            let grey = self.looks.cards[tile] && away_from_line(colour, PAPER, BLACK) <= OWN;
+            return !grey && !self.looks.is_backing(colour);
+        };
+        match &self.sights[self.grid.index(cell)] {
+            Sight::Stranger { .. } => false,
+            Sight::Empty => !self.looks.is_backing(colour),
+            Sight::Square { home, turn } => {
+                let quarters = (4 - turn.quarters()) % 4;
+                self.is_not_drawn(*home, turned((column, row), quarters), colour, true)
+            }
+            // nothing says which square it is; nearly always its own
+            Sight::Unread | Sight::Unseen => self.is_not_drawn(cell, (column, row), colour, false),
+        }
+    }
+
+    /// Whether a colour is none that a drawing of a piece has there: not between paper and a colour that is expected nearby.
+    fn is_not_drawn(&self, home: Cell, (column, row): (usize, usize), colour: [u8; 3], read: bool) -> bool {
+        let Some(expected) = self.asked.get_or_init(|| (self.expected)()) else { return !read };
+        if read && self.is_code(column, row) {
+            return false;
+        }
+        let at_edge = [column, row].iter().any(|at| *at == 0 || *at + 1 == TILES);
+        if at_edge && self.looks.is_backing(colour) {
+            return false;
+        }
+        let near = |at: usize| at.saturating_sub(REACH)..(at + REACH + 1).min(TILES);
+        let home = self.grid.index(home);
+        let wanted = || near(row).flat_map(|y| near(column).map(move |x| expected.at(home, x, y)));
+        if away(colour, PAPER) < UNDRAWN {
+            return wanted().all(|wanted| away(wanted, PAPER) > FULL);
+        }
+        wanted().all(|wanted| away_from_line(colour, PAPER, wanted) > OWN)
+    }
+
+    /// Whether a tile of an upright square lies on the code, its quiet zone or the label beside it.
+    fn is_code(&self, column: usize, row: usize) -> bool {
+        let from = self.printed.code_top_left;
+        let side = self.printed.module_mm * float(crate::plan::code::SIDE);
+        let around = 6.0 * self.printed.module_mm;
+        let at = |i: usize| (float(i) + 0.5) * self.looks.tiles.side_mm;
+        let within = |mm: f64, from: f64| mm > from - around && mm < from + side + around;
+        within(at(column), from.x) && within(at(row), from.y)
+    }
+
+    /// The same and all tiles around: what a tile's mean hides stands at a person's edge.
+    fn widened(&self, grown: &[bool]) -> Vec<bool> {
+        let tiles = self.looks.tiles;
+        let mut wide = grown.to_vec();
+        for tile in (0..grown.len()).filter(|tile| grown[*tile]) {
+            for side in self.beside(tile) {
+                wide[side] = true;
+                // the corners lie beside what is above and below
+                if side.abs_diff(tile) == tiles.columns {
+                    self.beside(side)
+                        .filter(|corner| corner.abs_diff(side) == 1)
+                        .for_each(|corner| wide[corner] = true);
+                }
+            }
+        }
+        wide
+    }
+
+    /// Covers holes.
+    fn fill_holes(&self, covered: &mut [bool]) {
+        let mut asked = covered.to_vec();
+        for first in 0..covered.len() {
+            if std::mem::replace(&mut asked[first], true) {
+                continue;
+            }
+            let mut hole = vec![first];
+            let mut next = 0;
+            while let Some(tile) = hole.get(next).copied() {
+                next += 1;
+                for other in self.beside(tile) {
+                    if !std::mem::replace(&mut asked[other], true) {
+                        hole.push(other);
+                    }
+                }
+            }
+            if hole.len() <= HOLE {
+                hole.iter().for_each(|tile| covered[*tile] = true);
+            }
+        }
+    }
+
+    /// Covers cells that seem bare beside somebody: a plain shirt in the wall's own colour looks like the wall.
+    fn fill_bare(&self, covered: &mut [bool]) {
+        for _ in 0..DOUBTED {
+            let before = covered.to_vec();
+            let bare = self.grid.cells().filter(|cell| self.sights[self.grid.index(*cell)] == Sight::Empty);
+            for cell in bare {
+                let own: Vec<usize> = self.looks.tiles.of_cell(cell).collect();
+                let touches = |tile: &&usize| {
+                    before[**tile]
+                        || self
+                            .beside(**tile)
+                            .any(|other| self.looks.tiles.cell(other).is_some() && before[other])
+                };
+                if float(own.iter().filter(touches).count()) >= TOUCHING * float(TILES) {
+                    own.iter().for_each(|tile| covered[*tile] = true);
+                }
+            }
+        }
+    }
+
+    /// Covers the rim beside cells that are covered as a whole, except cards in sight.
+    fn fill_rim(&self, covered: &mut [bool]) {
+        let tiles = self.looks.tiles;
+        let hidden = |cell: Cell| {
+            self.may_hide(cell) || tiles.of_cell(cell).filter(|tile| covered[*tile]).count() == TILES * TILES
+        };
+        let hidden: Vec<bool> = self.grid.cells().map(hidden).collect();
+        let nearest = |at: usize, count: usize| at.saturating_sub(tiles.rim).min(count * TILES - 1) / TILES;
+        for tile in (0..covered.len()).filter(|tile| tiles.cell(*tile).is_none()) {
+            let cell = Cell {
+                row: nearest(tile / tiles.columns, self.grid.rows),
+                column: nearest(tile % tiles.columns, self.grid.columns),
+            };
+            covered[tile] |= hidden[self.grid.index(cell)] && !self.looks.cards[tile];
+        }
+    }
+
+    /// Covers squares as a whole of which most is covered.
+    fn fill_squares(&self, covered: &mut [bool]) {
+        for cell in self.grid.cells() {
+            let tiles: Vec<usize> = self.looks.tiles.of_cell(cell).collect();
+            let own = tiles.iter().filter(|tile| covered[**tile]).count();
+            if float(own) > MOSTLY * float(TILES * TILES) {
+                tiles.iter().for_each(|tile| covered[*tile] = true);
+            }
+        }
+    }
+}
+
+/// A tile of a square after quarter turns clockwise.
+fn turned((mut column, mut row): (usize, usize), quarters: u32) -> (usize, usize) {
+    for _ in 0..quarters {
+        (column, row) = (TILES - 1 - row, column);
+    }
+    (column, row)
+}
+
+/// The distance of a colour from the line between two others, a fifth beyond the far end included: pencils are pressed hard too.
+fn away_from_line(colour: [u8; 3], from: [u8; 3], to: [u8; 3]) -> f64 {
+    let part = |of: [u8; 3]| [0, 1, 2].map(|i| f64::from(of[i]) - f64::from(from[i]));
+    let (at, line) = (part(colour), part(to));
+    let dot = |a: [f64; 3], b: [f64; 3]| a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    let long = dot(line, line);
+    let along = if long > 0.0 { (dot(at, line) / long).clamp(0.0, 1.2) } else { 0.0 };
+    let miss = [0, 1, 2].map(|i| at[i] - along * line[i]);
+    dot(miss, miss).sqrt()
+}

@@ -1,0 +1,114 @@
+//! The colour of every tile of the wall and its rim, the light evened out, and that of the bare wall.
+
+use rayon::prelude::*;
+
+use crate::frame::{Point, float, floor_index};
+use crate::photo::Photo;
+use crate::plan::Printed;
+use crate::read::PhotoReading;
+
+use super::super::light::Light;
+use super::Tiles;
+
+/// Places along a tile's side whose mean is its colour.
+const PLACES: usize = 3;
+/// Fewest tiles from which the bare wall's colour is taken.
+const FEWEST: usize = 24;
+/// How far a tile may lie from the bare wall's colour, in levels: at least, and in median deviations of its tiles.
+const AWAY: (f64, f64) = (26.0, 6.0);
+
+/// What a photo shows, tile by tile.
+pub(super) struct Looks {
+    pub tiles: Tiles,
+    /// Mean colours; `None` outside the photo.
+    pub colours: Vec<Option<[u8; 3]>>,
+    /// The bare wall's colour and how far from it a tile of it may lie; `None` where it is not seen.
+    backing: Option<([u8; 3], f64)>,
+    /// Which tiles of the rim belong to cards that are in sight.
+    pub cards: Vec<bool>,
+}
+
+impl Looks {
+    pub fn of(photo: &Photo, reading: &PhotoReading, printed: &Printed, tiles: Tiles) -> Self {
+        let light = Light::of(photo, &reading.cells, &reading.camera, printed);
+        let rows: Vec<Vec<Option<[u8; 3]>>> = (0..tiles.rows)
+            .into_par_iter()
+            .map(|row| {
+                let mut means: Vec<Option<[u8; 3]>> =
+                    (0..tiles.columns).map(|column| tile(photo, reading, tiles, column, row)).collect();
+                let mut bytes: Vec<u8> = means.iter().flat_map(|mean| mean.unwrap_or_default()).collect();
+                if let Some(light) = &light {
+                    let middle = float(row) + 0.5;
+                    light.even_row(
+                        &mut bytes,
+                        tiles.wall(0.0, middle),
+                        tiles.wall(float(tiles.columns), middle),
+                    );
+                }
+                for (mean, even) in means.iter_mut().zip(bytes.chunks_exact(3)) {
+                    *mean = mean.map(|_| [even[0], even[1], even[2]]);
+                }
+                means
+            })
+            .collect();
+        let colours: Vec<Option<[u8; 3]>> = rows.into_iter().flatten().collect();
+        let backing = backing(&colours, tiles);
+        let cards = super::cards::in_sight(photo, reading, printed, tiles);
+        Self { tiles, colours, backing, cards }
+    }
+
+    /// Whether a colour is that of the bare wall; also where that is not known.
+    pub fn is_backing(&self, colour: [u8; 3]) -> bool {
+        self.backing.is_none_or(|(backing, most)| away(colour, backing) <= most)
+    }
+}
+
+/// The mean colour of a tile; `None` where a part of it is outside the photo.
+fn tile(photo: &Photo, reading: &PhotoReading, tiles: Tiles, column: usize, row: usize) -> Option<[u8; 3]> {
+    let mut sum = [0_usize; 3];
+    for i in 0..PLACES * PLACES {
+        let part = |i: usize| (float(i) + 0.5) / float(PLACES);
+        let place = tiles.wall(float(column) + part(i % PLACES), float(row) + part(i / PLACES));
+        let p: Point<_> = reading.camera.wall_to_photo(place);
+        if !(p.x >= 0.0 && p.y >= 0.0) {
+            return None;
+        }
+        let at = |value: f64| u32::try_from(floor_index(value)).ok();
+        let pixel = photo.colour.get_pixel_checked(at(p.x)?, at(p.y)?)?;
+        sum.iter_mut().zip(pixel.0).for_each(|(sum, level)| *sum += usize::from(level));
+    }
+    Some(sum.map(|sum| u8::try_from(sum / (PLACES * PLACES)).unwrap_or(u8::MAX)))
+}
+
+/// The bare wall's colour: the median of the rim above the wall and to its right, where no cards hang.
+fn backing(colours: &[Option<[u8; 3]>], tiles: Tiles) -> Option<([u8; 3], f64)> {
+    let (rim, right, bottom) = (tiles.rim, tiles.columns - tiles.rim, tiles.rows - tiles.rim);
+    let beside = |tile: usize| {
+        let (x, y) = (tile % tiles.columns, tile / tiles.columns);
+        let above = (rim..right).contains(&x) && (1..rim.saturating_sub(1)).contains(&y);
+        above || ((rim..bottom).contains(&y) && x > right && x + 1 < tiles.columns)
+    };
+    let seen: Vec<[u8; 3]> =
+        (0..colours.len()).filter(|tile| beside(*tile)).filter_map(|tile| *colours.get(tile)?).collect();
+    if seen.len() < FEWEST {
+        return None;
+    }
+    let middle = [0, 1, 2].map(|i| median(seen.iter().map(|colour| colour[i]).collect()));
+    let deviation = median(seen.iter().map(|colour| floor_byte(away(*colour, middle))).collect());
+    Some((middle, AWAY.0.max(AWAY.1 * f64::from(deviation))))
+}
+
+fn floor_byte(value: f64) -> u8 {
+    u8::try_from(floor_index(value)).unwrap_or(u8::MAX)
+}
+
+fn median(mut levels: Vec<u8>) -> u8 {
+    levels.sort_unstable();
+    levels.get(levels.len() / 2).copied().unwrap_or(0)
+}
+
+/// The distance of two colours in levels.
+pub(super) fn away(one: [u8; 3], other: [u8; 3]) -> f64 {
+    let part = |i: usize| f64::from(one[i]) - f64::from(other[i]);
+    (part(0).powi(2) + part(1).powi(2) + part(2).powi(2)).sqrt()
+}

@@ -1,0 +1,291 @@
+//! What of a photo is covered before anything is drawn from it: nobody who stands before the wall is kept in a picture.
+//!
+//! ```text
+//!   Photo, PhotoReading ─▶ looks ─▶ the mean colour of each tile, light evened out   ┐
+//!   picture ─▶ Expected ─▶ the colour that is to be drawn there                      ├─▶ foreign tiles ─▶ grow ─▶ Cover
+//!   cards' codes ─▶ cards ─▶ which cards are in sight                                ┘
+//!
+//!   Cover, Photo ─▶ Covered   the photo with what is covered painted plain: the only thing that kept pictures are made from
+//! ```
+//!
+//! A cell where neither a square was read nor the bare wall shows is covered as a whole. What looks like neither wall, card nor
+//! drawing is covered where it reaches in from outside the wall or from a group of cells that somebody hides. Where nobody
+//! stands, no square that was read loses a pixel.
+//!
+//! Tiles are a sixteenth of a square's side; the wall has a rim of tiles around it, as wide as pictures show it:
+//!
+//! ```text
+//!   ┌──────────────────┐
+//!   │ rim   ┌───┬───┐  │   column 0, row 0 of the tiles is the rim's top left;
+//!   │       │A1 │B1 │  │   tile (rim, rim) is the top left one of the top left cell
+//! ```
+
+mod cards;
+mod grow;
+mod looks;
+
+use image::{Rgb, RgbImage};
+
+use crate::frame::{DisplayPx, Map, PhotoPx, Point, WallMm, ceil_index, float, floor_index};
+use crate::photo::Photo;
+use crate::picture::Picture;
+use crate::plan::cards::RING_MM;
+use crate::plan::{Cell, Grid, Printed};
+use crate::read::{Camera, PhotoReading, Sight};
+
+use super::drawing::Canvas;
+use super::marked::MARGIN_MM;
+
+/// Tiles along a square's side: 8 mm on squares of 127 mm, a third of a child's wrist. Fewer hide a drawing around an arm, more
+/// are ruled by single strokes.
+pub(super) const TILES: usize = 16;
+/// Colour of what is covered: a little darker than paper.
+pub const PLAIN: Rgb<u8> = Rgb([214, 216, 220]);
+/// Letters on what is covered, and their heights as shares of a cell's side: the label and the state.
+const INK: Rgb<u8> = Rgb([70, 74, 82]);
+const LETTERS: (f64, f64) = (0.22, 0.14);
+
+/// The colours that are to be drawn, tile by tile.
+#[derive(Clone, Debug)]
+pub struct Expected(Vec<[u8; 3]>);
+
+impl Expected {
+    /// The mean colours of the tiles of each cell's piece.
+    #[must_use]
+    pub fn of(picture: &Picture, grid: &Grid) -> Self {
+        let crop = picture.crop(grid);
+        let step = crop.piece.value() / float(TILES);
+        let mut colours = Vec::with_capacity(grid.count() * TILES * TILES);
+        for cell in grid.cells() {
+            let corner = crop.piece_top_left(cell);
+            for i in 0..TILES * TILES {
+                let left_upper = Point::<crate::frame::PicturePx>::new(
+                    corner.x + float(i % TILES) * step,
+                    corner.y + float(i / TILES) * step,
+                );
+                colours.push(mean(&picture.pixels, left_upper.x, left_upper.y, step));
+            }
+        }
+        Self(colours)
+    }
+
+    /// The colour of a tile of a cell's piece, upright.
+    fn at(&self, home: usize, column: usize, row: usize) -> [u8; 3] {
+        self.0.get((home * TILES + row) * TILES + column).copied().unwrap_or([255; 3])
+    }
+}
+
+/// The mean of nine places spread over a square of a picture.
+fn mean(pixels: &RgbImage, left: f64, upper: f64, side: f64) -> [u8; 3] {
+    let mut sum = [0_usize; 3];
+    for i in 0..9 {
+        let at = |from: f64, i: usize, end: u32| {
+            let place = floor_index(from + side * (float(i) + 0.5) / 3.0);
+            u32::try_from(place).unwrap_or(u32::MAX).min(end.saturating_sub(1))
+        };
+        let pixel = pixels.get_pixel(at(left, i % 3, pixels.width()), at(upper, i / 3, pixels.height()));
+        sum.iter_mut().zip(pixel.0).for_each(|(sum, level)| *sum += usize::from(level));
+    }
+    sum.map(|sum| u8::try_from(sum / 9).unwrap_or(u8::MAX))
+}
+
+/// The wall and its rim in tiles.
+#[derive(Copy, Clone, Debug)]
+pub(super) struct Tiles {
+    grid: Grid,
+    side_mm: f64,
+    rim: usize,
+    columns: usize,
+    rows: usize,
+}
+
+impl Tiles {
+    fn of(grid: &Grid) -> Self {
+        let side_mm = grid.square_mm / float(TILES);
+        let rim = ceil_index((RING_MM + MARGIN_MM) / side_mm) + 1;
+        let (columns, rows) = (grid.columns * TILES + 2 * rim, grid.rows * TILES + 2 * rim);
+        Self { grid: *grid, side_mm, rim, columns, rows }
+    }
+
+    fn count(&self) -> usize {
+        self.columns * self.rows
+    }
+
+    /// Where on the wall a tile's corner is; parts of tiles count.
+    fn wall(&self, column: f64, row: f64) -> Point<WallMm> {
+        let rim = float(self.rim);
+        Point::new((column - rim) * self.side_mm, (row - rim) * self.side_mm)
+    }
+
+    /// The cell of a tile and the tile's column and row in it; `None` on the rim.
+    fn cell(&self, tile: usize) -> Option<(Cell, usize, usize)> {
+        let (x, y) =
+            ((tile % self.columns).checked_sub(self.rim)?, (tile / self.columns).checked_sub(self.rim)?);
+        let cell = Cell { row: y / TILES, column: x / TILES };
+        self.grid.holds(cell).then_some((cell, x % TILES, y % TILES))
+    }
+
+    /// The tiles of a cell.
+    fn of_cell(&self, cell: Cell) -> impl Iterator<Item = usize> + use<> {
+        let (left, top, columns) =
+            (self.rim + cell.column * TILES, self.rim + cell.row * TILES, self.columns);
+        (0..TILES * TILES).map(move |i| (top + i / TILES) * columns + left + i % TILES)
+    }
+}
+
+/// What of one photo is covered.
+#[derive(Clone, Debug)]
+pub struct Cover {
+    tiles: Tiles,
+    camera: Option<Camera>,
+    covered: Vec<bool>,
+    someone: bool,
+}
+
+impl Cover {
+    /// Covers nothing: for whoever asks for the photo as it is.
+    #[must_use]
+    pub fn nothing(grid: &Grid) -> Self {
+        let tiles = Tiles::of(grid);
+        Self { tiles, camera: None, covered: vec![false; tiles.count()], someone: false }
+    }
+
+    /// Finds what is to be covered in a photo. `expected` is asked only where somebody may stand before the wall; without it a
+    /// person is covered on cells that were not read and beside the wall only.
+    #[must_use]
+    pub fn of(
+        photo: &Photo,
+        reading: &PhotoReading,
+        printed: &Printed,
+        expected: &(dyn Fn() -> Option<Expected> + Sync),
+    ) -> Self {
+        let mut cover = Self { camera: Some(reading.camera), ..Self::nothing(&printed.grid) };
+        let looks = looks::Looks::of(photo, reading, printed, cover.tiles);
+        (cover.covered, cover.someone) = grow::grow(&looks, reading, printed, expected);
+        for cell in reading.cells.iter().filter(|cell| is_hidden(&cell.sight)) {
+            for tile in cover.tiles.of_cell(cell.cell) {
+                cover.covered[tile] = true;
+            }
+        }
+        cover
+    }
+
+    /// Whether somebody seems to stand before the wall.
+    #[must_use]
+    pub fn someone(&self) -> bool {
+        self.someone
+    }
+
+    /// Whether a cell is covered as a whole, or all but.
+    #[must_use]
+    pub fn hides(&self, cell: Cell) -> bool {
+        let tiles = self.tiles.of_cell(cell).filter(|tile| self.covered.get(*tile) == Some(&true));
+        10 * tiles.count() >= 9 * TILES * TILES
+    }
+
+    /// Part of a cell that is covered, 0 … 1.
+    #[must_use]
+    pub fn share(&self, cell: Cell) -> f64 {
+        let tiles = self.tiles.of_cell(cell).filter(|tile| self.covered.get(*tile) == Some(&true));
+        float(tiles.count()) / float(TILES * TILES)
+    }
+
+    /// Whether a place on the wall or its rim is covered.
+    #[must_use]
+    pub fn at(&self, place: Point<WallMm>) -> bool {
+        let part = |mm: f64| mm / self.tiles.side_mm + float(self.tiles.rim);
+        let (x, y) = (part(place.x), part(place.y));
+        if !(x >= 0.0 && y >= 0.0) {
+            return false;
+        }
+        let (x, y) = (floor_index(x), floor_index(y));
+        x < self.tiles.columns && self.covered.get(y * self.tiles.columns + x) == Some(&true)
+    }
+
+    fn paint(&self, photo: &mut RgbImage) {
+        let Some(camera) = &self.camera else { return };
+        for tile in (0..self.covered.len()).filter(|tile| self.covered[*tile]) {
+            let (x, y) = (float(tile % self.tiles.columns), float(tile / self.tiles.columns));
+            let corners = [(x, y), (x + 1.0, y), (x + 1.0, y + 1.0), (x, y + 1.0)];
+            fill(photo, corners.map(|(x, y)| camera.wall_to_photo(self.tiles.wall(x, y))));
+        }
+    }
+}
+
+/// Whether neither a square nor the bare wall is seen.
+fn is_hidden(sight: &Sight) -> bool {
+    matches!(sight, Sight::Unread | Sight::Unseen)
+}
+
+/// Paints a quadrilateral and a pixel around it.
+fn fill(picture: &mut RgbImage, corners: [Point<PhotoPx>; 4]) {
+    if corners.iter().any(|corner| !corner.is_finite()) {
+        return;
+    }
+    let middle = corners[0].towards(corners[2], 0.5);
+    let least = |of: fn(&Point<PhotoPx>) -> f64| corners.iter().map(of).fold(f64::INFINITY, f64::min) - 1.0;
+    let most =
+        |of: fn(&Point<PhotoPx>) -> f64| corners.iter().map(of).fold(f64::NEG_INFINITY, f64::max) + 1.0;
+    let range = |from: f64, to: f64, end: u32| {
+        let within = |value: f64| u32::try_from(floor_index(value)).unwrap_or(u32::MAX).min(end);
+        if to < 0.0 { 0..0 } else { within(from)..within(to + 1.0) }
+    };
+    let columns = range(least(|p| p.x), most(|p| p.x), picture.width());
+    for y in range(least(|p| p.y), most(|p| p.y), picture.height()) {
+        for x in columns.clone() {
+            let p = Point::new(f64::from(x) + 0.5, f64::from(y) + 0.5);
+            let inside = (0..4).all(|i| {
+                let (from, to) = (corners[i], corners[(i + 1) % 4]);
+                let along = to - from;
+                let side = along.cross(middle - from).signum();
+                side * along.cross(p - from) >= -along.length().value()
+            });
+            if inside {
+                picture.put_pixel(x, y, PLAIN);
+            }
+        }
+    }
+}
+
+/// A photo that pictures may be made from: what is to be covered is painted plain.
+#[derive(Clone, Debug)]
+pub struct Covered {
+    photo: Photo,
+    cover: Cover,
+}
+
+impl Covered {
+    /// Covers what a cover says.
+    #[must_use]
+    pub fn new(mut photo: Photo, cover: &Cover) -> Self {
+        cover.paint(&mut photo.colour);
+        Self { photo, cover: cover.clone() }
+    }
+
+    /// The photo, covered.
+    #[must_use]
+    pub fn photo(&self) -> &Photo {
+        &self.photo
+    }
+
+    /// What is covered in it.
+    #[must_use]
+    pub fn cover(&self) -> &Cover {
+        &self.cover
+    }
+}
+
+/// Writes the label and the state, in words, on every cell that is covered as a whole.
+pub(super) fn label(
+    picture: &mut RgbImage,
+    names: &[(Cell, String, String)],
+    grid: &Grid,
+    wall_to_display: &Map<WallMm, DisplayPx>,
+) {
+    let side = wall_to_display.scale_at(Point::origin()) * grid.square_mm;
+    let mut canvas = Canvas::<DisplayPx>::on(picture);
+    for (cell, label, state) in names {
+        let lines = [(label.as_str(), LETTERS.0 * side), (state.as_str(), LETTERS.1 * side)];
+        canvas.label(wall_to_display.apply(grid.centre(*cell)), &lines, 0.86 * side, INK);
+    }
+}
