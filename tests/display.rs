@@ -299,6 +299,7 @@ fn a_page_with_pictures_is_left_to_look_at() {
     let printed = everysquare::plan::Printed {
         name: "Lock-keeper’s garden".into(),
         tag: "K7M".into(),
+        units: everysquare::plan::settings::Units::default(),
         grid,
         module_mm: 0.6,
         code_top_left: Point::new(106.4, 106.4),

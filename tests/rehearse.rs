@@ -34,6 +34,7 @@ fn printed(columns: usize, rows: usize, module_mm: f64) -> Printed {
     Printed {
         name: "Harbour evening".to_owned(),
         tag: tag.to_string(),
+        units: everysquare::plan::settings::Units::default(),
         grid,
         module_mm,
         code_top_left: Point::new(x, y),

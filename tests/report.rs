@@ -19,6 +19,7 @@ fn printed(grid: Grid, name: &str) -> Printed {
     Printed {
         name: name.into(),
         tag: "K7M".into(),
+        units: everysquare::plan::settings::Units::default(),
         grid,
         module_mm: 0.6,
         code_top_left: Point::new(106.4, 106.4),
@@ -119,7 +120,7 @@ fn twenty_columns_fit_side_by_side_in_eighty_characters() {
             "A13" => Some(square(&g, "A14", 0)),
             _ => None,
         });
-        let text = terminal(&report, &Words::english(), false);
+        let text = terminal(&report, &Words::english(), false, 80);
         lines_fit(&text);
         let headers = text.lines().filter(|line| line.trim_start().starts_with("A ") || line.trim() == "A");
         assert_eq!(headers.count(), 1, "{text}");
@@ -132,8 +133,8 @@ fn twenty_columns_fit_side_by_side_in_eighty_characters() {
 #[test]
 fn colour_adds_nothing_but_colour() {
     let report = troubled();
-    let plain = terminal(&report, &Words::english(), false);
-    let coloured = terminal(&report, &Words::english(), true);
+    let plain = terminal(&report, &Words::english(), false, 80);
+    let coloured = terminal(&report, &Words::english(), true, 80);
     assert_ne!(plain, coloured);
     let mut bare = String::new();
     let mut rest = coloured.as_str();
@@ -152,7 +153,7 @@ fn a_name_cannot_steer_the_terminal() {
     let report = report(&g, "bell\u{7} \u{1b}[2Jclear\nsecond", |label| {
         (label == "A1").then(|| Sight::Stranger { text: "\u{1b}[31m".into(), turn: Turn::None })
     });
-    let text = terminal(&report, &Words::english(), false);
+    let text = terminal(&report, &Words::english(), false, 80);
     assert!(text.chars().all(|c| c == '\n' || !c.is_control()), "{text:?}");
 }
 
@@ -295,7 +296,7 @@ fn a_wall_that_is_still_empty_makes_one_step_not_eighty() {
     let report = report(&g, "Early", |label| (label != "A1").then_some(Sight::Empty));
     assert_eq!(report.fixes.len(), 79);
     assert_eq!(report.outcome(), Outcome::Fix);
-    let text = terminal(&report, &Words::english(), false);
+    let text = terminal(&report, &Words::english(), false, 80);
     assert!(text.contains("  1. Find the 79 squares"), "{text}");
     assert!(!text.contains("  2. "), "{text}");
     lines_fit(&text);
@@ -325,7 +326,7 @@ proptest! {
         let text = report.to_json();
         prop_assert_eq!(&Report::from_json(&text).unwrap(), &report);
         let words = Words::english();
-        let drawn = terminal(&report, &words, false);
+        let drawn = terminal(&report, &words, false, 80);
         prop_assert!(!drawn.contains("[fix-") && !drawn.contains("{$") && !drawn.contains("{ $"), "{}", drawn);
         well_formed(&html(&report, &words, Pictures::default()));
     }
@@ -346,5 +347,5 @@ fn sample_pages_are_left_to_look_at() {
     });
     std::fs::write(folder.join("troubled.html"), html(&troubled(), &words, Pictures::default())).unwrap();
     std::fs::write(folder.join("wide.html"), html(&wide, &words, Pictures::default())).unwrap();
-    std::fs::write(folder.join("wide.txt"), terminal(&wide, &words, false)).unwrap();
+    std::fs::write(folder.join("wide.txt"), terminal(&wide, &words, false, 80)).unwrap();
 }

@@ -94,6 +94,7 @@ pub fn sheets(set: &Path) -> Printed {
     Printed {
         name: "sheets".to_owned(),
         tag: String::new(),
+        units: everysquare::plan::settings::Units::default(),
         grid,
         module_mm: 3.0,
         code_top_left: Point::new(0.0, 0.0),
