@@ -99,7 +99,7 @@ fn lines_fit(text: &str) {
 
 #[test]
 fn the_terminal_shows_the_wall_the_marks_and_what_to_do() {
-    let text = terminal(&troubled(), &Words::english(), false);
+    let text = terminal(&troubled(), &Words::english(), false, 80);
     lines_fit(&text);
     assert_eq!(text, include_str!("report/troubled.txt"), "\n{text}");
 }
@@ -107,7 +107,7 @@ fn the_terminal_shows_the_wall_the_marks_and_what_to_do() {
 #[test]
 fn a_wall_that_is_right_says_so_in_few_words() {
     let g = grid(3, 2);
-    let text = terminal(&report(&g, "Small", |_| None), &Words::english(), false);
+    let text = terminal(&report(&g, "Small", |_| None), &Words::english(), false, 80);
     assert_eq!(text, include_str!("report/right.txt"), "\n{text}");
 }
 
