@@ -121,6 +121,19 @@ impl Running {
         self.get(&format!("/{}/wall.json", self.helpers)).json()
     }
 
+    /// Posts JSON as the phone `who`.
+    fn post(&self, path: &str, who: &str, body: &str) -> Answer {
+        let (helpers, at) = (&self.helpers, self.at);
+        let head = format!(
+            "POST /{helpers}/{path} HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}\r\nx-helper: {who}"
+        );
+        self.ask(&head, body.as_bytes())
+    }
+
+    fn wall_of(&self, who: &str) -> Value {
+        self.ask(&format!("GET /{}/wall.json HTTP/1.1\r\nhost: {}\r\nx-helper: {who}", self.helpers, self.at), b"").json()
+    }
+
     fn send(&self, photo: &[u8], more: &str) -> Answer {
         let (helpers, at) = (&self.helpers, self.at);
         self.ask(&format!("POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}{more}"), photo)
@@ -166,17 +179,22 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
         format!("/x/{helpers}/"),
         format!("//{helpers}/"),
         "/../../../etc/passwd".to_owned(),
-        format!("/{helpers}"),
+    ];
+    let behind = [
         format!("/{helpers}/../event.toml"),
         format!("/{helpers}/%2e%2e/event.toml"),
         format!("/{helpers}/cell/80"),
         format!("/{helpers}/cell/-1"),
         format!("/{helpers}/piece/..%2f..%2fevent.toml"),
         format!("/{helpers}/code.svg"),
+        format!("/{helpers}/marked.jpg"),
+        format!("/{helpers}/marked-large.jpg"),
         format!("/{room}/cell/3"),
         format!("/{room}/code.svg"),
+        format!("/{room}/marked.jpg"),
+        format!("/{room}/accent.css"),
     ];
-    for path in &paths {
+    for path in paths.iter().chain(&behind) {
         let answer = server.get(path);
         assert_eq!(answer.status, 404, "{path}");
         for header in [
@@ -189,7 +207,15 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
         }
         bodies.push(answer.body);
     }
-    assert!(bodies.iter().all(Vec::is_empty));
+    let (nowhere, nothing) = bodies.split_at(paths.len());
+    assert!(nowhere.iter().all(|body| *body == nowhere[0]), "without the secret the answer is always the same");
+    let said = String::from_utf8(nowhere[0].clone()).unwrap();
+    assert!(said.contains("Scan the QR code") && said.contains("Escanee") && !said.contains("Wall of"), "{said}");
+    assert!(nothing.iter().all(Vec::is_empty));
+    let slashless = server.get(&format!("/{helpers}"));
+    assert_eq!(slashless.status, 308);
+    assert!(slashless.head.contains(&format!("location: /{helpers}/")), "{}", slashless.head);
+    assert_eq!(server.ask(&format!("GET /{helpers} HTTP/1.1\r\nhost: example.org"), b"").status, 421);
     assert_eq!(server.ask(&format!("GET /{helpers}/ HTTP/1.1\r\nhost: example.org"), b"").status, 421);
     assert_eq!(server.ask(&format!("GET /{helpers}/ HTTP/1.1\r\nhost: {at}\r\nhost: {at}"), b"").status, 421);
     assert_eq!(server.ask(&format!("GET /{wrong}/ HTTP/1.1\r\nhost: example.org"), b"").status, 404);
@@ -201,6 +227,16 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
     assert_eq!(post(&format!("{helpers}/photo"), "\r\norigin: null"), 403);
     assert_eq!(post(&format!("{room}/photo"), &format!("\r\norigin: http://{at}")), 404);
     assert_eq!(post(&format!("{wrong}/photo"), &format!("\r\norigin: http://{at}")), 404);
+    for path in ["step", "piece", "undo"] {
+        let body = br#"{"number":0}"#;
+        let post = |secret: &str, origin: &str| {
+            server.ask(&format!("POST /{secret}/{path} HTTP/1.1\r\nhost: {at}{origin}"), body).status
+        };
+        let own = format!("\r\norigin: http://{at}");
+        assert_eq!((post(helpers, ""), post(helpers, "\r\norigin: http://example.org")), (403, 403), "{path}");
+        assert_eq!((post(room, &own), post(&wrong, &own)), (404, 404), "{path}");
+        assert_eq!(post(helpers, &own), 400, "{path}: no token");
+    }
     for (secret, page) in [(helpers, "phone.js"), (room, "room.js")] {
         let answer = server.get(&format!("/{secret}/"));
         assert_eq!(answer.status, 200);
@@ -263,10 +299,10 @@ fn what_cannot_be_read_is_told_and_nothing_is_written() {
     let mut png = std::io::Cursor::new(Vec::new());
     grey.write_to(&mut png, image::ImageFormat::Png).unwrap();
     let cases: [(&[u8], &str); 5] = [
-        (b"a letter, no photo", "no photo that can be read"),
+        (b"a letter, no photo", "this file as a photo"),
         (&photo[..photo.len() / 2], "cut off"),
         (b"\0\0\0\x18ftypheic\0\0\0\0mif1", "HEIC"),
-        (png.get_ref(), "No code"),
+        (png.get_ref(), "small copy"),
         (&[0xff, 0xd8, 0xff, 0xe0, 1], "cut off"),
     ];
     for (bytes, wanted) in cases {
@@ -343,7 +379,7 @@ fn an_answer_that_cannot_be_kept_is_given_all_the_same() {
     let server = Running::start(&folder, None, false);
     let answer = server.send(&photo, "");
     assert_eq!(answer.status, 200);
-    assert!(answer.json()["unkept"].as_str().unwrap().contains("could not be saved"));
+    assert!(answer.json()["unkept"].as_str().unwrap().contains("couldn’t be saved"));
     assert_eq!(server.wall()["began"], true);
 }
 
@@ -419,7 +455,159 @@ fn the_code_says_the_link_and_shows_on_this_computer_where_phones_are_let_in() {
     let grey = |x: usize, y: usize| if dark(x / 5, y / 5) { 20 } else { 240 };
     let mut read = rqrr::PreparedImage::prepare_from_greyscale(side * 5, side * 5, grey);
     assert_eq!(read.detect_grids()[0].decode().unwrap().1, link);
-    assert_eq!(outer.get(&format!("/{}/code.svg", outer.helpers)).status, 404);
+    let own = outer.get(&format!("/{}/code.svg", outer.helpers));
+    assert_eq!((own.status, String::from_utf8(own.body).unwrap()), (200, drawn), "for the next helper");
+    assert_eq!(outer.wall()["code"], true);
+}
+
+const ONE: &str = "aaaabbbb1111";
+const OTHER: &str = "ccccdddd2222";
+
+/// A step as a phone marks it.
+fn mark(step: &Value, state: &str) -> String {
+    serde_json::json!({ "key": step["key"], "seen": step["seen"], "state": state }).to_string()
+}
+
+#[test]
+fn phones_share_one_list_that_survives_a_restart_and_falls_with_a_newer_photo() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let photo = photo(&folder, "3", &["--swaps", "2", "--missing", "3"]);
+    let since = Some("2027-01-15_00.00.00");
+    let server = Running::start(&folder, since, false);
+    let wall = server.send(&photo, "").json();
+    let (step, piece) = (&wall["steps"][0], &wall["missing"][0]["pieces"][0]);
+    assert_eq!(wall["steps"].as_array().unwrap().len(), 2);
+
+    assert_eq!(server.post("step", ONE, &mark(step, "mine")).json()["steps"][0]["state"], "mine");
+    assert_eq!(server.wall_of(OTHER)["steps"][0]["state"], "theirs");
+    assert!(!server.get(&format!("/{}/wall.json", server.helpers)).body.windows(12).any(|part| part == ONE.as_bytes()), "nobody is told who");
+    let second = server.post("step", OTHER, &mark(step, "mine"));
+    assert_eq!(second.status, 409);
+    assert!(second.say().contains("Another phone"), "{}", second.say());
+
+    let out = serde_json::json!({ "place": piece, "state": "out" }).to_string();
+    let both: Vec<u16> = std::thread::scope(|scope| {
+        let asked = [ONE, OTHER].map(|who| scope.spawn(|| server.post("piece", who, &out).status));
+        asked.map(|one| one.join().unwrap()).to_vec()
+    });
+    assert_eq!(both.iter().filter(|status| **status == 200).count(), 1, "{both:?}");
+    assert_eq!(both.iter().filter(|status| **status == 409).count(), 1, "{both:?}");
+
+    let both: Vec<u16> = std::thread::scope(|scope| {
+        let done = mark(&wall["steps"][1], "done");
+        let asked = [ONE, OTHER].map(|who| {
+            let (server, done) = (&server, done.clone());
+            scope.spawn(move || server.post("step", who, &done).status)
+        });
+        asked.map(|one| one.join().unwrap()).to_vec()
+    });
+    assert_eq!(both, [200, 200], "two that tick the same step at once are both right");
+    let kept = server.wall_of(ONE);
+    drop(server);
+    let again = Running::start(&folder, since, false);
+    let wall = again.wall_of(ONE);
+    assert_eq!((&wall["steps"], &wall["out"]), (&kept["steps"], &kept["out"]), "after a restart");
+    assert_eq!(wall["steps"][1]["state"], "done");
+    assert_eq!(again.get(&format!("/{}/marked.jpg", again.helpers)).status, 200, "and the photo is there");
+
+    // another photo shows the same faults: what was ticked was not done
+    let after = again.send(&photo, "").json();
+    assert_eq!(after["steps"][1]["state"], "open");
+    assert_eq!(again.wall_of(ONE)["steps"][0]["state"], "mine", "who is on the way stays on the way");
+    let old = again.post("step", ONE, &mark(&wall["steps"][1], "done"));
+    assert_eq!((old.status, old.say().contains("new")), (409, true), "a tick for a list of before");
+}
+
+#[test]
+fn marks_that_are_no_marks_change_nothing() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let photo = photo(&folder, "3", &["--swaps", "1", "--missing", "1"]);
+    let server = Running::start(&folder, None, false);
+    let wall = server.send(&photo, "").json();
+    let step = &wall["steps"][0];
+    let long = format!("{{\"key\":\"{}\",\"seen\":1,\"state\":\"done\"}}", "a".repeat(5_000));
+    let cases = [
+        ("step", ONE, "", 400),
+        ("step", ONE, "[]", 400),
+        ("step", ONE, "{\"key\":\"x\"}", 400),
+        ("step", ONE, &mark(step, "finished"), 400),
+        ("step", "", &mark(step, "done"), 400),
+        ("step", "AAAABBBB1111", &mark(step, "done"), 400),
+        ("step", "<script>alert", &mark(step, "done"), 400),
+        ("step", ONE, &long, 413),
+        ("step", ONE, "{\"key\":\"swap:A1,B1\",\"seen\":1,\"state\":\"mine\",\"more\":1}", 400),
+        ("step", ONE, "{\"key\":\"../../x\",\"seen\":1,\"state\":\"mine\"}", 409),
+        ("piece", ONE, "{\"place\":-1,\"state\":\"out\"}", 400),
+        ("piece", ONE, "{\"place\":18446744073709551615,\"state\":\"out\"}", 409),
+        ("piece", ONE, "{\"place\":20,\"state\":\"back\"}", 409),
+        ("undo", ONE, "{\"number\":17}", 409),
+        ("undo", ONE, "{\"number\":0}", 409),
+        ("undo", ONE, "null", 400),
+    ];
+    for (path, who, body, status) in cases {
+        assert_eq!(server.post(path, who, body).status, status, "{path} {body}");
+    }
+    let after = server.wall();
+    assert_eq!((&after["list"], &after["out"]), (&wall["list"], &wall["out"]));
+    assert_eq!(after["steps"][0]["state"], "open");
+}
+
+#[test]
+fn a_damaged_list_is_put_aside_and_the_evening_goes_on() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let list = folder.join(".helpers-list.json");
+    for damaged in [&b"{\"format\":1,\"tag\""[..], b"\xff\xfe", b"", &vec![b' '; 2 << 20]] {
+        std::fs::write(&list, damaged).unwrap();
+        let open = || Evening::open(Folder::at(&folder), Words::english(), clock(), Some("2027"), false).unwrap();
+        assert!(open().set_aside());
+        assert!(!list.exists() && folder.join(".helpers-list-damaged.json").exists());
+        assert!(!open().set_aside(), "said once");
+    }
+}
+
+#[test]
+fn the_last_photo_is_taken_back_once() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let (good, bad) = (photo(&folder, "3", &["--swaps", "1", "--missing", "2"]), photo(&folder, "4", &["--swaps", "4"]));
+    let since = Some("2027-01-15_00.00.00");
+    let server = Running::start(&folder, since, false);
+    let nothing = server.wall();
+    let before = server.send(&good, "").json();
+    let after = server.send(&bad, "").json();
+    assert_ne!(states(&before), states(&after));
+    let undo = format!("{{\"number\":{}}}", after["number"]);
+    let both: Vec<u16> = std::thread::scope(|scope| {
+        let asked = [ONE, OTHER].map(|who| scope.spawn(|| server.post("undo", who, &undo).status));
+        asked.map(|one| one.join().unwrap()).to_vec()
+    });
+    assert_eq!(both.iter().filter(|status| **status == 200).count(), 1, "{both:?}");
+    let back = server.wall();
+    assert_eq!((states(&back), &back["steps"], &back["check"]), (states(&before), &before["steps"], &before["check"]));
+    drop(server);
+    let again = Running::start(&folder, since, false);
+    assert_eq!(states(&again.wall()), states(&before), "the photo that was taken back is not gone on from");
+    let number = again.wall()["number"].to_string();
+    let first = again.post("undo", ONE, &format!("{{\"number\":{number}}}"));
+    assert_eq!((first.status, states(&first.json())), (200, states(&nothing)), "the one before, from the folder");
+    let number = again.wall()["number"].to_string();
+    assert!(again.post("undo", ONE, &format!("{{\"number\":{number}}}")).say().contains("no photo"));
+}
+
+#[test]
+fn a_small_copy_is_told_to_be_one() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let whole = photo(&folder, "3", &["--swaps", "1"]);
+    let server = Running::start(&folder, None, false);
+    let opened = image::load_from_memory(&whole).unwrap();
+    let mut small = std::io::Cursor::new(Vec::new());
+    opened.thumbnail(320, 320).write_to(&mut small, image::ImageFormat::Jpeg).unwrap();
+    let told = server.send(small.get_ref(), "");
+    assert!(told.say().contains("original") && told.say().contains("320"), "{}", told.say());
 }
 
 #[test]

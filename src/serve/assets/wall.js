@@ -146,7 +146,7 @@ const resize = (wanted, x = scroll.clientWidth / 2, y = scroll.clientHeight / 2)
   sheet.style.setProperty("--cell", `${size}px`);
   // a label that has no room is a corner; it is never cut to the label of another spot
   for (const name of at("cells").querySelectorAll(".mark")) {
-    name.classList.toggle("corner", name.dataset.text.length * LETTER_PX * letters() + 8 > size);
+    name.classList.toggle("corner", (name.dataset.text.length * LETTER_PX + 8) * letters() + 2 > size);
   }
   scroll.scrollLeft = ((box.left + x) * size) / before - x;
   scroll.scrollTop = ((box.top + y) * size) / before - y;
@@ -254,7 +254,9 @@ at("cells").addEventListener("click", (event) => {
 at("cell-close").addEventListener("click", () => at("cell").close());
 at("larger").addEventListener("click", () => resize(size * 1.4));
 at("smaller").addEventListener("click", () => resize(size / 1.4));
-addEventListener("resize", () => page.wall && page.wall.began && resize(size));
+const again = () => page.wall && page.wall.began && resize(size);
+addEventListener("resize", again);
+new ResizeObserver(again).observe(at("tab-wall")); // as large as the reader's letters
 zoomable(scroll, () => size, resize);
 
 export const showWall = () => {
