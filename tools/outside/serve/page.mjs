@@ -1,8 +1,8 @@
 // The helper's and the room's page in Chromium, with a real program behind them:
-//   node tools/outside/serve/page.mjs MODULES CHROMIUM EVERYSQUARE OUT [past]
+//   node tools/outside/serve/page.mjs MODULES CHROMIUM EVERYSQUARE OUT [past | way]
 // MODULES is a folder where `npm ci` has put what package.json names. Needs Node 20 and no network. Made photos go the whole way:
 // sent, read, shown, ticked; bad files, two phones, a reload in the middle, kill -9, the keyboard alone, axe-core (WCAG 2.2 A and AA),
-// light, dark, large letters, and faults of the past (past.mjs; with `past` those alone). What was seen is kept in OUT. Ends with "N passed, M failed" and exits 1 where one failed.
+// light, dark, large letters, and faults of the past (past.mjs; with `past` those alone, with `way` without them). What was seen is kept in OUT. Ends with "N passed, M failed" and exits 1 where one failed.
 import { spawn, execFileSync } from "node:child_process";
 import { mkdirSync, readFileSync, readdirSync, rmSync, truncateSync, utimesSync, writeFileSync, copyFileSync, existsSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -11,7 +11,7 @@ import { join, resolve } from "node:path";
 import { past } from "./past.mjs";
 
 const [modules, chromium, everysquare, out] = process.argv.slice(2, 6).map((path) => resolve(path));
-const onlyPast = process.argv[6] === "past";
+const part = process.argv[6] || "";
 const require = createRequire(join(modules, "package.json"));
 const { chromium: browserType } = require("playwright-core");
 const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
@@ -130,14 +130,16 @@ const send = async (page, file, input = "#camera") => {
 
 const links = await start();
 const stop = () => program.kill("SIGKILL");
-await past({ check, phone, made, links, wait, stop, letter, cutPhoto: cut });
-if (onlyPast) {
+if (part !== "way") await past({ check, phone, made, links, wait, stop, letter, cutPhoto: cut });
+if (part === "past") {
   await browser.close();
   console.log(`${passed} passed, ${failed} failed`);
   process.exit(failed === 0 ? 0 : 1);
 }
+stop();
 rmSync(join(event, "checks"), { recursive: true, force: true });
 rmSync(join(event, ".helpers-list.json"), { force: true });
+await wait(500);
 await start();
 
 // ---- the whole way on one phone
@@ -169,11 +171,11 @@ await axe(one, "phone, with an answer");
 await fits(one, "phone, with an answer");
 
 check("the marked photo heads the answer", await one.evaluate(() => document.getElementById("photo-picture").getBoundingClientRect().bottom <= document.getElementById("headline").getBoundingClientRect().top));
+await one.setViewportSize({ width: 390, height: 844 });
 const five = await one.evaluate(() => {
   const items = [...document.querySelectorAll("#steps > li")].slice(0, 5);
   return items.reduce((sum, item) => sum + item.offsetHeight, 0) / items.length;
 });
-await one.setViewportSize({ width: 390, height: 844 });
 const room5 = await one.evaluate(() => 844 - document.getElementById("bar").offsetHeight);
 check("five fixes fit a screen of 390 × 844", five * 5 <= room5, `${five} px each, ${room5} px of room`);
 check("each fix says where it is", (await one.locator("#steps .where").count()) >= toFix() && (await one.locator("#steps svg.little").count()) === toFix());
@@ -363,7 +365,7 @@ await one.waitForFunction((before) => document.getElementById("headline").textCo
 const slow = await two.context().newCDPSession(two);
 await slow.send("Network.enable");
 await slow.send("Network.emulateNetworkConditions", { offline: false, latency: 20, downloadThroughput: 250_000, uploadThroughput: 250_000 });
-await two.setInputFiles("#camera", fresh(first));
+await two.setInputFiles("#gallery", fresh(first));
 await two.waitForFunction(() => document.getElementById("thumbnail").naturalWidth > 0 && document.getElementById("progress").value > 0, null, { timeout: 20_000 });
 await picture(two, "phone-sending", false);
 await axe(two, "phone, sending");
