@@ -131,7 +131,11 @@ impl Running {
     }
 
     fn wall_of(&self, who: &str) -> Value {
-        self.ask(&format!("GET /{}/wall.json HTTP/1.1\r\nhost: {}\r\nx-helper: {who}", self.helpers, self.at), b"").json()
+        self.ask(
+            &format!("GET /{}/wall.json HTTP/1.1\r\nhost: {}\r\nx-helper: {who}", self.helpers, self.at),
+            b"",
+        )
+        .json()
     }
 
     fn send(&self, photo: &[u8], more: &str) -> Answer {
@@ -208,9 +212,15 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
         bodies.push(answer.body);
     }
     let (nowhere, nothing) = bodies.split_at(paths.len());
-    assert!(nowhere.iter().all(|body| *body == nowhere[0]), "without the secret the answer is always the same");
+    assert!(
+        nowhere.iter().all(|body| *body == nowhere[0]),
+        "without the secret the answer is always the same"
+    );
     let said = String::from_utf8(nowhere[0].clone()).unwrap();
-    assert!(said.contains("Scan the QR code") && said.contains("Escanee") && !said.contains("Wall of"), "{said}");
+    assert!(
+        said.contains("Scan the QR code") && said.contains("Escanee") && !said.contains("Wall of"),
+        "{said}"
+    );
     assert!(nothing.iter().all(Vec::is_empty));
     let slashless = server.get(&format!("/{helpers}"));
     assert_eq!(slashless.status, 308);
@@ -233,7 +243,11 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
             server.ask(&format!("POST /{secret}/{path} HTTP/1.1\r\nhost: {at}{origin}"), body).status
         };
         let own = format!("\r\norigin: http://{at}");
-        assert_eq!((post(helpers, ""), post(helpers, "\r\norigin: http://example.org")), (403, 403), "{path}");
+        assert_eq!(
+            (post(helpers, ""), post(helpers, "\r\norigin: http://example.org")),
+            (403, 403),
+            "{path}"
+        );
         assert_eq!((post(room, &own), post(&wrong, &own)), (404, 404), "{path}");
         assert_eq!(post(helpers, &own), 400, "{path}: no token");
     }
@@ -481,7 +495,14 @@ fn phones_share_one_list_that_survives_a_restart_and_falls_with_a_newer_photo() 
 
     assert_eq!(server.post("step", ONE, &mark(step, "mine")).json()["steps"][0]["state"], "mine");
     assert_eq!(server.wall_of(OTHER)["steps"][0]["state"], "theirs");
-    assert!(!server.get(&format!("/{}/wall.json", server.helpers)).body.windows(12).any(|part| part == ONE.as_bytes()), "nobody is told who");
+    assert!(
+        !server
+            .get(&format!("/{}/wall.json", server.helpers))
+            .body
+            .windows(12)
+            .any(|part| part == ONE.as_bytes()),
+        "nobody is told who"
+    );
     let second = server.post("step", OTHER, &mark(step, "mine"));
     assert_eq!(second.status, 409);
     assert!(second.say().contains("Another phone"), "{}", second.say());
@@ -561,7 +582,8 @@ fn a_damaged_list_is_put_aside_and_the_evening_goes_on() {
     let list = folder.join(".helpers-list.json");
     for damaged in [&b"{\"format\":1,\"tag\""[..], b"\xff\xfe", b"", &vec![b' '; 2 << 20]] {
         std::fs::write(&list, damaged).unwrap();
-        let open = || Evening::open(Folder::at(&folder), Words::english(), clock(), Some("2027"), false).unwrap();
+        let open =
+            || Evening::open(Folder::at(&folder), Words::english(), clock(), Some("2027"), false).unwrap();
         assert!(open().set_aside());
         assert!(!list.exists() && folder.join(".helpers-list-damaged.json").exists());
         assert!(!open().set_aside(), "said once");
@@ -572,7 +594,8 @@ fn a_damaged_list_is_put_aside_and_the_evening_goes_on() {
 fn the_last_photo_is_taken_back_once() {
     let place = tempfile::tempdir().unwrap();
     let folder = event(place.path());
-    let (good, bad) = (photo(&folder, "3", &["--swaps", "1", "--missing", "2"]), photo(&folder, "4", &["--swaps", "4"]));
+    let (good, bad) =
+        (photo(&folder, "3", &["--swaps", "1", "--missing", "2"]), photo(&folder, "4", &["--swaps", "4"]));
     let since = Some("2027-01-15_00.00.00");
     let server = Running::start(&folder, since, false);
     let nothing = server.wall();
@@ -586,13 +609,20 @@ fn the_last_photo_is_taken_back_once() {
     });
     assert_eq!(both.iter().filter(|status| **status == 200).count(), 1, "{both:?}");
     let back = server.wall();
-    assert_eq!((states(&back), &back["steps"], &back["check"]), (states(&before), &before["steps"], &before["check"]));
+    assert_eq!(
+        (states(&back), &back["steps"], &back["check"]),
+        (states(&before), &before["steps"], &before["check"])
+    );
     drop(server);
     let again = Running::start(&folder, since, false);
     assert_eq!(states(&again.wall()), states(&before), "the photo that was taken back is not gone on from");
     let number = again.wall()["number"].to_string();
     let first = again.post("undo", ONE, &format!("{{\"number\":{number}}}"));
-    assert_eq!((first.status, states(&first.json())), (200, states(&nothing)), "the one before, from the folder");
+    assert_eq!(
+        (first.status, states(&first.json())),
+        (200, states(&nothing)),
+        "the one before, from the folder"
+    );
     let number = again.wall()["number"].to_string();
     assert!(again.post("undo", ONE, &format!("{{\"number\":{number}}}")).say().contains("no photo"));
 }

@@ -39,15 +39,18 @@ fn sheet(pencils: &[[u8; 3]]) -> String {
 
 /// Hue in degrees and saturation of the pencil that is warmest.
 fn warmest(pencils: &[[u8; 3]]) -> (f64, f64) {
-    let coloured = pencils.iter().map(|srgb| hue_saturation(*srgb)).filter(|(_, saturation, spread)| {
-        *saturation >= COLOURED && *spread >= COLOURED
-    });
+    let coloured = pencils
+        .iter()
+        .map(|srgb| hue_saturation(*srgb))
+        .filter(|(_, saturation, spread)| *saturation >= COLOURED && *spread >= COLOURED);
     let far = |hue: f64| {
         let apart = (hue - WARM).abs() % 360.0;
         apart.min(360.0 - apart)
     };
     let nearest = coloured.min_by(|(a, ..), (b, ..)| far(*a).total_cmp(&far(*b)));
-    nearest.filter(|(hue, ..)| far(*hue) < 75.0).map_or(USUAL, |(hue, saturation, _)| (hue, saturation.max(0.45)))
+    nearest
+        .filter(|(hue, ..)| far(*hue) < 75.0)
+        .map_or(USUAL, |(hue, saturation, _)| (hue, saturation.max(0.45)))
 }
 
 /// Hue in degrees, saturation of HSL, difference of the largest and the smallest channel.

@@ -157,7 +157,10 @@ fn row_say(row: usize, grid: &Grid, words: &Words) -> String {
 fn column_say(column: usize, grid: &Grid, words: &Words) -> String {
     let (from, at) = nearer(column, grid.columns);
     let edge = if from { "left" } else { "right" };
-    words.say("serve-where-column", &[("edge", edge.into()), ("at", count(at)), ("nth", nth(at, words).into())])
+    words.say(
+        "serve-where-column",
+        &[("edge", edge.into()), ("at", count(at)), ("nth", nth(at, words).into())],
+    )
 }
 
 /// Whether a row or column is counted from the first one, and which it is, from 1.
@@ -189,10 +192,20 @@ mod tests {
 
     #[test]
     fn spots_are_counted_from_the_nearer_edge() {
-        let grid = Grid { columns: 60, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid =
+            Grid { columns: 60, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
         let words = Words::english();
         let rows: Vec<String> = (0..5).map(|row| row_say(row, &grid, &words)).collect();
-        assert_eq!(rows, ["top row", "second row from the top", "third row from the top", "second row from the bottom", "bottom row"]);
+        assert_eq!(
+            rows,
+            [
+                "top row",
+                "second row from the top",
+                "third row from the top",
+                "second row from the bottom",
+                "bottom row"
+            ]
+        );
         let column = |at| column_say(at, &grid, &words);
         assert_eq!(column(0), "far left");
         assert_eq!(column(2), "third from the left");

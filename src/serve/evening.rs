@@ -248,7 +248,9 @@ impl Evening {
         drop(bytes);
         let copy = self.copy(photo.colour.dimensions());
         let refused = |error| match (error, copy) {
-            (ReadError::NoCodes | ReadError::CannotPlace, Some((width, height))) => Refusal::Copy(width, height),
+            (ReadError::NoCodes | ReadError::CannotPlace, Some((width, height))) => {
+                Refusal::Copy(width, height)
+            }
             (error, _) => Refusal::Read(error),
         };
         let reading = read::photo(&photo, &self.printed, &self.book).map_err(refused)?;
@@ -264,7 +266,8 @@ impl Evening {
         let original =
             if self.keep_photos { Some(jpeg(&photo.colour).map_err(Refusal::Draw)?) } else { None };
         drop(photo);
-        let copy = copy.filter(|_| check.reading.photos.get(added.index).is_some_and(|own| own.px_per_module < FEW_PX));
+        let copy = copy
+            .filter(|_| check.reading.photos.get(added.index).is_some_and(|own| own.px_per_module < FEW_PX));
         let kept = keep::keep(self, &check, &drawn, &known, original.as_deref());
         let (name, unkept) = match kept {
             Ok(name) => (Some(name), None),
@@ -301,9 +304,10 @@ impl Evening {
             return Err(NotUndone::Nothing);
         }
         let before = self.before.lock().unwrap_or_else(PoisonError::into_inner).take();
-        let own = standing.name.as_ref().filter(|name| {
-            before.as_ref().is_none_or(|before| before.name.as_ref() != Some(name))
-        });
+        let own = standing
+            .name
+            .as_ref()
+            .filter(|name| before.as_ref().is_none_or(|before| before.name.as_ref() != Some(name)));
         if let Some(name) = own {
             keep::put_check_aside(&self.folder, name).map_err(|_| NotUndone::Unkept)?;
         }

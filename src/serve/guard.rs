@@ -109,7 +109,8 @@ impl Doors {
         if !path.contains('/') {
             return Err(Instead::Moved(format!("/{secret}/"))); // messengers and typing drop the slash, below which all of the page lies
         }
-        let rest = PathAndQuery::try_from(format!("/{rest}")).map_err(|_| Instead::Refused(StatusCode::NOT_FOUND))?;
+        let rest = PathAndQuery::try_from(format!("/{rest}"))
+            .map_err(|_| Instead::Refused(StatusCode::NOT_FOUND))?;
         Ok((router.clone(), Uri::from(rest)))
     }
 }

@@ -125,9 +125,8 @@ impl Known {
         let mut hangs = vec![false; self.cells.len()];
         self.hanging().iter().for_each(|(home, _)| hangs[*home] = true);
         let looked_at = |place: usize| self.cells.get(place).is_some_and(|seen| tells(&seen.reading.sight));
-        let gone = (0..).zip(&self.been).filter(|(square, last)| {
-            last.is_some_and(looked_at) && !hangs[*square]
-        });
+        let gone =
+            (0..).zip(&self.been).filter(|(square, last)| last.is_some_and(looked_at) && !hangs[*square]);
         gone.map(|(square, _)| square).collect()
     }
 
@@ -446,7 +445,11 @@ mod tests {
         let mut known = Known::nothing(&GRID);
         known.add(photo([square(0), square(1), Empty, Unseen]), Origin::default(), NOON);
         let added = known.add(photo([Unread, square(1), Unseen, Unread]), Origin::default(), NOON + 60);
-        assert_eq!(added.taken, [false, true, false, true], "A is cut by the edge: what it showed before stays");
+        assert_eq!(
+            added.taken,
+            [false, true, false, true],
+            "A is cut by the edge: what it showed before stays"
+        );
     }
 
     #[test]

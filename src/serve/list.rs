@@ -17,6 +17,11 @@ use super::known::Known;
 /// The most squares of a cycle that is one step: more pictures in a row are too small to tell apart on a phone.
 const MOST_ROUND: usize = 5;
 
+/// The most squares to be found that are a step each: where a whole row came down, that is one thing to do.
+const MOST_FOUND: usize = 3;
+/// The most of them that are named.
+const MOST_NAMED: usize = 12;
+
 /// What kind of step, besides the fixes of a report.
 const ROUND: &str = "round";
 const FIND: &str = "find";
@@ -62,13 +67,15 @@ pub fn steps(report: &Report, known: &Known, grid: &Grid, words: &Words) -> Vec<
         left = &left[length..];
         let mut step = if length > 1 { moved_round(own, report, grid, words) } else { single(first, grid) };
         step.shows = step.cells.iter().filter_map(|place| hangs.get(*place).copied()).collect();
-        step.after = steps.iter().rposition(|before| before.cells.iter().any(|cell| step.cells.contains(cell)));
+        step.after =
+            steps.iter().rposition(|before| before.cells.iter().any(|cell| step.cells.contains(cell)));
         step.seen = step.cells.iter().filter_map(|place| times.get(*place)).max().copied().unwrap_or(0);
         own.iter().for_each(|fix| carry_out(fix, &mut hangs, grid));
         steps.push(step);
     }
     let fallen = known.fallen();
-    steps.extend(fallen.iter().filter_map(|square| found(*square, &times, grid, words)));
+    let at_once = if fallen.len() > MOST_FOUND { fallen.len() } else { 1 };
+    steps.extend(fallen.chunks(at_once).map(|squares| find(squares, &times, grid, words)));
     steps
 }
 
@@ -96,13 +103,19 @@ fn single(fix: &ReportFix, grid: &Grid) -> Step {
     Step { square, degrees: fix.degrees, ..blank(fix.act.name(), fix.cells.iter(), fix.say.clone(), grid) }
 }
 
-/// A square that was on the wall before and is there no more.
-fn found(square: usize, times: &[u64], grid: &Grid, words: &Words) -> Option<Step> {
-    let label = grid.label(grid.cells().nth(square)?);
-    let say = words.say("serve-fallen", &[("square", label.clone().into())]);
-    let step = blank(FIND, std::iter::once(&label), say, grid);
-    let seen = times.get(square).copied().unwrap_or(0);
-    Some(Step { square: Some(square), shows: vec![square], seen, ..step })
+/// Squares that were on the wall before and are there no more.
+fn find(squares: &[usize], times: &[u64], grid: &Grid, words: &Words) -> Step {
+    let labels: Vec<String> = grid
+        .cells()
+        .filter(|cell| squares.contains(&grid.index(*cell)))
+        .map(|cell| grid.label(cell))
+        .collect();
+    let named = labels.iter().take(MOST_NAMED).map(String::as_str).collect::<Vec<_>>().join(", ");
+    let more = if labels.len() > MOST_NAMED { ", …" } else { "" };
+    let said = [("count", count(labels.len())), ("squares", format!("{named}{more}").into())];
+    let step = blank(FIND, labels.iter(), words.say("serve-fallen", &said), grid);
+    let seen = squares.iter().filter_map(|square| times.get(*square)).max().copied().unwrap_or(0);
+    Step { square: squares.first().copied(), shows: step.cells.clone(), seen, ..step }
 }
 
 fn blank<'a>(act: &'static str, labels: impl Iterator<Item = &'a String>, say: String, grid: &Grid) -> Step {
@@ -198,5 +211,8 @@ mod tests {
         let steps = steps_of(&[&up, &[square(0), Sight::Empty, Sight::Unread]]);
         let finds: Vec<_> = steps.iter().filter(|step| step.act == FIND).map(|step| &step.key).collect();
         assert_eq!(finds, ["find:B1"]);
+        let row: Vec<Sight> = (0..6).map(square).collect();
+        let steps = steps_of(&[&row, &vec![Sight::Empty; 6]]);
+        assert_eq!((steps.len(), steps[0].cells.len()), (1, 6), "a whole row that came down: {steps:?}");
     }
 }

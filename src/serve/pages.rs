@@ -69,7 +69,7 @@ const PHONE_WORDS: &[&str] = &[
     "serve-undo-ask",
 ];
 /// What scripts fill in themselves: in a sentence for a script `{ $time }` becomes `{time}`.
-const FILLED: [&str; 8] = ["time", "done", "left", "at", "of", "label", "minutes", "square"];
+const FILLED: [&str; 7] = ["time", "done", "left", "at", "of", "label", "minutes"];
 /// The sentences that the room page's script says.
 const ROOM_WORDS: &[&str] = &["serve-room-lost", "serve-link-old", "serve-room-complete"];
 
@@ -119,7 +119,8 @@ fn filled(page: &str, name: &str, words: &Words, script: &[&str]) -> String {
 /// JSON for between `<script type="application/json">` and its end.
 fn script_words(words: &Words, ids: &[&str]) -> String {
     let gaps = FILLED.map(|name| (name, format!("{{{name}}}")));
-    let left: Vec<(&str, FluentValue<'_>)> = gaps.iter().map(|(name, gap)| (*name, gap.as_str().into())).collect();
+    let left: Vec<(&str, FluentValue<'_>)> =
+        gaps.iter().map(|(name, gap)| (*name, gap.as_str().into())).collect();
     let said: Map<String, Value> =
         ids.iter().map(|id| ((*id).to_owned(), words.say(id, &left).into())).collect();
     Value::Object(said).to_string().replace('<', "\\u003c")
@@ -172,7 +173,10 @@ mod tests {
     #[test]
     fn without_a_secret_every_language_says_the_same() {
         let page = nowhere();
-        assert!(page.contains("lang=\"en\"") && page.contains("lang=\"es\"") && !page.contains("[serve"), "{page}");
+        assert!(
+            page.contains("lang=\"en\"") && page.contains("lang=\"es\"") && !page.contains("[serve"),
+            "{page}"
+        );
     }
 
     #[test]

@@ -219,7 +219,11 @@ mod tests {
         let left: Vec<bool> = (0..height).flat_map(|_| (0..width).map(|x| x < width / 6)).collect();
         wall.take(&filled([200, 0, 0]), &left, &[true; 6]);
         assert_eq!(*wall.pixels.get_pixel(width / 12, height / 2), Rgb([200, 0, 0]));
-        assert_eq!(*wall.pixels.get_pixel(width / 4, height / 2), Rgb([0, 90, 0]), "the same cell, beyond the photo");
+        assert_eq!(
+            *wall.pixels.get_pixel(width / 4, height / 2),
+            Rgb([0, 90, 0]),
+            "the same cell, beyond the photo"
+        );
     }
 
     #[test]

@@ -33,7 +33,8 @@ impl TryFrom<String> for Who {
     type Error = &'static str;
 
     fn try_from(text: String) -> Result<Self, Self::Error> {
-        let fits = text.len() == WHO && text.bytes().all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit());
+        let fits =
+            text.len() == WHO && text.bytes().all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit());
         if fits { Ok(Self(text)) } else { Err("this is no phone's token") }
     }
 }
@@ -265,10 +266,18 @@ mod tests {
         assert_eq!(list.mark(&steps, asked, StepState::Mine, &one, NOON + 5), Ok(()));
         assert_eq!(list.mark(&steps, asked, StepState::Mine, &other, NOON + 5), Err(Conflict::Taken));
         assert_eq!(list.mark(&steps, asked, StepState::Open, &other, NOON + 5), Err(Conflict::Taken));
-        assert_eq!(list.mark(&steps, asked, StepState::Mine, &one, NOON + 6), Ok(()), "asking twice changes nothing");
+        assert_eq!(
+            list.mark(&steps, asked, StepState::Mine, &one, NOON + 6),
+            Ok(()),
+            "asking twice changes nothing"
+        );
         let late = NOON + 6 + CLAIM_S;
         assert_eq!(list.mark(&steps, asked, StepState::Mine, &other, late), Ok(()), "a claim expires");
-        assert_eq!(list.mark(&steps, asked, StepState::Mine, &one, late + 1), Err(Conflict::Taken), "back after an hour");
+        assert_eq!(
+            list.mark(&steps, asked, StepState::Mine, &one, late + 1),
+            Err(Conflict::Taken),
+            "back after an hour"
+        );
     }
 
     #[test]
@@ -277,13 +286,24 @@ mod tests {
         let before = [step("swap:A1,B1", NOON)];
         let asked = ("swap:A1,B1", NOON);
         assert_eq!(list.mark(&before, asked, StepState::Done, &who('a'), NOON + 60), Ok(()));
-        assert_eq!(list.mark(&before, asked, StepState::Done, &who('b'), NOON + 60), Ok(()), "two tick at once");
+        assert_eq!(
+            list.mark(&before, asked, StepState::Done, &who('b'), NOON + 60),
+            Ok(()),
+            "two tick at once"
+        );
         assert_eq!(list.step(&before[0], NOON + 99).map(|mark| &mark.who), Some(&who('a')));
         assert_eq!(list.mark(&before, asked, StepState::Mine, &who('b'), NOON + 61), Err(Conflict::Taken));
-        assert!(!list.tidy(&[step("swap:A1,B1", NOON + 30)], &[], NOON + 99), "a photo from before it was done");
+        assert!(
+            !list.tidy(&[step("swap:A1,B1", NOON + 30)], &[], NOON + 99),
+            "a photo from before it was done"
+        );
         assert!(list.tidy(&[step("swap:A1,B1", NOON + 60)], &[], NOON + 99));
         let after = [step("swap:A1,B1", NOON + 60)];
-        assert_eq!(list.mark(&after, asked, StepState::Done, &who('a'), NOON + 70), Err(Conflict::Gone), "of an old list");
+        assert_eq!(
+            list.mark(&after, asked, StepState::Done, &who('a'), NOON + 70),
+            Err(Conflict::Gone),
+            "of an old list"
+        );
         assert_eq!(list.mark(&[], asked, StepState::Done, &who('a'), NOON + 70), Err(Conflict::Gone));
         assert!(list.step(&after[0], NOON + 99).is_none());
     }
@@ -299,7 +319,10 @@ mod tests {
         assert_eq!(list.hand(&missing, 4, PieceState::Out, &other, NOON), Err(Conflict::PieceUp));
         assert_eq!(list.hand(&missing, usize::MAX, PieceState::Back, &other, NOON), Err(Conflict::PieceUp));
         assert_eq!(list.hand(&missing, 3, PieceState::Back, &other, NOON + 900), Ok(()));
-        assert_eq!(list.pieces().next().map(|(place, piece)| (place, piece.out, piece.back)), Some((3, NOON, Some(NOON + 900))));
+        assert_eq!(
+            list.pieces().next().map(|(place, piece)| (place, piece.out, piece.back)),
+            Some((3, NOON, Some(NOON + 900)))
+        );
         assert_eq!(list.hand(&missing, 3, PieceState::Out, &other, NOON + 901), Ok(()), "back was a slip");
         assert_eq!(list.hand(&missing, 3, PieceState::Here, &other, NOON + 902), Ok(()));
         assert_eq!(list.hand(&missing, 3, PieceState::Out, &other, NOON + 903), Ok(()));

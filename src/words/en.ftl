@@ -884,7 +884,10 @@ serve-show-spot = Show it on the map
 serve-show-step = Show it in the list
 serve-round = { $count } squares move around: { $way }.
 serve-round-upright = { $count } squares move around: { $way }. Put them all upright.
-serve-fallen = Find square { $square }. It was up before. Look on the floor.
+serve-fallen = { $count ->
+    [one] Find square { $squares }. It was up before. Look on the floor.
+   *[other] Find { $count } squares: { $squares }. They were up before. Look on the floor.
+}
 serve-where-row = { $edge ->
     [top] { $at ->
         [1] top row

@@ -894,7 +894,10 @@ serve-show-spot = Ver en el mapa
 serve-show-step = Ver en la lista
 serve-round = { $count } cuadros cambian de lugar: { $way }.
 serve-round-upright = { $count } cuadros cambian de lugar: { $way }. Póngalos todos derechos.
-serve-fallen = Busque el cuadro { $square }. Antes estaba en la pared. Mire en el piso.
+serve-fallen = { $count ->
+    [one] Busque el cuadro { $squares }. Antes estaba en la pared. Mire en el piso.
+   *[other] Busque { $count } cuadros: { $squares }. Antes estaban en la pared. Mire en el piso.
+}
 serve-where-row = { $edge ->
     [top] { $at ->
         [1] fila de arriba

@@ -61,7 +61,7 @@ const pictures = (step) => {
     row.append(seen(0), sign(shownTimes[step.degrees] || "↻"), after);
   } else if (step.do === "move") row.append(seen(0), sign("→"), picture(belongs(second), label(second)));
   else if (step.do === "remove") row.append(seen(0), sign("✕"));
-  else if (step.do === "find") row.append(picture(belongs(step.square), label(step.square)));
+  else if (step.do === "find") row.append(...step.cells.slice(0, 3).map((place) => picture(belongs(place), label(place))));
   else row.append(...step.cells.slice(0, 3).map((_, i) => seen(i)));
   return row;
 };
@@ -87,9 +87,10 @@ const oneStep = (step, i) => {
   const spot = make("button", { type: "button", className: "spot-button" }, littleWall(step.cells, step.do), make("span", { className: "unseen-text" }, `${say("serve-show-spot")}: ${step.cells.map(label).join(", ")}`));
   spot.dataset.key = `spot ${step.key}`;
   spot.addEventListener("click", () => toMap(step));
-  const places = step.cells.slice(0, 2).map((place) => make("p", { className: "where" }, make("b", {}, label(place)), ` ${where(place)}`));
+  const named = step.cells.length > 2 ? 1 : 2; // of more than two the little wall tells
+  const places = step.cells.slice(0, named).map((place) => make("p", { className: "where" }, make("b", {}, label(place)), ` ${where(place)}`));
   const before = step.after === null || page.wall.steps[step.after].state === "done" ? [] : [make("p", { className: "after" }, say("serve-after", { at: step.after + 1 }))];
-  const item = make("li", { className: step.state }, tick(step), make("div", { className: "step" }, make("p", { className: "say" }, make("span", { className: "number" }, `${i + 1}. `), make("span", { className: "words" }, step.say)), ...before, ...(step.do === "round" ? places.slice(0, 1) : places), make("div", { className: "row" }, spot, pictures(step), mine(step))));
+  const item = make("li", { className: step.state }, tick(step), make("div", { className: "step" }, make("p", { className: "say" }, make("span", { className: "number" }, `${i + 1}. `), make("span", { className: "words" }, step.say)), ...before, ...places, make("div", { className: "row" }, spot, pictures(step), mine(step))));
   item.dataset.key = step.key;
   return item;
 };
@@ -122,6 +123,7 @@ const showAnswer = () => {
   showSteps();
   at("advice").replaceChildren(...wall.advice.map((line) => make("li", {}, line)));
   at("advice-part").hidden = wall.advice.length === 0;
+  at("advice-heading").hidden = !wall.began;
   const unsure = wall.began ? wall.cells.flatMap((cell, place) => (["unread", "unseen"].includes(cell.state) ? [place] : [])) : [];
   at("shaded").replaceChildren(...(unsure.length > 0 ? [littleWall([], "", unsure), make("p", { className: "quiet" }, say("serve-shaded"))] : []));
 };

@@ -295,8 +295,12 @@ await two.waitForFunction(() => document.getElementById("headline").textContent.
 check("a second phone sees what the first has sent", (await headline(two)) === (await headline(one)));
 const third = made(7, { swaps: 3, turns: 0, missing: 20 });
 const headlineBefore = await headline(one);
+const spotTop = () => one.locator("#cells button").nth(35).evaluate((spot) => spot.getBoundingClientRect().top);
+await one.locator("#wall-heading").evaluate((heading) => heading.scrollIntoView());
+const topBefore = await spotTop();
 await send(two, third, "#gallery");
 await one.waitForFunction((before) => document.getElementById("headline").textContent !== before, headlineBefore, { timeout: 10_000 });
+check("and leaves the page where it was", Math.abs((await spotTop()) - topBefore) <= 2, (await spotTop()) - topBefore);
 const news = await one.locator("#news-say").innerText();
 check(`a photo from elsewhere announces itself: ${news}`, /^New photo, .*: \d+ done, \d+ left$/.test(news), news);
 check("the first phone sees what the second has sent", (await headline(one)) === (await headline(two)));
