@@ -3,176 +3,28 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
 
 mod common;
+#[path = "serve/running.rs"]
+mod running;
+#[path = "serve/together.rs"]
+mod together;
 
 use std::io::{Read, Write};
-use std::net::{Ipv4Addr, SocketAddr, TcpStream};
-use std::path::{Path, PathBuf};
-use std::sync::Arc;
-use std::sync::atomic::{AtomicU64, Ordering};
+use std::net::{Ipv4Addr, TcpStream};
+use std::path::Path;
 use std::time::Duration;
 
 use common::everysquare;
-use everysquare::cli::sample;
 use everysquare::judge::Act;
-use everysquare::plan::Folder;
 use everysquare::plan::code::LinkCode;
 use everysquare::report::Report;
-use everysquare::serve::secret::Secrets;
-use everysquare::serve::{Clock, Evening, Server};
-use everysquare::words::Words;
-use serde_json::Value;
-use tokio::runtime::Runtime;
-
-/// Seconds since 1970 as these tests have it; every check gets a name of its own.
-static NOW: AtomicU64 = AtomicU64::new(1_800_000_000);
-
-fn clock() -> Clock {
-    Clock { now: || NOW.fetch_add(1, Ordering::Relaxed), name: || "2027-01-15_08.00.00".to_owned() }
-}
-
-/// A small event: the sample's picture cut 5 × 4, printed.
-fn event(place: &Path) -> PathBuf {
-    let picture = place.join("balloons.png");
-    std::fs::write(&picture, sample::PICTURE_PNG).unwrap();
-    let folder = place.join("evening");
-    let (at, picture) = (folder.to_str().unwrap(), picture.to_str().unwrap());
-    let made =
-        everysquare(&["new", at, "--picture", picture, "--columns", "5", "--rows", "4", "--tag", "K7M"]);
-    assert_eq!(made.0, 0, "{}", made.2);
-    assert_eq!(everysquare(&["print", at]).0, 0);
-    folder
-}
-
-/// A made photo of its wall.
-fn photo(folder: &Path, seed: &str, more: &[&str]) -> Vec<u8> {
-    let at = folder.to_str().unwrap();
-    let words = [&["rehearse", at, "--seed", seed, "--width", "2400", "--height", "1800"], more].concat();
-    let (code, _, err) = everysquare(&words);
-    assert_eq!(code, 0, "{err}");
-    std::fs::read(folder.join(format!("rehearsals/{seed}.jpg"))).unwrap()
-}
-
-/// A server that runs until it is dropped.
-struct Running {
-    _runtime: Runtime,
-    at: SocketAddr,
-    helpers: String,
-    room: String,
-}
-
-/// What came back.
-struct Answer {
-    status: u16,
-    head: String,
-    body: Vec<u8>,
-}
-
-impl Answer {
-    fn json(&self) -> Value {
-        serde_json::from_slice(&self.body).unwrap()
-    }
-
-    fn say(&self) -> String {
-        self.json()["say"].as_str().unwrap().to_owned()
-    }
-}
-
-impl Running {
-    fn start(folder: &Path, since: Option<&str>, keep_photos: bool) -> Self {
-        Self::start_at(folder, None, since, keep_photos)
-    }
-
-    fn start_at(folder: &Path, lan: Option<Ipv4Addr>, since: Option<&str>, keep_photos: bool) -> Self {
-        let evening =
-            Evening::open(Folder::at(folder), Words::english(), clock(), since, keep_photos).unwrap();
-        let runtime = Runtime::new().unwrap();
-        let server =
-            runtime.block_on(Server::bind(Arc::new(evening), lan, 0, Secrets::new(1_800_000_000))).unwrap();
-        let (link, room) = (server.link().to_owned(), server.room_link().to_owned());
-        let parts: Vec<&str> = link.split('/').collect();
-        let at = parts[2].parse().unwrap();
-        let secret = |link: &str| link.split('/').nth(3).unwrap().to_owned();
-        let (helpers, room) = (secret(&link), secret(&room));
-        runtime.spawn(server.run(Arc::new(|_| {})));
-        Self { _runtime: runtime, at, helpers, room }
-    }
-
-    fn connect(&self) -> TcpStream {
-        let stream = TcpStream::connect(self.at).unwrap();
-        stream.set_read_timeout(Some(Duration::from_secs(120))).unwrap();
-        stream
-    }
-
-    /// Sends a request's beginning and its body, and reads until the connection is closed.
-    fn ask(&self, head: &str, body: &[u8]) -> Answer {
-        let mut stream = self.connect();
-        let lengths =
-            if body.is_empty() { String::new() } else { format!("content-length: {}\r\n", body.len()) };
-        stream.write_all(format!("{head}\r\n{lengths}connection: close\r\n\r\n").as_bytes()).unwrap();
-        stream.write_all(body).unwrap();
-        answer(stream)
-    }
-
-    fn get(&self, path: &str) -> Answer {
-        self.ask(&format!("GET {path} HTTP/1.1\r\nhost: {}", self.at), b"")
-    }
-
-    fn wall(&self) -> Value {
-        self.get(&format!("/{}/wall.json", self.helpers)).json()
-    }
-
-    /// Posts JSON as the phone `who`.
-    fn post(&self, path: &str, who: &str, body: &str) -> Answer {
-        let (helpers, at) = (&self.helpers, self.at);
-        let head = format!(
-            "POST /{helpers}/{path} HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}\r\nx-helper: {who}"
-        );
-        self.ask(&head, body.as_bytes())
-    }
-
-    fn wall_of(&self, who: &str) -> Value {
-        self.ask(
-            &format!("GET /{}/wall.json HTTP/1.1\r\nhost: {}\r\nx-helper: {who}", self.helpers, self.at),
-            b"",
-        )
-        .json()
-    }
-
-    fn send(&self, photo: &[u8], more: &str) -> Answer {
-        let (helpers, at) = (&self.helpers, self.at);
-        self.ask(&format!("POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}{more}"), photo)
-    }
-}
-
-fn answer(mut stream: TcpStream) -> Answer {
-    let mut all = Vec::new();
-    stream.read_to_end(&mut all).unwrap();
-    let end = all.windows(4).position(|four| four == b"\r\n\r\n").unwrap();
-    let head = String::from_utf8(all[..end].to_vec()).unwrap();
-    let status = head.split(' ').nth(1).unwrap().parse().unwrap();
-    Answer { status, head: head.to_lowercase(), body: all[end + 4..].to_vec() }
-}
-
-fn checks(folder: &Path) -> Vec<PathBuf> {
-    let found = std::fs::read_dir(folder.join("checks")).into_iter().flatten();
-    let mut checks: Vec<PathBuf> = found.map(|entry| entry.unwrap().path()).collect();
-    checks.sort();
-    checks
-}
-
-fn states(wall: &Value) -> Vec<String> {
-    let cells = wall["cells"].as_array().unwrap().iter();
-    cells
-        .map(|cell| format!("{} {} {} {}", cell["label"], cell["state"], cell["found"], cell["turn"]))
-        .collect()
-}
+use running::{Running, answer, checks, event, photo, states};
 
 #[test]
 fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly() {
     let place = tempfile::tempdir().unwrap();
     let folder = event(place.path());
     let server = Running::start(&folder, None, false);
-    let (helpers, room, at) = (&server.helpers, &server.room, server.at);
+    let (helpers, room) = (&server.helpers, &server.room);
     let wrong = "a".repeat(helpers.len());
     let mut bodies = Vec::new();
     let paths = [
@@ -222,6 +74,22 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
         "{said}"
     );
     assert!(nothing.iter().all(Vec::is_empty));
+    for (secret, page) in [(helpers, "phone.js"), (room, "room.js")] {
+        let answer = server.get(&format!("/{secret}/"));
+        assert_eq!(answer.status, 200);
+        assert!(String::from_utf8(answer.body).unwrap().contains(page));
+        assert_eq!(server.get(&format!("/{secret}/{page}")).status, 200);
+    }
+    assert!(checks(&folder).is_empty());
+}
+
+#[test]
+fn with_the_secret_host_and_origin_have_to_be_the_pages_own() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let server = Running::start(&folder, None, false);
+    let (helpers, room, at) = (&server.helpers, &server.room, server.at);
+    let wrong = "a".repeat(helpers.len());
     let slashless = server.get(&format!("/{helpers}"));
     assert_eq!(slashless.status, 308);
     assert!(slashless.head.contains(&format!("location: /{helpers}/")), "{}", slashless.head);
@@ -250,12 +118,6 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
         );
         assert_eq!((post(room, &own), post(&wrong, &own)), (404, 404), "{path}");
         assert_eq!(post(helpers, &own), 400, "{path}: no token");
-    }
-    for (secret, page) in [(helpers, "phone.js"), (room, "room.js")] {
-        let answer = server.get(&format!("/{secret}/"));
-        assert_eq!(answer.status, 200);
-        assert!(String::from_utf8(answer.body).unwrap().contains(page));
-        assert_eq!(server.get(&format!("/{secret}/{page}")).status, 200);
     }
     assert!(checks(&folder).is_empty());
 }
@@ -472,159 +334,6 @@ fn the_code_says_the_link_and_shows_on_this_computer_where_phones_are_let_in() {
     let own = outer.get(&format!("/{}/code.svg", outer.helpers));
     assert_eq!((own.status, String::from_utf8(own.body).unwrap()), (200, drawn), "for the next helper");
     assert_eq!(outer.wall()["code"], true);
-}
-
-const ONE: &str = "aaaabbbb1111";
-const OTHER: &str = "ccccdddd2222";
-
-/// A step as a phone marks it.
-fn mark(step: &Value, state: &str) -> String {
-    serde_json::json!({ "key": step["key"], "seen": step["seen"], "state": state }).to_string()
-}
-
-#[test]
-fn phones_share_one_list_that_survives_a_restart_and_falls_with_a_newer_photo() {
-    let place = tempfile::tempdir().unwrap();
-    let folder = event(place.path());
-    let photo = photo(&folder, "3", &["--swaps", "2", "--missing", "3"]);
-    let since = Some("2027-01-15_00.00.00");
-    let server = Running::start(&folder, since, false);
-    let wall = server.send(&photo, "").json();
-    let (step, piece) = (&wall["steps"][0], &wall["missing"][0]["pieces"][0]);
-    assert_eq!(wall["steps"].as_array().unwrap().len(), 2);
-
-    assert_eq!(server.post("step", ONE, &mark(step, "mine")).json()["steps"][0]["state"], "mine");
-    assert_eq!(server.wall_of(OTHER)["steps"][0]["state"], "theirs");
-    assert!(
-        !server
-            .get(&format!("/{}/wall.json", server.helpers))
-            .body
-            .windows(12)
-            .any(|part| part == ONE.as_bytes()),
-        "nobody is told who"
-    );
-    let second = server.post("step", OTHER, &mark(step, "mine"));
-    assert_eq!(second.status, 409);
-    assert!(second.say().contains("Another phone"), "{}", second.say());
-
-    let out = serde_json::json!({ "place": piece, "state": "out" }).to_string();
-    let both: Vec<u16> = std::thread::scope(|scope| {
-        let asked = [ONE, OTHER].map(|who| scope.spawn(|| server.post("piece", who, &out).status));
-        asked.map(|one| one.join().unwrap()).to_vec()
-    });
-    assert_eq!(both.iter().filter(|status| **status == 200).count(), 1, "{both:?}");
-    assert_eq!(both.iter().filter(|status| **status == 409).count(), 1, "{both:?}");
-
-    let both: Vec<u16> = std::thread::scope(|scope| {
-        let done = mark(&wall["steps"][1], "done");
-        let asked = [ONE, OTHER].map(|who| {
-            let (server, done) = (&server, done.clone());
-            scope.spawn(move || server.post("step", who, &done).status)
-        });
-        asked.map(|one| one.join().unwrap()).to_vec()
-    });
-    assert_eq!(both, [200, 200], "two that tick the same step at once are both right");
-    let kept = server.wall_of(ONE);
-    drop(server);
-    let again = Running::start(&folder, since, false);
-    let wall = again.wall_of(ONE);
-    assert_eq!((&wall["steps"], &wall["out"]), (&kept["steps"], &kept["out"]), "after a restart");
-    assert_eq!(wall["steps"][1]["state"], "done");
-    assert_eq!(again.get(&format!("/{}/marked.jpg", again.helpers)).status, 200, "and the photo is there");
-
-    // another photo shows the same faults: what was ticked was not done
-    let after = again.send(&photo, "").json();
-    assert_eq!(after["steps"][1]["state"], "open");
-    assert_eq!(again.wall_of(ONE)["steps"][0]["state"], "mine", "who is on the way stays on the way");
-    let old = again.post("step", ONE, &mark(&wall["steps"][1], "done"));
-    assert_eq!((old.status, old.say().contains("new")), (409, true), "a tick for a list of before");
-}
-
-#[test]
-fn marks_that_are_no_marks_change_nothing() {
-    let place = tempfile::tempdir().unwrap();
-    let folder = event(place.path());
-    let photo = photo(&folder, "3", &["--swaps", "1", "--missing", "1"]);
-    let server = Running::start(&folder, None, false);
-    let wall = server.send(&photo, "").json();
-    let step = &wall["steps"][0];
-    let long = format!("{{\"key\":\"{}\",\"seen\":1,\"state\":\"done\"}}", "a".repeat(5_000));
-    let cases = [
-        ("step", ONE, "", 400),
-        ("step", ONE, "[]", 400),
-        ("step", ONE, "{\"key\":\"x\"}", 400),
-        ("step", ONE, &mark(step, "finished"), 400),
-        ("step", "", &mark(step, "done"), 400),
-        ("step", "AAAABBBB1111", &mark(step, "done"), 400),
-        ("step", "<script>alert", &mark(step, "done"), 400),
-        ("step", ONE, &long, 413),
-        ("step", ONE, "{\"key\":\"swap:A1,B1\",\"seen\":1,\"state\":\"mine\",\"more\":1}", 400),
-        ("step", ONE, "{\"key\":\"../../x\",\"seen\":1,\"state\":\"mine\"}", 409),
-        ("piece", ONE, "{\"place\":-1,\"state\":\"out\"}", 400),
-        ("piece", ONE, "{\"place\":18446744073709551615,\"state\":\"out\"}", 409),
-        ("piece", ONE, "{\"place\":20,\"state\":\"back\"}", 409),
-        ("undo", ONE, "{\"number\":17}", 409),
-        ("undo", ONE, "{\"number\":0}", 409),
-        ("undo", ONE, "null", 400),
-    ];
-    for (path, who, body, status) in cases {
-        assert_eq!(server.post(path, who, body).status, status, "{path} {body}");
-    }
-    let after = server.wall();
-    assert_eq!((&after["list"], &after["out"]), (&wall["list"], &wall["out"]));
-    assert_eq!(after["steps"][0]["state"], "open");
-}
-
-#[test]
-fn a_damaged_list_is_put_aside_and_the_evening_goes_on() {
-    let place = tempfile::tempdir().unwrap();
-    let folder = event(place.path());
-    let list = folder.join(".helpers-list.json");
-    for damaged in [&b"{\"format\":1,\"tag\""[..], b"\xff\xfe", b"", &vec![b' '; 2 << 20]] {
-        std::fs::write(&list, damaged).unwrap();
-        let open =
-            || Evening::open(Folder::at(&folder), Words::english(), clock(), Some("2027"), false).unwrap();
-        assert!(open().set_aside());
-        assert!(!list.exists() && folder.join(".helpers-list-damaged.json").exists());
-        assert!(!open().set_aside(), "said once");
-    }
-}
-
-#[test]
-fn the_last_photo_is_taken_back_once() {
-    let place = tempfile::tempdir().unwrap();
-    let folder = event(place.path());
-    let (good, bad) =
-        (photo(&folder, "3", &["--swaps", "1", "--missing", "2"]), photo(&folder, "4", &["--swaps", "4"]));
-    let since = Some("2027-01-15_00.00.00");
-    let server = Running::start(&folder, since, false);
-    let nothing = server.wall();
-    let before = server.send(&good, "").json();
-    let after = server.send(&bad, "").json();
-    assert_ne!(states(&before), states(&after));
-    let undo = format!("{{\"number\":{}}}", after["number"]);
-    let both: Vec<u16> = std::thread::scope(|scope| {
-        let asked = [ONE, OTHER].map(|who| scope.spawn(|| server.post("undo", who, &undo).status));
-        asked.map(|one| one.join().unwrap()).to_vec()
-    });
-    assert_eq!(both.iter().filter(|status| **status == 200).count(), 1, "{both:?}");
-    let back = server.wall();
-    assert_eq!(
-        (states(&back), &back["steps"], &back["check"]),
-        (states(&before), &before["steps"], &before["check"])
-    );
-    drop(server);
-    let again = Running::start(&folder, since, false);
-    assert_eq!(states(&again.wall()), states(&before), "the photo that was taken back is not gone on from");
-    let number = again.wall()["number"].to_string();
-    let first = again.post("undo", ONE, &format!("{{\"number\":{number}}}"));
-    assert_eq!(
-        (first.status, states(&first.json())),
-        (200, states(&nothing)),
-        "the one before, from the folder"
-    );
-    let number = again.wall()["number"].to_string();
-    assert!(again.post("undo", ONE, &format!("{{\"number\":{number}}}")).say().contains("no photo"));
 }
 
 #[test]

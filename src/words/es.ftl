@@ -929,6 +929,9 @@ serve-nth = { $at ->
     [8] octava
     [9] novena
     [10] décima
+    [21] vigésima primera
+    [22] vigésima segunda
+    [23] vigésima tercera
    *[other] { $at }.ª
 }
 serve-step-taken = Ya va otro teléfono. Elija lo siguiente.

@@ -8,6 +8,7 @@
 //!   checks/<time>/         one folder a check
 //!   display/<time>/        the comparison prints, one folder each time they are made
 //!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
+//!   .helpers-list.json     what helpers have checked off and handed out this evening; `-damaged` one that could not be read
 //!   rehearsals/            made photos to practise with, and the truth about them
 //!   templates/             the organiser's own, in place of the program's: words.ftl, and typst templates by name
 //! ```
