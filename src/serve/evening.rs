@@ -273,6 +273,9 @@ impl Evening {
             Ok(name) => (Some(name), None),
             Err(error) => (before.name.clone(), Some(error)),
         };
+        let newest = added.newest.iter().filter(|newest| **newest).count();
+        let marked = if newest > 0 { drawn.marked.into_iter().next() } else { Some(before.marked.clone()) };
+        let marked = marked.unwrap_or_default(); // an older photo that came late is not what the wall looks like
         let standing = Standing {
             number: before.number + 1,
             known,
@@ -280,9 +283,9 @@ impl Evening {
             picture,
             name,
             unkept,
-            newest: added.newest.iter().filter(|newest| **newest).count(),
-            at: taken.min(now),
-            marked: drawn.marked.into_iter().next().unwrap_or_default(),
+            newest,
+            at: if newest > 0 { taken.min(now) } else { before.at },
+            marked,
             copy,
             ..Standing::nothing(&self.printed, &self.words, now)
         };
@@ -303,7 +306,7 @@ impl Evening {
         if standing.known.is_empty() {
             return Err(NotUndone::Nothing);
         }
-        let before = self.before.lock().unwrap_or_else(PoisonError::into_inner).take();
+        let before = self.before.lock().unwrap_or_else(PoisonError::into_inner).clone();
         let own = standing
             .name
             .as_ref()
