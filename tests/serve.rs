@@ -3,159 +3,28 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
 
 mod common;
+#[path = "serve/running.rs"]
+mod running;
+#[path = "serve/together.rs"]
+mod together;
 
 use std::io::{Read, Write};
-use std::net::{Ipv4Addr, SocketAddr, TcpStream};
-use std::path::{Path, PathBuf};
-use std::sync::Arc;
-use std::sync::atomic::{AtomicU64, Ordering};
+use std::net::{Ipv4Addr, TcpStream};
+use std::path::Path;
 use std::time::Duration;
 
 use common::everysquare;
-use everysquare::cli::sample;
 use everysquare::judge::Act;
-use everysquare::plan::Folder;
 use everysquare::plan::code::LinkCode;
 use everysquare::report::Report;
-use everysquare::serve::secret::Secrets;
-use everysquare::serve::{Clock, Evening, Server};
-use everysquare::words::Words;
-use serde_json::Value;
-use tokio::runtime::Runtime;
-
-/// Seconds since 1970 as these tests have it; every check gets a name of its own.
-static NOW: AtomicU64 = AtomicU64::new(1_800_000_000);
-
-fn clock() -> Clock {
-    Clock { now: || NOW.fetch_add(1, Ordering::Relaxed), name: || "2027-01-15_08.00.00".to_owned() }
-}
-
-/// A small event: the sample's picture cut 5 × 4, printed.
-fn event(place: &Path) -> PathBuf {
-    let picture = place.join("balloons.png");
-    std::fs::write(&picture, sample::PICTURE_PNG).unwrap();
-    let folder = place.join("evening");
-    let (at, picture) = (folder.to_str().unwrap(), picture.to_str().unwrap());
-    let made =
-        everysquare(&["new", at, "--picture", picture, "--columns", "5", "--rows", "4", "--tag", "K7M"]);
-    assert_eq!(made.0, 0, "{}", made.2);
-    assert_eq!(everysquare(&["print", at]).0, 0);
-    folder
-}
-
-/// A made photo of its wall.
-fn photo(folder: &Path, seed: &str, more: &[&str]) -> Vec<u8> {
-    let at = folder.to_str().unwrap();
-    let words = [&["rehearse", at, "--seed", seed, "--width", "2400", "--height", "1800"], more].concat();
-    let (code, _, err) = everysquare(&words);
-    assert_eq!(code, 0, "{err}");
-    std::fs::read(folder.join(format!("rehearsals/{seed}.jpg"))).unwrap()
-}
-
-/// A server that runs until it is dropped.
-struct Running {
-    _runtime: Runtime,
-    at: SocketAddr,
-    helpers: String,
-    room: String,
-}
-
-/// What came back.
-struct Answer {
-    status: u16,
-    head: String,
-    body: Vec<u8>,
-}
-
-impl Answer {
-    fn json(&self) -> Value {
-        serde_json::from_slice(&self.body).unwrap()
-    }
-
-    fn say(&self) -> String {
-        self.json()["say"].as_str().unwrap().to_owned()
-    }
-}
-
-impl Running {
-    fn start(folder: &Path, since: Option<&str>, keep_photos: bool) -> Self {
-        Self::start_at(folder, None, since, keep_photos)
-    }
-
-    fn start_at(folder: &Path, lan: Option<Ipv4Addr>, since: Option<&str>, keep_photos: bool) -> Self {
-        let evening =
-            Evening::open(Folder::at(folder), Words::english(), clock(), since, keep_photos).unwrap();
-        let runtime = Runtime::new().unwrap();
-        let server =
-            runtime.block_on(Server::bind(Arc::new(evening), lan, 0, Secrets::new(1_800_000_000))).unwrap();
-        let (link, room) = (server.link().to_owned(), server.room_link().to_owned());
-        let parts: Vec<&str> = link.split('/').collect();
-        let at = parts[2].parse().unwrap();
-        let secret = |link: &str| link.split('/').nth(3).unwrap().to_owned();
-        let (helpers, room) = (secret(&link), secret(&room));
-        runtime.spawn(server.run(Arc::new(|_| {})));
-        Self { _runtime: runtime, at, helpers, room }
-    }
-
-    fn connect(&self) -> TcpStream {
-        let stream = TcpStream::connect(self.at).unwrap();
-        stream.set_read_timeout(Some(Duration::from_secs(120))).unwrap();
-        stream
-    }
-
-    /// Sends a request's beginning and its body, and reads until the connection is closed.
-    fn ask(&self, head: &str, body: &[u8]) -> Answer {
-        let mut stream = self.connect();
-        let lengths =
-            if body.is_empty() { String::new() } else { format!("content-length: {}\r\n", body.len()) };
-        stream.write_all(format!("{head}\r\n{lengths}connection: close\r\n\r\n").as_bytes()).unwrap();
-        stream.write_all(body).unwrap();
-        answer(stream)
-    }
-
-    fn get(&self, path: &str) -> Answer {
-        self.ask(&format!("GET {path} HTTP/1.1\r\nhost: {}", self.at), b"")
-    }
-
-    fn wall(&self) -> Value {
-        self.get(&format!("/{}/wall.json", self.helpers)).json()
-    }
-
-    fn send(&self, photo: &[u8], more: &str) -> Answer {
-        let (helpers, at) = (&self.helpers, self.at);
-        self.ask(&format!("POST /{helpers}/photo HTTP/1.1\r\nhost: {at}\r\norigin: http://{at}{more}"), photo)
-    }
-}
-
-fn answer(mut stream: TcpStream) -> Answer {
-    let mut all = Vec::new();
-    stream.read_to_end(&mut all).unwrap();
-    let end = all.windows(4).position(|four| four == b"\r\n\r\n").unwrap();
-    let head = String::from_utf8(all[..end].to_vec()).unwrap();
-    let status = head.split(' ').nth(1).unwrap().parse().unwrap();
-    Answer { status, head: head.to_lowercase(), body: all[end + 4..].to_vec() }
-}
-
-fn checks(folder: &Path) -> Vec<PathBuf> {
-    let found = std::fs::read_dir(folder.join("checks")).into_iter().flatten();
-    let mut checks: Vec<PathBuf> = found.map(|entry| entry.unwrap().path()).collect();
-    checks.sort();
-    checks
-}
-
-fn states(wall: &Value) -> Vec<String> {
-    let cells = wall["cells"].as_array().unwrap().iter();
-    cells
-        .map(|cell| format!("{} {} {} {}", cell["label"], cell["state"], cell["found"], cell["turn"]))
-        .collect()
-}
+use running::{Running, answer, checks, event, photo, states};
 
 #[test]
 fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly() {
     let place = tempfile::tempdir().unwrap();
     let folder = event(place.path());
     let server = Running::start(&folder, None, false);
-    let (helpers, room, at) = (&server.helpers, &server.room, server.at);
+    let (helpers, room) = (&server.helpers, &server.room);
     let wrong = "a".repeat(helpers.len());
     let mut bodies = Vec::new();
     let paths = [
@@ -166,17 +35,22 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
         format!("/x/{helpers}/"),
         format!("//{helpers}/"),
         "/../../../etc/passwd".to_owned(),
-        format!("/{helpers}"),
+    ];
+    let behind = [
         format!("/{helpers}/../event.toml"),
         format!("/{helpers}/%2e%2e/event.toml"),
         format!("/{helpers}/cell/80"),
         format!("/{helpers}/cell/-1"),
         format!("/{helpers}/piece/..%2f..%2fevent.toml"),
         format!("/{helpers}/code.svg"),
+        format!("/{helpers}/marked.jpg"),
+        format!("/{helpers}/marked-large.jpg"),
         format!("/{room}/cell/3"),
         format!("/{room}/code.svg"),
+        format!("/{room}/marked.jpg"),
+        format!("/{room}/accent.css"),
     ];
-    for path in &paths {
+    for path in paths.iter().chain(&behind) {
         let answer = server.get(path);
         assert_eq!(answer.status, 404, "{path}");
         for header in [
@@ -189,7 +63,37 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
         }
         bodies.push(answer.body);
     }
-    assert!(bodies.iter().all(Vec::is_empty));
+    let (nowhere, nothing) = bodies.split_at(paths.len());
+    assert!(
+        nowhere.iter().all(|body| *body == nowhere[0]),
+        "without the secret the answer is always the same"
+    );
+    let said = String::from_utf8(nowhere[0].clone()).unwrap();
+    assert!(
+        said.contains("Scan the QR code") && said.contains("Escanee") && !said.contains("Wall of"),
+        "{said}"
+    );
+    assert!(nothing.iter().all(Vec::is_empty));
+    for (secret, page) in [(helpers, "phone.js"), (room, "room.js")] {
+        let answer = server.get(&format!("/{secret}/"));
+        assert_eq!(answer.status, 200);
+        assert!(String::from_utf8(answer.body).unwrap().contains(page));
+        assert_eq!(server.get(&format!("/{secret}/{page}")).status, 200);
+    }
+    assert!(checks(&folder).is_empty());
+}
+
+#[test]
+fn with_the_secret_host_and_origin_have_to_be_the_pages_own() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let server = Running::start(&folder, None, false);
+    let (helpers, room, at) = (&server.helpers, &server.room, server.at);
+    let wrong = "a".repeat(helpers.len());
+    let slashless = server.get(&format!("/{helpers}"));
+    assert_eq!(slashless.status, 308);
+    assert!(slashless.head.contains(&format!("location: /{helpers}/")), "{}", slashless.head);
+    assert_eq!(server.ask(&format!("GET /{helpers} HTTP/1.1\r\nhost: example.org"), b"").status, 421);
     assert_eq!(server.ask(&format!("GET /{helpers}/ HTTP/1.1\r\nhost: example.org"), b"").status, 421);
     assert_eq!(server.ask(&format!("GET /{helpers}/ HTTP/1.1\r\nhost: {at}\r\nhost: {at}"), b"").status, 421);
     assert_eq!(server.ask(&format!("GET /{wrong}/ HTTP/1.1\r\nhost: example.org"), b"").status, 404);
@@ -201,11 +105,19 @@ fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly()
     assert_eq!(post(&format!("{helpers}/photo"), "\r\norigin: null"), 403);
     assert_eq!(post(&format!("{room}/photo"), &format!("\r\norigin: http://{at}")), 404);
     assert_eq!(post(&format!("{wrong}/photo"), &format!("\r\norigin: http://{at}")), 404);
-    for (secret, page) in [(helpers, "phone.js"), (room, "room.js")] {
-        let answer = server.get(&format!("/{secret}/"));
-        assert_eq!(answer.status, 200);
-        assert!(String::from_utf8(answer.body).unwrap().contains(page));
-        assert_eq!(server.get(&format!("/{secret}/{page}")).status, 200);
+    for path in ["step", "piece", "undo"] {
+        let body = br#"{"number":0}"#;
+        let post = |secret: &str, origin: &str| {
+            server.ask(&format!("POST /{secret}/{path} HTTP/1.1\r\nhost: {at}{origin}"), body).status
+        };
+        let own = format!("\r\norigin: http://{at}");
+        assert_eq!(
+            (post(helpers, ""), post(helpers, "\r\norigin: http://example.org")),
+            (403, 403),
+            "{path}"
+        );
+        assert_eq!((post(room, &own), post(&wrong, &own)), (404, 404), "{path}");
+        assert_eq!(post(helpers, &own), 400, "{path}: no token");
     }
     assert!(checks(&folder).is_empty());
 }
@@ -263,11 +175,11 @@ fn what_cannot_be_read_is_told_and_nothing_is_written() {
     let mut png = std::io::Cursor::new(Vec::new());
     grey.write_to(&mut png, image::ImageFormat::Png).unwrap();
     let cases: [(&[u8], &str); 6] = [
-        (b"a letter, no photo", "no photo that can be read"),
+        (b"a letter, no photo", "this file as a photo"),
         (&photo[..photo.len() / 2], "cut off"),
         (b"\0\0\0\x18ftypheic\0\0\0\0mif1", "cut off"),
         (b"\0\0\0\x14ftypqt  \0\0\0\0qt  \0\0\0\x08free", "video"),
-        (png.get_ref(), "No code"),
+        (png.get_ref(), "small copy"),
         (&[0xff, 0xd8, 0xff, 0xe0, 1], "cut off"),
     ];
     for (bytes, wanted) in cases {
@@ -344,7 +256,7 @@ fn an_answer_that_cannot_be_kept_is_given_all_the_same() {
     let server = Running::start(&folder, None, false);
     let answer = server.send(&photo, "");
     assert_eq!(answer.status, 200);
-    assert!(answer.json()["unkept"].as_str().unwrap().contains("could not be saved"));
+    assert!(answer.json()["unkept"].as_str().unwrap().contains("couldn’t be saved"));
     assert_eq!(server.wall()["began"], true);
 }
 
@@ -420,7 +332,22 @@ fn the_code_says_the_link_and_shows_on_this_computer_where_phones_are_let_in() {
     let grey = |x: usize, y: usize| if dark(x / 5, y / 5) { 20 } else { 240 };
     let mut read = rqrr::PreparedImage::prepare_from_greyscale(side * 5, side * 5, grey);
     assert_eq!(read.detect_grids()[0].decode().unwrap().1, link);
-    assert_eq!(outer.get(&format!("/{}/code.svg", outer.helpers)).status, 404);
+    let own = outer.get(&format!("/{}/code.svg", outer.helpers));
+    assert_eq!((own.status, String::from_utf8(own.body).unwrap()), (200, drawn), "for the next helper");
+    assert_eq!(outer.wall()["code"], true);
+}
+
+#[test]
+fn a_small_copy_is_told_to_be_one() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let whole = photo(&folder, "3", &["--swaps", "1"]);
+    let server = Running::start(&folder, None, false);
+    let opened = image::load_from_memory(&whole).unwrap();
+    let mut small = std::io::Cursor::new(Vec::new());
+    opened.thumbnail(320, 320).write_to(&mut small, image::ImageFormat::Jpeg).unwrap();
+    let told = server.send(small.get_ref(), "");
+    assert!(told.say().contains("original") && told.say().contains("320"), "{}", told.say());
 }
 
 #[test]

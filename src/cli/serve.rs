@@ -145,6 +145,9 @@ fn explain(server: &Server, lan: Option<&Lan>, evening: &Evening, console: &mut 
     if let Some(check) = &evening.standing().name {
         console.say("serve-cli-continues", &[("check", check.as_str().into())]);
     }
+    if evening.set_aside() {
+        console.say("serve-cli-set-aside", &[]);
+    }
     match lan {
         Some(lan) => {
             if let Some(code) = LinkCode::new(server.link()) {

@@ -149,6 +149,12 @@ impl<'a> Straightening<'a> {
         picture
     }
 
+    /// For each pixel, row by row, whether a photo has shown it.
+    #[must_use]
+    pub fn shown(&self) -> &[bool] {
+        &self.drawn
+    }
+
     /// The picture, with grey stripes where no photo shows the wall.
     #[must_use]
     pub fn finish(mut self) -> RgbImage {

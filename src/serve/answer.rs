@@ -5,14 +5,17 @@ use axum::http::{HeaderValue, StatusCode};
 use axum::response::Response;
 use serde_json::{Value, json};
 
-use crate::judge::{Act, State};
+use crate::judge::State;
+use crate::plan::cell::column_letters;
 use crate::plan::{Cell, Grid};
-use crate::report::json::{ReportCell, ReportFix};
+use crate::report::json::ReportCell;
 use crate::report::sentences::{about_cell, count};
 use crate::words::Words;
 
 use super::evening::{Evening, Standing};
+use super::list::Step;
 use super::said;
+use super::together::{CLAIM_S, Together, Who};
 
 /// An answer in JSON.
 pub(super) fn json(status: StatusCode, value: &Value) -> Response {
@@ -27,23 +30,37 @@ pub(super) fn bytes(status: StatusCode, kind: &'static str, bytes: impl Into<Bod
     response
 }
 
-/// The wall for helpers.
-pub(super) fn wall_json(evening: &Evening, standing: &Standing) -> Value {
+/// The wall for helpers, as the phone `who` is told it.
+pub(super) fn wall_json(evening: &Evening, standing: &Standing, who: Option<&Who>) -> Value {
     let words = &evening.words;
     let grid = &evening.printed.grid;
     let report = &standing.check.report;
-    let times: Vec<u64> = standing.known.times().collect();
-    let place = |label: &String| grid.cell(label).map(|cell| grid.index(cell));
-    let cells = report.cells.iter().zip(&times);
-    let missing: Vec<usize> = report.missing.iter().filter_map(place).collect();
+    let now = (evening.clock.now)();
+    let cells = report.cells.iter().zip(standing.known.times());
+    let missing = evening.missing(standing);
     let groups = evening.levels.groups(&missing);
-    let fixes = report.fixes.iter().filter(|fix| fix.act != Act::Fetch);
-    let steps: Vec<Value> = fixes.map(|fix| step(fix, grid, &times)).collect();
+    let fallen = standing.known.fallen();
+    let together = evening.together();
+    let all = evening.steps(standing);
+    let steps: Vec<Value> = all.iter().map(|one| step(one, &together, who, now)).collect();
+    let (list, mine) = (evening.watch_shared().borrow().1, |own: &Who| who == Some(own));
+    let out = together.pieces().map(|(place, piece)| {
+        json!({ "place": place, "out": piece.out, "back": piece.back, "mine": mine(&piece.who) })
+    });
     json!({
         "run": evening.began,
         "number": standing.number,
+        "list": list,
         "check": standing.name,
         "at": standing.at,
+        "now": now,
+        "marked": !standing.marked.is_empty(),
+        "rows_say": (0..grid.rows).map(|row| row_say(row, grid, words)).collect::<Vec<_>>(),
+        "columns_say": (0..grid.columns).map(|column| column_say(column, grid, words)).collect::<Vec<_>>(),
+        "letters": (0..grid.columns).map(column_letters).collect::<Vec<_>>(),
+        "numbers": (0..grid.rows).map(|row| grid.row_number(row)).collect::<Vec<_>>(),
+        "fallen": fallen,
+        "out": out.collect::<Vec<_>>(),
         "tag": evening.printed.tag,
         "columns": grid.columns,
         "rows": grid.rows,
@@ -53,7 +70,7 @@ pub(super) fn wall_json(evening: &Evening, standing: &Standing) -> Value {
         "steps": steps,
         "advice": advice(standing, words),
         "unkept": standing.unkept.as_ref().map(|error| said::unkept(error, words)),
-        "cells": cells.map(|(cell, at)| one_cell(cell, *at, grid, words)).collect::<Vec<_>>(),
+        "cells": cells.map(|(cell, at)| one_cell(cell, at, grid, words)).collect::<Vec<_>>(),
         "missing": groups.iter().map(|(level, pieces)| json!({ "level": level, "pieces": pieces })).collect::<Vec<_>>(),
         "missing_say": words.say("serve-missing-count", &[("count", count(missing.len()))]),
     })
@@ -105,22 +122,58 @@ fn advice(standing: &Standing, words: &Words) -> Vec<String> {
     if standing.known.is_empty() {
         return vec![words.say("serve-start-advice", &[])];
     }
-    standing.check.report.advice.clone()
+    standing.advice()
 }
 
-/// A fix. Its key changes when one of its cells has been seen again: then a tick set before no longer holds.
-fn step(fix: &ReportFix, grid: &Grid, times: &[u64]) -> Value {
-    let places: Vec<usize> =
-        fix.cells.iter().filter_map(|label| grid.cell(label)).map(|cell| grid.index(cell)).collect();
-    let seen = places.iter().filter_map(|place| times.get(*place)).max().copied().unwrap_or(0);
+/// A step, and how it stands: `open`, `mine`, `theirs` where another phone is on it, `done`. `until` is when a claim ends.
+fn step(step: &Step, together: &Together, who: Option<&Who>, now: u64) -> Value {
+    let mark = together.step(step, now);
+    let state = match mark {
+        None => "open",
+        Some(mark) if mark.done => "done",
+        Some(mark) if who == Some(&mark.who) => "mine",
+        Some(_) => "theirs",
+    };
     json!({
-        "key": format!("{}:{}:{seen}", fix.act.name(), fix.cells.join(",")),
-        "do": fix.act.name(),
-        "say": fix.say,
-        "cells": places,
-        "square": fix.square.as_ref().and_then(|label| grid.cell(label)).map(|cell| grid.index(cell)),
-        "degrees": fix.degrees,
+        "key": step.key,
+        "seen": step.seen,
+        "do": step.act,
+        "say": step.say,
+        "cells": step.cells,
+        "shows": step.shows,
+        "square": step.square,
+        "degrees": step.degrees,
+        "after": step.after,
+        "state": state,
+        "until": mark.filter(|mark| !mark.done).map(|mark| mark.at + CLAIM_S),
     })
+}
+
+/// Where a row is, counted from the nearer edge.
+fn row_say(row: usize, grid: &Grid, words: &Words) -> String {
+    let (from, at) = nearer(row, grid.rows);
+    let edge = if from { "top" } else { "bottom" };
+    words.say("serve-where-row", &[("edge", edge.into()), ("at", count(at)), ("nth", nth(at, words).into())])
+}
+
+/// Where a column is, counted from the nearer edge.
+fn column_say(column: usize, grid: &Grid, words: &Words) -> String {
+    let (from, at) = nearer(column, grid.columns);
+    let edge = if from { "left" } else { "right" };
+    words.say(
+        "serve-where-column",
+        &[("edge", edge.into()), ("at", count(at)), ("nth", nth(at, words).into())],
+    )
+}
+
+/// Whether a row or column is counted from the first one, and which it is, from 1.
+fn nearer(at: usize, all: usize) -> (bool, usize) {
+    let behind = all.saturating_sub(at);
+    if at < behind { (true, at + 1) } else { (false, behind) }
+}
+
+fn nth(at: usize, words: &Words) -> String {
+    words.say("serve-nth", &[("at", count(at))])
 }
 
 fn one_cell(cell: &ReportCell, at: u64, grid: &Grid, words: &Words) -> Value {
@@ -133,4 +186,37 @@ fn one_cell(cell: &ReportCell, at: u64, grid: &Grid, words: &Words) -> Value {
         "say": about_cell(cell, words),
         "at": at,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::RowsFrom;
+
+    #[test]
+    fn spots_are_counted_from_the_nearer_edge() {
+        let grid =
+            Grid { columns: 60, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let words = Words::english();
+        let rows: Vec<String> = (0..5).map(|row| row_say(row, &grid, &words)).collect();
+        assert_eq!(
+            rows,
+            [
+                "top row",
+                "second row from the top",
+                "third row from the top",
+                "second row from the bottom",
+                "bottom row"
+            ]
+        );
+        let column = |at| column_say(at, &grid, &words);
+        assert_eq!(column(0), "far left");
+        assert_eq!(column(2), "third from the left");
+        assert_eq!(column(20), "21st from the left");
+        assert_eq!(column(29), "30th from the left");
+        assert_eq!(column(30), "30th from the right");
+        assert_eq!(column(59), "far right");
+        let spanish = Words::of("es");
+        assert!((0..60).all(|at| !column_say(at, &grid, &spanish).contains('[')));
+    }
 }

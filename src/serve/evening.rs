@@ -2,14 +2,16 @@
 //!
 //! ```text
 //!   bytes ─▶ Photo ─▶ reading ─▶ Known ─▶ Check ─▶ pictures ─▶ checks/<time>/ ─▶ Standing, told to every page
+//!   a tick, a piece handed out ─▶ Together ─▶ .helpers-list.json ─▶ told to every phone
 //! ```
 
-use std::sync::{Arc, Mutex, OnceLock, PoisonError};
+use std::sync::{Arc, Mutex, MutexGuard, OnceLock, PoisonError};
 
 use tokio::sync::watch;
 
 use crate::check::{Check, Drawn};
 use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
+use crate::judge::{Advice, advise};
 use crate::photo::{Photo, PhotoError};
 use crate::plan::folder::FolderError;
 use crate::plan::{Cell, Folder, Printed};
@@ -18,14 +20,24 @@ use crate::read::{self, CellReading, ReadError};
 use crate::report::Occasion;
 use crate::words::Words;
 
+use super::accent::accent;
+use super::keep::Kept;
 use super::known::{Added, Known, Origin};
 use super::levels::{Levels, colours_of, facts_of, levels_of};
-use super::pictures::{WallPicture, frontal, original, pieces};
+use super::list::{Step, steps};
+use super::pictures::{WallPicture, frontal, marked_small, original, pieces};
+use super::together::{Conflict, PieceState, StepState, Together, Who};
 use super::{Clock, ServeError, keep};
 
 /// The most pixels of a photo that is sent: 50 megapixels, the most that phones take unasked, and a few for odd shapes. One of them
 /// takes half a gigabyte while it is read.
 pub const MOST_PIXELS: u64 = 51_000_000;
+/// Longest side in pixels of what messengers make of a photo that is passed on: 1,280 to 2,048, from memory. Phones' own photos have 4,000.
+const COPY_PX: u32 = 2_048;
+/// Share of a photo that the wall fills where somebody takes care.
+const FILLED: f64 = 0.85;
+/// Fewest pixels a module below which the size of a small copy is what is the matter, not where somebody stood.
+const FEW_PX: f64 = 1.0;
 
 /// The evening.
 pub struct Evening {
@@ -44,10 +56,20 @@ pub struct Evening {
     pub(super) clock: Clock,
     /// When the program began to serve, in seconds since 1970: numbers of standings count from there.
     pub(super) began: u64,
+    /// The pages' warm colour as a style sheet.
+    pub(super) accent: String,
     book: Book,
     pub(super) keep_photos: bool,
+    /// The name of the oldest check that is gone on from.
+    since: String,
     standing: Mutex<Arc<Standing>>,
+    /// The wall as it stood before the last photo.
+    before: Mutex<Option<Arc<Standing>>>,
+    together: Mutex<Together>,
+    set_aside: bool,
     live: watch::Sender<u64>,
+    /// The numbers of the standing and of the helpers' list.
+    shared: watch::Sender<(u64, u64)>,
 }
 
 /// The wall as it stands. It never changes; the next photo makes another.
@@ -68,7 +90,13 @@ pub struct Standing {
     pub newest: usize,
     /// When the newest photo came, in seconds since 1970.
     pub at: u64,
+    /// The last photo marked, as a JPEG file; empty where there is none.
+    pub marked: Vec<u8>,
+    /// The size of the last photo in pixels, where it is a small copy in which codes cannot be read.
+    pub copy: Option<(u32, u32)>,
     map: OnceLock<Vec<u8>>,
+    marked_small: OnceLock<Vec<u8>>,
+    list: OnceLock<Vec<Step>>,
 }
 
 /// Why a photo gives no answer.
@@ -78,10 +106,23 @@ pub enum Refusal {
     Photo(PhotoError),
     /// It shows no wall that can be read.
     Read(ReadError),
+    /// It shows no wall that can be read, since it is a small copy of a photo: its size in pixels.
+    Copy(u32, u32),
     /// A picture cannot be drawn.
     Draw(JpegError),
     /// Something in it made the program stumble.
     Stumble,
+}
+
+/// Why the last photo is not taken back.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub enum NotUndone {
+    /// Another photo came, or another phone took it back.
+    Changed,
+    /// There is none.
+    Nothing,
+    /// Its check cannot be put aside on the disk.
+    Unkept,
 }
 
 impl Evening {
@@ -105,20 +146,21 @@ impl Evening {
         let expected = Expected::of(&picture, &printed.grid);
         let now = (clock.now)();
         let kept = since.and_then(|since| keep::newest(&folder, &printed, since, now));
-        let standing = match kept {
-            Some(kept) => Standing {
-                check: told(&kept.known, false, &printed, &words),
-                known: kept.known,
-                picture: kept.picture,
-                name: Some(kept.name),
-                ..Standing::nothing(&printed, &words, now)
-            },
-            None => Standing::nothing(&printed, &words, now),
+        let standing = Standing::from_kept(kept, &printed, &words, now);
+        let (together, set_aside) = match since {
+            Some(_) => keep::list(&folder, &printed, now),
+            None => (Together::new(&printed.tag), false),
         };
         Ok(Self {
             levels: levels_of(&facts, &settings, &words),
             colours: colours_of(&facts),
             original: original(&picture, &printed.grid)?,
+            accent: accent(&picture, &settings),
+            since: since.map_or_else(clock.name, str::to_owned),
+            before: Mutex::new(None),
+            together: Mutex::new(together),
+            set_aside,
+            shared: watch::Sender::new((0, 0)),
             book: Book::new(&printed),
             standing: Mutex::new(Arc::new(standing)),
             live: watch::Sender::new(0),
@@ -145,14 +187,84 @@ impl Evening {
         self.live.subscribe()
     }
 
-    /// Takes a photo that was made `age_s` seconds ago. Never two at once: each goes on from what the one before it left.
+    /// Tells the numbers of the standing and of the helpers' list whenever one of them changes, and once at the beginning.
+    #[must_use]
+    pub fn watch_shared(&self) -> watch::Receiver<(u64, u64)> {
+        self.shared.subscribe()
+    }
+
+    /// Whether the kept list of the helpers was damaged and put aside.
+    #[must_use]
+    pub fn set_aside(&self) -> bool {
+        self.set_aside
+    }
+
+    /// What helpers share.
+    pub(super) fn together(&self) -> MutexGuard<'_, Together> {
+        self.together.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// The steps of a standing.
+    pub(super) fn steps<'a>(&self, standing: &'a Standing) -> &'a [Step] {
+        let list = || steps(&standing.check.report, &standing.known, &self.printed.grid, &self.words);
+        standing.list.get_or_init(list)
+    }
+
+    /// The places of pieces whose squares hang nowhere.
+    pub(super) fn missing(&self, standing: &Standing) -> Vec<usize> {
+        let grid = &self.printed.grid;
+        let labels = standing.check.report.missing.iter();
+        labels.filter_map(|label| grid.cell(label)).map(|cell| grid.index(cell)).collect()
+    }
+
+    /// Marks a step for all phones. `seen` is when, as the phone knows, its cells were seen last.
+    ///
+    /// # Errors
+    /// [`Conflict`], and nothing has changed.
+    pub fn mark(&self, asked: (&str, u64), to: StepState, who: &Who) -> Result<(), Conflict> {
+        let mut together = self.together(); // first: no photo changes the steps meanwhile
+        let standing = self.standing();
+        let now = (self.clock.now)();
+        together.mark(self.steps(&standing), asked, to, who, now)?;
+        self.changed(&mut together, &standing, now);
+        Ok(())
+    }
+
+    /// Marks a piece for all phones.
+    ///
+    /// # Errors
+    /// [`Conflict`], and nothing has changed.
+    pub fn hand(&self, place: usize, to: PieceState, who: &Who) -> Result<(), Conflict> {
+        let mut together = self.together(); // first: no photo changes the steps meanwhile
+        let standing = self.standing();
+        let now = (self.clock.now)();
+        together.hand(&self.missing(&standing), place, to, who, now)?;
+        self.changed(&mut together, &standing, now);
+        Ok(())
+    }
+
+    /// Keeps the helpers' list and tells phones. That it could not be kept is told where photos are: each of them is written too.
+    fn changed(&self, together: &mut Together, standing: &Standing, now: u64) {
+        together.tidy(self.steps(standing), &self.missing(standing), now);
+        let _ = self.folder.keep_helpers_list(&together.to_json(now));
+        self.shared.send_modify(|(_, list)| *list += 1);
+    }
+
+    /// Takes a photo that was made at `taken`, seconds since 1970. Never two at once: each goes on from what the one before it left.
     ///
     /// # Errors
     /// [`Refusal`], and nothing has changed.
-    pub fn take(&self, bytes: Vec<u8>, age_s: u64) -> Result<Arc<Standing>, Refusal> {
+    pub fn take(&self, bytes: Vec<u8>, taken: u64) -> Result<Arc<Standing>, Refusal> {
         let photo = Photo::open_within(&bytes, MOST_PIXELS).map_err(Refusal::Photo)?;
         drop(bytes);
-        let reading = read::photo(&photo, &self.printed, &self.book).map_err(Refusal::Read)?;
+        let copy = self.copy(photo.colour.dimensions());
+        let refused = |error| match (error, copy) {
+            (ReadError::NoCodes | ReadError::CannotPlace, Some((width, height))) => {
+                Refusal::Copy(width, height)
+            }
+            (error, _) => Refusal::Read(error),
+        };
+        let reading = read::photo(&photo, &self.printed, &self.book).map_err(refused)?;
         let cover = Cover::of(&photo, &reading, &self.printed, &|| Some(self.expected.clone()));
         let original =
             if self.keep_photos { Some(jpeg(&photo.colour).map_err(Refusal::Draw)?) } else { None };
@@ -161,33 +273,100 @@ impl Evening {
         let mut known = before.known.clone();
         let cells = reading.cells.clone();
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
-        let added = known.add(reading, origin, now.saturating_sub(age_s));
+        let added = known.add(reading, origin, taken.min(now));
         let check = told(&known, cover.someone(), &self.printed, &self.words);
         let mut picture = before.picture.clone();
         let photo = Covered::new(photo, &cover);
         let drawn = self.draw(&photo, &check, &cells, &added, &mut picture).map_err(Refusal::Draw)?;
         drop(photo);
+        let copy = copy
+            .filter(|_| check.reading.photos.get(added.index).is_some_and(|own| own.px_per_module < FEW_PX));
         let kept = keep::keep(self, &check, &drawn, &known, original.as_deref());
         let (name, unkept) = match kept {
             Ok(name) => (Some(name), None),
             Err(error) => (before.name.clone(), Some(error)),
         };
-        let number = before.number + 1;
         let newest = added.newest.iter().filter(|newest| **newest).count();
-        let standing = Arc::new(Standing {
-            number,
+        let marked = if newest > 0 { drawn.marked.into_iter().next() } else { Some(before.marked.clone()) };
+        let marked = marked.unwrap_or_default(); // an older photo that came late is not what the wall looks like
+        let standing = Standing {
+            number: before.number + 1,
             known,
             check,
             picture,
             name,
             unkept,
             newest,
-            at: now,
-            map: OnceLock::new(),
-        });
+            at: if newest > 0 { taken.min(now) } else { before.at },
+            marked,
+            copy,
+            ..Standing::nothing(&self.printed, &self.words, now)
+        };
+        Ok(self.stands(standing, Some(before), now))
+    }
+
+    /// Takes the last photo back, if that is still the one of the standing `number`: the wall is again as it was known before, and the
+    /// photo's check is put aside in the folder.
+    ///
+    /// # Errors
+    /// [`NotUndone`], and nothing has changed.
+    pub fn undo(&self, number: u64) -> Result<Arc<Standing>, NotUndone> {
+        let standing = self.standing();
+        let now = (self.clock.now)();
+        if standing.number != number {
+            return Err(NotUndone::Changed);
+        }
+        if standing.known.is_empty() {
+            return Err(NotUndone::Nothing);
+        }
+        let before = self.before.lock().unwrap_or_else(PoisonError::into_inner).clone();
+        let own = standing
+            .name
+            .as_ref()
+            .filter(|name| before.as_ref().is_none_or(|before| before.name.as_ref() != Some(name)));
+        if let Some(name) = own {
+            keep::put_check_aside(&self.folder, name).map_err(|_| NotUndone::Unkept)?;
+        }
+        let back = match before {
+            Some(before) => Standing {
+                check: told(&before.known, false, &self.printed, &self.words),
+                known: before.known.clone(),
+                picture: before.picture.clone(),
+                name: before.name.clone(),
+                marked: before.marked.clone(),
+                copy: before.copy,
+                at: before.at,
+                ..Standing::nothing(&self.printed, &self.words, now)
+            },
+            None => {
+                let kept = keep::newest(&self.folder, &self.printed, &self.since, now);
+                Standing::from_kept(kept, &self.printed, &self.words, now)
+            }
+        };
+        Ok(self.stands(Standing { number: number + 1, ..back }, None, now))
+    }
+
+    /// Lets a standing be the one that all pages show.
+    fn stands(&self, standing: Standing, before: Option<Arc<Standing>>, now: u64) -> Arc<Standing> {
+        let standing = Arc::new(standing);
+        let mut together = self.together();
+        *self.before.lock().unwrap_or_else(PoisonError::into_inner) = before;
         *self.standing.lock().unwrap_or_else(PoisonError::into_inner) = Arc::clone(&standing);
-        self.live.send_replace(number);
-        Ok(standing)
+        if together.tidy(self.steps(&standing), &self.missing(&standing), now) {
+            let _ = self.folder.keep_helpers_list(&together.to_json(now));
+        }
+        self.live.send_replace(standing.number);
+        self.shared.send_modify(|(number, _)| *number = standing.number);
+        drop(together);
+        standing
+    }
+
+    /// The size of a photo that is a small copy: however well somebody stood, no code could be read in it.
+    fn copy(&self, (width, height): (u32, u32)) -> Option<(u32, u32)> {
+        let size = self.printed.grid.size();
+        let px_per_mm = (f64::from(width) / size.x).min(f64::from(height) / size.y) * FILLED;
+        let small = width.max(height) <= COPY_PX && px_per_mm * self.printed.module_mm < FEW_PX;
+        small.then_some((width, height))
     }
 
     /// Draws the photo marked, and what it shows newest into the wall's picture.
@@ -207,9 +386,10 @@ impl Evening {
         let covered = |cell: Cell| {
             photo.cover().hides(cell) && check.judgement.at(cell).is_some_and(|at| at.found.is_some())
         };
-        let cells = self.printed.grid.cells().zip(&added.newest);
-        let newest: Vec<bool> = cells.map(|(cell, newest)| *newest && !covered(cell)).collect();
-        picture.take(&check.straight(wall, &self.words), &newest);
+        let shown = wall.shown().to_vec();
+        let cells = self.printed.grid.cells().zip(&added.taken);
+        let taken: Vec<bool> = cells.map(|(cell, taken)| *taken && !covered(cell)).collect();
+        picture.take(&check.straight(wall, &self.words), &shown, &taken);
         Ok(Drawn { marked: marked.into_iter().collect(), straight: jpeg(picture.pixels())? })
     }
 }
@@ -232,8 +412,40 @@ impl Standing {
             unkept: None,
             newest: 0,
             at: now,
+            marked: Vec::new(),
+            copy: None,
             map: OnceLock::new(),
+            marked_small: OnceLock::new(),
+            list: OnceLock::new(),
         }
+    }
+
+    fn from_kept(kept: Option<Kept>, printed: &Printed, words: &Words, now: u64) -> Self {
+        let nothing = Self::nothing(printed, words, now);
+        let Some(kept) = kept else { return nothing };
+        Self {
+            check: told(&kept.known, false, printed, words),
+            at: kept.known.times().max().filter(|at| *at > 0).unwrap_or(now),
+            known: kept.known,
+            picture: kept.picture,
+            name: Some(kept.name),
+            marked: kept.marked,
+            ..nothing
+        }
+    }
+
+    /// The last photo marked, small enough for a phone's first look; made when it is asked for first.
+    #[must_use]
+    pub fn marked_small(&self) -> &[u8] {
+        self.marked_small.get_or_init(|| marked_small(&self.marked))
+    }
+
+    /// What to tell the person with the phone. Whoever sent a small copy need not go closer.
+    pub(super) fn advice(&self) -> Vec<String> {
+        let told = advise(&self.check.reading, &self.check.judgement);
+        let besides = |advice: &Advice| self.copy.is_none() || !matches!(advice, Advice::GoCloser { .. });
+        let said = told.iter().zip(&self.check.report.advice).filter(|(advice, _)| besides(advice));
+        said.map(|(_, said)| said.clone()).collect()
     }
 
     /// The wall for a page, as a JPEG file; drawn when it is asked for first.

@@ -1,7 +1,7 @@
 //! Who gets in, and what goes out with every answer.
 //!
-//! In this order: without one of the two secrets as the first part of the path there is nothing, whatever else is asked, and the
-//! answer is always the same; a `Host` that was not shown to anybody is misdirected (that is how a foreign page would reach this
+//! In this order: without one of the two secrets as the first part of the path there is one page that says nothing but that the link
+//! does not work, whatever else is asked, always the same; a `Host` that was not shown to anybody is misdirected (that is how a foreign page would reach this
 //! server through a name of its own); what is sent has to come from the page itself (`Origin`). No path that a client asks for
 //! ever becomes a path of a file.
 
@@ -14,6 +14,7 @@ use axum::http::{HeaderMap, HeaderName, HeaderValue, Method, Request, StatusCode
 use axum::response::Response;
 use tower::Service;
 
+use super::answer;
 use super::secret::Secrets;
 use super::shrink;
 
@@ -21,7 +22,7 @@ use super::shrink;
 const HEADERS: [(&str, &str); 8] = [
     (
         "content-security-policy",
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; base-uri 'none'; \
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; font-src 'self'; connect-src 'self'; base-uri 'none'; \
          form-action 'none'; frame-ancestors 'none'; require-trusted-types-for 'script'; trusted-types 'none'",
     ),
     ("x-frame-options", "DENY"),
@@ -48,6 +49,16 @@ pub struct Doors {
     pub helpers: Router,
     /// Behind the room's.
     pub room: Router,
+    /// The page that is all there is without a secret.
+    pub nowhere: String,
+}
+
+/// What is answered instead of what was asked for.
+enum Instead {
+    /// A status and nothing else.
+    Refused(StatusCode),
+    /// The link with its last slash.
+    Moved(String),
 }
 
 impl Doors {
@@ -56,10 +67,16 @@ impl Doors {
         let small = shrink::understood(request.headers());
         let mut response = match self.router(&request) {
             Ok((router, uri)) => through(router, request, uri, peer).await,
-            Err(status) => {
-                let mut refused = Response::new(Body::empty());
-                *refused.status_mut() = status;
-                refused
+            Err(Instead::Refused(StatusCode::NOT_FOUND)) => {
+                answer::bytes(StatusCode::NOT_FOUND, "text/html; charset=utf-8", self.nowhere.clone())
+            }
+            Err(Instead::Refused(status)) => answer::bytes(status, "text/plain", ""),
+            Err(Instead::Moved(to)) => {
+                let mut moved = answer::bytes(StatusCode::PERMANENT_REDIRECT, "text/plain", "");
+                if let Ok(to) = HeaderValue::from_str(&to) {
+                    moved.headers_mut().insert("location", to);
+                }
+                moved
             }
         };
         if small {
@@ -72,25 +89,28 @@ impl Doors {
     }
 
     /// Which router answers, and what it is asked; or what is answered instead.
-    fn router(&self, request: &Request<Body>) -> Result<(Router, Uri), StatusCode> {
+    fn router(&self, request: &Request<Body>) -> Result<(Router, Uri), Instead> {
         let path = request.uri().path().strip_prefix('/').unwrap_or_default();
         let (secret, rest) = path.split_once('/').unwrap_or((path, ""));
         // both are compared whatever the first one says
         let router = match (self.secrets.helpers.is(secret), self.secrets.room.is(secret)) {
             (true, _) => &self.helpers,
             (_, true) => &self.room,
-            _ => return Err(StatusCode::NOT_FOUND),
+            _ => return Err(Instead::Refused(StatusCode::NOT_FOUND)),
         };
         let host = one(request.headers(), "host").filter(|host| self.hosts.iter().any(|own| own == host));
-        let Some(host) = host else { return Err(StatusCode::MISDIRECTED_REQUEST) };
+        let Some(host) = host else {
+            return Err(Instead::Refused(StatusCode::MISDIRECTED_REQUEST));
+        };
         let changes = !matches!(*request.method(), Method::GET | Method::HEAD);
         if changes && one(request.headers(), "origin") != Some(format!("http://{host}").as_str()) {
-            return Err(StatusCode::FORBIDDEN);
+            return Err(Instead::Refused(StatusCode::FORBIDDEN));
         }
         if !path.contains('/') {
-            return Err(StatusCode::NOT_FOUND); // links end with a slash, so that what the page asks for lies below it
+            return Err(Instead::Moved(format!("/{secret}/"))); // messengers and typing drop the slash, below which all of the page lies
         }
-        let rest = PathAndQuery::try_from(format!("/{rest}")).map_err(|_| StatusCode::NOT_FOUND)?;
+        let rest = PathAndQuery::try_from(format!("/{rest}"))
+            .map_err(|_| Instead::Refused(StatusCode::NOT_FOUND))?;
         Ok((router.clone(), Uri::from(rest)))
     }
 }

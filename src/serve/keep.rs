@@ -15,6 +15,7 @@ use crate::report::Report;
 use super::evening::Evening;
 use super::known::{Known, Times};
 use super::pictures::WallPicture;
+use super::together::Together;
 
 const SEEN: &str = "seen.json";
 /// So many checks are tried, from the newest back, before the wall begins anew: somebody may have opened and changed the last one.
@@ -25,6 +26,8 @@ pub(super) struct Kept {
     pub name: String,
     pub known: Known,
     pub picture: WallPicture,
+    /// The last photo marked, as a JPEG file; empty where it is not there.
+    pub marked: Vec<u8>,
 }
 
 /// Writes a check's folder and gives its name.
@@ -59,7 +62,33 @@ fn read(check: &Path, printed: &Printed, now: u64) -> Option<Kept> {
     let known = Known::from_report(&report, times.as_ref(), &printed.grid, now)?;
     let picture = Folder::read_of_check(check, "wall.jpg")?;
     let picture = image::load_from_memory_with_format(&picture, ImageFormat::Jpeg).ok()?.into_rgb8();
-    Some(Kept { name: name_of(check)?, known, picture: WallPicture::from_check(&picture, &printed.grid)? })
+    let picture = WallPicture::from_check(&picture, &printed.grid)?;
+    let last = format!("marked-{}.jpg", report.photos.len());
+    let marked = Folder::read_of_check(check, "marked.jpg").or_else(|| Folder::read_of_check(check, &last));
+    Some(Kept { name: name_of(check)?, known, picture, marked: marked.unwrap_or_default() })
+}
+
+/// Puts a check aside, so that nothing goes on from it: its folder gets a name that no check has.
+pub(super) fn put_check_aside(folder: &Folder, name: &str) -> std::io::Result<()> {
+    let checks = folder.checks();
+    std::fs::rename(checks.join(name), checks.join(format!(".undone-{name}")))
+}
+
+/// The helpers' list as it was kept, and whether it was damaged: then it is put aside and a new one begins.
+pub(super) fn list(folder: &Folder, printed: &Printed, now: u64) -> (Together, bool) {
+    let nothing = Together::new(&printed.tag);
+    let path = folder.helpers_list_json();
+    if !path.exists() {
+        return (nothing, false);
+    }
+    let kept = folder.kept_helpers_list();
+    match kept.and_then(|bytes| Together::from_kept(&bytes, &printed.tag, printed.grid.count(), now)) {
+        Some(kept) => (kept, false),
+        None => {
+            let _ = std::fs::rename(&path, path.with_file_name(".helpers-list-damaged.json"));
+            (nothing, true)
+        }
+    }
 }
 
 fn name_of(check: &Path) -> Option<String> {

@@ -42,6 +42,8 @@ pub struct Known {
     origins: Vec<Origin>,
     /// How many photos were added.
     count: usize,
+    /// For each square, by the place where it belongs, the place where it was last seen on the wall.
+    been: Vec<Option<usize>>,
 }
 
 /// Where a photo is from.
@@ -66,6 +68,9 @@ pub struct Times {
     pub photos: usize,
     /// Where the photos in the report are from.
     pub origins: Vec<Origin>,
+    /// For each square, by the place where it belongs, the place where it was last seen on the wall.
+    #[serde(default)]
+    pub been: Vec<Option<usize>>,
 }
 
 impl Known {
@@ -79,6 +84,7 @@ impl Known {
             photos: Vec::new(),
             origins: Vec::new(),
             count: 0,
+            been: vec![None; grid.count()],
         }
     }
 
@@ -102,7 +108,43 @@ impl Known {
     /// What is kept beside the report of this wall.
     #[must_use]
     pub fn kept(&self) -> Times {
-        Times { format: 1, seen: self.times().collect(), photos: self.count, origins: self.origins.clone() }
+        Times {
+            format: 1,
+            seen: self.times().collect(),
+            photos: self.count,
+            origins: self.origins.clone(),
+            been: self.been.clone(),
+        }
+    }
+
+    /// Squares, by the places where they belong, that were on the wall, hang nowhere now, and whose last place has been looked at
+    /// since: they fell off, or somebody took them down. Where the code at the last place cannot be read, the square may hang there
+    /// still.
+    #[must_use]
+    pub fn fallen(&self) -> Vec<usize> {
+        let mut hangs = vec![false; self.cells.len()];
+        self.hanging().iter().for_each(|(home, _)| hangs[*home] = true);
+        let looked_at = |place: usize| self.cells.get(place).is_some_and(|seen| tells(&seen.reading.sight));
+        let gone =
+            (0..).zip(&self.been).filter(|(square, last)| last.is_some_and(looked_at) && !hangs[*square]);
+        gone.map(|(square, _)| square).collect()
+    }
+
+    /// Every square that hangs, by the place where it belongs, and where.
+    fn hanging(&self) -> Vec<(usize, usize)> {
+        let named = (0..).zip(&self.cells).filter_map(|(place, seen)| match &seen.reading.sight {
+            Sight::Square { home, .. } => Some((self.grid.index(*home), place)),
+            _ => None,
+        });
+        named.collect()
+    }
+
+    fn remember(&mut self) {
+        for (home, place) in self.hanging() {
+            if let Some(last) = self.been.get_mut(home) {
+                *last = Some(place);
+            }
+        }
     }
 
     /// Where the photos that cells come from are from.
@@ -132,10 +174,12 @@ impl Known {
         for own in &fresh {
             self.forget_elsewhere(own, &fresh, at);
         }
+        self.remember();
+        let taken = self.cells.iter().map(|seen| seen.at > 0 && seen.reading.photo == index).collect();
         self.photos.push(PhotoReading { cells: Vec::new(), ..photo });
         self.count += 1;
         self.origins.push(Origin { number: self.count, ..origin });
-        Added { index: self.tidy(index), newest }
+        Added { index: self.tidy(index), newest, taken }
     }
 
     /// Where this photo names a square, no older sight of it elsewhere holds.
@@ -211,6 +255,13 @@ impl Known {
             .collect();
         known.count = times.map_or(report.photos.len(), |times| times.photos);
         known.origins = times.map_or_else(|| told_origins(report), |times| times.origins.clone());
+        let fits = |been: &Vec<Option<usize>>| {
+            been.len() == grid.count() && been.iter().flatten().all(|place| *place < grid.count())
+        };
+        if let Some(been) = times.map(|times| &times.been).filter(|been| fits(been)) {
+            known.been.clone_from(been);
+        }
+        known.remember();
         Some(known)
     }
 }
@@ -222,6 +273,8 @@ pub struct Added {
     pub index: usize,
     /// For each cell whether this photo shows it, and none shows it later.
     pub newest: Vec<bool>,
+    /// For each cell whether what is known of it now comes from this photo.
+    pub taken: Vec<bool>,
 }
 
 fn unseen(cell: Cell) -> CellReading {
@@ -290,23 +343,14 @@ fn told_photo(report: &Report, width: usize, height: usize, codes_read: usize) -
     }
 }
 
+/// Photos that show what a test says, of a wall of one row.
 #[cfg(test)]
-mod tests {
+pub(super) mod made {
     use super::*;
-    use crate::plan::RowsFrom;
-    use proptest::prelude::*;
 
-    const GRID: Grid =
-        Grid { columns: 4, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
-    const NOON: u64 = 1_800_000_000;
-
-    fn square(column: usize) -> Sight {
-        Sight::Square { home: Cell { row: 0, column }, turn: Turn::None }
-    }
-
-    fn photo(sights: [Sight; 4]) -> PhotoReading {
+    pub fn photo(sights: &[Sight]) -> PhotoReading {
         let cells = (0..).zip(sights).map(|(column, sight)| CellReading {
-            sight,
+            sight: sight.clone(),
             certainty: 0.95,
             ..unseen(Cell { row: 0, column })
         });
@@ -323,6 +367,25 @@ mod tests {
             worst_shift_mm: 0.0,
             cells: cells.collect(),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::RowsFrom;
+    use proptest::prelude::*;
+
+    const GRID: Grid =
+        Grid { columns: 4, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    const NOON: u64 = 1_800_000_000;
+
+    fn square(column: usize) -> Sight {
+        Sight::Square { home: Cell { row: 0, column }, turn: Turn::None }
+    }
+
+    fn photo(sights: [Sight; 4]) -> PhotoReading {
+        made::photo(&sights)
     }
 
     fn sights(known: &Known) -> Vec<Sight> {
@@ -375,6 +438,32 @@ mod tests {
             assert_eq!(added.index + 1, known.reading().photos.len());
         }
         assert_eq!((known.reading().photos.len(), known.origins()[0].number, known.count()), (1, 50, 50));
+    }
+
+    #[test]
+    fn only_what_is_now_known_from_a_photo_is_taken_from_it() {
+        let mut known = Known::nothing(&GRID);
+        known.add(photo([square(0), square(1), Empty, Unseen]), Origin::default(), NOON);
+        let added = known.add(photo([Unread, square(1), Unseen, Unread]), Origin::default(), NOON + 60);
+        assert_eq!(
+            added.taken,
+            [false, true, false, true],
+            "A is cut by the edge: what it showed before stays"
+        );
+    }
+
+    #[test]
+    fn a_square_that_fell_off_is_noticed_and_so_is_its_return() {
+        let mut known = Known::nothing(&GRID);
+        known.add(photo([square(0), square(1), square(3), Empty]), Origin::default(), NOON);
+        assert_eq!(known.fallen(), [0_usize; 0]);
+        known.add(photo([Empty, square(1), square(2), Unread]), Origin::default(), NOON + 60);
+        assert_eq!(sights(&known), [Empty, square(1), square(2), Unread], "an empty place wins at once");
+        assert_eq!(known.fallen(), [0, 3]);
+        known.add(photo([Unseen, Unread, Unread, square(3)]), Origin::default(), NOON + 120);
+        assert_eq!(known.fallen(), [0], "what cannot be read may hang there still");
+        known.add(photo([square(0), Unseen, Unseen, Unseen]), Origin::default(), NOON + 180);
+        assert_eq!(known.fallen(), [0_usize; 0]);
     }
 
     fn any_sight() -> impl Strategy<Value = Sight> {

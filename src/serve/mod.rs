@@ -4,8 +4,9 @@
 //!   phone ─▶ connect ─▶ guard ─▶ routes ─┬─▶ pages                      written by hand, embedded
 //!            how many,  secret,          ├─▶ answer, pictures           the wall as it stands
 //!            how long   host, origin     ├─▶ live                       whenever it changes
-//!                                        └─▶ upload ─▶ work ─▶ evening ─▶ keep     photo, reading, check, folder
-//!                                                                known: what each cell last showed
+//!                                        ├─▶ upload ─▶ work ─▶ evening ─▶ keep     photo, reading, check, folder
+//!                                        │                       known: what each cell last showed; list: what is to be done
+//!                                        └─▶ marks ─▶ together                      ticks, claims, pieces handed out
 //! ```
 //!
 //! Promised:
@@ -19,6 +20,7 @@
 //!
 //! This module has no clock of its own: the caller gives one.
 
+mod accent;
 pub mod address;
 mod answer;
 mod connect;
@@ -27,12 +29,15 @@ pub mod guard;
 mod keep;
 pub mod known;
 pub mod levels;
+pub mod list;
+mod marks;
 mod pages;
 pub mod pictures;
 pub mod routes;
 mod said;
 pub mod secret;
 mod shrink;
+pub mod together;
 pub mod upload;
 pub mod work;
 
@@ -133,7 +138,7 @@ impl Server {
         let room_link = format!("http://{}:{port}/{}/", Ipv4Addr::LOCALHOST, secrets.room.shown());
         let shared = Arc::new(Shared { evening, work: Work::default(), link, for_phones: lan.is_some() });
         let (helpers, room) = (routes::helpers(Arc::clone(&shared)), routes::room(Arc::clone(&shared)));
-        let doors = Arc::new(Doors { secrets, hosts, helpers, room });
+        let doors = Arc::new(Doors { secrets, hosts, helpers, room, nowhere: pages::nowhere() });
         Ok(Self { listeners, doors, shared, room_link })
     }
 

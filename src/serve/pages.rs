@@ -6,15 +6,19 @@
 use serde_json::{Map, Value};
 
 use crate::report::html::escaped;
-use crate::words::Words;
+use crate::words::{FluentValue, LANGUAGES, Words};
 
 /// The pages' styles and scripts: name, kind, text.
-pub(super) const FILES: [(&str, &str, &str); 6] = [
+pub(super) const FILES: [(&str, &str, &str); 10] = [
     ("icon.svg", "image/svg+xml", include_str!("assets/icon.svg")),
     ("base.css", "text/css; charset=utf-8", include_str!("assets/base.css")),
     ("phone.css", "text/css; charset=utf-8", include_str!("assets/phone.css")),
     ("room.css", "text/css; charset=utf-8", include_str!("assets/room.css")),
     ("phone.js", "text/javascript; charset=utf-8", include_str!("assets/phone.js")),
+    ("common.js", "text/javascript; charset=utf-8", include_str!("assets/common.js")),
+    ("wall.js", "text/javascript; charset=utf-8", include_str!("assets/wall.js")),
+    ("pieces.js", "text/javascript; charset=utf-8", include_str!("assets/pieces.js")),
+    ("photos.js", "text/javascript; charset=utf-8", include_str!("assets/photos.js")),
     ("room.js", "text/javascript; charset=utf-8", include_str!("assets/room.js")),
 ];
 const PHONE: &str = include_str!("assets/phone.html");
@@ -22,26 +26,50 @@ const ROOM: &str = include_str!("assets/room.html");
 
 /// The sentences that the phone page's script says.
 const PHONE_WORDS: &[&str] = &[
+    "serve-after",
     "serve-again",
     "serve-all-missing",
+    "serve-back",
+    "serve-back-since",
     "serve-cell-belongs",
-    "serve-cell-hangs",
     "serve-cell-nothing-seen",
+    "serve-check-again",
     "serve-connection-lost",
+    "serve-dismiss",
     "serve-done",
     "serve-give-out",
     "serve-given",
     "serve-last-photo",
     "serve-link-old",
+    "serve-mine",
+    "serve-mine-on",
+    "serve-new-photo",
+    "serve-next-how",
+    "serve-next-none",
     "serve-no-answer",
+    "serve-not-back",
+    "serve-not-sent",
+    "serve-out-since",
     "serve-photo-too-heavy-here",
+    "serve-piece-back",
+    "serve-piece-out",
     "serve-queue",
     "serve-reading",
+    "serve-reading-of",
+    "serve-retry",
     "serve-sending",
     "serve-sending-of",
+    "serve-shaded",
+    "serve-show-spot",
+    "serve-show-step",
     "serve-step-all-ticked",
     "serve-take",
+    "serve-theirs",
+    "serve-undo",
+    "serve-undo-ask",
 ];
+/// What scripts fill in themselves: in a sentence for a script `{ $time }` becomes `{time}`.
+const FILLED: [&str; 7] = ["time", "done", "left", "at", "of", "label", "minutes"];
 /// The sentences that the room page's script says.
 const ROOM_WORDS: &[&str] = &[
     "serve-link-old",
@@ -58,6 +86,20 @@ const ROOM_WORDS: &[&str] = &[
 pub(super) fn phone(name: &str, words: &Words, photos_kept: bool) -> String {
     let private = if photos_kept { "serve-help-private-kept" } else { "serve-help-private" };
     filled(&PHONE.replace("{{=private}}", &format!("{{{{{private}}}}}")), name, words, PHONE_WORDS)
+}
+
+/// The page without a secret, in every language: it tells nobody anything.
+pub(super) fn nowhere() -> String {
+    let said = LANGUAGES.iter().map(|(code, _)| {
+        let words = Words::of(code);
+        format!("<p lang=\"{code}\">{}</p>", escaped(&words.say("serve-nowhere", &[])))
+    });
+    let title = escaped(&Words::english().say("serve-title", &[]));
+    format!(
+        "<!DOCTYPE html><html lang=\"en\"><meta charset=\"utf-8\"><meta name=\"viewport\" \
+         content=\"width=device-width, initial-scale=1\"><title>{title}</title>{}</html>",
+        said.collect::<String>()
+    )
 }
 
 /// The room's page.
@@ -86,8 +128,11 @@ fn filled(page: &str, name: &str, words: &Words, script: &[&str]) -> String {
 
 /// JSON for between `<script type="application/json">` and its end.
 fn script_words(words: &Words, ids: &[&str]) -> String {
+    let gaps = FILLED.map(|name| (name, format!("{{{name}}}")));
+    let left: Vec<(&str, FluentValue<'_>)> =
+        gaps.iter().map(|(name, gap)| (*name, gap.as_str().into())).collect();
     let said: Map<String, Value> =
-        ids.iter().map(|id| ((*id).to_owned(), words.say(id, &[]).into())).collect();
+        ids.iter().map(|id| ((*id).to_owned(), words.say(id, &left).into())).collect();
     Value::Object(said).to_string().replace('<', "\\u003c")
 }
 
@@ -114,15 +159,38 @@ mod tests {
 
     #[test]
     fn scripts_say_what_they_are_given_and_nothing_else() {
-        let script = |name: &str| FILES.iter().find(|(own, ..)| *own == name).unwrap().2;
-        for (text, words) in [(script("phone.js"), PHONE_WORDS), (script("room.js"), ROOM_WORDS)] {
-            let mut used = ids_in(text, "say(\"", "\"");
+        let scripts = FILES.iter().filter(|(name, ..)| name.ends_with(".js"));
+        type Files = Vec<&'static (&'static str, &'static str, &'static str)>;
+        let (room, phone): (Files, Files) = scripts.partition(|(name, ..)| *name == "room.js");
+        for (scripts, words) in [(phone, PHONE_WORDS), (room, ROOM_WORDS)] {
+            let texts = scripts.iter().map(|(.., text)| *text);
+            let mut used: Vec<&str> = texts.flat_map(|text| ids_in(text, "\"", "\"")).collect();
+            used.retain(|text| text.starts_with("serve-"));
             used.sort_unstable();
             used.dedup();
             let mut given = words.to_vec();
             given.sort_unstable();
             assert_eq!(used, given);
         }
+    }
+
+    #[test]
+    fn gaps_that_a_script_fills_in_stay_open() {
+        for language in ["en", "es"] {
+            let told = script_words(&Words::of(language), &["serve-new-photo", "serve-sending-of"]);
+            for gap in ["{time}", "{done}", "{left}", "{at}", "{of}"] {
+                assert!(told.contains(gap), "{told}");
+            }
+        }
+    }
+
+    #[test]
+    fn without_a_secret_every_language_says_the_same() {
+        let page = nowhere();
+        assert!(
+            page.contains("lang=\"en\"") && page.contains("lang=\"es\"") && !page.contains("[serve"),
+            "{page}"
+        );
     }
 
     #[test]

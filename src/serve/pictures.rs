@@ -25,6 +25,8 @@ const MAP_PX: u32 = 1_280;
 const LITTLE_PX: u32 = 240;
 /// So much of the neighbours is seen around a cell, in mm: squares hang a little askew.
 const AROUND_MM: f64 = 6.0;
+/// Longest side of the marked photo as a phone shows it first; the whole one comes with the first zoom.
+const MARKED_PX: u32 = 1_280;
 /// What stands where no photo has shown the wall.
 const NOWHERE: Rgb<u8> = Rgb([230; 3]);
 
@@ -75,15 +77,21 @@ impl WallPicture {
         Some(wall)
     }
 
-    /// Takes the cells that `shown` names from a photo drawn with [`frontal`].
-    pub fn take(&mut self, drawn: &RgbImage, shown: &[bool]) {
+    /// Takes the cells that `cells` names from a photo drawn with [`frontal`], of them the pixels that the photo has: `shown`, row
+    /// by row. Where it is cut, what was there before stays.
+    pub fn take(&mut self, drawn: &RgbImage, shown: &[bool], cells: &[bool]) {
         if drawn.dimensions() != self.pixels.dimensions() {
             return;
         }
-        for cell in self.grid.cells().filter(|cell| shown.get(self.grid.index(*cell)) == Some(&true)) {
-            let across = self.strip(cell.column, self.grid.columns, drawn.width());
+        let width = drawn.width();
+        let has = |x: u32, y: u32| {
+            let at = u64::from(y) * u64::from(width) + u64::from(x);
+            usize::try_from(at).ok().and_then(|at| shown.get(at)) == Some(&true)
+        };
+        for cell in self.grid.cells().filter(|cell| cells.get(self.grid.index(*cell)) == Some(&true)) {
+            let across = self.strip(cell.column, self.grid.columns, width);
             for y in self.strip(cell.row, self.grid.rows, drawn.height()) {
-                for x in across.clone() {
+                for x in across.clone().filter(|x| has(*x, y)) {
                     self.pixels.put_pixel(x, y, *drawn.get_pixel(x, y));
                 }
             }
@@ -175,6 +183,13 @@ fn within(picture: &RgbImage, most: u32) -> RgbImage {
     resize(picture, side(picture.width()), side(picture.height()), FilterType::Triangle)
 }
 
+/// A marked photo for a phone's first look, of a JPEG file; empty where that cannot be opened.
+#[must_use]
+pub fn marked_small(marked: &[u8]) -> Vec<u8> {
+    let opened = image::load_from_memory_with_format(marked, image::ImageFormat::Jpeg);
+    opened.ok().and_then(|photo| jpeg(&within(&photo.into_rgb8(), MARKED_PX)).ok()).unwrap_or_default()
+}
+
 fn pixels(count: f64) -> u32 {
     u32::try_from(round_index(count)).unwrap_or(u32::MAX)
 }
@@ -193,11 +208,29 @@ mod tests {
         let (width, height) = wall.pixels.dimensions();
         assert_eq!(usize::try_from(width).unwrap(), LONGEST_PX);
         let red = RgbImage::from_pixel(width, height, Rgb([200, 0, 0]));
-        wall.take(&red, &[true, false, false, false, false, true]);
+        let all = vec![true; red.as_raw().len() / 3];
+        wall.take(&red, &all, &[true, false, false, false, false, true]);
         let is_red = |x: u32, y: u32| *wall.pixels.get_pixel(x, y) == Rgb([200, 0, 0]);
         assert!(is_red(0, 0) && is_red(width - 1, height - 1) && is_red(width / 4, height / 4));
         assert!(!is_red(width / 2, 0) && !is_red(width - 1, 0) && !is_red(0, height - 1));
         assert!(wall.map().is_ok() && wall.cell(Cell { row: 1, column: 2 }).is_ok());
+    }
+
+    #[test]
+    fn where_a_photo_is_cut_the_picture_before_stays() {
+        let mut wall = WallPicture::blank(&GRID);
+        let (width, height) = wall.pixels.dimensions();
+        let filled = |colour| RgbImage::from_pixel(width, height, Rgb(colour));
+        let all = vec![true; filled([0; 3]).as_raw().len() / 3];
+        wall.take(&filled([0, 90, 0]), &all, &[true; 6]);
+        let left: Vec<bool> = (0..height).flat_map(|_| (0..width).map(|x| x < width / 6)).collect();
+        wall.take(&filled([200, 0, 0]), &left, &[true; 6]);
+        assert_eq!(*wall.pixels.get_pixel(width / 12, height / 2), Rgb([200, 0, 0]));
+        assert_eq!(
+            *wall.pixels.get_pixel(width / 4, height / 2),
+            Rgb([0, 90, 0]),
+            "the same cell, beyond the photo"
+        );
     }
 
     #[test]

@@ -5,12 +5,15 @@
 //! | `/` | yes | yes | the page |
 //! | `/phone.js` … | yes | yes | its styles and script |
 //! | `/wall.json` | all that is to be done | counts | the wall as it stands |
-//! | `/live` | yes | yes | the number of the standing, whenever it changes (server-sent events) |
+//! | `/live` | yes | yes | the number of the standing, for helpers that of their list too, whenever one changes (server-sent events) |
 //! | `/wall.jpg` | yes | yes | the wall as it looks |
+//! | `/marked.jpg`, `/marked-large.jpg` | yes | | the last photo, marked |
+//! | `/accent.css` | yes | | the evening's warm colour |
 //! | `/cell/17`, `/piece/17` | yes | | what hangs in a cell; what belongs there |
 //! | `/picture.jpg` | | yes | the picture that is being drawn |
-//! | `/code.svg` | | this computer only | the helpers' link as a code |
+//! | `/code.svg` | where phones are let in | this computer only | the helpers' link as a code |
 //! | `POST /photo` | yes | | see [`super::upload`] |
+//! | `POST /step`, `/piece`, `/undo` | yes | | see `marks` |
 
 use std::convert::Infallible;
 use std::sync::Arc;
@@ -18,7 +21,7 @@ use std::time::Duration;
 
 use axum::Router;
 use axum::extract::{Extension, Path, State};
-use axum::http::StatusCode;
+use axum::http::{HeaderMap, StatusCode};
 use axum::response::sse::{Event, KeepAlive, Sse};
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
@@ -32,6 +35,7 @@ use crate::report::letters::LETTERS;
 use super::answer::{bytes, json, room_json, wall_json};
 use super::evening::Evening;
 use super::guard::Peer;
+use super::marks;
 use super::pages;
 use super::upload::{self, MOST_BYTES};
 use super::work::Work;
@@ -59,6 +63,14 @@ pub struct Shared {
 pub(super) fn helpers(shared: Arc<Shared>) -> Router {
     let page = pages::phone(&shared.evening.printed.name, &shared.evening.words, shared.evening.keep_photos);
     both(page)
+        .route("/live", get(live_list))
+        .route("/marked.jpg", get(marked))
+        .route("/marked-large.jpg", get(marked_large))
+        .route("/accent.css", get(accent))
+        .route("/code.svg", get(code_for_helpers))
+        .route("/step", post(marks::step))
+        .route("/piece", post(marks::piece))
+        .route("/undo", post(marks::undo))
         .route("/wall.json", get(helpers_wall))
         .route("/cell/{place}", get(cell))
         .route("/piece/{place}", get(piece))
@@ -70,6 +82,7 @@ pub(super) fn helpers(shared: Arc<Shared>) -> Router {
 pub(super) fn room(shared: Arc<Shared>) -> Router {
     let page = pages::room(&shared.evening.printed.name, &shared.evening.words);
     both(page)
+        .route("/live", get(live))
         .route("/wall.json", get(room_wall))
         .route("/picture.jpg", get(original))
         .route("/code.svg", get(code))
@@ -80,8 +93,7 @@ fn both(page: String) -> Router<Arc<Shared>> {
     let page: Arc<str> = page.replace("{most-bytes}", &MOST_BYTES.to_string()).into();
     let mut router = Router::new()
         .route("/", get(move || async move { bytes(StatusCode::OK, HTML, page.to_string()) }))
-        .route("/wall.jpg", get(wall_picture))
-        .route("/live", get(live));
+        .route("/wall.jpg", get(wall_picture));
     for (name, kind, text) in pages::FILES {
         router =
             router.route(&format!("/{name}"), get(move || async move { bytes(StatusCode::OK, kind, text) }));
@@ -93,8 +105,10 @@ fn both(page: String) -> Router<Arc<Shared>> {
     router
 }
 
-async fn helpers_wall(State(shared): State<Arc<Shared>>) -> Response {
-    json(StatusCode::OK, &wall_json(&shared.evening, &shared.evening.standing()))
+async fn helpers_wall(State(shared): State<Arc<Shared>>, headers: HeaderMap) -> Response {
+    let mut told = wall_json(&shared.evening, &shared.evening.standing(), marks::who(&headers).as_ref());
+    told["code"] = shared.for_phones.into();
+    json(StatusCode::OK, &told)
 }
 
 async fn room_wall(State(shared): State<Arc<Shared>>, Extension(peer): Extension<Peer>) -> Response {
@@ -117,6 +131,25 @@ async fn wall_picture(State(shared): State<Arc<Shared>>) -> Response {
 
 async fn original(State(shared): State<Arc<Shared>>) -> Response {
     bytes(StatusCode::OK, JPEG, shared.evening.original.clone())
+}
+
+async fn marked(State(shared): State<Arc<Shared>>) -> Response {
+    let standing = shared.evening.standing();
+    let drawn = tokio::task::spawn_blocking(move || standing.marked_small().to_vec()).await;
+    picture(drawn.unwrap_or_default())
+}
+
+async fn marked_large(State(shared): State<Arc<Shared>>) -> Response {
+    picture(shared.evening.standing().marked.clone())
+}
+
+/// A JPEG file, if there is one.
+fn picture(bytes_of_it: Vec<u8>) -> Response {
+    if bytes_of_it.is_empty() { nothing() } else { bytes(StatusCode::OK, JPEG, bytes_of_it) }
+}
+
+async fn accent(State(shared): State<Arc<Shared>>) -> Response {
+    bytes(StatusCode::OK, "text/css; charset=utf-8", shared.evening.accent.clone())
 }
 
 async fn cell(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> Response {
@@ -148,11 +181,25 @@ async fn live(State(shared): State<Arc<Shared>>) -> Response {
     Sse::new(events).keep_alive(KeepAlive::new().interval(ALIVE)).into_response()
 }
 
-/// The helpers' link.
+/// Tells the numbers of the standing and of the helpers' list whenever one changes.
+async fn live_list(State(shared): State<Arc<Shared>>) -> Response {
+    let numbers = WatchStream::new(shared.evening.watch_shared());
+    let events =
+        numbers.map(|(number, list)| Ok::<_, Infallible>(Event::default().data(format!("{number}.{list}"))));
+    Sse::new(events).keep_alive(KeepAlive::new().interval(ALIVE)).into_response()
+}
+
+/// The helpers' link on the room's page.
 async fn code(State(shared): State<Arc<Shared>>, Extension(peer): Extension<Peer>) -> Response {
-    if !shows_code(&shared, peer) {
-        return nothing();
-    }
+    if shows_code(&shared, peer) { code_of(&shared) } else { nothing() }
+}
+
+/// The helpers' link for the next helper: whoever asks has it.
+async fn code_for_helpers(State(shared): State<Arc<Shared>>) -> Response {
+    if shared.for_phones { code_of(&shared) } else { nothing() }
+}
+
+fn code_of(shared: &Shared) -> Response {
     LinkCode::new(&shared.link)
         .map_or_else(nothing, |code| bytes(StatusCode::OK, "image/svg+xml", svg(&code)))
 }

@@ -10,7 +10,8 @@ use crate::read::ReadError;
 use crate::words::Words;
 
 use super::answer;
-use super::evening::{MOST_PIXELS, Refusal};
+use super::evening::{MOST_PIXELS, NotUndone, Refusal};
+use super::together::Conflict;
 use super::upload::MOST_BYTES;
 
 /// One sentence as an answer.
@@ -35,6 +36,7 @@ pub(super) fn refusal(refused: &Refusal, words: &Words) -> String {
     let say = |id: &str| words.say(id, &[]);
     match refused {
         Refusal::Photo(error) => photo(error, words),
+        Refusal::Copy(width, height) => copy((*width, *height), words),
         Refusal::Read(ReadError::NoCodes) => say("serve-photo-no-codes"),
         Refusal::Read(ReadError::Foreign(tags)) => {
             words.say("serve-photo-foreign", &[("tags", tags.join(", ").into())])
@@ -46,6 +48,33 @@ pub(super) fn refusal(refused: &Refusal, words: &Words) -> String {
         Refusal::Read(ReadError::CannotPlace) => say("serve-photo-cannot-place"),
         Refusal::Draw(_) | Refusal::Stumble => say("serve-photo-stumble"),
     }
+}
+
+/// That a photo is a small copy, and what to send instead.
+pub(super) fn copy((width, height): (u32, u32), words: &Words) -> String {
+    let size = [("width", width.to_string().into()), ("height", height.to_string().into())];
+    words.say("serve-photo-copy", &size)
+}
+
+/// Why something was not marked.
+pub(super) fn conflict(conflict: Conflict, words: &Words) -> String {
+    let id = match conflict {
+        Conflict::Taken => "serve-step-taken",
+        Conflict::Gone => "serve-step-gone",
+        Conflict::PieceTaken => "serve-piece-taken",
+        Conflict::PieceUp => "serve-piece-up",
+    };
+    words.say(id, &[])
+}
+
+/// Why the last photo was not taken back.
+pub(super) fn not_undone(why: NotUndone, words: &Words) -> String {
+    let id = match why {
+        NotUndone::Changed => "serve-undo-changed",
+        NotUndone::Nothing => "serve-undo-nothing",
+        NotUndone::Unkept => "serve-undo-unkept",
+    };
+    words.say(id, &[])
 }
 
 fn photo(error: &PhotoError, words: &Words) -> String {

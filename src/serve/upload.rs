@@ -23,6 +23,7 @@ use http_body_util::BodyExt;
 use tokio::time::{Instant, timeout, timeout_at};
 
 use super::answer::{self, wall_json};
+use super::marks;
 use super::routes::Shared;
 use super::said::{self, refusal};
 
@@ -51,6 +52,7 @@ enum Broken {
 /// Takes a photo.
 pub async fn photo(State(shared): State<Arc<Shared>>, headers: HeaderMap, body: Body) -> Response {
     let words = &shared.evening.words;
+    let taken = (shared.evening.clock.now)().saturating_sub(age(&headers)); // sending it takes its time
     if announced(&headers).is_some_and(|length| length > MOST_BYTES) {
         throw_away(body).await;
         return said::answer(StatusCode::PAYLOAD_TOO_LARGE, &said::too_large(words));
@@ -74,11 +76,13 @@ pub async fn photo(State(shared): State<Arc<Shared>>, headers: HeaderMap, body: 
         Err(Broken::Large) => return said::answer(StatusCode::PAYLOAD_TOO_LARGE, &said::too_large(words)),
     };
     let evening = Arc::clone(&shared.evening);
-    match shared.work.read(evening, bytes, age(&headers), (place, hand)).await {
+    match shared.work.read(evening, bytes, taken, (place, hand)).await {
         Ok(standing) => {
-            let mut told = wall_json(&shared.evening, &standing);
+            let mut told = wall_json(&shared.evening, &standing, marks::who(&headers).as_ref());
             if standing.newest == 0 {
                 told["note"] = words.say("serve-photo-older", &[]).into();
+            } else if let Some(size) = standing.copy {
+                told["note"] = said::copy(size, words).into();
             }
             answer::json(StatusCode::OK, &told)
         }

@@ -13,7 +13,7 @@ use std::sync::Arc;
 
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
-use super::evening::{Evening, Refusal, Standing};
+use super::evening::{Evening, NotUndone, Refusal, Standing};
 
 /// Photos that are let in at once. A reader takes one or two seconds for each: who comes last waits half a minute at most.
 const PLACES: usize = 12;
@@ -63,15 +63,28 @@ impl Work {
         &self,
         evening: Arc<Evening>,
         bytes: Vec<u8>,
-        age_s: u64,
+        taken: u64,
         held: (Place, Hand),
     ) -> Result<Arc<Standing>, Refusal> {
         let reader = Arc::clone(&self.reader).acquire_owned().await.map_err(|_| Refusal::Stumble)?;
         let read = tokio::task::spawn_blocking(move || {
             let _held = (reader, held);
-            catch_unwind(AssertUnwindSafe(|| evening.take(bytes, age_s))).unwrap_or(Err(Refusal::Stumble))
+            catch_unwind(AssertUnwindSafe(|| evening.take(bytes, taken))).unwrap_or(Err(Refusal::Stumble))
         });
         read.await.unwrap_or(Err(Refusal::Stumble))
+    }
+
+    /// Takes the last photo back while none is being read.
+    ///
+    /// # Errors
+    /// [`NotUndone`] where nothing has changed.
+    pub async fn undo(&self, evening: Arc<Evening>, number: u64) -> Result<Arc<Standing>, NotUndone> {
+        let reader = Arc::clone(&self.reader).acquire_owned().await.map_err(|_| NotUndone::Changed)?;
+        let undone = tokio::task::spawn_blocking(move || {
+            let _held = reader;
+            evening.undo(number)
+        });
+        undone.await.unwrap_or(Err(NotUndone::Changed))
     }
 
     /// Waits until nothing is being read, and lets nothing begin any more.

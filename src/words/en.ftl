@@ -828,137 +828,223 @@ error-display-pair = { $read } isn’t a square that was read on this wall
 
 ## serve
 
-help-serve = Serves the helper's page: a phone photographs the wall and reads what to swap, turn and find
+help-serve = Run the helper page: helpers take a photo of the wall with a phone and see what to swap, turn and find
 help-serve-folder = The event folder
-help-serve-lan = Let phones in the room's network in; left out, only this computer
-help-serve-address = The address for phones, where this computer has several; lets phones in as --lan does
+help-serve-lan = Let phones on the same Wi-Fi connect (default: this computer only)
+help-serve-address = The address for phones, if this computer has several; lets phones connect, like --lan
 help-serve-port = The port
-help-serve-keep-photos = Keep each photo with its check, without what the camera wrote beside the picture; left out, no photo is kept
-help-serve-fresh = Begin with an empty wall instead of the last check of this evening
-help-serve-new-link = Make a new link; phones that have the old one are shut out
-help-serve-no-browser = Do not open the room's page in this computer's browser
+help-serve-keep-photos = Keep every photo, without the camera’s data such as time and place (default: no photo is kept)
+help-serve-fresh = Start with an empty wall instead of the last check
+help-serve-new-link = Make a new link; phones with the old one can’t connect anymore
+help-serve-no-browser = Don’t open the room page in this computer’s browser
 
-serve-cli-several = This computer has several addresses. Which one is in the same network as the phones?
+serve-cli-several = This computer has several addresses. Which one is on the same network as the phones?
 serve-cli-which = Type a number from 1 to { $count } (Enter for 1):
-serve-cli-continues = Goes on from the check { $check }; --fresh begins with an empty wall.
-serve-cli-link = Helpers: photograph the code with the phone's camera, or type { $link }
-serve-cli-network = The phone must be in the same Wi-Fi as this computer ({ $network }).
-serve-cli-secret = Who has this link can look and send photos, so show the code to helpers only.
-serve-cli-here = The helper's page, on this computer only: { $link }
-serve-cli-lan = Phones cannot reach it like this: type “--lan” behind the command to let them in.
-serve-cli-room = The room's page, for the projector: { $link }
-serve-cli-end = Keep this window open and the lid up. Ctrl+C ends it.
+serve-cli-continues = Picking up from the check { $check }. To start with an empty wall, add --fresh.
+serve-cli-set-aside = The list of what helpers had checked off was damaged. We put it aside and started a new one. Nothing else is lost.
+serve-cli-link = Helpers: scan the QR code with your phone’s camera, or type { $link }
+serve-cli-network = The phone must be on the same Wi-Fi as this computer ({ $network }).
+serve-cli-secret = Anyone with this link can see the wall and send photos, so show the QR code only to helpers.
+serve-cli-here = The helper page, on this computer only: { $link }
+serve-cli-lan = Phones can’t connect this way. Add --lan to the end of the command.
+serve-cli-room = The room page, for the projector: { $link }
+serve-cli-end = Keep this window open and the laptop lid up. Press Ctrl+C to stop.
 serve-cli-quiet =
-    No phone has come through yet. If one tries and waits:
-      1. Is it in the same Wi-Fi, with mobile data off and no VPN?
-      2. Did this computer ask whether to let everysquare through its firewall? Say yes for private networks.
-      3. Many schools' Wi-Fi keeps devices apart. Then switch on the phone's hotspot, join it with this computer, and start again.
-serve-cli-photo = Photo { $photo }: { $right } of { $cells } right, { $wrong } wrong or turned.
-serve-cli-ended = Ended. The checks are in the folder; the same command goes on from the last one.
+    No phone has connected yet. If one is stuck:
+      1. Is it on the same Wi-Fi, with cellular data and VPN off?
+      2. Did this computer ask about its firewall? Choose Allow, for private networks.
+      3. Many school networks keep devices apart. Turn on a phone’s hotspot, connect this computer to it, and start again.
+serve-cli-photo = Photo { $photo }: { $right } of { $cells } in the right spot, { $wrong } to fix.
+serve-cli-ended = Stopped. Every check is saved. Run the same command to pick up where you left off.
 
-serve-take = Photograph the wall
-serve-again = Photograph again
+serve-take = Take a photo of the wall
+serve-again = Take another photo
+serve-check-again = All done? Check again
 serve-choose = Choose photos
 serve-title = Wall helper
+serve-nowhere = This link doesn’t work. Scan the QR code on the laptop again.
+serve-tabs = Two jobs
+serve-tab-wall = Wall
+serve-tab-pieces = Pieces
 serve-headline-start = No photo yet
-serve-start-advice = Stand so that the whole wall is in the picture, hold still, and take it. Parts of the wall one after the other work too.
+serve-start-advice = Stand back until the whole wall is in the picture. Hold still and take the photo. You can also take it in parts.
 serve-headline-fix = { $count ->
     [one] 1 thing to fix
    *[other] { $count } things to fix
 }
 serve-headline-to-come = { $count ->
-    [one] Nothing to fix, 1 square to come
-   *[other] Nothing to fix, { $count } squares to come
+    [one] Nothing to fix. 1 square isn’t up yet
+   *[other] Nothing to fix. { $count } squares aren’t up yet
 }
 serve-headline-unknown = { $count ->
-    [one] Nothing wrong, but 1 cell could not be told
-   *[other] Nothing wrong, but { $count } cells could not be told
+    [one] No mistakes, but 1 spot couldn’t be checked
+   *[other] No mistakes, but { $count } spots couldn’t be checked
 }
-serve-sending = Sending the photo …
-serve-sending-of = Sending several photos, one after the other …
-serve-reading = Reading the wall …
-serve-queue = Other photos come first. Yours waits here …
-serve-last-photo = Last photo:
+serve-photo-alt = The last photo. Each spot to fix has a mark.
+serve-photo-how = Pinch the photo to see more.
+serve-sending = Sending your photo…
+serve-sending-of = Sending photo { $at } of { $of }…
+serve-reading = Reading the wall…
+serve-reading-of = Reading photo { $at } of { $of }…
+serve-queue = Waiting for other photos to finish…
+serve-cancel = Cancel
+serve-dismiss = OK
+serve-last-photo = Last photo: { $time }
+serve-new-photo = New photo, { $time }: { $done } done, { $left } left
 serve-done = Done
-serve-step-all-ticked = All ticked: photograph again to make sure.
+serve-mine = I’m on it
+serve-mine-on = You’re on it
+serve-theirs = Another phone is on it
+serve-after = Do number { $at } first.
+serve-show-spot = Show it on the map
+serve-show-step = Show it in the list
+serve-round = { $count } squares move around: { $way }.
+serve-round-upright = { $count } squares move around: { $way }. Put them all upright.
+serve-fallen = { $count ->
+    [one] Find square { $squares }. It was up before. Look on the floor.
+   *[other] Find { $count } squares: { $squares }. They were up before. Look on the floor.
+}
+serve-where-row = { $edge ->
+    [top] { $at ->
+        [1] top row
+       *[other] { $nth } row from the top
+    }
+   *[bottom] { $at ->
+        [1] bottom row
+       *[other] { $nth } row from the bottom
+    }
+}
+serve-where-column = { $edge ->
+    [left] { $at ->
+        [1] far left
+       *[other] { $nth } from the left
+    }
+   *[right] { $at ->
+        [1] far right
+       *[other] { $nth } from the right
+    }
+}
+serve-nth = { $at ->
+    [1] first
+    [2] second
+    [3] third
+    [4] fourth
+    [5] fifth
+    [6] sixth
+    [7] seventh
+    [8] eighth
+    [9] ninth
+    [10] tenth
+    [21] 21st
+    [22] 22nd
+    [23] 23rd
+   *[other] { $at }th
+}
+serve-step-taken = Another phone is on this one. Pick the next one.
+serve-step-gone = The list is new now. Please look again.
+serve-piece-taken = Another phone just gave out this piece. Take the next one.
+serve-piece-up = This square is on the wall now.
+serve-not-sent = That didn’t reach the laptop. Please try again.
+serve-step-all-ticked = All done? Take another photo to make sure.
 serve-heading-steps = To fix, in this order
-serve-heading-wall = The wall
-serve-heading-missing = Still to come
+serve-heading-wall = The map
 serve-heading-next = Hand out next
 serve-heading-advice = For the next photo
-serve-heading-help = If it does not work
+serve-shaded = We couldn’t read the shaded spots.
+serve-heading-help = If something doesn’t work
 serve-missing-count = { $count ->
-    [0] Every square has been seen.
-    [one] 1 square has not been seen yet.
-   *[other] { $count } squares have not been seen yet.
+    [0] All the squares are up.
+    [one] 1 square isn’t up yet.
+   *[other] { $count } squares aren’t up yet.
 }
 serve-all-missing = All of them
-serve-next-how = Tap a piece when you have handed it out.
-serve-give-out = to hand out
-serve-given = handed out
-serve-map-how = Tap a cell to see what hangs there and what belongs there. Two fingers or the buttons make the map larger.
+serve-next-how = Tap a piece when you give it out.
+serve-next-none = Every piece is out. Nice!
+serve-give-out = to give out
+serve-given = given out
+serve-piece-out = { $label } is out.
+serve-piece-back = { $label } is back.
+serve-undo = Undo
+serve-heading-out = Being drawn
+serve-out-since = since { $time }, { $minutes } min
+serve-back = It’s back
+serve-heading-back = Back, ready for the wall
+serve-back-since = back at { $time }
+serve-not-back = Not back
+serve-heading-fallen = Was up, now gone
+serve-fallen-how = These squares were on the wall before. Look on the floor.
+serve-undo-photo = Undo the last photo
+serve-undo-ask = Undo the photo from { $time }? Every phone goes back to the list before it.
+serve-undo-yes = Yes, undo it
+serve-undo-no = No, keep it
+serve-undo-changed = The list is new now, so nothing was undone. Please look again.
+serve-undo-nothing = There’s no photo to undo.
+serve-undo-unkept = We couldn’t undo this photo. Look at the laptop’s screen.
+serve-add-helper = Add a helper
+serve-add-helper-how = The next helper scans this code with a phone.
+serve-map-how = Tap a spot to see what’s there and what should be. Pinch or use the buttons to zoom.
 serve-larger = Larger
 serve-smaller = Smaller
 serve-close = Close
 serve-retry = Try again
-serve-cell-hangs = Hangs there now
-serve-cell-belongs = Belongs there
-serve-cell-nothing-seen = Not photographed yet
-serve-legend-right = right
-serve-legend-wrong = another square
+serve-cell-hangs = There now
+serve-cell-belongs = Should be there
+serve-cell-nothing-seen = Not in a photo yet
+serve-legend-wrong = wrong spot
 serve-legend-turned = turned
 serve-legend-empty = empty
-serve-legend-unread = not readable
-serve-legend-unseen = not seen yet
-serve-help-laptop = Nothing happens: is the laptop awake, and its window with the code still open?
-serve-help-wifi = The page does not load or stops: phone and laptop must be in the same Wi-Fi, the phone without VPN.
-serve-help-isolation = Many schools' Wi-Fi keeps devices apart. Then switch on the phone's hotspot and let the laptop join it; start the program again and photograph the new code.
+serve-legend-unread = can’t read
+serve-legend-unseen = not in the photo
+serve-help-laptop = Nothing happens? Check that the laptop is awake and its window with the QR code is still open.
+serve-help-wifi = The page is slow or stops? The phone and the laptop must be on the same Wi-Fi. Turn VPN off on the phone.
+serve-help-isolation = Many school networks keep devices apart. Turn on the phone’s hotspot and connect the laptop to it. Start the program again and scan the new code.
 serve-help-private = Photos go only to the laptop and are not kept there. Its pictures of the wall cover anyone we find in front of it, and can miss someone. Anyone snooping on the same Wi-Fi could see a photo on the way.
 serve-help-private-kept = Photos go only to the laptop and are kept there, with anyone who is in them. Anyone snooping on the same Wi-Fi could see a photo on the way.
-serve-connection-lost = The laptop does not answer. Is it awake, and is the phone in the same Wi-Fi? What you see is the last state.
-serve-link-old = This link no longer holds. Photograph the code on the laptop again.
-serve-no-answer = The photo did not get through. Is the laptop awake, and the phone in the same Wi-Fi? The photo is still here: try again.
-serve-no-script = This page needs JavaScript. Switch it on in the browser's settings, or use another browser.
+serve-connection-lost = The laptop isn’t answering. Is it awake, and are you on the same Wi-Fi? You’re seeing the last update.
+serve-link-old = This link has expired. Scan the QR code on the laptop again.
+serve-no-answer = The photo didn’t get through. Is the laptop awake, and are you on the same Wi-Fi? Your photo is still here.
+serve-no-script = This page needs JavaScript. Turn it on in the browser’s settings, or use another browser.
 
-serve-busy = Too many photos at once. Yours is sent again in a few seconds.
-serve-photo-broke-off = The photo broke off on its way. Send it again.
-serve-photo-slow = The photo took too long. Go nearer to the Wi-Fi's antenna and send it again.
-serve-photo-too-heavy = The file is larger than { $most } MB, so it was not taken. Choose a photo in the camera's usual size.
-serve-photo-too-heavy-here = The file is larger than a photo may be, so it was not sent. Choose a photo in the camera's usual size.
-serve-photo-too-large = The photo has { $width } × { $height } pixels; at most { $most } million are read. Set the camera to its usual size (12 megapixels are plenty) and photograph again.
+serve-busy = Lots of photos right now. Yours goes again in a few seconds.
+serve-photo-broke-off = The photo was cut off while sending. Please send it again.
+serve-photo-slow = The photo took too long. Move closer to the Wi-Fi router and send it again.
+serve-photo-too-heavy = The file is larger than { $most } MB, so we couldn’t take it. Choose a photo in the camera’s usual size.
+serve-photo-too-heavy-here = The file is too large for a photo, so it wasn’t sent. Choose a photo in the camera’s usual size.
+serve-photo-too-large = The photo has { $width } × { $height } pixels. We can read up to { $most } million. Set the camera to its usual size (12 megapixels is plenty) and take another photo.
 serve-photo-too-small = The photo has only { $width } × { $height } pixels. Send the original, not a small copy of it.
-serve-photo-empty = The file is empty. Photograph again.
+serve-photo-copy = This is a small copy of a photo ({ $width } × { $height } pixels), so we can’t read its codes. Send the original, or use the button on this page.
+serve-photo-empty = The file is empty. Please take another photo.
 serve-photo-heic = This kind of HEIC photo can’t be read. Take it with the button on this page, or choose Settings > Camera > Formats > Most Compatible on the iPhone.
 serve-photo-video = This is a video. Take a photo instead.
-serve-photo-unknown = This is no photo that can be read. JPEG, PNG, WebP and TIFF files are.
-serve-photo-truncated = The photo is cut off, its end is missing. Send it again.
-serve-photo-damaged = The photo is damaged or of a rare kind. Photograph again.
-serve-photo-no-codes = No code of this event is to be seen. Is this the wall? Go closer, hold still, and photograph again.
-serve-photo-foreign = The codes in this photo belong to another event (tag { $tags }). Photograph this event's wall, or start the program with the other folder.
-serve-photo-other = Only codes of other kinds are to be seen ({ $texts }). Is this the wall? Photograph the squares.
-serve-photo-too-dark = The photo is too dark. Switch on more light, or use the flash from a little to the side.
-serve-photo-cannot-place = Squares are to be seen, but not which part of the wall they hang on. Step back until the whole wall is in the photo, or hang up the corner cards.
-serve-photo-stumble = Something in this photo made the program stumble. Photograph again.
-serve-photo-older = This photo is older than others of the same cells, so it changed nothing. Photograph again.
-serve-unkept = This answer holds, but it could not be saved on the laptop: look at its window.
-serve-unkept-full = This answer holds, but it could not be saved: the laptop's disk is full. Make room there.
+serve-photo-unknown = We can’t read this file as a photo. Use JPEG, PNG, WebP or TIFF.
+serve-photo-truncated = The photo is cut off, and its end is missing. Please send it again.
+serve-photo-damaged = We can’t open this photo. Please take another one.
+serve-photo-no-codes = We couldn’t find any of this event’s codes. Is this the right wall? Move closer, hold still, and take another photo.
+serve-photo-foreign = The codes in this photo are from another event (tag { $tags }). Take a photo of this event’s wall. Is it the right wall? Then ask the person at the laptop.
+serve-photo-other = We found only other kinds of codes ({ $texts }). Is this the right wall? Take a photo of the squares.
+serve-photo-too-dark = The photo is too dark. Turn on more lights and try again.
+serve-photo-cannot-place = We see squares, but can’t tell which part of the wall this is. Step back until the whole wall is in the photo, or put up the corner cards.
+serve-photo-stumble = We couldn’t process this photo. Please take another one.
+serve-photo-older = This photo is older than others of the same spots, so nothing changed.
+serve-unkept = This result is correct, but it couldn’t be saved. Look at the laptop’s screen.
+serve-unkept-full = This result is correct, but it couldn’t be saved. The laptop’s disk is full, so make room there.
 
 serve-room-title = Our mural
 serve-room-hang = { $count ->
-    [one] 1 of { $cells } squares hangs
-   *[other] { $count } of { $cells } squares hang
+    [one] 1 of { $cells } squares is up
+   *[other] { $count } of { $cells } squares are up
 }
 serve-room-to-come = { $count ->
-    [0] All have come.
+    [0] All the squares are here!
     [one] 1 is still to come
    *[other] { $count } are still to come
 }
 serve-room-complete = The picture is complete!
 serve-room-secret = Hide the picture
 serve-room-code = Code for helpers
-serve-room-code-alt = Code with the link for helpers' phones
+serve-room-code-alt = QR code with the link for helpers’ phones
 serve-room-picture = The wall as it looks now
-serve-room-covered = The wall, covered: each square that hangs is marked
+serve-room-covered = The hidden mural: every square that’s up has a mark
 serve-room-lost = No connection to the laptop.
 serve-room-of = of { $cells } squares are up
 serve-room-reveal = Show the picture
@@ -976,13 +1062,13 @@ serve-room-since = This is from
 serve-room-code-who = Show this to helpers only. Anyone with this code can send photos.
 serve-room-next-show = Ready? Show the picture!
 serve-room-next-keep = Step back and look. Then take one last photo in good light, for the keepsakes.
-serve-error-unknown = the system does not tell its addresses ({ $said }): give the laptop’s own with --address
-serve-error-no-network = this laptop is in no network that a phone could reach: join the room’s Wi-Fi, or switch on a phone’s hotspot and join that, and try again
-serve-error-several = this laptop has several addresses: say which with --address: { $own }
-serve-error-open = { $asked } is no address of a room’s own network (10.…, 172.16.… to 172.31.…, 192.168.…): photos of the wall are served to no one else
+serve-error-unknown = we couldn’t find this computer’s network address ({ $said }): give it with --address
+serve-error-no-network = this laptop isn’t on a network phones can reach: connect it to the room’s Wi-Fi, or turn on a phone’s hotspot and connect to that, and try again
+serve-error-several = this laptop has several addresses: choose one with --address: { $own }
+serve-error-open = { $asked } isn’t an address on the room’s own network (10.…, 172.16.… to 172.31.…, 192.168.…): photos of the wall go to no one else
 serve-error-foreign = { $asked } is not this laptop’s address: it has { $own }
-serve-error-port-taken = port { $port } is taken: is the page being served already? Look for its window, or choose another port with --port
-serve-error-refused = nothing can be served at { $at }: { $said }
+serve-error-port-taken = port { $port } is taken: is the page already running? Look for its window, or choose another port with --port
+serve-error-refused = the page can’t start at { $at }: { $said }
 
 ## tour
 

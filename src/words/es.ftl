@@ -847,137 +847,223 @@ error-display-pair = { $read } no es un cuadro de esta pared que se haya leído
 
 ## serve
 
-help-serve = Muestra la página del ayudante: un teléfono fotografía la pared y lee qué intercambiar, girar y buscar
+help-serve = Abre la página para ayudantes: se toma una foto de la pared con el teléfono y la página dice qué intercambiar, girar y buscar
 help-serve-folder = La carpeta del evento
-help-serve-lan = Deja entrar a los teléfonos de la red de la sala; sin esta opción, solo esta computadora
-help-serve-address = La dirección para los teléfonos, si esta computadora tiene varias; los deja entrar igual que --lan
+help-serve-lan = Permite que se conecten los teléfonos de la misma red Wi-Fi (si no se indica: solo esta computadora)
+help-serve-address = La dirección para los teléfonos, si esta computadora tiene varias; permite que se conecten, igual que --lan
 help-serve-port = El puerto
-help-serve-keep-photos = Guarda cada foto con su revisión, sin lo que la cámara anotó junto a la imagen; sin esta opción no se guarda ninguna foto
-help-serve-fresh = Empieza con la pared vacía en vez de la última revisión de esta noche
-help-serve-new-link = Hace un enlace nuevo; los teléfonos que tengan el anterior ya no entran
-help-serve-no-browser = No abre la página de la sala en el navegador de esta computadora
+help-serve-keep-photos = Guarda todas las fotos, sin los datos de la cámara como la hora y el lugar (si no se indica: no se guarda ninguna)
+help-serve-fresh = Empieza con la pared vacía en vez de la última revisión
+help-serve-new-link = Crea un enlace nuevo; los teléfonos que tengan el anterior ya no se conectan
+help-serve-no-browser = No abre la página del salón en el navegador de esta computadora
 
 serve-cli-several = Esta computadora tiene varias direcciones. ¿Cuál está en la misma red que los teléfonos?
-serve-cli-which = Escriba un número del 1 al { $count } (Intro para 1):
-serve-cli-continues = Continúa desde la revisión { $check }; --fresh empieza con la pared vacía.
-serve-cli-link = Ayudantes: fotografíen el código con la cámara del teléfono o escriban { $link }
+serve-cli-which = Escriba un número del 1 al { $count } (Enter para 1):
+serve-cli-continues = Continúa desde la revisión { $check }. Para empezar con la pared vacía, agregue --fresh.
+serve-cli-set-aside = La lista de lo que marcaron los ayudantes estaba dañada. La apartamos y empezamos otra. No se perdió nada más.
+serve-cli-link = Ayudantes: escaneen el código QR con la cámara del teléfono o escriban { $link }
 serve-cli-network = El teléfono debe estar en la misma red Wi-Fi que esta computadora ({ $network }).
-serve-cli-secret = Quien tiene este enlace puede mirar y enviar fotos: muestre el código solo a los ayudantes.
-serve-cli-here = La página del ayudante, solo en esta computadora: { $link }
-serve-cli-lan = Así los teléfonos no llegan: escriba “--lan” al final del comando para dejarlos entrar.
-serve-cli-room = La página de la sala, para el proyector: { $link }
-serve-cli-end = Deje abiertas esta ventana y la tapa. Ctrl+C termina.
+serve-cli-secret = Quien tenga este enlace puede ver la pared y enviar fotos: muestre el código QR solo a los ayudantes.
+serve-cli-here = La página para ayudantes, solo en esta computadora: { $link }
+serve-cli-lan = Así no se pueden conectar los teléfonos. Agregue --lan al final del comando.
+serve-cli-room = La página del salón, para el proyector: { $link }
+serve-cli-end = No cierre esta ventana ni la tapa de la computadora. Para terminar, presione Ctrl+C.
 serve-cli-quiet =
-    Todavía no ha llegado ningún teléfono. Si uno lo intenta y se queda esperando:
-      1. ¿Está en la misma red Wi-Fi, con los datos móviles apagados y sin VPN?
-      2. ¿Preguntó esta computadora si everysquare puede pasar por su cortafuegos? Diga que sí para redes privadas.
-      3. Muchas redes escolares separan los aparatos. Entonces encienda el punto de acceso del teléfono, conecte a él esta computadora y empiece de nuevo.
-serve-cli-photo = Foto { $photo }: { $right } de { $cells } bien, { $wrong } mal puestos o girados.
-serve-cli-ended = Terminado. Las revisiones están en la carpeta; el mismo comando continúa desde la última.
+    Todavía no se ha conectado ningún teléfono. Si uno se queda esperando:
+      1. ¿Está en la misma red Wi-Fi, con los datos móviles y la VPN apagados?
+      2. ¿Esta computadora preguntó por su firewall? Elija Permitir, para redes privadas.
+      3. Muchas redes escolares separan los aparatos. En ese caso, active el punto de acceso de un teléfono, conecte a él esta computadora y empiece de nuevo.
+serve-cli-photo = Foto { $photo }: { $right } de { $cells } en su lugar, { $wrong } por corregir.
+serve-cli-ended = Terminado. Todas las revisiones están guardadas. El mismo comando continúa desde la última.
 
-serve-take = Fotografiar la pared
-serve-again = Fotografiar de nuevo
+serve-take = Tomar foto de la pared
+serve-again = Tomar otra foto
+serve-check-again = ¿Listo? Revisar de nuevo
 serve-choose = Elegir fotos
 serve-title = Ayudante de la pared
+serve-nowhere = Este enlace no funciona. Escanee de nuevo el código QR de la computadora.
+serve-tabs = Dos tareas
+serve-tab-wall = Pared
+serve-tab-pieces = Piezas
 serve-headline-start = Todavía no hay foto
-serve-start-advice = Póngase donde se vea toda la pared, no mueva el teléfono y tome la foto. También se puede por partes, una tras otra.
+serve-start-advice = Aléjese hasta que se vea toda la pared. No mueva el teléfono y tome la foto. También puede tomarla por partes.
 serve-headline-fix = { $count ->
     [one] 1 cosa por arreglar
    *[other] { $count } cosas por arreglar
 }
 serve-headline-to-come = { $count ->
-    [one] Nada que arreglar, falta 1 cuadro
-   *[other] Nada que arreglar, faltan { $count } cuadros
+    [one] Nada que arreglar. Falta 1 cuadro
+   *[other] Nada que arreglar. Faltan { $count } cuadros
 }
 serve-headline-unknown = { $count ->
-    [one] Nada mal, pero de 1 casilla no se supo
-   *[other] Nada mal, pero de { $count } casillas no se supo
+    [one] Sin errores, pero 1 lugar no se pudo leer
+   *[other] Sin errores, pero { $count } lugares no se pudieron leer
 }
-serve-sending = Enviando la foto …
-serve-sending-of = Enviando varias fotos, una tras otra …
-serve-reading = Leyendo la pared …
-serve-queue = Hay otras fotos antes. La suya espera aquí …
-serve-last-photo = Última foto:
+serve-photo-alt = La última foto. Cada lugar por arreglar tiene una marca.
+serve-photo-how = Acerque la foto con dos dedos.
+serve-sending = Enviando su foto…
+serve-sending-of = Enviando la foto { $at } de { $of }…
+serve-reading = Leyendo la pared…
+serve-reading-of = Leyendo la foto { $at } de { $of }…
+serve-queue = Esperando a que terminen otras fotos…
+serve-cancel = Cancelar
+serve-dismiss = Aceptar
+serve-last-photo = Última foto: { $time }
+serve-new-photo = Foto nueva, { $time }: { $done } resueltas, { $left } pendientes
 serve-done = Hecho
-serve-step-all-ticked = Todo marcado: fotografíe de nuevo para estar seguros.
-serve-heading-steps = Por arreglar, en este orden
-serve-heading-wall = La pared
-serve-heading-missing = Por venir
-serve-heading-next = Repartir ahora
-serve-heading-advice = Para la próxima foto
-serve-heading-help = Si no funciona
-serve-missing-count = { $count ->
-    [0] Ya se han visto todos los cuadros.
-    [one] 1 cuadro no se ha visto todavía.
-   *[other] { $count } cuadros no se han visto todavía.
+serve-mine = Yo voy
+serve-mine-on = Usted va
+serve-theirs = Va otro teléfono
+serve-after = Primero haga el número { $at }.
+serve-show-spot = Ver en el mapa
+serve-show-step = Ver en la lista
+serve-round = { $count } cuadros cambian de lugar: { $way }.
+serve-round-upright = { $count } cuadros cambian de lugar: { $way }. Póngalos todos derechos.
+serve-fallen = { $count ->
+    [one] Busque el cuadro { $squares }. Antes estaba en la pared. Mire en el piso.
+   *[other] Busque { $count } cuadros: { $squares }. Antes estaban en la pared. Mire en el piso.
 }
-serve-all-missing = Todos
-serve-next-how = Toque una pieza cuando la haya entregado.
+serve-where-row = { $edge ->
+    [top] { $at ->
+        [1] fila de arriba
+       *[other] { $nth } fila desde arriba
+    }
+   *[bottom] { $at ->
+        [1] fila de abajo
+       *[other] { $nth } fila desde abajo
+    }
+}
+serve-where-column = { $edge ->
+    [left] { $at ->
+        [1] primera a la izquierda
+       *[other] { $nth } desde la izquierda
+    }
+   *[right] { $at ->
+        [1] primera a la derecha
+       *[other] { $nth } desde la derecha
+    }
+}
+serve-nth = { $at ->
+    [1] primera
+    [2] segunda
+    [3] tercera
+    [4] cuarta
+    [5] quinta
+    [6] sexta
+    [7] séptima
+    [8] octava
+    [9] novena
+    [10] décima
+    [21] vigésima primera
+    [22] vigésima segunda
+    [23] vigésima tercera
+   *[other] { $at }.ª
+}
+serve-step-taken = Ya va otro teléfono. Elija lo siguiente.
+serve-step-gone = La lista cambió. Mírela de nuevo.
+serve-piece-taken = Otro teléfono acaba de entregar esta pieza. Tome la siguiente.
+serve-piece-up = Este cuadro ya está en la pared.
+serve-not-sent = No llegó a la computadora. Intente de nuevo.
+serve-step-all-ticked = ¿Todo listo? Tome otra foto para estar seguros.
+serve-heading-steps = Por arreglar, en este orden
+serve-heading-wall = El mapa
+serve-heading-next = Entregue ahora
+serve-heading-advice = Para la próxima foto
+serve-shaded = No se pudieron leer los lugares sombreados.
+serve-heading-help = Si algo no funciona
+serve-missing-count = { $count ->
+    [0] Todos los cuadros están en la pared.
+    [one] Falta 1 cuadro.
+   *[other] Faltan { $count } cuadros.
+}
+serve-all-missing = Todas
+serve-next-how = Toque una pieza cuando la entregue.
+serve-next-none = Todas las piezas están entregadas. ¡Bien!
 serve-give-out = por entregar
 serve-given = entregada
-serve-map-how = Toque una casilla para ver qué cuelga ahí y qué le corresponde. Con dos dedos o con los botones el mapa se agranda.
+serve-piece-out = { $label } entregada.
+serve-piece-back = { $label } de vuelta.
+serve-undo = Deshacer
+serve-heading-out = Se están dibujando
+serve-out-since = desde { $time }, { $minutes } min
+serve-back = Ya volvió
+serve-heading-back = De vuelta, para colgar
+serve-back-since = de vuelta: { $time }
+serve-not-back = No ha vuelto
+serve-heading-fallen = Estaban y ya no están
+serve-fallen-how = Estos cuadros estaban en la pared. Mire en el piso.
+serve-undo-photo = Deshacer la última foto
+serve-undo-ask = ¿Deshacer la foto de { $time }? Todos los teléfonos vuelven a la lista anterior.
+serve-undo-yes = Sí, deshacer
+serve-undo-no = No, dejarla
+serve-undo-changed = La lista cambió y no se deshizo nada. Mírela de nuevo.
+serve-undo-nothing = No hay ninguna foto que deshacer.
+serve-undo-unkept = No se pudo deshacer esta foto. Revise la pantalla de la computadora.
+serve-add-helper = Agregar un ayudante
+serve-add-helper-how = El siguiente ayudante escanea este código con su teléfono.
+serve-map-how = Toque un lugar para ver qué hay y qué va ahí. Use dos dedos o los botones para acercar.
 serve-larger = Más grande
 serve-smaller = Más pequeño
 serve-close = Cerrar
 serve-retry = Intentar de nuevo
-serve-cell-hangs = Ahí cuelga ahora
-serve-cell-belongs = Ahí corresponde
-serve-cell-nothing-seen = Todavía sin fotografiar
-serve-legend-right = bien
-serve-legend-wrong = otro cuadro
+serve-cell-hangs = Lo que hay ahora
+serve-cell-belongs = Lo que va ahí
+serve-cell-nothing-seen = Todavía fuera de la foto
+serve-legend-wrong = en otro lugar
 serve-legend-turned = girado
-serve-legend-empty = vacía
+serve-legend-empty = vacío
 serve-legend-unread = no se pudo leer
-serve-legend-unseen = aún no se ha visto
-serve-help-laptop = No pasa nada: ¿está despierta la computadora y sigue abierta su ventana con el código?
-serve-help-wifi = La página no carga o se detiene: el teléfono y la computadora deben estar en la misma red Wi-Fi, el teléfono sin VPN.
-serve-help-isolation = Muchas redes escolares separan los aparatos. Entonces encienda el punto de acceso del teléfono y conecte a él la computadora; inicie de nuevo el programa y fotografíe el código nuevo.
+serve-legend-unseen = fuera de la foto
+serve-help-laptop = ¿No ocurre nada? Revise que la computadora esté encendida y que siga abierta su ventana con el código QR.
+serve-help-wifi = ¿La página va lenta o se detiene? El teléfono y la computadora deben estar en la misma red Wi-Fi. Apague la VPN del teléfono.
+serve-help-isolation = Muchas redes escolares separan los aparatos. Active el punto de acceso del teléfono y conecte a él la computadora. Inicie de nuevo el programa y escanee el código nuevo.
 serve-help-private = Las fotos van solo a la computadora y no se guardan ahí. En sus imágenes de la pared se tapa a quien encontramos delante, pero puede escaparse alguien. Quien espíe en la misma red Wi-Fi podría ver una foto por el camino.
 serve-help-private-kept = Las fotos van solo a la computadora y se guardan ahí, con quien salga en ellas. Quien espíe en la misma red Wi-Fi podría ver una foto por el camino.
-serve-connection-lost = La computadora no responde. ¿Está despierta, y el teléfono en la misma red Wi-Fi? Lo que ve es el último estado.
-serve-link-old = Este enlace ya no vale. Fotografíe de nuevo el código de la computadora.
-serve-no-answer = La foto no llegó. ¿Está despierta la computadora, y el teléfono en la misma red Wi-Fi? La foto sigue aquí: intente de nuevo.
-serve-no-script = Esta página necesita JavaScript. Actívelo en los ajustes del navegador o use otro navegador.
+serve-connection-lost = La computadora no responde. ¿Está encendida y conectada a la misma red Wi-Fi que el teléfono? Lo que ve es la última información recibida.
+serve-link-old = Este enlace ya no funciona. Escanee de nuevo el código QR de la computadora.
+serve-no-answer = La foto no llegó. ¿La computadora está encendida y conectada a la misma red Wi-Fi que el teléfono? La foto sigue aquí.
+serve-no-script = Esta página necesita JavaScript. Actívelo en la configuración del navegador o use otro navegador.
 
-serve-busy = Demasiadas fotos a la vez. La suya se envía de nuevo en unos segundos.
-serve-photo-broke-off = La foto se cortó por el camino. Envíela de nuevo.
-serve-photo-slow = La foto tardó demasiado. Acérquese a la antena de la red Wi-Fi y envíela de nuevo.
-serve-photo-too-heavy = El archivo pasa de { $most } MB, por eso no se recibió. Elija una foto del tamaño normal de la cámara.
-serve-photo-too-heavy-here = El archivo es más grande de lo que puede ser una foto, por eso no se envió. Elija una foto del tamaño normal de la cámara.
-serve-photo-too-large = La foto tiene { $width } × { $height } píxeles; se leen { $most } millones como máximo. Ponga la cámara en su tamaño normal (12 megapíxeles bastan) y fotografíe de nuevo.
+serve-busy = Hay muchas fotos a la vez. La suya se envía de nuevo en unos segundos.
+serve-photo-broke-off = El envío se interrumpió. Envíe la foto de nuevo.
+serve-photo-slow = La foto tardó demasiado. Acérquese al router de la red Wi-Fi y envíela de nuevo.
+serve-photo-too-heavy = El archivo pasa de { $most } MB y no se pudo recibir. Elija una foto del tamaño normal de la cámara.
+serve-photo-too-heavy-here = El archivo es demasiado grande para una foto y no se envió. Elija una foto del tamaño normal de la cámara.
+serve-photo-too-large = La foto tiene { $width } × { $height } píxeles. Podemos leer hasta { $most } millones. Ponga la cámara en su tamaño normal (12 megapíxeles bastan) y tome otra foto.
 serve-photo-too-small = La foto tiene solo { $width } × { $height } píxeles. Envíe la original, no una copia pequeña.
-serve-photo-empty = El archivo está vacío. Fotografíe de nuevo.
+serve-photo-copy = Es una copia pequeña de una foto ({ $width } × { $height } píxeles) y no se pueden leer sus códigos. Envíe la original o use el botón de esta página.
+serve-photo-empty = El archivo está vacío. Tome otra foto.
 serve-photo-heic = Este tipo de foto HEIC no se puede leer. Tómela con el botón de esta página, o elija Configuración > Cámara > Formatos > “Más compatible” en el iPhone.
 serve-photo-video = Esto es un video. Tome una foto.
-serve-photo-unknown = Esto no es una foto que se pueda leer. Se leen archivos JPEG, PNG, WebP y TIFF.
+serve-photo-unknown = No podemos leer este archivo como foto. Use JPEG, PNG, WebP o TIFF.
 serve-photo-truncated = La foto está cortada, le falta el final. Envíela de nuevo.
-serve-photo-damaged = La foto está dañada o es de un tipo raro. Fotografíe de nuevo.
-serve-photo-no-codes = No se ve ningún código de este evento. ¿Es esta la pared? Acérquese, no mueva el teléfono y fotografíe de nuevo.
-serve-photo-foreign = Los códigos de esta foto son de otro evento (clave { $tags }). Fotografíe la pared de este evento o inicie el programa con la otra carpeta.
-serve-photo-other = Solo se ven códigos de otro tipo ({ $texts }). ¿Es esta la pared? Fotografíe los cuadros.
-serve-photo-too-dark = La foto está demasiado oscura. Encienda más luz o use el flash un poco de lado.
-serve-photo-cannot-place = Se ven cuadros, pero no en qué parte de la pared cuelgan. Retroceda hasta que se vea toda la pared o cuelgue las tarjetas de las esquinas.
-serve-photo-stumble = Algo en esta foto hizo tropezar al programa. Fotografíe de nuevo.
-serve-photo-older = Esta foto es más antigua que otras de las mismas casillas, por eso no cambió nada. Fotografíe de nuevo.
-serve-unkept = Esta respuesta vale, pero no se pudo guardar en la computadora: mire su ventana.
-serve-unkept-full = Esta respuesta vale, pero no se pudo guardar: el disco de la computadora está lleno. Haga sitio ahí.
+serve-photo-damaged = No podemos abrir esta foto. Tome otra.
+serve-photo-no-codes = No encontramos ningún código de este evento. ¿Es esta la pared? Acérquese, no mueva el teléfono y tome otra foto.
+serve-photo-foreign = Los códigos de esta foto son de otro evento (clave { $tags }). Tome una foto de la pared de este evento. ¿Es la pared correcta? Pregunte a quien está en la computadora.
+serve-photo-other = Solo encontramos códigos de otro tipo ({ $texts }). ¿Es esta la pared? Tome una foto de los cuadros.
+serve-photo-too-dark = La foto está demasiado oscura. Encienda más luces e intente de nuevo.
+serve-photo-cannot-place = Se ven cuadros, pero no se sabe en qué parte de la pared están. Aléjese hasta que se vea toda la pared o ponga las tarjetas de las esquinas.
+serve-photo-stumble = No se pudo procesar esta foto. Tome otra.
+serve-photo-older = Esta foto es anterior a otras de los mismos lugares, por eso no cambió nada.
+serve-unkept = El resultado es correcto, pero no se pudo guardar. Revise la pantalla de la computadora.
+serve-unkept-full = El resultado es correcto, pero no se pudo guardar. El disco de la computadora está lleno. Libere espacio.
 
 serve-room-title = Nuestro mural
 serve-room-hang = { $count ->
-    [one] Cuelga 1 de { $cells } cuadros
-   *[other] Cuelgan { $count } de { $cells } cuadros
+    [one] { $count } de { $cells } cuadros colgado
+   *[other] { $count } de { $cells } cuadros colgados
 }
 serve-room-to-come = { $count ->
-    [0] Ya están todos.
-    [one] Falta 1 por venir
-   *[other] Faltan { $count } por venir
+    [0] ¡Ya están todos los cuadros!
+    [one] Falta 1
+   *[other] Faltan { $count }
 }
 serve-room-complete = ¡La imagen está completa!
 serve-room-secret = Ocultar la imagen
 serve-room-code = Código para ayudantes
-serve-room-code-alt = Código con el enlace para los teléfonos de los ayudantes
+serve-room-code-alt = Código QR con el enlace para los teléfonos de los ayudantes
 serve-room-picture = La pared como se ve ahora
-serve-room-covered = La pared, cubierta: cada cuadro que cuelga está marcado
+serve-room-covered = El mural cubierto: cada cuadro colgado tiene una marca
 serve-room-lost = Sin conexión con la computadora.
 serve-room-of = de { $cells } cuadros colgados
 serve-room-reveal = Mostrar la imagen
@@ -995,13 +1081,13 @@ serve-room-since = Esto es de las
 serve-room-code-who = Muéstrelo solo a los ayudantes. Cualquiera que tenga este código puede enviar fotos.
 serve-room-next-show = ¿Todo listo? ¡Muestre la imagen!
 serve-room-next-keep = Den un paso atrás y miren. Después tomen una última foto con buena luz, para los recuerdos.
-serve-error-unknown = el sistema no dice sus direcciones ({ $said }): indique la de esta computadora con --address
-serve-error-no-network = esta computadora no está en ninguna red a la que llegue un teléfono: conéctela al Wi-Fi de la sala, o active el punto de acceso de un teléfono y conéctela a él, e inténtelo de nuevo
-serve-error-several = esta computadora tiene varias direcciones: diga cuál con --address: { $own }
-serve-error-open = { $asked } no es una dirección de la red propia de una sala (10.…, 172.16.… a 172.31.…, 192.168.…): las fotos de la pared no se muestran a nadie más
+serve-error-unknown = no encontramos la dirección de red de esta computadora ({ $said }): indíquela con --address
+serve-error-no-network = esta computadora no está en una red a la que lleguen los teléfonos: conéctela al Wi-Fi del salón, o active el punto de acceso de un teléfono y conéctela a él, e inténtelo de nuevo
+serve-error-several = esta computadora tiene varias direcciones: elija una con --address: { $own }
+serve-error-open = { $asked } no es una dirección de la red propia del salón (10.…, 172.16.… a 172.31.…, 192.168.…): las fotos de la pared no se muestran a nadie más
 serve-error-foreign = { $asked } no es la dirección de esta computadora: tiene { $own }
-serve-error-port-taken = el puerto { $port } está ocupado: ¿ya se está mostrando la página? Busque su ventana o elija otro puerto con --port
-serve-error-refused = no se puede mostrar nada en { $at }: { $said }
+serve-error-port-taken = el puerto { $port } está ocupado: ¿ya está abierta la página? Busque su ventana o elija otro puerto con --port
+serve-error-refused = la página no puede abrirse en { $at }: { $said }
 
 ## tour
 

@@ -264,7 +264,7 @@ fn at_once(page: &Page, photo: &[u8], tally: &mut Tally) {
 /// One kind of malice: what it is called, and what is sent.
 type Kind = (&'static str, fn(&Page, &[u8], usize) -> Outcome<Option<u16>>);
 
-const KINDS: [Kind; 13] = [
+const KINDS: [Kind; 14] = [
     ("no secret", |page, _, n| {
         page.ask(&format!("GET /{} HTTP/1.1", ["", "favicon.ico", "admin", "wall.json"][n % 4]), b"")
     }),
@@ -332,6 +332,27 @@ const KINDS: [Kind; 13] = [
                 .to_vec();
         body.extend(&photo[..n % 3_000]);
         page.upload(&body)
+    }),
+    ("marks that are none", |page, photo, n| {
+        let path = ["step", "piece", "undo"][n % 3];
+        let key = "a".repeat(n % 3_000);
+        let bodies = [
+            format!("{{\"key\":\"{key}\",\"seen\":{n},\"state\":\"done\"}}").into_bytes(),
+            format!("{{\"place\":{},\"state\":\"back\"}}", 192 + n).into_bytes(),
+            b"[".repeat(n % 9_000),
+            photo[..n % 9_000].to_vec(),
+            format!("{{\"number\":{}}}", u64::MAX - u64::try_from(n)?).into_bytes(),
+        ];
+        let body = &bodies[n / 3 % bodies.len()];
+        let head = format!(
+            "POST /{}/{path} HTTP/1.1\r\nhost: {}\r\norigin: http://{}\r\nx-helper: {}\r\ncontent-length: {}\r\nconnection: close\r\n\r\n",
+            page.secret,
+            page.host,
+            page.host,
+            ["aaaabbbb1111", "", "../../../etc", "AAAABBBB1111"][n % 4],
+            body.len()
+        );
+        page.raw(&head, body)
     }),
     ("no photo", |page, _, n| page.upload(&vec![u8::try_from(n % 256)?; n % 5_000])),
 ];

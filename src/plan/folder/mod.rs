@@ -8,6 +8,7 @@
 //!   checks/<time>/         one folder a check
 //!   display/<time>/        the comparison prints, one folder each time they are made
 //!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
+//!   .helpers-list.json     what helpers have checked off and handed out this evening; `-damaged` one that could not be read
 //!   rehearsals/            made photos to practise with, and the truth about them
 //!   templates/             the organiser's own, in place of the program's: words.ftl, and typst templates by name
 //! ```
@@ -40,6 +41,8 @@ const MOST_PICTURE: u64 = 1 << 30;
 const MOST_OF_CHECK: u64 = 64 << 20;
 /// Bytes of a kept link; it has about a hundred.
 const MOST_LINK: u64 = 1 << 12;
+/// Bytes of what helpers have ticked and handed out: a hundred for each square of the largest wall.
+const MOST_HELPERS_LIST: u64 = 1 << 20;
 
 /// An event folder.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -118,6 +121,12 @@ impl Folder {
     #[must_use]
     pub fn link_json(&self) -> PathBuf {
         self.root.join(".helpers-link.json")
+    }
+
+    /// `.helpers-list.json`, what helpers have ticked and handed out.
+    #[must_use]
+    pub fn helpers_list_json(&self) -> PathBuf {
+        self.root.join(".helpers-list.json")
     }
 
     /// `display`, the comparison prints.
@@ -252,6 +261,21 @@ impl Folder {
     /// [`FolderError`] where it cannot be written.
     pub fn keep_link(&self, bytes: &[u8]) -> Result<(), FolderError> {
         whole::write_private(&self.link_json(), bytes)
+    }
+
+    /// What helpers have ticked and handed out, kept so that it still holds when the program is started again; `None` where there is
+    /// no such file, or one that cannot be read.
+    #[must_use]
+    pub fn kept_helpers_list(&self) -> Option<Vec<u8>> {
+        whole::read(&self.helpers_list_json(), MOST_HELPERS_LIST).ok()
+    }
+
+    /// Keeps what helpers have ticked and handed out.
+    ///
+    /// # Errors
+    /// [`FolderError`] where it cannot be written; what was kept before still is.
+    pub fn keep_helpers_list(&self, bytes: &[u8]) -> Result<(), FolderError> {
+        whole::write_private(&self.helpers_list_json(), bytes)
     }
 
     /// Begins a folder `checks/<name>`; it appears with [`NewFolder::finish`], whole.

@@ -1,21 +1,23 @@
 // The helper's and the room's page in Chromium, with a real program behind them:
-//   node tools/outside/serve/page.mjs MODULES CHROMIUM EVERYSQUARE OUT
+//   node tools/outside/serve/page.mjs MODULES CHROMIUM EVERYSQUARE OUT [past | way]
 // MODULES is a folder where `npm ci` has put what package.json names. Needs Node 20 and no network. Made photos go the whole way:
 // sent, read, shown, ticked; bad files, two phones, a reload in the middle, kill -9, the keyboard alone, axe-core (WCAG 2.2 A and AA),
-// light, dark, large letters. What was seen is kept in OUT. Ends with "N passed, M failed" and exits 1 where one failed.
+// light, dark, large letters, and faults of the past (past.mjs; with `past` those alone, with `way` without them). What was seen is kept in OUT. Ends with "N passed, M failed" and exits 1 where one failed.
 import { spawn, execFileSync } from "node:child_process";
 import { mkdirSync, readFileSync, readdirSync, rmSync, truncateSync, utimesSync, writeFileSync, copyFileSync, existsSync } from "node:fs";
 import { createRequire } from "node:module";
 import { networkInterfaces } from "node:os";
 import { join, resolve } from "node:path";
+import { past } from "./past.mjs";
 
-const [modules, chromium, everysquare, out] = process.argv.slice(2).map((path) => resolve(path));
+const [modules, chromium, everysquare, out] = process.argv.slice(2, 6).map((path) => resolve(path));
+const part = process.argv[6] || "";
 const require = createRequire(join(modules, "package.json"));
 const { chromium: browserType } = require("playwright-core");
 const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 const PORT = 18417;
 const PHONE = { width: 360, height: 740 };
-const FIRST_PAGE_BYTES = 60_000;
+const FIRST_PAGE_BYTES = 90_000;
 const READING_MS = 60_000; // a busy machine
 const NEWEST = { swaps: 2, turns: 2, missing: 12, scribbled: 1 };
 
@@ -36,7 +38,7 @@ const run = (...words) => execFileSync(everysquare, words, { encoding: "utf8" })
 run("new", event, "--picture", "samples/harbour-evening/picture.png", "--columns", "10", "--rows", "8", "--name", "Harbour library evening", "--tag", "K7M");
 run("print", event);
 const made = (seed, faults) => {
-  const options = Object.entries(faults).flatMap(([name, count]) => [`--${name}`, String(count)]);
+  const options = Object.entries(faults).flatMap(([name, count]) => (count === true ? [`--${name}`] : [`--${name}`, String(count)]));
   run("rehearse", event, "--seed", String(seed), ...options);
   return join(event, "rehearsals", `${seed}.jpg`);
 };
@@ -81,7 +83,7 @@ const phone = async (more = {}) => {
   });
   page.on("pageerror", (error) => strange.push(String(error)));
   page.on("request", (request) => {
-    if (![...homes, "data:"].some((home) => request.url().startsWith(home))) strange.push(request.url());
+    if (![...homes, "data:", "blob:"].some((home) => request.url().startsWith(home))) strange.push(request.url());
   });
   await page.addInitScript(() => {
     window.shifted = 0;
@@ -93,8 +95,13 @@ const phone = async (more = {}) => {
 };
 // axe is put in through the debugger, as the page's own policy forbids strange scripts
 const axe = async (page, name) => {
+  // all of the page at once, so that nothing lies under the bar
+  const size = page.viewportSize();
+  const open = await page.evaluate(() => document.querySelector("dialog[open]") !== null);
+  if (!open) await page.setViewportSize({ width: size.width, height: await page.evaluate(() => document.documentElement.scrollHeight + 300) });
   await page.evaluate(AXE);
   const found = await page.evaluate(() => window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }));
+  await page.setViewportSize(size);
   const faults = found.violations.map((fault) => `${fault.id} (${fault.nodes.map((node) => node.target.join(" ")).slice(0, 3).join(", ")})`);
   check(`axe-core: ${name}, ${found.passes.length} rules hold`, faults.length === 0, faults.join("; "));
 };
@@ -122,6 +129,18 @@ const send = async (page, file, input = "#camera") => {
 };
 
 const links = await start();
+const stop = () => program.kill("SIGKILL");
+if (part !== "way") await past({ check, phone, made, links, wait, stop, letter, cutPhoto: cut });
+if (part === "past") {
+  await browser.close();
+  console.log(`${passed} passed, ${failed} failed`);
+  process.exit(failed === 0 ? 0 : 1);
+}
+stop();
+rmSync(join(event, "checks"), { recursive: true, force: true });
+rmSync(join(event, ".helpers-list.json"), { force: true });
+await wait(500);
+await start();
 
 // ---- the whole way on one phone
 const one = await phone();
@@ -151,13 +170,62 @@ await picture(one, "phone-answer-window", false);
 await axe(one, "phone, with an answer");
 await fits(one, "phone, with an answer");
 
-// ---- ticks outlast a reload
+check("the marked photo heads the answer", await one.evaluate(() => document.getElementById("photo-picture").getBoundingClientRect().bottom <= document.getElementById("headline").getBoundingClientRect().top));
+await one.setViewportSize({ width: 390, height: 844 });
+const five = await one.evaluate(() => {
+  const items = [...document.querySelectorAll("#steps > li")].slice(0, 5);
+  return items.reduce((sum, item) => sum + item.offsetHeight, 0) / items.length;
+});
+const room5 = await one.evaluate(() => 844 - document.getElementById("bar").offsetHeight);
+check("five fixes fit a screen of 390 × 844", five * 5 <= room5, `${five} px each, ${room5} px of room`);
+check("each fix says where it is", (await one.locator("#steps .where").count()) >= toFix() && (await one.locator("#steps svg.little").count()) === toFix());
+await one.setViewportSize(PHONE);
+
+// ---- what is marked is the same for all phones, and outlasts a reload
+const other = await phone();
+await other.goto(links.helpers);
+await other.waitForSelector("#steps input");
+const told1 = async (name, page, when) => check(name, await page.waitForFunction(when, null, { timeout: 1_000 }).then(() => true, () => false));
+await one.locator("#steps .mine").nth(1).tap();
+await told1("who is on a step is seen on another phone within a second", other, () => document.querySelectorAll("#steps .by-another").length === 1);
 await one.locator("#steps input").first().check();
-await one.locator("#next button").first().click();
+await told1("a tick is seen on another phone within a second", other, () => document.querySelector("#steps input").checked);
+await other.locator("#tab-pieces").tap();
+await one.locator("#tab-pieces").tap();
+await picture(one, "phone-pieces");
+await axe(one, "phone, pieces");
+await fits(one, "phone, pieces");
+const label = await one.locator("#next button").first().getAttribute("data-key");
+await one.locator("#next button").first().tap();
+await told1("a piece handed out is out on another phone within a second", other, () => document.querySelectorAll("#out > li").length === 1);
+check("and is offered to nobody any more", (await other.locator(`[data-key="${label}"]`).count()) === 0);
+await other.locator("#out button").first().tap();
+await told1("a piece that came back is back everywhere", one, () => document.querySelectorAll("#back > li").length === 1 && document.querySelectorAll("#out > li").length === 0);
+await one.locator("#next button").first().tap();
+await one.locator("#news-do").tap();
+await told1("and a slip is undone", other, () => document.querySelectorAll("#out > li").length === 0);
+await picture(one, "phone-pieces-out");
+await axe(one, "phone, pieces out and back");
 await one.reload();
-await one.waitForSelector("#steps input");
+await one.waitForSelector("#back > li");
+check("a piece handed out stays so, and the tab too", (await one.locator("#missing [aria-pressed=true]").count()) === 1 && (await one.locator("#panel-pieces").isVisible()));
+await one.locator("#tab-wall").tap();
 check("a tick outlasts a reload", await one.locator("#steps input").first().isChecked());
-check("a piece handed out stays so", (await one.locator("#missing [aria-pressed=true]").count()) === 1);
+await other.context().close();
+
+// ---- from a fix to the map, and back
+const placesOf = await one.locator("#steps > li").first().getAttribute("data-key");
+await one.locator("#steps .spot-button").first().tap();
+const pointed = await one.evaluate(() => document.activeElement.getAttribute("aria-label"));
+check("a tap leads from a fix to its spot on the map", placesOf.includes(pointed.split(":")[0].split(" ")[0]), `${placesOf}: ${pointed}`);
+await one.keyboard.press("Enter");
+check("its sheet says what to do", (await one.locator("#cell-say").innerText()).includes((await one.locator("#steps .words").first().innerText())), await one.locator("#cell-say").innerText());
+check("and has the tick", await one.locator("#cell-step input").isChecked());
+await one.locator("#cell-step input").uncheck();
+await told1("which takes it away in the list too", one, () => !document.querySelector("#steps input").checked);
+await one.locator("#cell-step input").check();
+await one.locator("#cell-step > button").last().tap();
+check("and a tap leads back to the list", await one.evaluate(() => document.activeElement.matches("#steps input")));
 
 // ---- the map
 await one.locator("#cells button").nth(13).tap();
@@ -180,9 +248,20 @@ for (const apart of [40, 55, 70, 85]) await touch("touchMove", apart);
 await touch("touchEnd", 0);
 check("two fingers make the map larger", (await side()) > small * 1.5, `${small} to ${await side()}`);
 await picture(one, "phone-map-large", false);
+await one.evaluate(() => scrollTo(0, 0));
+const photoBox = await one.locator("#photo").boundingBox();
+const photoTouch = (type, apart) => {
+  const points = [-1, 1].map((sign, id) => ({ x: photoBox.x + photoBox.width / 2 + sign * apart, y: photoBox.y + photoBox.height / 2, id }));
+  return debug.send("Input.dispatchTouchEvent", { type, touchPoints: type === "touchEnd" ? [] : points });
+};
+await photoTouch("touchStart", 30);
+for (const apart of [40, 60, 80, 95]) await photoTouch("touchMove", apart);
+await photoTouch("touchEnd", 0);
+const zoomed = await one.evaluate(() => document.getElementById("photo-picture").offsetWidth / document.getElementById("photo").clientWidth);
+check("two fingers make the photo larger, and the whole of it is fetched", zoomed > 1.5 && (await one.locator("#photo-picture").getAttribute("src")).startsWith("marked-large"), zoomed);
 
 // ---- what cannot be read
-for (const [file, what] of [[letter, /no photo that can be read|no es una foto/i], [cut, /cut off|cortada/i]]) {
+for (const [file, what] of [[letter, /read this file as a photo/i], [cut, /cut off|cortada/i]]) {
   await one.setInputFiles("#gallery", file);
   await one.waitForFunction(() => document.getElementById("problem").textContent !== "", null, { timeout: READING_MS });
   const said = await one.locator("#problem").innerText();
@@ -216,8 +295,14 @@ await two.waitForFunction(() => document.getElementById("headline").textContent.
 check("a second phone sees what the first has sent", (await headline(two)) === (await headline(one)));
 const third = made(7, { swaps: 3, turns: 0, missing: 20 });
 const headlineBefore = await headline(one);
+const spotTop = () => one.locator("#cells button").nth(35).evaluate((spot) => spot.getBoundingClientRect().top);
+await one.locator("#wall-heading").evaluate((heading) => heading.scrollIntoView());
+const topBefore = await spotTop();
 await send(two, third, "#gallery");
 await one.waitForFunction((before) => document.getElementById("headline").textContent !== before, headlineBefore, { timeout: 10_000 });
+check("and leaves the page where it was", Math.abs((await spotTop()) - topBefore) <= 2, (await spotTop()) - topBefore);
+const news = await one.locator("#news-say").innerText();
+check(`a photo from elsewhere announces itself: ${news}`, /^New photo, .*: \d+ done, \d+ left$/.test(news), news);
 check("the first phone sees what the second has sent", (await headline(one)) === (await headline(two)));
 await room.waitForFunction((before) => document.getElementById("hang").textContent !== before, hangBefore, { timeout: 10_000 });
 check("the room's page goes along", (await room.locator("#hang").innerText()) !== hangBefore);
@@ -250,7 +335,7 @@ program.kill("SIGKILL");
 await dies;
 check(`a laptop that is gone is told: ${await two.locator("#lost").innerText()}`, true);
 await two.waitForFunction(() => document.getElementById("problem").textContent !== "", null, { timeout: 20_000 });
-check("a photo that did not get through can be sent again", await two.locator("#retry").isVisible());
+check("a photo that did not get through can be sent again", await two.locator("#problem .retry").isVisible());
 await picture(two, "phone-lost", false);
 await axe(two, "phone, connection lost");
 check("nothing half-written is left", checks().every((name) => existsSync(join(event, "checks", name, "report.json")) && existsSync(join(event, "checks", name, "seen.json"))));
@@ -261,7 +346,7 @@ check("and the phone shows the last complete check", (await headline(one)) === b
 await two.waitForFunction(() => document.getElementById("lost").hidden, null, { timeout: 20_000 });
 check("ticks are still there", await two.locator("#steps input").first().isChecked());
 const lostHeadline = await headline(two);
-await two.locator("#retry").tap();
+await two.locator("#problem .retry").tap();
 await answered(two, lostHeadline);
 check("the photo is sent again and read", checks().length === before[1] + 1, checks().length);
 
@@ -271,6 +356,34 @@ const known = await headline(two);
 await two.setInputFiles("#gallery", second);
 await two.waitForFunction(() => document.getElementById("problem").textContent !== "", null, { timeout: READING_MS });
 check("an older photo changes nothing, and that is said", (await headline(two)) === known, await two.locator("#problem").innerText());
+
+// ---- a photo is taken back, and one is canceled on its way
+const undone = [await headline(two), checks().length];
+await send(two, made(9, { swaps: 5, missing: 3 }), "#gallery");
+await two.locator("#undo-photo").tap();
+await axe(two, "phone, undo");
+await two.locator("#undo-yes").tap();
+await two.waitForFunction((before) => document.getElementById("headline").textContent === before, undone[0], { timeout: 10_000 });
+check("the last photo is taken back", checks().length === undone[1], checks().length);
+await one.waitForFunction((before) => document.getElementById("headline").textContent === before, undone[0], { timeout: 10_000 });
+const slow = await two.context().newCDPSession(two);
+await slow.send("Network.enable");
+await slow.send("Network.emulateNetworkConditions", { offline: false, latency: 20, downloadThroughput: 250_000, uploadThroughput: 250_000 });
+await two.setInputFiles("#gallery", fresh(first));
+await two.waitForFunction(() => document.getElementById("thumbnail").naturalWidth > 0 && document.getElementById("progress").value > 0, null, { timeout: 20_000 });
+await picture(two, "phone-sending", false);
+await axe(two, "phone, sending");
+await two.locator("#cancel").tap();
+await wait(500);
+check("a photo on its way is shown, and can be canceled", (await two.locator("#working").isHidden()) && (await two.locator("#problem > li").count()) === 0 && checks().length === undone[1]);
+await slow.send("Network.emulateNetworkConditions", { offline: false, latency: 0, downloadThroughput: -1, uploadThroughput: -1 });
+check("the next helper's code shows where phones are let in", (await two.locator("#add-helper").isVisible()) === Boolean(own));
+if (own) {
+  await two.locator("#add-helper").tap();
+  await two.waitForFunction(() => document.getElementById("code-picture").naturalWidth > 0);
+  await axe(two, "phone, the next helper's code");
+  await two.locator("#code-close").tap();
+}
 
 // ---- the keyboard alone
 const keys = await phone({ viewport: { width: 800, height: 900 }, isMobile: false, hasTouch: false });
@@ -287,7 +400,8 @@ const tabTo = async (wanted) => {
 };
 check("Tab reaches a tick, and shows where it is", await tabTo("#steps input"));
 await keys.keyboard.press("Space");
-check("Space ticks", await keys.evaluate(() => document.activeElement.checked));
+await wait(500);
+check("Space ticks, and the focus stays", await keys.evaluate(() => document.activeElement.matches("#steps input") && document.activeElement.checked));
 check("Tab reaches the map", await tabTo("#cells button"));
 await keys.keyboard.press("ArrowRight");
 await keys.keyboard.press("ArrowDown");
