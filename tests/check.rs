@@ -38,7 +38,7 @@ fn a_wall_with_faults_is_told_drawn_and_written() {
     let photo = photo(&folder, "3", &["--swaps", "1", "--turns", "1", "--missing", "1"]);
     let (code, out, err) = check(&folder, &[&photo]);
     assert_eq!((code, err.as_str()), (1, ""), "{out}");
-    for said in ["Swap ", "Turn ", "made picture"] {
+    for said in ["Swap ", "Turn ", "practice picture"] {
         assert!(out.contains(said), "{said} in {out}");
     }
     assert!(!out.contains("[check") && !out.contains('\u{1b}'), "words for all, no colours in a file: {out}");
@@ -134,7 +134,7 @@ fn whatever_is_no_photo_of_this_wall_gets_one_sentence_and_leaves_nothing() {
     let cases: [(&str, Vec<u8>, &str); 12] = [
         ("empty", Vec::new(), "the file is empty"),
         ("text", b"Dear helper".to_vec(), "not a photo"),
-        ("cut", good[..good.len() / 3].to_vec(), "cut off"),
+        ("cut", good[..good.len() / 3].to_vec(), "the end of this photo is missing"),
         ("head", good[..40].to_vec(), "the end of this photo is missing"),
         ("tiny", png(&RgbImage::new(1, 1)), "only 1 × 1 pixels"),
         (
@@ -169,7 +169,7 @@ fn a_folder_that_cannot_be_used_gets_one_sentence() {
     let empty = place.path().join("empty");
     std::fs::create_dir(&empty).unwrap();
     let (code, _, err) = check(&empty, &["x.jpg"]);
-    assert!(code == 2 && err.contains("event.toml") && err.lines().count() == 1, "{err}");
+    assert!(code == 2 && err.contains("no event in") && err.lines().count() == 1, "{err}");
 
     let unprinted = place.path().join("unprinted");
     sample::write_to(&Folder::at(&unprinted)).unwrap();
@@ -205,7 +205,7 @@ fn the_tour_shows_a_whole_evening_twice_and_spares_other_events() {
     for _ in 0..2 {
         let (code, out, err) = everysquare(&["tour", at.to_str().unwrap()]);
         assert_eq!((code, err.as_str()), (0, ""), "{out}");
-        assert!(out.contains("agree in 80 of 80 cells"), "{out}");
+        assert!(out.contains("matches the answer key in 80 of 80 spots"), "{out}");
         assert!(!out.contains("[tour-") && !out.contains("[help"), "{out}");
     }
     let other = event(place.path(), "H4X");

@@ -106,7 +106,7 @@ fn a_drawing_on_the_wrong_paper_is_hinted_at_and_changes_no_state() {
     let folder = event(place.path(), "K7M");
     let photo = photo(&folder, "11", &["--misdrawn", "4"]);
     let truth: Value =
-        serde_json::from_slice(&std::fs::read(photo.replace(".jpg", ".truth.json")).unwrap()).unwrap();
+        serde_json::from_slice(&std::fs::read(photo.replace(".jpg", ".answers.json")).unwrap()).unwrap();
     let misdrawn = |label: &str| {
         let cells = truth["cells"].as_array().unwrap();
         cells.iter().any(|cell| cell["label"] == label && cell["drawn"].is_string())

@@ -279,7 +279,7 @@ fn shape_greys_and_cautions_are_said() {
     for caution in [
         "look almost the same",
         "only 1 piece needs very dark blue",
-        "79 pieces are one colour all over and only 1",
+        "79 pieces are a single color, and only 1",
     ] {
         assert!(out.contains(caution), "{caution} in {out}");
     }

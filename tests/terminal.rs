@@ -1,6 +1,10 @@
 //! What a person at a terminal sees: lines that break between words at the terminal's own width, help however it is asked for,
 //! and a photo where the event folder belongs.
 
+#[cfg(unix)]
+#[path = "terminal/typed.rs"]
+mod typed;
+
 use std::ffi::OsString;
 use std::io::Write;
 use std::sync::{Arc, Mutex};

@@ -13,6 +13,7 @@ use std::path::PathBuf;
 
 use image::RgbImage;
 
+use crate::display::light::Light;
 use crate::display::{Covered, Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked};
 use crate::judge::{Advice, Judgement, advise, fixes, judge};
 use crate::plan::folder::{FolderError, NewFolder};
@@ -66,8 +67,8 @@ impl Check {
         Self { reading, judgement, report }
     }
 
-    /// Draws the photo number `index` marked, and what it shows of the wall into the wall's picture. Nothing where the reading
-    /// has no such photo.
+    /// Draws the photo number `index` marked, and what it shows of the wall into the wall's picture, its light evened out where `light` is
+    /// given. Nothing where the reading has no such photo.
     ///
     /// # Errors
     /// [`JpegError`] where the marked photo makes no file.
@@ -75,12 +76,13 @@ impl Check {
         &self,
         covered: &Covered,
         index: usize,
+        light: Option<&Light>,
         wall: &mut Straightening<'_>,
         words: &Words,
     ) -> Result<Option<Vec<u8>>, JpegError> {
         let Some(own) = self.reading.photos.get(index) else { return Ok(None) };
         let marking = self.marking(covered, own, index, words);
-        let shot = Shot { photo: covered.photo(), camera: &own.camera, light: None };
+        let shot = Shot { photo: covered.photo(), camera: &own.camera, light };
         wall.name_hidden(index, covered.cover());
         let (marked, ()) = rayon::join(|| jpeg(&marked(&marking)), || wall.add(index, shot));
         marked.map(Some)

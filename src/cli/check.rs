@@ -98,7 +98,7 @@ fn pictures(
         let photo = Covered::new(photo, cover);
         if index + 1 < paths.len() {
             let Some(wall) = &mut wall else { return Ok(()) };
-            marks.extend(check.draw(&photo, index, wall, words)?);
+            marks.extend(check.draw(&photo, index, None, wall, words)?);
         } else if let Some(wall) = wall.take() {
             let (marked, file) = check.draw_last(&photo, index, wall, words)?;
             marks.extend(marked);

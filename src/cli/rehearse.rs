@@ -23,38 +23,38 @@ pub struct Args {
     #[arg(long, value_name = "N")]
     seed: Option<u64>,
     /// Pairs exchanged.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    swaps: usize,
+    #[arg(long, value_name = "N")]
+    swaps: Option<usize>,
     /// Threes exchanged.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    cycles: usize,
+    #[arg(long, value_name = "N")]
+    cycles: Option<usize>,
     /// Squares turned.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    turns: usize,
+    #[arg(long, value_name = "N")]
+    turns: Option<usize>,
     /// Empty cells.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    missing: usize,
+    #[arg(long, value_name = "N")]
+    missing: Option<usize>,
     /// Codes painted over.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    scribbled: usize,
+    #[arg(long, value_name = "N")]
+    scribbled: Option<usize>,
     /// Codes half under tape.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    covered: usize,
+    #[arg(long, value_name = "N")]
+    covered: Option<usize>,
     /// Corners torn off.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    torn: usize,
+    #[arg(long, value_name = "N")]
+    torn: Option<usize>,
     /// Second copies.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    duplicates: usize,
+    #[arg(long, value_name = "N")]
+    duplicates: Option<usize>,
     /// Squares of another event.
-    #[arg(long = "other-event", value_name = "N", default_value_t = 0)]
-    strangers: usize,
+    #[arg(long = "other-event", value_name = "N")]
+    strangers: Option<usize>,
     /// Squares with another piece's drawing.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    misdrawn: usize,
+    #[arg(long, value_name = "N")]
+    misdrawn: Option<usize>,
     /// Squares with a turned drawing.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    drawn_turned: usize,
+    #[arg(long, value_name = "N")]
+    drawn_turned: Option<usize>,
     /// Every square in a wrong cell.
     #[arg(long)]
     permute_all: bool,
@@ -103,7 +103,7 @@ struct PhotoArgs {
     ladder: bool,
 }
 
-/// Makes the photo and writes it, the truth about it first, so that there is no made photo without one.
+/// Makes the photo and writes it, its answer key first, so that there is no practice photo without one.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let settings = folder.settings()?;
@@ -119,8 +119,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let made = make_watched(&printed, &picture, &options, &watch);
     bar.finish_and_clear();
     let made = made?;
-    let photo = folder.rehearsals().join(format!("{seed}.jpg"));
-    let truth = folder.rehearsals().join(format!("{seed}.truth.json"));
+    let [photo, truth] = names(&folder, seed, &made);
     let mut json = serde_json::to_vec_pretty(&made.truth)?;
     json.push(b'\n');
     Folder::write_whole(&truth, &json)?;
@@ -129,22 +128,56 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     Ok(Outcome::Right)
 }
 
+/// Where a practice photo and its answer key go: `7.jpg` and `7.answers.json`, or with a second number where another photo lies there.
+fn names(folder: &Folder, seed: u64, made: &Made) -> [PathBuf; 2] {
+    let named = |name: String| {
+        ["jpg", "answers.json"].map(|ending| folder.rehearsals().join(format!("{name}.{ending}")))
+    };
+    let is_free =
+        |[photo, _]: &[PathBuf; 2]| std::fs::read(photo).map_or(!photo.exists(), |own| own == made.jpeg);
+    let numbered = (2..1000).map(|number| named(format!("{seed}-{number}")));
+    std::iter::once(named(seed.to_string()))
+        .chain(numbered)
+        .find(is_free)
+        .unwrap_or_else(|| named(seed.to_string()))
+}
+
+impl Args {
+    /// Whether any number of faults was typed: 0 means none, and a wall without faults can be wished for.
+    fn says_faults(&self) -> bool {
+        let counts = [
+            self.swaps,
+            self.cycles,
+            self.turns,
+            self.missing,
+            self.scribbled,
+            self.covered,
+            self.torn,
+            self.duplicates,
+            self.strangers,
+            self.misdrawn,
+            self.drawn_turned,
+        ];
+        self.permute_all || counts.iter().any(Option::is_some)
+    }
+}
+
 fn options(args: &Args, seed: u64, cells: usize) -> Options {
     let asked = Faults {
-        swaps: args.swaps,
-        cycles: args.cycles,
-        turns: args.turns,
-        missing: args.missing,
-        scribbled: args.scribbled,
-        covered: args.covered,
-        torn: args.torn,
-        duplicates: args.duplicates,
-        strangers: args.strangers,
-        misdrawn: args.misdrawn,
-        drawn_turned: args.drawn_turned,
+        swaps: args.swaps.unwrap_or(0),
+        cycles: args.cycles.unwrap_or(0),
+        turns: args.turns.unwrap_or(0),
+        missing: args.missing.unwrap_or(0),
+        scribbled: args.scribbled.unwrap_or(0),
+        covered: args.covered.unwrap_or(0),
+        torn: args.torn.unwrap_or(0),
+        duplicates: args.duplicates.unwrap_or(0),
+        strangers: args.strangers.unwrap_or(0),
+        misdrawn: args.misdrawn.unwrap_or(0),
+        drawn_turned: args.drawn_turned.unwrap_or(0),
         permute_all: args.permute_all,
     };
-    let faults = if asked == Faults::default() { some_faults(cells) } else { asked };
+    let faults = if args.says_faults() { asked } else { some_faults(cells) };
     let photo = &args.photo;
     let mut options = Options::varied(seed);
     options.faults = faults;
@@ -164,7 +197,7 @@ fn options(args: &Args, seed: u64, cells: usize) -> Options {
     options
 }
 
-/// Where no fault was asked for: about one cell in ten, so that there is something to find.
+/// Where nothing was said of faults: about one cell in ten, so that there is something to find.
 fn some_faults(cells: usize) -> Faults {
     Faults {
         swaps: cells.div_ceil(40).min(cells / 4),

@@ -18,7 +18,7 @@ const REHEARSAL: [&str; 10] =
 /// The photo that this rehearsal makes.
 const PHOTO: &str = "5.jpg";
 /// What is said to be true of it.
-const TRUTH: &str = "5.truth.json";
+const TRUTH: &str = "5.answers.json";
 
 /// What is typed after `everysquare tour`.
 #[derive(Debug, clap::Args)]

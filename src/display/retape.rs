@@ -73,9 +73,9 @@ mod tests {
         assert_eq!(
             said,
             [
-                "Column D leans 21 mm to the left on its way down.",
-                "Row 6 sinks 14 mm to the right.",
-                "Between B2 and C2 there is a gap of 12 mm."
+                "Column D leans left 21 mm from top to bottom.",
+                "Row 6 slopes down 14 mm to the right.",
+                "There’s a gap of 12 mm between B2 and C2."
             ]
         );
     }

@@ -20,7 +20,7 @@ use crate::plan::{Cell, Printed, Turn};
 /// A point in the upright photo: x, y.
 type Px = [f64; 2];
 
-/// The file `NAME.truth.json`.
+/// The file `NAME.answers.json`.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Truth {
     /// Always true: nobody took this photo.

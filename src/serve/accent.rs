@@ -3,8 +3,7 @@
 //! The pencil nearest to a warm orange and full of colour lends its hue; how light it is follows from what stands on it: letters have a
 //! contrast of 4.5 at least (WCAG 2.2, 1.4.3), by day and by night. Relative luminance and contrast as in WCAG 2.2.
 
-use crate::picture::{FewColours, Picture};
-use crate::plan::Settings;
+use crate::plan::settings::Pencil;
 
 /// Hue in degrees to which the warmest pencil is nearest: orange.
 const WARM: f64 = 30.0;
@@ -19,10 +18,8 @@ const PAPERS: [[u8; 3]; 2] = [[0xff; 3], [0x14, 0x12, 0x10]];
 
 /// A style sheet that sets `--accent`, for letters and lines on paper, and `--accent-wash`, for areas beneath ink.
 #[must_use]
-pub fn accent(picture: &Picture, settings: &Settings) -> String {
-    let pencils: Vec<[u8; 3]> =
-        FewColours::chosen(picture, &settings.picture).pencils.iter().map(|pencil| pencil.srgb).collect();
-    sheet(&pencils)
+pub fn accent(pencils: &[Pencil]) -> String {
+    sheet(&pencils.iter().map(|pencil| pencil.srgb).collect::<Vec<_>>())
 }
 
 fn sheet(pencils: &[[u8; 3]]) -> String {

@@ -10,6 +10,7 @@ use std::sync::{Arc, Mutex, MutexGuard, OnceLock, PoisonError};
 use tokio::sync::watch;
 
 use crate::check::{Check, Drawn};
+use crate::display::light::Light;
 use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
 use crate::judge::{Advice, advise};
 use crate::photo::{Photo, PhotoError};
@@ -155,7 +156,7 @@ impl Evening {
             levels: levels_of(&facts, &settings, &words),
             colours: colours_of(&facts),
             original: original(&picture, &printed.grid)?,
-            accent: accent(&picture, &settings),
+            accent: accent(&facts.pencils),
             since: since.map_or_else(clock.name, str::to_owned),
             before: Mutex::new(None),
             together: Mutex::new(together),
@@ -381,7 +382,9 @@ impl Evening {
         let own: Vec<CellReading> =
             cells.iter().map(|cell| CellReading { photo: added.index, ..cell.clone() }).collect();
         let mut wall = Straightening::new(&own, &[], &self.printed.grid, frontal());
-        let marked = check.draw(photo, added.index, &mut wall, &self.words)?;
+        let camera = check.reading.photos.get(added.index).map(|own| &own.camera);
+        let light = camera.and_then(|camera| Light::of(photo.photo(), cells, camera, &self.printed));
+        let marked = check.draw(photo, added.index, light.as_ref(), &mut wall, &self.words)?;
         // what an earlier photo showed stays where somebody hides it now
         let covered = |cell: Cell| {
             photo.cover().hides(cell) && check.judgement.at(cell).is_some_and(|at| at.found.is_some())

@@ -15,8 +15,8 @@
 //! ```
 //! use everysquare::words::{Sentence, Words};
 //! let (english, spanish) = (Words::of("en"), Words::of("es"));
-//! assert_eq!(english.say("legend-right", &[]), "right");
-//! assert_eq!(spanish.say("legend-right", &[]), "bien");
+//! assert_eq!(english.say("legend-right", &[]), "right spot");
+//! assert_eq!(spanish.say("legend-right", &[]), "en su lugar");
 //!
 //! let squares = Sentence::new("new-squares").with("count", 1_usize);
 //! assert_eq!((squares.tell(&english), squares.tell(&spanish)), ("1 square".to_owned(), "1 cuadro".to_owned()));
@@ -144,7 +144,7 @@ mod tests {
     #[test]
     fn a_language_that_nobody_wrote_is_english() {
         assert_eq!(Words::of("xx").language(), "en");
-        assert_eq!(Words::of("xx").say("legend-right", &[]), "right");
+        assert_eq!(Words::of("xx").say("legend-right", &[]), "right spot");
     }
 
     #[test]
@@ -155,6 +155,6 @@ mod tests {
     #[test]
     fn what_spanish_lacks_is_said_in_english() {
         let lacking = Words { language: "es", bundles: vec![bundle(("es", "")), bundle(LANGUAGES[0])] };
-        assert_eq!(lacking.say("legend-right", &[]), "right");
+        assert_eq!(lacking.say("legend-right", &[]), "right spot");
     }
 }

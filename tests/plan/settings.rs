@@ -431,7 +431,7 @@ const REFUSED_EVENINGS: [(&str, &str); 21] = [
     ),
     (
         "[pieces]\nlabel = \"A1\"",
-        "event.toml, line 6: pieces: a list is expected here, one [[pieces]] for each",
+        "event.toml, line 6: pieces: this must be a list, with one [[pieces]] for each",
     ),
     ("[evening]\nseats = 0", "event.toml, line 7: seats = 0: must be a whole number from 1 to 500"),
     (

@@ -53,14 +53,12 @@ fn a_rehearsal_lies_in_the_folder_with_its_truth() {
     let (code, out, err) = everysquare(&[&typed[..], &["--width", "640", "--height", "480"]].concat());
     assert_eq!((code, err.as_str()), (0, ""), "{out}");
     let photo = folder.rehearsals().join("42.jpg");
-    let truth = std::fs::read(folder.rehearsals().join("42.truth.json")).unwrap();
+    let truth = std::fs::read(folder.rehearsals().join("42.answers.json")).unwrap();
     let truth: Truth = serde_json::from_slice(&truth).unwrap();
     assert_eq!(truth.cells.iter().filter(|cell| cell.hung.is_none()).count(), 4);
     assert_eq!(truth.cells.iter().filter(|cell| cell.hung_turn != 0).count(), 2);
     assert_eq!(image::open(&photo).unwrap().to_rgb8().len(), 640 * 480 * 3);
-    for said in
-        ["a made picture, not a photo", "of 80 places", "4 empty", "42.truth.json", "everysquare check"]
-    {
+    for said in ["a practice photo", "with 80 spots", "4 empty", "42.answers.json", "everysquare check"] {
         assert!(out.contains(said), "{said} in {out}");
     }
     assert!(!out.contains("[rehearse-"), "every sentence has its words: {out}");
@@ -73,7 +71,7 @@ fn without_a_wish_there_still_is_something_to_find() {
     let path = place.path().to_str().unwrap();
     let (code, ..) = everysquare(&["rehearse", path, "--width", "320", "--height", "240", "--seed", "7"]);
     assert_eq!(code, 0);
-    let truth = std::fs::read(folder.rehearsals().join("7.truth.json")).unwrap();
+    let truth = std::fs::read(folder.rehearsals().join("7.answers.json")).unwrap();
     let truth: Truth = serde_json::from_slice(&truth).unwrap();
     assert!(truth.options.faults.swaps > 0 && truth.options.faults.missing > 0);
 }
@@ -98,4 +96,26 @@ fn what_cannot_be_made_writes_nothing() {
     std::fs::remove_file(folder.manifest_json()).unwrap();
     let (code, _, err) = everysquare(&["rehearse", path]);
     assert!(code == 2 && err.contains("print"), "{err}");
+}
+
+#[test]
+fn a_wall_without_faults_can_be_wished_for_and_no_photo_is_replaced() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let path = place.path().to_str().unwrap();
+    let typed = |more: &[&str]| {
+        let words = ["rehearse", path, "--width", "320", "--height", "240", "--seed", "7"];
+        assert_eq!(everysquare(&[&words[..], more].concat()).0, 0);
+    };
+    let key = |name: &str| {
+        let text = std::fs::read(folder.rehearsals().join(name)).unwrap();
+        serde_json::from_slice::<Truth>(&text).unwrap()
+    };
+    typed(&["--missing", "0"]);
+    assert!(key("7.answers.json").cells.iter().all(|cell| cell.hung.is_some()));
+    typed(&["--missing", "0"]);
+    assert!(!folder.rehearsals().join("7-2.jpg").exists(), "the same photo is not kept twice");
+    typed(&["--missing", "3"]);
+    assert_eq!(key("7-2.answers.json").cells.iter().filter(|cell| cell.hung.is_none()).count(), 3);
+    assert!(key("7.answers.json").cells.iter().all(|cell| cell.hung.is_some()), "the first one is as it was");
 }

@@ -243,5 +243,5 @@ fn unsteady_hands_draw_another_picture_on_the_same_paper() {
     assert_eq!(usual.truth.cells, untrue.truth.cells);
     assert_ne!(usual.image, untrue.image);
     let refused = make(&printed, &picture(), &Options { unsteady: 5.0, ..small(6) }).unwrap_err();
-    assert!(refused.to_string().contains("untrue"), "{refused}");
+    assert!(refused.to_string().contains("shaky"), "{refused}");
 }
