@@ -83,7 +83,7 @@ fn the_sample_is_what_new_makes_of_its_picture() {
     let place = tempfile::tempdir().unwrap();
     let picture = sample_picture(place.path());
     let folder = place.path().join("x");
-    let named = ["--name", "Harbour library open evening", "--tag", "K7M"];
+    let named = ["--name", "Harbor Library Open Night", "--tag", "K7M"];
     let words = [["new", folder.to_str().unwrap(), "--picture", &picture].as_slice(), &named].concat();
     assert_eq!(everysquare(&words).0, 0);
     assert_eq!(std::fs::read_to_string(folder.join("event.toml")).unwrap(), sample::EVENT_TOML);
@@ -279,7 +279,7 @@ fn shape_greys_and_cautions_are_said() {
     for caution in [
         "look almost the same",
         "only 1 piece needs very dark blue",
-        "79 pieces are a single color, and only 1",
+        "79 pieces are one color all over, and only 1",
     ] {
         assert!(out.contains(caution), "{caution} in {out}");
     }

@@ -208,7 +208,7 @@ mod tests {
             (
                 "everysquare print x --language xx",
                 "“xx” doesn’t work for --language <LANGUAGE>: use en or es",
-                "“xx” no sirve para --language <IDIOMA>: use en o es",
+                "“xx” no sirve para --language <IDIOMA>: escriba en o es",
             ),
             (
                 "everysquare new x --picture p --squares 9 --rows 3",

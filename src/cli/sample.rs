@@ -61,7 +61,7 @@ mod tests {
         assert_eq!(english.name, Words::english().say("tour-event-name", &[]));
         let spanish = Settings::from_toml(&event_toml(Language::Spanish).unwrap()).unwrap();
         assert_eq!(spanish.language, Language::Spanish);
-        assert_eq!(spanish.name, "Velada en la biblioteca del puerto");
+        assert_eq!(spanish.name, "Noche en la biblioteca del puerto");
         assert!(spanish.picture.pencils.iter().any(|pencil| pencil.name == "azul claro"));
         let file = event_toml(Language::Spanish).unwrap();
         assert!(file.contains("# cuántos espera") && !file.contains("how many"), "{file}");

@@ -98,6 +98,10 @@ fn suggestions(shown: &Shown, reading: &WallReading, few: &FewColours, printed: 
     let missing: Vec<Cell> = grid.cells().filter(|cell| !here(cell)).collect();
     let unread = reading.cells.iter().filter(|cell| cell.sight == Sight::Unread).filter_map(|cell| {
         let likeness = room.suggest(&drawn(cell.cell)?.picture, &missing)?;
+        // a square that looks like the piece of its own spot is where it belongs
+        if likeness.piece == cell.cell {
+            return None;
+        }
         let said = about_unread(likeness, cell.cell, grid);
         Some(Suggestion { at: cell.cell, paper: None, likeness, said })
     });

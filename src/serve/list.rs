@@ -161,7 +161,7 @@ mod tests {
             known.add(made::photo(sights), Origin::default(), minute * 60);
         }
         let words = Words::english();
-        let check = Check::new(known.reading(), &printed, &Occasion::default(), &words);
+        let check = Check::new(known.reading(), false, &printed, &Occasion::default(), &words);
         steps(&check.report, &known, &printed.grid, &words)
     }
 

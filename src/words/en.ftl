@@ -803,7 +803,6 @@ display-squares = { $squares ->
 display-scale = Scale factor as measured: { $factor } ± { $within } (planned: { $planned }).
 display-size = The mural is { $width } wide and { $height } high.
 display-straight = Rows and columns are straight: nothing is off by { $length } or more.
-display-likeness = Likeness of the whole wall to the original: { $likeness } of 1. It belongs to all together.
 display-written = Saved in { $folder }: the prints, wall.jpg with the mural, and display.json with the measurements.
 display-suggestions = { $squares ->
     [one] Worth a look: 1 drawing may be on the wrong paper. (It’s only a hint.)

@@ -822,7 +822,6 @@ display-squares = { $squares ->
 display-scale = Factor de escala, medido: { $factor } ± { $within } (previsto: { $planned }).
 display-size = El mural mide { $width } de ancho y { $height } de alto.
 display-straight = Las filas y las columnas están derechas: nada se desvía { $length } o más.
-display-likeness = Parecido de toda la pared con el original: { $likeness } de 1. Es de todos juntos.
 display-written = Se guardó en { $folder }: las láminas, wall.jpg con el mural y display.json con las medidas.
 display-suggestions = { $squares ->
     [one] Conviene revisar 1 dibujo que podría estar en el papel de otro cuadro. (Es solo una pista.)
@@ -1222,7 +1221,7 @@ typed-twice = { $arg } aparece dos veces
 typed-conflict = use { $arg } o { $other }, no las dos a la vez
 typed-missing = agregue { $args }
 typed-not-text = lo que se escribió no es texto sin formato (UTF-8)
-typed-choice = use { $choices }
+typed-choice = escriba { $choices }
 typed-whole = debe ser un número entero
 typed-number = debe ser un número
 

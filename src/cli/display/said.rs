@@ -15,10 +15,6 @@ pub(super) fn tell(told: &Told<'_>, printed: &Printed, view: View, console: &mut
     let counted = [("squares", squares.len().into()), ("cells", printed.grid.count().into())];
     console.say("display-squares", &counted);
     measures(told, printed, console);
-    let likeness = format!("{:.2}", told.compared.likeness);
-    if squares.len() * 2 >= printed.grid.count() {
-        console.say("display-likeness", &[("likeness", likeness.into())]);
-    }
     let astray = squares.iter().filter(|hung| hung.home != hung.at || hung.turn != Turn::None).count();
     if astray > 0 && view != View::Put(Arrangement::InOrder) {
         console.say("display-mixed", &[("squares", astray.into())]);
