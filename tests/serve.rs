@@ -17,7 +17,7 @@ use common::everysquare;
 use everysquare::judge::Act;
 use everysquare::plan::code::LinkCode;
 use everysquare::report::Report;
-use running::{Running, answer, checks, event, photo, states};
+use running::{Running, answer, as_real, checks, event, photo, practice_photo, states};
 
 #[test]
 fn without_the_secret_there_is_nothing_and_with_it_only_what_is_asked_properly() {
@@ -127,7 +127,7 @@ fn a_photo_gives_the_check_that_the_command_gives_and_keeps_nothing_of_the_camer
     let place = tempfile::tempdir().unwrap();
     let folder = event(place.path());
     let faults = ["--swaps", "1", "--turns", "1", "--missing", "2", "--orientation", "6"];
-    let photo = photo(&folder, "3", &faults);
+    let photo = practice_photo(&folder, "3", &faults);
     let path = folder.join("rehearsals/3.jpg");
     everysquare(&["check", folder.to_str().unwrap(), path.to_str().unwrap()]);
     let of_command = checks(&folder).pop().unwrap();
@@ -396,4 +396,35 @@ fn what_keeps_the_command_from_serving_is_one_sentence() {
     std::fs::remove_file(folder.join("print/manifest.json")).unwrap();
     let (code, _, err) = everysquare(&["serve", at]);
     assert!(code == 2 && err.contains("First run: everysquare print"), "{err}");
+}
+
+#[test]
+fn practice_is_shown_and_never_counts_as_the_event() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let practice = practice_photo(&folder, "3", &["--missing", "2"]);
+    let real = as_real(&practice_photo(&folder, "4", &["--missing", "12"]));
+    let count = |server: &Running, state: &str| {
+        let wall = server.wall();
+        wall["cells"].as_array().unwrap().iter().filter(|cell| cell["state"] == state).count()
+    };
+    {
+        let server = Running::start(&folder, Some(""), false);
+        assert_eq!(server.send(&practice, "").status, 200);
+        assert!(count(&server, "right") >= 12, "a practice photo is answered");
+    }
+    {
+        let server = Running::start(&folder, Some(""), false);
+        assert_eq!(server.wall()["began"], false, "nothing goes on from practice");
+        assert_eq!(server.send(&practice, "").status, 200);
+        // the first real photo ends the practice
+        assert_eq!(server.send(&real, "").status, 200);
+        assert!(count(&server, "right") <= 8, "what only practice showed hangs nowhere");
+        let refused = server.send(&practice, "");
+        assert_eq!(refused.status, 422);
+        assert!(refused.say().contains("practice photo"), "{}", refused.say());
+        assert!(count(&server, "right") <= 8);
+    }
+    let server = Running::start(&folder, Some(""), false);
+    assert!((1..=8).contains(&count(&server, "right")), "the event goes on from its own last check");
 }

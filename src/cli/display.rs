@@ -140,7 +140,7 @@ impl Work<'_> {
         step();
         let compared = Compared::of(&shown, &reading, self.event.few(), self.printed);
         let summary = judge(&reading, &self.printed.grid).summary;
-        let checks = checks_until(self.folder, &self.printed.grid, self.now, &shown.wall, summary);
+        let checks = checks_until(self.folder, &self.printed.grid, self.now, &shown.wall, summary, seen.made);
         let pairs = self.pairs(&shown)?;
         let poster = Poster { width_mm: self.args.poster_width, original: self.args.poster_original };
         let input = Comparison {

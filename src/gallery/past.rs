@@ -16,7 +16,8 @@ use crate::report::Report;
 const LONGEST_PX: f64 = 640.0;
 
 /// The checks in an event's folder and the wall as it is now, at the time `now`, named as checks are, the first one first. A check
-/// whose report cannot be read is passed over; one without a picture has none.
+/// whose report cannot be read is passed over; one without a picture has none. Practice is not the event: beside a real wall (`made` is
+/// false) only checks of real photos count, beside a practice one only practice.
 #[must_use]
 pub fn checks_until(
     folder: &Folder,
@@ -24,11 +25,12 @@ pub fn checks_until(
     now: &str,
     wall: &RgbImage,
     summary: Summary,
+    made: bool,
 ) -> Vec<PastCheck> {
     let mut folders: Vec<_> = folder.checks_since("");
     folders.reverse();
     let mut checks: Vec<(Option<f64>, PastCheck)> =
-        folders.par_iter().filter_map(|check| past_check(check, grid)).collect();
+        folders.par_iter().filter_map(|check| past_check(check, grid, made)).collect();
     let picture = Some(shrunk(wall));
     checks.push((minutes(now), PastCheck { when: when(now), minutes: 0.0, summary, picture }));
     let first = checks.first().and_then(|(at, _)| *at);
@@ -36,11 +38,11 @@ pub fn checks_until(
     checks.into_iter().map(|(at, check)| PastCheck { minutes: since(at), ..check }).collect()
 }
 
-fn past_check(check: &Path, grid: &Grid) -> Option<(Option<f64>, PastCheck)> {
+fn past_check(check: &Path, grid: &Grid, made: bool) -> Option<(Option<f64>, PastCheck)> {
     let report = Folder::read_of_check(check, "report.json")?;
     let report = Report::from_json(&String::from_utf8_lossy(&report)).ok()?;
-    if report.cells.len() != grid.count() {
-        return None; // of another wall: the grid was changed between
+    if report.cells.len() != grid.count() || report.made != made {
+        return None; // of another wall, where the grid was changed between, or of practice
     }
     let name = check.file_name()?.to_string_lossy();
     let picture = Folder::read_of_check(check, "wall.jpg").and_then(|file| picture(&file, grid));
@@ -72,12 +74,21 @@ fn when(name: &str) -> String {
     name.get(11..16).unwrap_or_default().replace('.', ":")
 }
 
-/// Minutes of the day in a check's name, and of a day's number: only their differences say anything.
+/// Minutes in a check's name, since the year 0 of the Gregorian calendar: only their differences say anything.
 fn minutes(name: &str) -> Option<f64> {
     let number = |from: usize, to: usize| name.get(from..to)?.parse::<usize>().ok().map(float);
-    // days by their number within the year are enough for one evening, also for one past midnight
-    let days = number(5, 7)? * 31.0 + number(8, 10)?;
+    let whole = |from: usize, to: usize| name.get(from..to)?.parse::<usize>().ok();
+    let days = float(days_before_month(whole(0, 4)?, whole(5, 7)?)?) + number(8, 10)?;
     Some((days * 24.0 + number(11, 13)?) * 60.0 + number(14, 16)? + number(17, 19)? / 60.0)
+}
+
+/// Days before the first of a month of the Gregorian calendar, since 1 January of the year 0; `None` where there is no such month.
+fn days_before_month(year: usize, month: usize) -> Option<usize> {
+    const LENGTHS: [usize; 12] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+    let is_leap = year.is_multiple_of(4) && (!year.is_multiple_of(100) || year.is_multiple_of(400));
+    let before = LENGTHS.get(..month.checked_sub(1)?).filter(|_| month <= 12)?;
+    let leap_days = year.div_ceil(4) - year.div_ceil(100) + year.div_ceil(400);
+    Some(year * 365 + leap_days + before.iter().sum::<usize>() + usize::from(is_leap && month > 2))
 }
 
 #[cfg(test)]
@@ -90,5 +101,16 @@ mod tests {
         let apart = minutes("2026-11-25_00.10.00-2").unwrap() - minutes("2026-11-24_23.40.30").unwrap();
         assert!((apart - 29.5).abs() < 1e-9);
         assert_eq!((when("x"), minutes("notes")), (String::new(), None));
+        // over the end of a month, of February in a leap year and in another, of a year
+        for (first, second, hours) in [
+            ("2026-04-30_23.00.00", "2026-05-01_01.00.00", 2.0),
+            ("2028-02-28_12.00.00", "2028-03-01_12.00.00", 48.0),
+            ("2026-02-28_12.00.00", "2026-03-01_12.00.00", 24.0),
+            ("2026-12-31_23.30.00", "2027-01-01_00.30.00", 1.0),
+        ] {
+            let apart = (minutes(second).unwrap() - minutes(first).unwrap()) / 60.0;
+            assert!((apart - hours).abs() < 1e-9, "{first} to {second}: {apart}");
+        }
+        assert_eq!(minutes("2026-13-01_10.00.00"), None);
     }
 }

@@ -111,6 +111,8 @@ pub enum Refusal {
     Copy(u32, u32),
     /// A picture cannot be drawn.
     Draw(JpegError),
+    /// It is a practice photo, and the wall is known from real ones.
+    Practice,
     /// Something in it made the program stumble.
     Stumble,
 }
@@ -271,12 +273,20 @@ impl Evening {
             if self.keep_photos { Some(jpeg(&photo.colour).map_err(Refusal::Draw)?) } else { None };
         let before = self.standing();
         let now = (self.clock.now)();
-        let mut known = before.known.clone();
+        let practised = before.known.origins().iter().any(|origin| origin.made);
+        if photo.made && !practised && !before.known.is_empty() {
+            return Err(Refusal::Practice);
+        }
+        // the first real photo ends the practice: what only practice showed hangs nowhere
+        let (mut known, mut picture) = if practised && !photo.made {
+            (Known::nothing(&self.printed.grid), WallPicture::blank(&self.printed.grid))
+        } else {
+            (before.known.clone(), before.picture.clone())
+        };
         let cells = reading.cells.clone();
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
         let added = known.add(reading, origin, taken.min(now));
         let check = told(&known, cover.someone(), &self.printed, &self.words);
-        let mut picture = before.picture.clone();
         let photo = Covered::new(photo, &cover);
         let drawn = self.draw(&photo, &check, &cells, &added, &mut picture).map_err(Refusal::Draw)?;
         drop(photo);

@@ -46,9 +46,21 @@ pub(super) fn keep(
     Ok(name_of(&place).unwrap_or(name))
 }
 
-/// The wall as the newest check left it that was made since the folder name `since` and is of this event.
+/// The wall as the newest check left it that was made since the folder name `since` and is of this event. Practice is passed over: its
+/// squares hang nowhere.
 pub(super) fn newest(folder: &Folder, printed: &Printed, since: &str, now: u64) -> Option<Kept> {
-    folder.checks_since(since).iter().take(TRIED).find_map(|check| read(check, printed, now))
+    folder
+        .checks_since(since)
+        .iter()
+        .filter(|check| !is_practice(check))
+        .take(TRIED)
+        .find_map(|check| read(check, printed, now))
+}
+
+/// Whether a check's photos were made by the program.
+fn is_practice(check: &Path) -> bool {
+    let report = Folder::read_of_check(check, "report.json").and_then(|bytes| String::from_utf8(bytes).ok());
+    report.and_then(|text| Report::from_json(&text).ok()).is_some_and(|report| report.made)
 }
 
 fn read(check: &Path, printed: &Printed, now: u64) -> Option<Kept> {

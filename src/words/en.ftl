@@ -1015,6 +1015,7 @@ serve-photo-copy = This is a small copy of a photo ({ $width } × { $height } pi
 serve-photo-empty = The file is empty. Please take another photo.
 serve-photo-heic = This kind of HEIC photo can’t be read. Take it with the button on this page, or choose Settings > Camera > Formats > Most Compatible on the iPhone.
 serve-photo-video = This is a video. Take a photo instead.
+serve-photo-practice = This is a practice photo. The real wall is up already, so nothing changed.
 serve-photo-unknown = We can’t read this file as a photo. Use JPEG, PNG, WebP or TIFF.
 serve-photo-truncated = The photo is cut off, and its end is missing. Please send it again.
 serve-photo-damaged = We can’t open this photo. Please take another one.

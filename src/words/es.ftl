@@ -1034,6 +1034,7 @@ serve-photo-copy = Es una copia pequeña de una foto ({ $width } × { $height } 
 serve-photo-empty = El archivo está vacío. Tome otra foto.
 serve-photo-heic = Este tipo de foto HEIC no se puede leer. Tómela con el botón de esta página, o elija Configuración > Cámara > Formatos > “Más compatible” en el iPhone.
 serve-photo-video = Esto es un video. Tome una foto.
+serve-photo-practice = Esta es una foto de práctica. La pared real ya se conoce, así que nada cambió.
 serve-photo-unknown = No podemos leer este archivo como foto. Use JPEG, PNG, WebP o TIFF.
 serve-photo-truncated = La foto está cortada, le falta el final. Envíela de nuevo.
 serve-photo-damaged = No podemos abrir esta foto. Tome otra.

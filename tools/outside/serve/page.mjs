@@ -8,6 +8,7 @@ import { mkdirSync, readFileSync, readdirSync, rmSync, truncateSync, utimesSync,
 import { createRequire } from "node:module";
 import { networkInterfaces } from "node:os";
 import { join, resolve } from "node:path";
+import { asReal } from "./photo.mjs";
 import { past } from "./past.mjs";
 
 const [modules, chromium, everysquare, out] = process.argv.slice(2, 6).map((path) => resolve(path));
@@ -40,7 +41,7 @@ run("print", event);
 const made = (seed, faults) => {
   const options = Object.entries(faults).flatMap(([name, count]) => (count === true ? [`--${name}`] : [`--${name}`, String(count)]));
   run("rehearse", event, "--seed", String(seed), ...options);
-  return join(event, "rehearsals", `${seed}.jpg`);
+  return asReal(join(event, "rehearsals", `${seed}.jpg`));
 };
 const first = made(5, NEWEST);
 const second = made(6, { swaps: 1, turns: 1, missing: 4 });

@@ -1,17 +1,17 @@
 // The room's page in Chromium, with a real program behind it:
 //   node tools/outside/serve/room.mjs MODULES CHROMIUM EVERYSQUARE OUT
-// Practice photos are sent as a helper's phone sends them: squares drop in, the picture stays hidden until somebody shows it and thinks
+// Made photos are sent as a helper's phone sends them: squares drop in, the picture stays hidden until somebody shows it and thinks
 // twice, the original comes beside the whole mural, old news is marked as old. Light, dark, Spanish, narrow, without motion; axe-core.
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { axe, check, end, eventFolder, fits, fresh, pageOf, picture, practicePhoto, run, start, stop, wait } from "./stage.mjs";
+import { axe, check, end, eventFolder, fits, fresh, pageOf, picture, wallPhoto, run, start, stop, wait } from "./stage.mjs";
 
 const PORT = 18427;
 const WIDE = { viewport: { width: 1280, height: 720 } };
 const event = eventFolder("room", "--columns", "10", "--rows", "8");
-const few = practicePhoto(event, 31, { swaps: 0, turns: 0, missing: 60 });
-const more = practicePhoto(event, 32, { swaps: 0, turns: 0, missing: 25 });
-const whole = practicePhoto(event, 33, { swaps: 1 });
+const few = wallPhoto(event, 31, { missing: 60 });
+const more = wallPhoto(event, 32, { missing: 25 });
+const whole = wallPhoto(event, 33, { missing: 0 });
 let links = await start(event, PORT);
 const send = async (page, file) => {
   const data = readFileSync(fresh(file));

@@ -3,6 +3,7 @@ import { spawn, execFileSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync, utimesSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join, resolve } from "node:path";
+import { asReal } from "./photo.mjs";
 
 export const [modules, chromium, everysquare, out] = process.argv.slice(2).map((path) => resolve(path));
 const require = createRequire(join(modules, "package.json"));
@@ -28,11 +29,11 @@ export const eventFolder = (name, ...more) => {
   run("print", event);
   return event;
 };
-// A practice photo of an event's wall.
-export const practicePhoto = (event, seed, faults) => {
+// A made photo of an event's wall that passes for a real one.
+export const wallPhoto = (event, seed, faults) => {
   const options = Object.entries(faults).flatMap(([name, count]) => [`--${name}`, String(count)]);
   run("rehearse", event, "--seed", String(seed), ...options);
-  return join(event, "rehearsals", `${seed}.jpg`);
+  return asReal(join(event, "rehearsals", `${seed}.jpg`));
 };
 // As if it had been taken just now: the newest photo of a spot wins.
 export const fresh = (file) => {
