@@ -168,7 +168,7 @@ plan-seats-free = { $free ->
 plan-fits = { $pieces } pieces are a good fit: { $each } per visitor, all done after about { $left } minutes.
 plan-too-big-for-time = { $pieces } pieces are too many for the time: { $by } won’t get finished. All of them would take about { $needed } minutes.
 plan-more-seats = With { $seats } seats they would all get done.
-plan-too-big-for-crowd = { $pieces } pieces are too many for this many visitors. Even at { $most } each, { $by } would be left over.
+plan-too-big-for-crowd = { $pieces } pieces are too many for { $visitors } visitors. If everyone draws one, { $by } will be left over. The mural gets done only if many visitors draw two.
 plan-too-small = { $pieces } pieces are too few: { $by ->
     [one] 1 visitor wouldn’t get one.
    *[other] { $by } visitors wouldn’t get one.
@@ -1780,10 +1780,10 @@ guide-verdict-too-big-for-time = This grid is big for the time: about { $differe
     [one] 1 square
    *[other] { $difference } squares
 } will still be blank at the end. Add minutes or seats, choose a smaller grid, or let helpers draw before and after.
-guide-verdict-too-big-for-crowd = This grid is big for your crowd: when everyone has drawn two, about { $difference ->
+guide-verdict-too-big-for-crowd = This grid is big for your crowd: when everyone has drawn one, about { $difference ->
     [one] 1 piece is
    *[other] { $difference } pieces are
-} left. Invite more visitors, choose a smaller grid, or let helpers draw before and after.
+} left. Invite more visitors, choose a smaller grid, or plan on many visitors drawing two.
 guide-verdict-too-small = This grid is small for your crowd: about { $difference ->
     [one] 1 visitor won’t
    *[other] { $difference } visitors won’t

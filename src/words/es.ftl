@@ -178,10 +178,7 @@ plan-too-big-for-time = { $pieces } piezas son demasiadas para este tiempo: { $b
    *[other] { $by } quedarían
 } sin terminar. Todas juntas tardarían unos { $needed } minutos.
 plan-more-seats = Con { $seats } asientos se terminarían todas.
-plan-too-big-for-crowd = { $pieces } piezas son demasiadas para tan pocos visitantes. Aun con { $most } por visitante, { $by ->
-    [one] sobraría 1
-   *[other] sobrarían { $by }
-}.
+plan-too-big-for-crowd = { $pieces } piezas son demasiadas para { $visitors } visitantes. Si cada quien dibuja una, sobrarán { $by }. El mural se completa solo si muchos visitantes dibujan dos.
 plan-too-small = { $pieces } piezas son muy pocas: { $by ->
     [one] 1 visitante se quedaría
    *[other] { $by } visitantes se quedarían
@@ -1799,10 +1796,10 @@ guide-verdict-too-big-for-time = La cuadrícula es grande para el tiempo: al fin
     [one] quedará en blanco más o menos 1 cuadro
    *[other] quedarán en blanco unos { $difference } cuadros
 }. Agregue minutos o asientos, use una cuadrícula más pequeña, o deje que los ayudantes dibujen antes y después.
-guide-verdict-too-big-for-crowd = La cuadrícula es grande para tan pocos visitantes: cuando cada quien haya dibujado dos, { $difference ->
+guide-verdict-too-big-for-crowd = La cuadrícula es grande para tan pocos visitantes: cuando cada quien haya dibujado una, { $difference ->
     [one] sobra más o menos 1 pieza
    *[other] sobran unas { $difference } piezas
-}. Invite a más visitantes, use una cuadrícula más pequeña, o deje que los ayudantes dibujen antes y después.
+}. Invite a más visitantes, use una cuadrícula más pequeña, o cuente con que muchos dibujen dos.
 guide-verdict-too-small = La cuadrícula es pequeña para tantos visitantes: { $difference ->
     [one] más o menos 1 visitante se queda
    *[other] unos { $difference } visitantes se quedan

@@ -1,8 +1,8 @@
 //! Crowd and time: each number by another way, and what must hold whatever the numbers are.
 
 use everysquare::plan::crowd::{
-    Assumed, Evening, HAND_OUT_MINUTES, MOST_PIECES_A_VISITOR, Means, NOBODY_WAITS, People, STOOL_MM,
-    Verdict, Work, chances, evening, part_of, pencils, proposed_hang_mm, time, wall,
+    Assumed, Evening, HAND_OUT_MINUTES, Means, NOBODY_WAITS, PIECES_A_VISITOR, People, STOOL_MM, Verdict,
+    Work, chances, evening, part_of, pencils, proposed_hang_mm, time, wall,
 };
 use everysquare::plan::settings::Room;
 use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
@@ -165,9 +165,15 @@ fn too_big_and_too_small_are_told_apart() {
     let verdict = |pieces, visitors, minutes, seats| {
         planned(grid(10, 8), [0, pieces, 0, 0], visitors, minutes, seats, None).verdict
     };
-    assert_eq!(verdict(80, 60, 90.0, 30), Verdict::Fits);
+    assert_eq!(verdict(80, 75, 90.0, 30), Verdict::Fits);
+    assert_eq!(verdict(80, 60, 90.0, 30), Verdict::TooBigForCrowd(20), "one each, and 20 stay");
+    assert_eq!(
+        verdict(108, 60, 90.0, 24),
+        Verdict::TooBigForCrowd(48),
+        "sixty who draw one each fill no 108 spots"
+    );
     assert_eq!(verdict(80, 60, 90.0, 10), Verdict::TooBigForTime(80 - 64));
-    assert_eq!(verdict(80, 30, 90.0, 30), Verdict::TooBigForCrowd(20));
+    assert_eq!(verdict(80, 30, 90.0, 30), Verdict::TooBigForCrowd(50));
     assert_eq!(verdict(80, 150, 90.0, 30), Verdict::TooSmall(70));
     assert_eq!(verdict(80, 10_000, 1_440.0, 500), Verdict::TooSmall(9_920), "more than any wall holds");
     assert_eq!(verdict(80, 60, 5.0, 30), Verdict::TooBigForTime(80), "nobody finishes anything in 5 minutes");
@@ -253,7 +259,7 @@ proptest! {
         let shape = columns as f64 / rows as f64;
         prop_assert!(evening.others.len() <= 3);
         prop_assert!(evening.range.least <= evening.range.most);
-        prop_assert!(evening.range.most <= MOST_PIECES_A_VISITOR * visitors && evening.range.most <= evening.time.can_finish);
+        prop_assert!(evening.range.most as f64 <= PIECES_A_VISITOR * visitors as f64 && evening.range.most <= evening.time.can_finish);
         for other in &evening.others {
             prop_assert!((other.columns, other.rows) != (columns, rows));
             prop_assert!((evening.range.least..=evening.range.most).contains(&other.count()));

@@ -3,9 +3,7 @@
 use crate::frame::float;
 use crate::picture::PictureFacts;
 use crate::plan::cell::column_letters;
-use crate::plan::crowd::{
-    Assumed, Evening, MOST_PIECES_A_VISITOR, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict,
-};
+use crate::plan::crowd::{Assumed, Evening, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict};
 use crate::plan::lengths::{about, area, both, one};
 use crate::plan::settings::Choice;
 use crate::plan::{Level, Settings};
@@ -166,7 +164,7 @@ impl Text<'_> {
             ("pieces", pieces.into()),
             ("by", by.into()),
             ("needed", plain(time.minutes_for_all.ceil(), 0).into()),
-            ("most", MOST_PIECES_A_VISITOR.into()),
+            ("visitors", given.visitors.into()),
             ("each", plain(float(pieces) / float(given.visitors), 1).into()),
             ("left", time.minutes_for_all.min(given.minutes).ceil().to_string().into()),
         ];

@@ -4,13 +4,14 @@ use std::ops::RangeInclusive;
 
 use super::reach::ROUNDING_MM;
 use super::time::Time;
-use crate::frame::{ceil_index, float};
+use crate::frame::{ceil_index, float, floor_index};
 use crate::plan::cards::RING_MM;
 use crate::plan::cell::Grid;
 use crate::plan::settings::{ACROSS, MOST_CELLS, Room};
 
-/// Pieces that one visitor draws at most in an evening. Common practice, no source.
-pub const MOST_PIECES_A_VISITOR: usize = 2;
+/// Pieces drawn a visitor where all goes well: one each, and one in ten stays for a second. Families who share one make it fewer, so a plan
+/// that counts on more is too kind. Common practice, no source.
+pub const PIECES_A_VISITOR: f64 = 1.1;
 /// How many other grids are proposed at most.
 const MOST_PROPOSED: usize = 3;
 /// Two proposals differ by at least this part of their pieces, else they are no choice.
@@ -29,7 +30,7 @@ pub enum Verdict {
     Fits,
     /// More pieces than time and seats allow: so many stay unfinished.
     TooBigForTime(usize),
-    /// More pieces than the visitors draw at [`MOST_PIECES_A_VISITOR`] each: so many are left over.
+    /// More pieces than the visitors draw at [`PIECES_A_VISITOR`] each: so many are left over when everybody has drawn one.
     TooBigForCrowd(usize),
     /// Fewer pieces than visitors who could draw one: so many go without.
     TooSmall(usize),
@@ -73,7 +74,7 @@ pub struct Range {
 /// How many pieces suit so many visitors of whom all together finish `can_finish`.
 #[must_use]
 pub fn range(visitors: usize, can_finish: usize) -> Range {
-    let most = can_finish.min(MOST_PIECES_A_VISITOR * visitors);
+    let most = can_finish.min(floor_index(PIECES_A_VISITOR * float(visitors)));
     Range { least: ceil_index(LEAST_PART_DRAWING * float(visitors.min(most))), most }
 }
 
@@ -84,7 +85,7 @@ pub fn verdict(pieces: usize, visitors: usize, time: &Time) -> Verdict {
     if pieces > time.can_finish {
         Verdict::TooBigForTime(pieces - time.can_finish)
     } else if pieces > most {
-        Verdict::TooBigForCrowd(pieces - most)
+        Verdict::TooBigForCrowd(pieces - visitors)
     } else if pieces < least {
         Verdict::TooSmall(visitors.min(most) - pieces)
     } else {

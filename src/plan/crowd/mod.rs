@@ -39,8 +39,7 @@ use super::settings::{Room, Settings};
 
 pub use file::{PLAN_FORMAT, PlanFile, PlannedPiece, SheetCount};
 pub use grids::{
-    MOST_PIECES_A_VISITOR, OtherGrid, Range, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, range,
-    verdict,
+    OtherGrid, PIECES_A_VISITOR, Range, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, range, verdict,
 };
 pub use reach::{Fit, LOWEST_MM, Means, People, RowHeight, STOOL_MM, WallPlan, proposed_hang_mm, wall};
 pub use supplies::{
