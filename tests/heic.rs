@@ -3,6 +3,9 @@
 //! The files are made here by the encoder that comes with the decoder; `tools/outside/heic.py` makes others with libheif and compares the
 //! pixels with libheif's.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
+
+use everysquare::frame::{float, floor_index};
 use everysquare::photo::{Photo, PhotoError};
 use everysquare::picture::Picture;
 use heifer::EncodeOptions;
@@ -24,7 +27,7 @@ fn heic(picture: &image::RgbImage, quality: u8) -> Vec<u8> {
 
 fn mean_difference(a: &[u8], b: &[u8]) -> f64 {
     assert_eq!(a.len(), b.len());
-    a.iter().zip(b).map(|(a, b)| f64::from(a.abs_diff(*b))).sum::<f64>() / a.len() as f64
+    a.iter().zip(b).map(|(a, b)| f64::from(a.abs_diff(*b))).sum::<f64>() / float(a.len())
 }
 
 #[test]
@@ -86,10 +89,10 @@ proptest! {
         let mut bytes = whole.clone();
         let reach = if head { bytes.len().min(700) } else { bytes.len() };
         for (place, value) in changes {
-            bytes[(place * reach as f64) as usize] = value;
+            bytes[floor_index(place * float(reach))] = value;
         }
         let _ = Photo::open(&bytes); // neither a panic nor an endless run
-        let end = (cut * whole.len() as f64) as usize;
+        let end = floor_index(cut * float(whole.len()));
         prop_assert!(Photo::open(&whole[..end]).is_err());
     }
 }

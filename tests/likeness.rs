@@ -140,17 +140,20 @@ fn what_is_said_names_squares_and_asks_to_look() {
         let belongs = Belongs::Elsewhere(Likeness { piece, turn, lead: 2.0 });
         about(belongs, e4, &grid).unwrap().tell(&Words::english())
     };
-    assert_eq!(said(d4, Turn::None), "E4 looks like D4 drawn on E4's paper; look");
-    assert_eq!(said(d4, Turn::Half), "E4 looks like D4, turned 180° clockwise, drawn on E4's paper; look");
+    assert_eq!(said(d4, Turn::None), "The drawing on square E4 looks like piece D4. Take a look.");
+    assert_eq!(
+        said(d4, Turn::Half),
+        "The drawing on square E4 looks like piece D4, turned 180° clockwise. Take a look."
+    );
     assert_eq!(
         said(e4, Turn::Quarter),
-        "the drawing on E4 looks turned 90° clockwise against its paper; look"
+        "The drawing on square E4 looks turned 90° clockwise on its paper. Take a look."
     );
     assert_eq!(about(Belongs::Here, e4, &grid), None);
     assert_eq!(about(Belongs::CannotTell, e4, &grid), None);
     let unread = about_unread(Likeness { piece: d4, turn: Turn::None, lead: 1.0 }, e4, &grid);
     assert_eq!(
         unread.tell(&Words::english()),
-        "the square in E4 cannot be read; its drawing looks like D4: look"
+        "We can’t read the square in E4. Its drawing looks like piece D4. Take a look."
     );
 }

@@ -1,6 +1,8 @@
 //! What a person at a terminal sees: lines that break between words at the terminal's own width, help however it is asked for,
 //! and a photo where the event folder belongs.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
+
 #[cfg(unix)]
 #[path = "terminal/typed.rs"]
 mod typed;
