@@ -36,7 +36,7 @@ def check_pages(tally, name, pdf, paper):
     ), "design")
     tally.check(f"{name}: no letter beyond the page, none upon another", ((n, letters_apart(p)) for n, p in pages), "pdfplumber")
     tally.check(f"{name}: a made picture is called made", (
-        (n, "made picture" in p.all_words or "imagen simulada" in p.all_words) for n, p in pages if n == 1 or name == "poster"
+        (n, "practice picture" in p.all_words or "imagen de práctica" in p.all_words) for n, p in pages if n == 1 or name == "poster"
     ), "design")
 
 

@@ -107,7 +107,7 @@ def main(program, folder):
 
     whole = (folder / "plain.heic").read_bytes()
     damaged = folder / "damaged.heic"
-    cuts = (("cut in the middle", len(whole) // 2, "cut off"), ("cut in the container", 200, "cut off"), ("only its name", 24, "damaged"))
+    cuts = (("cut in the middle", len(whole) // 2, "end of this photo"), ("cut in the container", 200, "end of this photo"), ("only its name", 24, "damaged"))
     for name, end, wanted in cuts:
         damaged.write_bytes(whole[:end])
         said = opened(damaged)
