@@ -69,16 +69,16 @@ def words(dom):
 
 
 def outward(page):
-    """Addresses on the page that a browser would fetch, but for pictures inside it."""
+    """Addresses on the page that a browser would fetch, but for pictures and letters inside it."""
     found = re.findall(r"""(?:\b(?:src|href|srcset|action|poster|data)\s*=\s*["']?|url\(\s*["']?|@import\s*["']?)([^"'\s>)]+)""", page)
-    return [address for address in found if not address.startswith(("data:image/", "#"))]
+    return [address for address in found if not address.startswith(("data:image/", "data:font/", "#"))]
 
 
 def check_words(tally, report, dom):
     said = words(dom)
     fixes = [(" ".join(fix["say"].split()), fix) for fix in report["fixes"]]
     # many squares to fetch are one step and a list
-    listed = said.partition("Seen nowhere:")[2]
+    listed = said.partition("Not seen anywhere:")[2]
     there = [(say, say in said or (fix["do"] == "fetch" and f" {fix['square']}" in listed)) for say, fix in fixes]
     tally.check("fixes in words", there)
     tally.check("cells", [(c["label"], re.search(rf"\b{c['label']}\b", said)) for c in report["cells"]])
