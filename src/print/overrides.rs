@@ -68,7 +68,7 @@ impl Tell for TemplateError {
 ///
 /// let unknown = [("squars".to_owned(), String::new())].into();
 /// let said = Overrides::new(unknown, &["squares", "pieces"]).unwrap_err().to_string();
-/// assert_eq!(said, "templates/squars.typ replaces no template of the program: do you mean squares.typ?");
+/// assert_eq!(said, "templates/squars.typ doesn’t replace any of the program’s templates. Do you mean squares.typ?");
 /// # Ok::<(), everysquare::print::TemplateError>(())
 /// ```
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -9,7 +9,7 @@ use super::{FluentValue, Words};
 /// ```
 /// use everysquare::words::{Sentence, Words};
 /// let sentence = Sentence::new("print-card-row").with("name", "7");
-/// assert_eq!(sentence.tell(&Words::english()), "row 7 · hangs left of its row");
+/// assert_eq!(sentence.tell(&Words::english()), "row 7 · goes left of this row");
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Sentence(Kind);

@@ -22,7 +22,7 @@
 //!
 //! let evening = evening(&settings, &work);
 //! assert_eq!(evening.time.can_finish, 192); // 30 seats × (90 minutes / 13 − ½)
-//! assert_eq!(evening.verdict, Verdict::Fits);
+//! assert_eq!(evening.verdict, Verdict::TooBigForCrowd(20)); // 60 visitors draw one each
 //! assert_eq!(evening.supplies.pencils[1].count, 12); // of 30 people, each with chance ¼
 //! # Ok::<(), &str>(())
 //! ```

@@ -14,7 +14,7 @@
 //! assert!(wider.contains("columns = 12 # as wide as the hall"));
 //!
 //! let refused = set(text, "wall.columns", 0).unwrap_err().to_string();
-//! assert_eq!(refused, "event.toml, line 4: columns = 0: a whole number from 1 to 702 is allowed");
+//! assert_eq!(refused, "event.toml, line 4: columns = 0: must be a whole number from 1 to 702");
 //! # Ok::<(), everysquare::plan::settings::SettingsError>(())
 //! ```
 
