@@ -14,7 +14,7 @@ use everysquare::photo::{Luma, Photo};
 use everysquare::plan::cards::RING_MM;
 use everysquare::plan::{Cell, Grid, RowsFrom, Turn};
 use everysquare::read::lens::Lens;
-use everysquare::read::{Camera, CellReading, PhotoReading, Sight, WallReading};
+use everysquare::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
 use everysquare::words::Words;
 use image::{Rgb, RgbImage};
 
@@ -82,8 +82,9 @@ fn reading(camera: &Camera, sight: impl Fn(&str, Cell) -> Sight) -> WallReading 
         px_per_module: 1.0,
         worst_shift_mm: 1.0,
         cells: cells.clone(),
+        apart: Apart::default(),
     };
-    WallReading { photos: vec![photo], cells, contradictions: Vec::new() }
+    WallReading { photos: vec![photo], cells, contradictions: Vec::new(), apart: Apart::default() }
 }
 
 fn troubled(camera: &Camera) -> (WallReading, Judgement) {

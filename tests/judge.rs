@@ -8,7 +8,7 @@ use everysquare::frame::{Map, Point};
 use everysquare::judge::{Act, Advice, Fix, Judgement, Outcome, Part, Side, State, advise, fixes, judge};
 use everysquare::plan::{Cell, Grid, RowsFrom, Turn};
 use everysquare::read::lens::Lens;
-use everysquare::read::{Camera, CellReading, PhotoReading, Sight, WallReading};
+use everysquare::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
 use proptest::prelude::*;
 
 /// What hangs in a cell. Cells and squares are numbers here, in the order of the grid.
@@ -49,6 +49,7 @@ fn photo(cells: Vec<CellReading>) -> PhotoReading {
         px_per_module: 2.0,
         worst_shift_mm: 1.0,
         cells,
+        apart: Apart::default(),
     }
 }
 
@@ -66,7 +67,12 @@ fn reading(grid: &Grid, hung: &[Hung], shown: &[Shown]) -> WallReading {
     let cells: Vec<CellReading> = (0..grid.count())
         .map(|n| CellReading { cell: cell_at(grid, n), sight: sight(n), certainty: 0.9, corners, photo: 0 })
         .collect();
-    WallReading { photos: vec![photo(cells.clone())], cells, contradictions: Vec::new() }
+    WallReading {
+        photos: vec![photo(cells.clone())],
+        cells,
+        contradictions: Vec::new(),
+        apart: Apart::default(),
+    }
 }
 
 fn judged(grid: &Grid, hung: &[Hung]) -> Judgement {
@@ -423,7 +429,12 @@ fn a_wall_that_hangs_one_column_over_is_seen_as_a_whole() {
 #[test]
 fn a_cell_that_the_reading_leaves_out_is_unseen() {
     let grid = grid(2, 2);
-    let reading = WallReading { photos: Vec::new(), cells: Vec::new(), contradictions: Vec::new() };
+    let reading = WallReading {
+        photos: Vec::new(),
+        cells: Vec::new(),
+        contradictions: Vec::new(),
+        apart: Apart::default(),
+    };
     let seen = judge(&reading, &grid);
     assert_eq!(seen.summary.unseen, 4);
     assert_eq!(seen.outcome(), Outcome::CannotTell);

@@ -6,7 +6,7 @@ use everysquare::frame::{Map, Point};
 use everysquare::judge::{Outcome, advise, fixes, judge};
 use everysquare::plan::{Cell, Grid, Printed, RowsFrom, Turn};
 use everysquare::read::lens::Lens;
-use everysquare::read::{Camera, CellReading, PhotoReading, Sight, WallReading};
+use everysquare::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
 use everysquare::report::{Occasion, Pictures, Report, html, terminal};
 use everysquare::words::Words;
 use proptest::prelude::*;
@@ -52,8 +52,9 @@ fn reading(grid: &Grid, sight: impl Fn(&str) -> Option<Sight>) -> WallReading {
         px_per_module: 1.234_5,
         worst_shift_mm: 4.56,
         cells: cells.clone(),
+        apart: Apart::default(),
     };
-    WallReading { photos: vec![photo], cells, contradictions: Vec::new() }
+    WallReading { photos: vec![photo], cells, contradictions: Vec::new(), apart: Apart::default() }
 }
 
 fn report(grid: &Grid, name: &str, sight: impl Fn(&str) -> Option<Sight>) -> Report {

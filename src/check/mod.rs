@@ -60,7 +60,8 @@ impl Check {
     ) -> Self {
         let judgement = judge(&reading, &printed.grid);
         let (fixes, mut advice) = (fixes(&judgement), advise(&reading, &judgement));
-        if someone {
+        // squares of another part of the wall look like somebody before this one
+        if someone && !judgement.apart.is_part {
             advice.insert(0, Advice::StepAside);
         }
         let report = Report::new((&reading, &judgement), (&fixes, &advice), printed, occasion, words);

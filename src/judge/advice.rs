@@ -5,7 +5,7 @@
 
 use crate::frame::float;
 use crate::plan::{Cell, Grid, Turn};
-use crate::read::WallReading;
+use crate::read::{Apart, WallReading};
 
 use super::states::{Judgement, State};
 
@@ -99,6 +99,13 @@ pub enum Advice {
         /// How many columns or rows.
         strips: usize,
     },
+    /// Squares are in the photo, but apart from the others: photograph each part of the wall by itself.
+    Apart {
+        /// Which squares, by the cell where they belong.
+        squares: Vec<Cell>,
+        /// Whether they hang side by side, as a part of the wall.
+        is_part: bool,
+    },
     /// Somebody seems to stand before the wall: ask everyone to step aside, and take another photo.
     StepAside,
     /// Cells that are hidden or outside without being a strip.
@@ -161,11 +168,15 @@ pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
     if !judgement.contradictions.is_empty() {
         advice.push(Advice::Contradiction { cells: judgement.contradictions.clone() });
     }
+    if !judgement.apart.squares.is_empty() {
+        let Apart { squares, is_part, .. } = judgement.apart.clone();
+        advice.push(Advice::Apart { squares, is_part });
+    }
     advice.extend(out_of_view(judgement));
     advice.extend(too_coarse(reading, judgement));
     advice.extend(whole_wall(judgement));
     let (missing, unknown) = (judgement.missing.len(), judgement.summary.unknown());
-    if missing > 0 && unknown > 0 {
+    if missing > 0 && unknown > 0 && !judgement.apart.is_part {
         advice.push(Advice::MayHangUnseen { missing, unknown });
     }
     let mirrored = reading.photos.iter().enumerate().filter(|(_, photo)| photo.mirrored);
@@ -176,7 +187,10 @@ pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
 /// Strips of unseen columns and rows along the sides, then the unseen cells that are in none of them.
 fn out_of_view(judgement: &Judgement) -> Vec<Advice> {
     let grid = judgement.grid;
-    let unseen = |cell: Cell| judgement.at(cell).is_some_and(|at| at.state == State::Unseen);
+    let unseen = |cell: Cell| {
+        let is_unseen = judgement.at(cell).is_some_and(|at| at.state == State::Unseen);
+        is_unseen && !judgement.apart.cells.contains(&cell)
+    };
     let column_gone = |column: usize| {
         let gone = (0..grid.rows).filter(|row| unseen(Cell { row: *row, column })).count();
         2 * gone >= grid.rows

@@ -13,7 +13,7 @@
 //! ```
 //! use everysquare::judge::{Act, Outcome, fixes, judge};
 //! use everysquare::plan::{Grid, RowsFrom, Turn};
-//! use everysquare::read::{CellReading, Sight, WallReading};
+//! use everysquare::read::{Apart, CellReading, Sight, WallReading};
 //!
 //! let grid = Grid { columns: 2, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
 //! let (a1, b1) = (grid.cell("A1").unwrap(), grid.cell("B1").unwrap());
@@ -25,7 +25,7 @@
 //!     photo: 0,
 //! };
 //! let cells = vec![hangs(a1, b1), hangs(b1, a1)];
-//! let reading = WallReading { photos: Vec::new(), cells, contradictions: Vec::new() };
+//! let reading = WallReading { photos: Vec::new(), cells, contradictions: Vec::new(), apart: Apart::default() };
 //!
 //! let judgement = judge(&reading, &grid);
 //! assert_eq!(judgement.outcome(), Outcome::Fix);

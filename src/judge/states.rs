@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::frame::{PhotoPx, Point};
 use crate::plan::{Cell, Grid, Turn};
-use crate::read::{CellReading, Sight, WallReading};
+use crate::read::{Apart, CellReading, Sight, WallReading};
 
 /// The state of one cell.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
@@ -134,6 +134,9 @@ pub struct Judgement {
     pub strangers: Vec<Stranger>,
     /// Cells where two photos show two different squares.
     pub contradictions: Vec<Cell>,
+    /// Squares that are in a photo, apart from the wall, and cells of which nothing is known for that reason. Such squares are not
+    /// missing.
+    pub apart: Apart,
 }
 
 /// What a check comes to.
@@ -200,15 +203,24 @@ pub fn judge(reading: &WallReading, grid: &Grid) -> Judgement {
         reading.contradictions.iter().copied().filter(|cell| grid.holds(*cell)).collect();
     contradictions.sort();
     contradictions.dedup();
+    let apart = apart(&reading.apart, grid);
+    let missing = seen(|n| n == 0).into_iter().filter(|home| !apart.squares.contains(home)).collect();
     Judgement {
         grid: *grid,
         summary: count(&cells),
-        missing: seen(|n| n == 0),
+        missing,
         twice: seen(|n| n > 1),
         strangers,
         contradictions,
         cells,
+        apart,
     }
+}
+
+/// What of it is on the wall `grid`.
+fn apart(of: &Apart, grid: &Grid) -> Apart {
+    let on_grid = |cells: &[Cell]| cells.iter().copied().filter(|cell| grid.holds(*cell)).collect();
+    Apart { squares: on_grid(&of.squares), is_part: of.is_part, cells: on_grid(&of.cells) }
 }
 
 fn unseen(cell: Cell, grid: &Grid) -> JudgedCell {

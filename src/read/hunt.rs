@@ -251,8 +251,8 @@ impl Hunt<'_> {
         better
     }
 
-    /// In which cell, and how turned, a code's paper hangs.
-    fn hangs(&self, camera: &Camera, found: &Found) -> Option<(Site, Turn)> {
+    /// In which cell of the lattice, on the wall or beyond it, and how turned, a code's paper hangs.
+    pub(super) fn hangs(&self, camera: &Camera, found: &Found) -> Option<(Site, Turn)> {
         let side = self.layout.side;
         let middle = camera.photo_to_wall(self.layout.paper_middle(&found.pose))?;
         let cell = |x: f64| round_signed(x / side - 0.5);

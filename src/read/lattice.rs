@@ -28,20 +28,29 @@ pub struct Member {
     pub turn: Turn,
 }
 
-/// The largest lattice that neighbouring codes make; empty where there are no codes.
+/// The largest lattice that neighbouring codes make, the first of equals; empty where there are no codes.
 #[must_use]
 pub fn largest(layout: &Layout, codes: &[Found]) -> Vec<Member> {
-    let mut free = vec![true; codes.len()];
     let mut largest = Vec::new();
-    for seed in 0..codes.len() {
-        if free[seed] {
-            let members = spread(layout, codes, seed, &mut free);
-            if members.len() > largest.len() {
-                largest = members;
-            }
+    for members in all(layout, codes) {
+        if members.len() > largest.len() {
+            largest = members;
         }
     }
     largest
+}
+
+/// Every lattice that neighbouring codes make, a code without neighbours being one by itself. No code is in two of them.
+#[must_use]
+pub fn all(layout: &Layout, codes: &[Found]) -> Vec<Vec<Member>> {
+    let mut free = vec![true; codes.len()];
+    let mut lattices = Vec::new();
+    for seed in 0..codes.len() {
+        if free[seed] {
+            lattices.push(spread(layout, codes, seed, &mut free));
+        }
+    }
+    lattices
 }
 
 /// All codes that hang together with `seed` by way of neighbours.

@@ -28,6 +28,7 @@
 //! ```
 
 mod align;
+mod apart;
 pub mod behind;
 pub mod book;
 pub mod camera;
@@ -57,5 +58,5 @@ mod sweep;
 mod weigh;
 
 pub use one::photo;
-pub use reading::{Camera, CellReading, PhotoReading, ReadError, Sight, WallReading};
+pub use reading::{Apart, Camera, CellReading, PhotoReading, ReadError, Sight, WallReading};
 pub use several::several;

@@ -12,12 +12,12 @@ use super::identify::{Found, INK, Identifier};
 use super::lattice::{self, Member};
 use super::lens::Lens;
 use super::locate::locate;
-use super::place::{Layout, Site, card_corners};
+use super::place::{Layout, Site, card_corners, site_of};
 use super::pose::Pose;
-use super::reading::{Camera, CellReading, PhotoReading, ReadError, Sight};
+use super::reading::{Apart, BEYOND_CERTAINTY, Camera, CellReading, PhotoReading, ReadError, Sight};
 use super::resolve::{Placing, Vote, resolve};
 use super::seek::Sought;
-use super::{faint, finders, group, start, stranger};
+use super::{apart, faint, finders, group, start, stranger};
 use crate::frame::{Point, float};
 use crate::photo::{Luma, Photo};
 use crate::plan::{Cell, Grid, Printed};
@@ -40,6 +40,8 @@ pub struct Wall {
     pub cards: usize,
     /// Places where the camera is not known well enough to say what hangs there.
     pub doubtful: BTreeSet<Site>,
+    /// What hangs apart.
+    pub apart: Apart,
 }
 
 /// Reads a photo of an event's wall; `book` holds the codes of `printed`.
@@ -70,6 +72,7 @@ pub fn photo(photo: &Photo, printed: &Printed, book: &Book) -> Result<PhotoReadi
             .map(|(site, seen)| shift_mm(&wall.camera, &layout, *site, seen))
             .fold(0.0, f64::max),
         cells,
+        apart: wall.apart,
     })
 }
 
@@ -107,6 +110,9 @@ fn cell_reading(
             return reading(Sight::Stranger { text, turn: seen.turn }, STRANGER_CERTAINTY, Some(corners));
         }
     }
+    if wall.apart.cells.binary_search(&cell).is_ok() {
+        return reading(Sight::Unseen, DOUBTFUL_CERTAINTY, None);
+    }
     if wall.doubtful.contains(&site) {
         return reading(Sight::Unread, DOUBTFUL_CERTAINTY, None);
     }
@@ -121,7 +127,8 @@ fn cell_reading(
     };
     let corners = printed.grid.corners(cell).map(|p| wall.camera.wall_to_photo(p));
     let seen = sight != Sight::Unseen && corners.iter().all(|c| c.is_finite());
-    reading(sight, certainty, seen.then_some(corners))
+    let beyond = sight == Sight::Empty && wall.cards < ENOUGH_CARDS && wall.ends_before(site);
+    reading(sight, if beyond { certainty.min(BEYOND_CERTAINTY) } else { certainty }, seen.then_some(corners))
 }
 
 /// Whether what was compared is a code of which a part shows.
@@ -139,11 +146,6 @@ const HALF_EVIDENCE: f32 = 1.0;
 const DOUBTFUL_CERTAINTY: f64 = 0.3;
 /// Error correction leaves little doubt about a code that was decoded.
 const STRANGER_CERTAINTY: f64 = 0.99;
-
-fn site_of(cell: Cell) -> Site {
-    let whole = |n: usize| i64::try_from(n).unwrap_or(i64::MAX);
-    Site { row: whole(cell.row), column: whole(cell.column) }
-}
 
 fn cell_at(site: Site) -> Option<Cell> {
     Some(Cell { row: usize::try_from(site.row).ok()?, column: usize::try_from(site.column).ok()? })
@@ -202,6 +204,16 @@ const SMALL_PX: f64 = 2.2;
 const THIN: f64 = 0.5;
 
 impl Wall {
+    /// Whether a place lies beyond the outermost squares that were read.
+    fn ends_before(&self, site: Site) -> bool {
+        let beyond = |of: fn(&Site) -> i64| {
+            let all = || self.squares.keys().map(of);
+            all().max().is_none_or(|last| of(&site) > last)
+                || all().min().is_none_or(|first| of(&site) < first)
+        };
+        beyond(|site| site.row) || beyond(|site| site.column)
+    }
+
     /// Whether so little was read, with no card to say where all squares hang, that it may be the reader's fault.
     fn thin(&self, luma: &Luma, printed: &Printed) -> bool {
         let in_sight = printed
@@ -229,11 +241,12 @@ fn wall(
         .map_or_else(|| from_squares(&hunt, printed, &cards), Ok)
         .or_else(|error| from_cards(&hunt, printed, &cards, true).ok_or(error))?;
     let bounds = wall_bounds(printed);
-    let known = hunt.finish(known, &bounds);
+    let mut known = hunt.finish(known, &bounds);
+    let apart = apart::take_out(&hunt, &mut known, &bounds, printed);
     let doubt = Doubt::of(&known.camera, &hunt.anchors(&known));
     let doubtful = bounds.sites().filter(|site| !hunt.sure_of(&doubt, *site)).collect();
     let Known { camera, cards, squares, nameless, .. } = known;
-    Ok(Wall { camera, squares, nameless, cards: cards.len(), doubtful })
+    Ok(Wall { camera, squares, nameless, cards: cards.len(), doubtful, apart })
 }
 
 /// A photo shows all its codes as they are or all as in a mirror: the fewer are dropped.

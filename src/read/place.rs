@@ -3,7 +3,7 @@
 use super::pose::{HALF, Pose};
 use super::reading::Camera;
 use crate::frame::{Map, Module, PhotoPx, Point, SquareMm, WallMm};
-use crate::plan::{Card, Printed, Turn};
+use crate::plan::{Card, Cell, Printed, Turn};
 
 /// A place of the lattice of cells, which goes on beyond the wall: column and row from the top left cell, of either sign.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -20,6 +20,13 @@ impl Site {
     pub fn step(self, right: i64, down: i64) -> Self {
         Self { row: self.row + down, column: self.column + right }
     }
+}
+
+/// The place of a cell of the wall.
+#[must_use]
+pub fn site_of(cell: Cell) -> Site {
+    let whole = |n: usize| i64::try_from(n).unwrap_or(i64::MAX);
+    Site { row: whole(cell.row), column: whole(cell.column) }
 }
 
 /// What a square is like, as far as finding its code goes.

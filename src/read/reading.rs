@@ -1,5 +1,7 @@
 //! What reading a wall gives: the seam between what knows pixels and what follows.
 
+use std::collections::BTreeSet;
+
 use thiserror::Error;
 
 use crate::frame::{Map, PhotoPx, Point, StraightPx, WallMm};
@@ -103,6 +105,28 @@ impl Camera {
     }
 }
 
+/// Squares that a photo shows away from the lattice of the wall, and what the photo therefore says nothing about.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Apart {
+    /// Squares seen on another board, beyond a door or on a table, by the cell where they belong; sorted.
+    pub squares: Vec<Cell>,
+    /// Whether at least three of them hang side by side, as a part of the wall.
+    pub is_part: bool,
+    /// Cells of the wall that may belong to another part of it, so that their being bare says nothing; sorted.
+    pub cells: Vec<Cell>,
+}
+
+impl CellReading {
+    /// Whether the wall shows where no square that was read hangs farther out: it may go on elsewhere, and this may be no cell of it.
+    #[must_use]
+    pub fn is_beyond(&self) -> bool {
+        self.sight == Sight::Empty && self.certainty <= BEYOND_CERTAINTY
+    }
+}
+
+/// Certainty that a cell is empty, beyond the outermost squares that were read in a photo without cards.
+pub(super) const BEYOND_CERTAINTY: f64 = 0.6;
+
 /// One photo.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PhotoReading {
@@ -122,6 +146,8 @@ pub struct PhotoReading {
     pub worst_shift_mm: f64,
     /// Every cell, row by row from the top.
     pub cells: Vec<CellReading>,
+    /// What hangs or lies apart from the wall.
+    pub apart: Apart,
 }
 
 /// The wall, from all its photos.
@@ -133,4 +159,29 @@ pub struct WallReading {
     pub cells: Vec<CellReading>,
     /// Cells where two photos show two different squares: something was moved between them.
     pub contradictions: Vec<Cell>,
+    /// What hangs or lies apart from the wall and is named in none of its cells.
+    pub apart: Apart,
+}
+
+impl Apart {
+    /// What is apart in all of these photos together, as long as no cell of the wall tells otherwise.
+    #[must_use]
+    pub fn together<'a>(photos: impl IntoIterator<Item = &'a Self>, cells: &[CellReading]) -> Self {
+        let hangs = |home: &Cell| {
+            let named =
+                |seen: &CellReading| matches!(&seen.sight, Sight::Square { home: own, .. } if own == home);
+            cells.iter().any(named)
+        };
+        let unseen = |cell: &Cell| {
+            let seen = cells.iter().find(|seen| seen.cell == *cell);
+            seen.is_none_or(|seen| seen.sight == Sight::Unseen)
+        };
+        let (mut squares, mut untold, mut is_part) = (BTreeSet::new(), BTreeSet::new(), false);
+        for photo in photos {
+            is_part |= photo.is_part && photo.squares.iter().any(|home| !hangs(home));
+            squares.extend(photo.squares.iter().filter(|home| !hangs(home)));
+            untold.extend(photo.cells.iter().filter(|cell| unseen(cell)));
+        }
+        Self { squares: squares.into_iter().collect(), is_part, cells: untold.into_iter().collect() }
+    }
 }

@@ -1,6 +1,6 @@
 //! Several photos of one wall become one reading: each cell from the photo that shows it best.
 
-use super::reading::{CellReading, PhotoReading, Sight, WallReading};
+use super::reading::{Apart, CellReading, PhotoReading, Sight, WallReading};
 
 /// Certainty from which two photos that name two squares for one cell contradict each other.
 const SURE: f64 = 0.9;
@@ -20,8 +20,7 @@ pub fn several(photos: Vec<PhotoReading>) -> WallReading {
         if contradict(&views) {
             contradictions.extend(views.first().map(|view| view.cell));
         }
-        let worth =
-            |view: &CellReading| (told(&view.sight), view.certainty, photos[view.photo].px_per_module);
+        let worth = |view: &CellReading| (told(view), view.certainty, photos[view.photo].px_per_module);
         // of equals the first photo's
         let best = views.into_iter().rev().max_by(|a, b| {
             let (a, b) = (worth(a), worth(b));
@@ -29,24 +28,26 @@ pub fn several(photos: Vec<PhotoReading>) -> WallReading {
         });
         cells.extend(best);
     }
-    WallReading { photos, cells, contradictions }
+    let apart = Apart::together(photos.iter().map(|photo| &photo.apart), &cells);
+    WallReading { photos, cells, contradictions, apart }
 }
 
-/// How much a sight tells.
-fn told(sight: &Sight) -> u8 {
-    match sight {
-        Sight::Square { .. } => 4,
-        Sight::Stranger { .. } => 3,
-        Sight::Empty => 2,
-        Sight::Unread => 1,
+/// Rank of a view by how much it tells: a square most, a cell out of sight least. A bare wall beyond the squares of a photo says less
+/// than a square that another shows there, read or not.
+fn told(view: &CellReading) -> u8 {
+    match &view.sight {
+        Sight::Square { .. } => 5,
+        Sight::Stranger { .. } => 4,
+        Sight::Empty if view.is_beyond() => 1,
+        Sight::Empty => 3,
+        Sight::Unread => 2,
         Sight::Unseen => 0,
     }
 }
 
 /// Whether two photos surely show different things in one cell: something was moved between them.
 fn contradict(views: &[CellReading]) -> bool {
-    let sure: Vec<&CellReading> =
-        views.iter().filter(|v| v.certainty >= SURE && told(&v.sight) >= 2).collect();
+    let sure: Vec<&CellReading> = views.iter().filter(|v| v.certainty >= SURE && told(v) >= 3).collect();
     sure.iter().any(|a| sure.iter().any(|b| a.sight != b.sight))
 }
 
@@ -78,6 +79,7 @@ mod tests {
             px_per_module: 2.0,
             worst_shift_mm: 0.0,
             cells: cells.collect(),
+            apart: Apart::default(),
         }
     }
 

@@ -1,6 +1,8 @@
 //! One sentence for each fix and each piece of advice.
 
+use crate::frame::float;
 use crate::judge::{Advice, Fix, State};
+use crate::plan::cell::column_letters;
 use crate::plan::{Cell, Grid, Turn};
 use crate::words::{FluentValue, Words};
 
@@ -8,6 +10,8 @@ use super::json::ReportCell;
 
 /// So many labels are named before the rest is counted.
 const NAMED: usize = 12;
+/// Least share of a block of cells that squares fill to be told as its columns or rows.
+const MOSTLY: f64 = 0.6;
 
 /// Says things about one wall.
 #[derive(Copy, Clone, Debug)]
@@ -81,6 +85,11 @@ impl Sentences<'_> {
             Advice::StepBack { side, part, .. } => {
                 words.say("advice-step-back", &[("side", side.name().into()), ("part", part.name().into())])
             }
+            Advice::Apart { squares, is_part: true } => {
+                words.say("advice-apart", &[("squares", self.strips(squares))])
+            }
+            Advice::Apart { squares, is_part: false } => words
+                .say("advice-apart-few", &[("count", count(squares.len())), ("squares", self.list(squares))]),
             Advice::StepAside => words.say("advice-step-aside", &[]),
             Advice::Hidden { cells: hidden } => cells("advice-hidden", hidden),
             Advice::Contradiction { cells: contradicted } => cells("advice-contradiction", contradicted),
@@ -117,6 +126,31 @@ impl Sentences<'_> {
             along.insert_str(0, ", ");
         }
         self.words.say("advice-shifted", &[("across", across.into()), ("down", along.into())])
+    }
+
+    /// Squares that fill columns or rows, as these; others as their labels.
+    fn strips(&self, cells: &[Cell]) -> FluentValue<'static> {
+        let bounds = |of: fn(&Cell) -> usize| {
+            let first = cells.iter().map(of).min().unwrap_or(0);
+            (first, cells.iter().map(of).max().unwrap_or(0))
+        };
+        let ((left, right), (upper, lower)) = (bounds(|cell| cell.column), bounds(|cell| cell.row));
+        let (across, down) = (right - left + 1, lower - upper + 1);
+        if float(cells.len()) < MOSTLY * float(across * down) {
+            return self.list(cells);
+        }
+        let ends = |id: &str, first: String, last: String| {
+            let id = if first == last { format!("{id}-one") } else { id.to_owned() };
+            self.words.say(&id, &[("first", first.into()), ("last", last.into())]).into()
+        };
+        if down * 2 > self.grid.rows {
+            ends("advice-apart-columns", column_letters(left), column_letters(right))
+        } else if across * 2 > self.grid.columns {
+            let (one, other) = (self.grid.row_number(upper), self.grid.row_number(lower));
+            ends("advice-apart-rows", one.min(other).to_string(), one.max(other).to_string())
+        } else {
+            self.list(cells)
+        }
     }
 
     /// Labels in a row; a long list is cut and the rest counted.

@@ -15,7 +15,7 @@ use serde::{Deserialize, Serialize};
 use crate::frame::Map;
 use crate::plan::{Cell, Grid, Turn};
 use crate::read::lens::Lens;
-use crate::read::{Camera, CellReading, PhotoReading, Sight, WallReading};
+use crate::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
 use crate::report::Report;
 
 /// For so many seconds a code that cannot be read any more still counts: half an hour, in which a wall is photographed many times.
@@ -215,11 +215,9 @@ impl Known {
     /// The wall for the judge. Nothing contradicts itself: what is older has given way.
     #[must_use]
     pub fn reading(&self) -> WallReading {
-        WallReading {
-            photos: self.photos.clone(),
-            cells: self.cells.iter().map(|seen| seen.reading.clone()).collect(),
-            contradictions: Vec::new(),
-        }
+        let cells: Vec<CellReading> = self.cells.iter().map(|seen| seen.reading.clone()).collect();
+        let apart = Apart::together(self.photos.last().map(|newest| &newest.apart), &cells);
+        WallReading { photos: self.photos.clone(), cells, contradictions: Vec::new(), apart }
     }
 
     /// The wall as a check has told it; `None` where that check is of another wall. Without its times, as if all had been seen
@@ -294,6 +292,8 @@ fn replaces(seen: &Seen, own: &CellReading, at: u64) -> bool {
         (_, Sight::Unseen) => false,
         _ if seen.at == 0 => true,
         (old, Sight::Unread) if named(old) && near => false,
+        // where the squares of a photo end, the wall may go on elsewhere
+        (old, _) if *old != Sight::Unseen && near && own.is_beyond() => false,
         (Sight::Unread, new) if named(new) && near => true,
         _ => at >= seen.at,
     }
@@ -340,6 +340,7 @@ fn told_photo(report: &Report, width: usize, height: usize, codes_read: usize) -
         px_per_module: report.wall.photo_px_per_module,
         worst_shift_mm: report.wall.worst_shift_mm,
         cells: Vec::new(),
+        apart: Apart::default(),
     }
 }
 
@@ -366,6 +367,7 @@ pub(super) mod made {
             px_per_module: 2.0,
             worst_shift_mm: 0.0,
             cells: cells.collect(),
+            apart: Apart::default(),
         }
     }
 }

@@ -374,6 +374,15 @@ advice-step-back = { $part ->
     } cut off.
 }
 advice-step-aside = Someone seems to be in front of the wall. Ask everyone to step aside and take another photo.
+advice-apart = Part of the wall hangs apart: { $squares }. Take one photo of each part, and check all the photos together.
+advice-apart-few = { $count ->
+    [one] { $squares } is in the photo, but not on the wall with the others.
+   *[other] { $squares } are in the photo, but not on the wall with the others.
+}
+advice-apart-columns = columns { $first } to { $last }
+advice-apart-columns-one = column { $first }
+advice-apart-rows = rows { $first } to { $last }
+advice-apart-rows-one = row { $first }
 advice-hidden = { $count ->
     [one] Take one more photo. { $cells } is hidden or outside the photo.
    *[other] Take one more photo. { $cells } are hidden or outside the photo.

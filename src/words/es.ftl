@@ -390,6 +390,15 @@ advice-step-back = { $part ->
     }.
 }
 advice-step-aside = Parece que hay alguien delante de la pared. Pida a todos que se aparten y tome otra foto.
+advice-apart = Una parte del mural está aparte: { $squares }. Tome una foto de cada parte y revise todas las fotos juntas.
+advice-apart-few = { $count ->
+    [one] { $squares } está en la foto, pero no en la pared con los demás.
+   *[other] { $squares } están en la foto, pero no en la pared con los demás.
+}
+advice-apart-columns = columnas { $first } a { $last }
+advice-apart-columns-one = columna { $first }
+advice-apart-rows = filas { $first } a { $last }
+advice-apart-rows-one = fila { $first }
 advice-hidden = { $count ->
     [one] Tome una foto más. { $cells } está tapado o fuera de la foto.
    *[other] Tome una foto más. { $cells } están tapados o fuera de la foto.

@@ -1,0 +1,182 @@
+//! Squares of the event away from the lattice of the wall: on another board, beyond a door, on a table.
+//!
+//! ```text
+//!     A B C D         E F G H        a gap that is no whole number of squares: E to H fit no place of the lattice that A to D
+//!    ┌─┬─┬─┬─┐       ┌─┬─┬─┬─┐       make. Where that lattice is bare beyond D says nothing about E to H.
+//!    └─┴─┴─┴─┘       └─┴─┴─┴─┘
+//! ```
+//!
+//! In: codes that were found by their finder patterns, and the wall as the hunt left it. Out: [`Apart`]. Squares that hang in places
+//! of the lattice, but belong to a lattice that goes on beyond the wall's edge, are taken out of the wall.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::book::Whose;
+use super::camera::Anchor;
+use super::hunt::{Bounds, Hunt, Known, centre};
+use super::identify::Found;
+use super::place::{Site, site_of};
+use super::reading::{Apart, Camera};
+use super::seek::Sought;
+use crate::plan::{Cell, Printed, Turn};
+
+/// Least certainty of a name without a place on the wall to support it; the reader's own walls never had a wrong one above.
+const SURE: f64 = 0.99;
+/// Distance within which two codes are one, in modules: half the width of a code.
+const SAME: f64 = 10.0;
+/// Least distance from the lattice of the others, in sides of a square, from which a block of squares is not on it: 15 mm, twice as far
+/// as single squares hang askew.
+const BESIDE: f64 = 0.12;
+/// Maximum number of codes around which another lattice is looked for: a wall in more parts than these is rare, and each costs as much as
+/// a small wall.
+const MOST_PARTS: usize = 8;
+/// Fewest squares in one lattice that make a part of the wall; fewer lie on a table or are held in a hand.
+const PART: usize = 3;
+
+/// Finds what is apart from the wall, and takes out of the wall the squares that only seem to hang in places of its lattice.
+pub(super) fn take_out(hunt: &Hunt<'_>, known: &mut Known, bounds: &Bounds, printed: &Printed) -> Apart {
+    let mut codes: Vec<Found> = outside(hunt, known, bounds, printed);
+    let (mut squares, mut parts) = (BTreeSet::new(), BTreeSet::new());
+    for _ in 0..MOST_PARTS {
+        let Some(seed) = codes.first().copied() else { break };
+        let part = around(hunt, &seed, known, printed);
+        codes.retain(|code| !part.iter().any(|own| are_same(own, code)));
+        let homes: BTreeSet<Cell> = part.iter().filter_map(home).collect();
+        if homes.len() >= PART {
+            parts.extend(homes.iter().copied());
+        }
+        squares.extend(homes);
+    }
+    squares.extend(codes.iter().filter_map(home));
+    parts.extend(take_out_shifted(hunt, known, !parts.is_empty()));
+    squares.extend(parts.iter().copied());
+    let hanging: BTreeSet<Cell> = known.squares.values().filter_map(|seen| home(&seen.found)).collect();
+    squares.retain(|home| !hanging.contains(home));
+    let cells = printed.grid.cells().filter(|cell| {
+        !known.squares.contains_key(&site_of(*cell))
+            && (squares.contains(cell) || is_nearer(*cell, &parts, known))
+    });
+    let is_part = squares.iter().any(|home| parts.contains(home));
+    Apart { cells: cells.collect(), squares: squares.into_iter().collect(), is_part }
+}
+
+/// Named codes that hang in no place of the wall.
+fn outside(hunt: &Hunt<'_>, known: &Known, bounds: &Bounds, printed: &Printed) -> Vec<Found> {
+    let count = printed.squares.len() + printed.cards.len();
+    let on_wall = |code: &Found| hunt.hangs(&known.camera, code).is_some_and(|(site, _)| bounds.hold(site));
+    let sure = hunt.loose.iter().filter(|code| home(code).is_some() && code.matched.certainty(count) >= SURE);
+    sure.filter(|code| !is_taken(known, code) && !on_wall(code)).copied().collect()
+}
+
+/// A code outside the wall, and all squares that hang around it in a lattice of its own.
+fn around(hunt: &Hunt<'_>, seed: &Found, known: &Known, printed: &Printed) -> Vec<Found> {
+    let origin = Site { row: 0, column: 0 };
+    let anchor = Anchor { wall: hunt.layout.code_corners(origin, Turn::None), photo: seed.pose.corners() };
+    let Some(camera) = Camera::from_one(&anchor, known.camera.lens) else { return vec![*seed] };
+    let [rows, columns] =
+        [printed.grid.rows, printed.grid.columns].map(|n| i64::try_from(n).unwrap_or(i64::MAX));
+    let bounds = Bounds {
+        first: Site { row: 1 - rows, column: 1 - columns },
+        last: Site { row: rows - 1, column: columns - 1 },
+    };
+    let part = hunt.go_on(Known { start: vec![anchor], ..Known::new(camera) }, |_| bounds);
+    let count = printed.squares.len() + printed.cards.len();
+    let found = part.squares.into_values().map(|seen| seen.found);
+    let mut found: Vec<Found> =
+        found.filter(|code| code.matched.certainty(count) >= SURE && !is_taken(known, code)).collect();
+    if !found.iter().any(|own| are_same(own, seed)) {
+        found.push(*seed);
+    }
+    found
+}
+
+/// Whether a code is that of a square on the wall.
+fn is_taken(known: &Known, code: &Found) -> bool {
+    known.squares.values().any(|seen| are_same(&seen.found, code))
+}
+
+/// Whether two codes lie on the same place.
+fn are_same(one: &Found, other: &Found) -> bool {
+    one.pose.centre.distance(other.pose.centre).value() < SAME * other.pose.px_per_module()
+}
+
+/// Takes blocks of squares out of the wall that hang together as they belong, but all equally far from their cells: where the wall is
+/// known to hang in parts, or where the block lies beside the lattice of the others. Gives where those squares belong.
+fn take_out_shifted(hunt: &Hunt<'_>, known: &mut Known, in_parts: bool) -> BTreeSet<Cell> {
+    let side = hunt.layout.side;
+    let off = |site: &Site, seen: &Sought| {
+        let middle = known.camera.photo_to_wall(hunt.layout.paper_middle(&seen.found.pose))?;
+        Some(middle - centre(*site, side))
+    };
+    let offs = |sites: &mut dyn Iterator<Item = (&Site, &Sought)>| -> [f64; 2] {
+        let all: Vec<_> = sites.filter_map(|(site, seen)| off(site, seen)).collect();
+        [median(all.iter().map(|by| by.x).collect()), median(all.iter().map(|by| by.y).collect())]
+    };
+    let at_home = |(site, seen): &(&Site, &Sought)| shift(**site, seen) == Some((0, 0));
+    let [right, down] = offs(&mut known.squares.iter().filter(at_home));
+    let beside = |block: &BTreeSet<Site>| {
+        let [x, y] = offs(&mut known.squares.iter().filter(|(site, _)| block.contains(site)));
+        (x - right).hypot(y - down) > BESIDE * side
+    };
+    let blocks = shifted_blocks(known);
+    let out: BTreeSet<Site> =
+        blocks.into_iter().filter(|block| in_parts || beside(block)).flatten().collect();
+    let homes = out.iter().filter_map(|site| home(&known.squares.get(site)?.found)).collect();
+    if !out.is_empty() {
+        known.squares.retain(|site, _| !out.contains(site));
+        known.camera = known.camera.fitted(&hunt.anchors(known));
+    }
+    homes
+}
+
+/// Blocks of at least [`PART`] upright squares, side by side, that share a shift from their cells that is not zero.
+fn shifted_blocks(known: &Known) -> Vec<BTreeSet<Site>> {
+    let mut free: BTreeMap<Site, (i64, i64)> = (known.squares.iter())
+        .filter_map(|(site, seen)| Some((*site, shift(*site, seen).filter(|by| *by != (0, 0))?)))
+        .collect();
+    let mut blocks = Vec::new();
+    while let Some((first, by)) = free.pop_first() {
+        let (mut block, mut waiting) = (BTreeSet::from([first]), vec![first]);
+        while let Some(site) = waiting.pop() {
+            for (right, down) in [(1, 0), (0, 1), (-1, 0), (0, -1)] {
+                let next = site.step(right, down);
+                if free.get(&next) == Some(&by) {
+                    free.remove(&next);
+                    block.insert(next);
+                    waiting.push(next);
+                }
+            }
+        }
+        if block.len() >= PART {
+            blocks.push(block);
+        }
+    }
+    blocks
+}
+
+/// Rows down and columns to the right from where an upright square belongs to where it hangs; `None` for others.
+fn shift(hangs: Site, seen: &Sought) -> Option<(i64, i64)> {
+    let home = site_of(home(&seen.found).filter(|_| seen.turn == Turn::None)?);
+    Some((hangs.row - home.row, hangs.column - home.column))
+}
+
+/// Whether a cell lies no farther from a part that hangs apart than from the squares on the wall, both where they belong.
+fn is_nearer(cell: Cell, parts: &BTreeSet<Cell>, known: &Known) -> bool {
+    let cell = site_of(cell);
+    let away = |other: &Site| (other.row - cell.row).abs().max((other.column - cell.column).abs());
+    let part = parts.iter().map(|home| away(&site_of(*home))).min();
+    let wall = known.squares.keys().map(away).min();
+    part.is_some_and(|part| wall.is_none_or(|wall| part <= wall))
+}
+
+fn home(code: &Found) -> Option<Cell> {
+    match code.whose {
+        Some(Whose::Square(home)) => Some(home),
+        _ => None,
+    }
+}
+
+fn median(mut values: Vec<f64>) -> f64 {
+    values.sort_by(f64::total_cmp);
+    values.get(values.len() / 2).copied().unwrap_or(0.0)
+}
