@@ -14,11 +14,13 @@ use std::path::PathBuf;
 use image::RgbImage;
 
 use crate::display::light::Light;
-use crate::display::{Covered, Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked};
+use crate::display::{
+    Cover, Covered, Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked,
+};
 use crate::judge::{Advice, Judgement, advise, fixes, judge};
 use crate::plan::folder::{FolderError, NewFolder};
-use crate::plan::{Folder, Printed};
-use crate::read::{PhotoReading, WallReading};
+use crate::plan::{Cell, Folder, Printed};
+use crate::read::{CellReading, PhotoReading, WallReading};
 use crate::report::{Occasion, Pictures, Report, html};
 use crate::words::Words;
 
@@ -39,6 +41,29 @@ pub struct Check {
     pub report: Report,
 }
 
+/// What the photos show besides codes.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Noticed {
+    /// Whether somebody seems to stand before the wall.
+    pub someone: bool,
+    /// Cells whose squares nobody has drawn on.
+    pub white: Vec<Cell>,
+}
+
+impl Noticed {
+    /// What each photo's cover tells, in the order of the reading's photos; of a cell the photo that shows it best.
+    #[must_use]
+    pub fn of(covers: &[Cover], reading: &WallReading) -> Self {
+        let is_white = |seen: &&CellReading| {
+            covers.get(seen.photo).is_some_and(|cover| cover.white().contains(&seen.cell))
+        };
+        Self {
+            someone: covers.iter().any(Cover::someone),
+            white: reading.cells.iter().filter(is_white).map(|seen| seen.cell).collect(),
+        }
+    }
+}
+
 /// The pictures of a check, as JPEG files.
 #[derive(Clone, Debug, Default)]
 pub struct Drawn {
@@ -49,11 +74,11 @@ pub struct Drawn {
 }
 
 impl Check {
-    /// Judges a reading and puts it into words; `someone` says whether somebody seems to stand before the wall in one of its photos.
+    /// Judges a reading and puts it into words, with what was noticed besides.
     #[must_use]
     pub fn new(
         reading: WallReading,
-        someone: bool,
+        noticed: &Noticed,
         printed: &Printed,
         occasion: &Occasion,
         words: &Words,
@@ -61,10 +86,13 @@ impl Check {
         let judgement = judge(&reading, &printed.grid);
         let (fixes, mut advice) = (fixes(&judgement), advise(&reading, &judgement));
         // squares of another part of the wall look like somebody before this one
-        if someone && !judgement.apart.is_part {
+        if noticed.someone && !judgement.apart.is_part {
             advice.insert(0, Advice::StepAside);
         }
-        let report = Report::new((&reading, &judgement), (&fixes, &advice), printed, occasion, words);
+        let mut report = Report::new((&reading, &judgement), (&fixes, &advice), printed, occasion, words);
+        let white =
+            noticed.white.iter().filter(|cell| judgement.at(**cell).is_some_and(|at| at.found.is_some()));
+        report.white = white.map(|cell| judgement.grid.label(*cell)).collect();
         Self { reading, judgement, report }
     }
 

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use super::photos::{Covering, Seen, each, look};
 use super::{CliError, Console, Outcome, progress};
-use crate::check::{Check, Drawn, FRONTAL};
+use crate::check::{Check, Drawn, FRONTAL, Noticed};
 use crate::display::{Cover, Covered, Straightening};
 use crate::judge;
 use crate::photo::Photo;
@@ -53,13 +53,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let files = seen.names();
     let Seen { paths, only, taken, made, readings, covers, refused } = seen;
     let occasion = Occasion { taken, made, files };
-    let check = Check::new(
-        read::several(readings),
-        covers.iter().any(Cover::someone),
-        &printed,
-        &occasion,
-        console.words(),
-    );
+    let reading = read::several(readings);
+    let noticed = Noticed::of(&covers, &reading);
+    let check = Check::new(reading, &noticed, &printed, &occasion, console.words());
     let drawn = pictures(&check, &paths, (only, &covers), console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
     tell(&check, &refused, console);

@@ -48,10 +48,9 @@ impl<'a> Covering<'a> {
     }
 
     fn cover(&self, photo: &Photo, reading: &PhotoReading) -> Cover {
-        if self.uncovered {
-            return Cover::nothing(&self.printed.grid);
-        }
-        Cover::of(photo, reading, self.printed, &|| self.expected.get_or_init(|| self.drawn()).clone())
+        let expected = || self.expected.get_or_init(|| self.drawn()).clone();
+        let cover = Cover::of(photo, reading, self.printed, &expected);
+        if self.uncovered { cover.uncovering() } else { cover }
     }
 
     /// What is to be drawn; `None` where the picture is not to be had: then less of a person is found.

@@ -55,6 +55,9 @@ pub struct Args {
     /// Squares with a turned drawing.
     #[arg(long, value_name = "N")]
     drawn_turned: Option<usize>,
+    /// Squares without a drawing.
+    #[arg(long, value_name = "N")]
+    undrawn: Option<usize>,
     /// Every square in a wrong cell.
     #[arg(long)]
     permute_all: bool,
@@ -157,6 +160,7 @@ impl Args {
             self.strangers,
             self.misdrawn,
             self.drawn_turned,
+            self.undrawn,
         ];
         self.permute_all || counts.iter().any(Option::is_some)
     }
@@ -175,6 +179,7 @@ fn options(args: &Args, seed: u64, cells: usize) -> Options {
         strangers: args.strangers.unwrap_or(0),
         misdrawn: args.misdrawn.unwrap_or(0),
         drawn_turned: args.drawn_turned.unwrap_or(0),
+        undrawn: args.undrawn.unwrap_or(0),
         permute_all: args.permute_all,
     };
     let faults = if args.says_faults() { asked } else { some_faults(cells) };

@@ -22,13 +22,20 @@ pub(super) struct Hung {
     /// What was done to it.
     pub condition: Condition,
     /// The piece that was drawn on it, and how far clockwise the drawing is turned against the paper.
-    pub drawn: (Cell, Turn),
+    /// `None` where nothing was drawn.
+    pub drawn: Option<(Cell, Turn)>,
 }
 
 impl Hung {
     /// A square as it should be.
     fn own(home: Cell) -> Self {
-        Self { home, stranger: None, turn: Turn::None, condition: Condition::Flat, drawn: (home, Turn::None) }
+        Self {
+            home,
+            stranger: None,
+            turn: Turn::None,
+            condition: Condition::Flat,
+            drawn: Some((home, Turn::None)),
+        }
     }
 }
 
@@ -52,6 +59,7 @@ pub(super) fn plot(
         faults.strangers,
         faults.misdrawn,
         faults.drawn_turned,
+        faults.undrawn,
     ];
     let moved = faults.swaps.saturating_mul(2).saturating_add(faults.cycles.saturating_mul(3));
     let asked = singles.into_iter().fold(moved, usize::saturating_add);
@@ -96,6 +104,7 @@ struct Deal {
     conditions: [(Condition, Vec<usize>); 3],
     misdrawn: Vec<usize>,
     drawn_turned: Vec<usize>,
+    undrawn: Vec<usize>,
 }
 
 impl Deal {
@@ -115,6 +124,7 @@ impl Deal {
             ],
             misdrawn: take(faults.misdrawn),
             drawn_turned: take(faults.drawn_turned),
+            undrawn: take(faults.undrawn),
         }
     }
 
@@ -188,14 +198,19 @@ fn drawings(hung: &mut [Option<Hung>], deal: &Deal, cells: &[Cell], seed: u64) {
     let mut rng = stream(seed, Purpose::Drawings);
     for i in &deal.misdrawn {
         let others = cells.len().saturating_sub(1);
-        if let (Some(square), true) = (&mut hung[*i], others > 0) {
+        if let (Some(Hung { drawn: Some((piece, _)), .. }), true) = (&mut hung[*i], others > 0) {
             // Any other cell: as far on as chance says, round the end.
-            square.drawn.0 = cells[(*i + 1 + rng.random_range(0..others)) % cells.len()];
+            *piece = cells[(*i + 1 + rng.random_range(0..others)) % cells.len()];
         }
     }
     for i in &deal.drawn_turned {
+        if let Some(Hung { drawn: Some((_, turn)), .. }) = &mut hung[*i] {
+            *turn = Turn::from_quarters(rng.random_range(1..4));
+        }
+    }
+    for i in &deal.undrawn {
         if let Some(square) = &mut hung[*i] {
-            square.drawn.1 = Turn::from_quarters(rng.random_range(1..4));
+            square.drawn = None;
         }
     }
 }

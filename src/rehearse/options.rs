@@ -84,6 +84,9 @@ pub struct Faults {
     /// Squares on which the right piece was drawn, turned by 90, 180 or 270 degrees against the paper.
     #[serde(skip_serializing_if = "is_zero")]
     pub drawn_turned: usize,
+    /// Squares on which nothing was drawn.
+    #[serde(skip_serializing_if = "is_zero")]
+    pub undrawn: usize,
 }
 
 /// Faults that came later are left out of files where there are none, so that those stay as they were.

@@ -237,8 +237,10 @@ pub(super) struct Commission<'a> {
 }
 
 impl Commission<'_> {
-    /// A square of the wall as one visitor, the `which`th, drew it: a piece, turned so far clockwise, on the paper for `home`.
-    pub fn draw(&self, home: Cell, (piece, turn): (Cell, Turn), which: u64) -> Texture {
+    /// A square of the wall as one visitor, the `which`th, drew it: a piece, turned so far clockwise, on the paper for `home`; or
+    /// as it was printed.
+    pub fn draw(&self, home: Cell, drawn: Option<(Cell, Turn)>, which: u64) -> Texture {
+        let (piece, turn) = drawn.unwrap_or((home, Turn::None));
         let mut rng = stream_of(self.seed, Purpose::Paper, which);
         let hand = Hand::of(&mut rng, self.drawn_into, self.unsteady);
         let (picture, grid, grain, code) = (self.picture, self.grid, self.grain, self.code);
@@ -257,7 +259,7 @@ impl Commission<'_> {
         let low = code.y + code.side() - float(glyphs::UP) * dot;
         let texel = 1.0 / self.per_mm;
         Texture::paint(side, side, self.per_mm, |u, v| {
-            let drawn = drawing.colour(u, v);
+            let drawn = if drawn.is_some() { drawing.colour(u, v) } else { WHITE.map(f32::from) };
             if written(&label, u - beside, v - low, dot) {
                 return INK.map(f32::from);
             }

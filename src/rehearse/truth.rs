@@ -120,6 +120,9 @@ pub struct CellTruth {
     /// How far the drawing is turned clockwise against the paper; `None` where it is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub drawn_turn: Option<u32>,
+    /// Whether nothing was drawn on it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub undrawn: bool,
     /// Part of the cell in sight, 0 … 1.
     pub cell_seen: f64,
     /// Part of the code's modules in sight, 0 … 1; `None` where nothing hangs.
@@ -258,9 +261,12 @@ impl Teller<'_> {
             stranger: hung.and_then(|square| Some(square.stranger.as_ref()?.0.clone())),
             condition: hung.map(|square| square.condition),
             drawn: hung
-                .filter(|square| square.drawn.0 != square.home)
-                .map(|square| grid.label(square.drawn.0)),
-            drawn_turn: hung.map(|square| square.drawn.1.degrees()).filter(|degrees| *degrees != 0),
+                .and_then(|square| square.drawn.map(|(piece, _)| piece).filter(|piece| *piece != square.home))
+                .map(|piece| grid.label(piece)),
+            drawn_turn: hung
+                .and_then(|square| Some(square.drawn?.1.degrees()))
+                .filter(|degrees| *degrees != 0),
+            undrawn: hung.is_some_and(|square| square.drawn.is_none()),
             cell_seen,
             code_seen,
             cell_px: all(corners),

@@ -52,6 +52,12 @@ pub struct Report {
     /// What to tell the person with the phone; absent where there is nothing to say.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub advice: Vec<String>,
+    /// Spots whose squares nobody has drawn on yet; absent where there are none. No fault.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub white: Vec<String>,
+    /// Squares that are in a photo, but apart from the wall; absent where there are none.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub apart: Vec<String>,
 }
 
 /// The event.
@@ -180,6 +186,8 @@ impl Report {
             wall: wall(reading, judgement),
             units: printed.units,
             advice: advice.iter().map(|one| say.advice(one)).collect(),
+            white: Vec::new(),
+            apart: judgement.apart.squares.iter().map(label).collect(),
         }
     }
 

@@ -139,15 +139,17 @@ impl Sentences<'_> {
         if float(cells.len()) < MOSTLY * float(across * down) {
             return self.list(cells);
         }
-        let ends = |id: &str, first: String, last: String| {
-            let id = if first == last { format!("{id}-one") } else { id.to_owned() };
-            self.words.say(&id, &[("first", first.into()), ("last", last.into())]).into()
+        let ends = |ids: [&str; 2], first: String, last: String| {
+            let id = if first == last { ids[0] } else { ids[1] };
+            self.words.say(id, &[("first", first.into()), ("last", last.into())]).into()
         };
         if down * 2 > self.grid.rows {
-            ends("advice-apart-columns", column_letters(left), column_letters(right))
+            let ids = ["advice-apart-columns-one", "advice-apart-columns"];
+            ends(ids, column_letters(left), column_letters(right))
         } else if across * 2 > self.grid.columns {
             let (one, other) = (self.grid.row_number(upper), self.grid.row_number(lower));
-            ends("advice-apart-rows", one.min(other).to_string(), one.max(other).to_string())
+            let ids = ["advice-apart-rows-one", "advice-apart-rows"];
+            ends(ids, one.min(other).to_string(), one.max(other).to_string())
         } else {
             self.list(cells)
         }
@@ -161,7 +163,7 @@ impl Sentences<'_> {
 }
 
 /// Labels in a row; a long list is cut and the rest counted.
-fn some_of(words: &Words, labels: &[String]) -> String {
+pub(super) fn some_of(words: &Words, labels: &[String]) -> String {
     if labels.len() <= NAMED {
         return labels.join(", ");
     }

@@ -5,7 +5,7 @@ use crate::judge::{Act, Outcome, State};
 use crate::words::Words;
 
 use super::json::Report;
-use super::sentences::count;
+use super::sentences::{count, some_of};
 
 /// So many squares to be found are still told one by one.
 const FEW: usize = 3;
@@ -34,12 +34,26 @@ pub fn steps(report: &Report, words: &Words) -> Vec<String> {
 pub fn headline(report: &Report, words: &Words) -> String {
     let cells = ("cells", count(report.summary.cells));
     match report.outcome() {
-        Outcome::AllRight => words.say("report-all-right", &[cells]),
+        Outcome::AllRight => all_right(report, words),
         Outcome::Fix => words.say("report-to-do", &[("steps", count(steps(report, words).len()))]),
         Outcome::CannotTell => {
             words.say("report-cannot-tell", &[("unknown", count(report.summary.unknown())), cells])
         }
     }
+}
+
+/// That all squares are where they belong, and which of them nobody has drawn on yet.
+#[must_use]
+pub fn all_right(report: &Report, words: &Words) -> String {
+    let all = words.say("report-all-right", &[("cells", count(report.summary.cells))]);
+    white(report, words).map_or_else(|| all.clone(), |white| format!("{all} {white}"))
+}
+
+/// Which squares nobody has drawn on yet; `None` where there are none.
+#[must_use]
+pub fn white(report: &Report, words: &Words) -> Option<String> {
+    let told = [("count", count(report.white.len())), ("squares", some_of(words, &report.white).into())];
+    (!report.white.is_empty()).then(|| words.say("report-white", &told))
 }
 
 /// How many cells are in which state, without those in which none is: one phrase each.
@@ -82,7 +96,10 @@ pub fn oddities(report: &Report, words: &Words) -> Vec<String> {
     let elsewhere = report.missing.len() - sought.len();
     let missing = list("report-missing", &sought);
     let untold = (elsewhere > 0).then(|| words.say("report-missing-untold", &[("count", count(elsewhere))]));
-    missing.into_iter().chain(untold).chain(list("report-twice", &report.twice)).chain(strangers).collect()
+    let all_right = report.outcome() == Outcome::AllRight; // then the headline says it
+    let white = white(report, words).filter(|_| !all_right);
+    let odd = missing.into_iter().chain(untold).chain(list("report-twice", &report.twice)).chain(strangers);
+    odd.chain(white).collect()
 }
 
 /// Missing squares whose own cells were seen without them; the others most likely hang where they belong,

@@ -10,6 +10,7 @@ use crate::plan::cell::column_letters;
 use crate::plan::{Cell, Grid};
 use crate::report::json::ReportCell;
 use crate::report::sentences::{about_cell, count};
+use crate::report::steps::all_right;
 use crate::words::Words;
 
 use super::evening::{Evening, Standing};
@@ -112,7 +113,7 @@ fn headline(standing: &Standing, steps: usize, words: &Words) -> String {
     }
     match (steps, unknown, missing) {
         (1.., _, _) => words.say("serve-headline-fix", &[("count", count(steps))]),
-        (0, 0, 0) => words.say("report-all-right", &[("cells", count(report.summary.cells))]),
+        (0, 0, 0) => all_right(report, words),
         (0, 0, _) => words.say("serve-headline-to-come", &[("count", count(missing))]),
         (0, _, _) => words.say("serve-headline-unknown", &[("count", count(unknown))]),
     }

@@ -9,7 +9,7 @@ use std::sync::{Arc, Mutex, MutexGuard, OnceLock, PoisonError};
 
 use tokio::sync::watch;
 
-use crate::check::{Check, Drawn};
+use crate::check::{Check, Drawn, Noticed};
 use crate::display::light::Light;
 use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
 use crate::judge::{Advice, advise};
@@ -285,7 +285,7 @@ impl Evening {
         };
         let cells = reading.cells.clone();
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
-        let added = known.add(reading, origin, taken.min(now));
+        let added = known.add(reading, cover.white(), origin, taken.min(now));
         let check = told(&known, cover.someone(), &self.printed, &self.words);
         let photo = Covered::new(photo, &cover);
         let drawn = self.draw(&photo, &check, &cells, &added, &mut picture).map_err(Refusal::Draw)?;
@@ -482,5 +482,6 @@ fn told(known: &Known, someone: bool, printed: &Printed, words: &Words) -> Check
         made: origins.iter().any(|origin| origin.made),
         files: origins.iter().map(|origin| format!("photo {}", origin.number)).collect(),
     };
-    Check::new(known.reading(), someone, printed, &occasion, words)
+    let noticed = Noticed { someone, white: known.white() };
+    Check::new(known.reading(), &noticed, printed, &occasion, words)
 }

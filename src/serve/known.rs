@@ -29,6 +29,8 @@ struct Seen {
     reading: CellReading,
     /// When that was seen, in seconds since 1970; 0 for never.
     at: u64,
+    /// Whether the square there was still white.
+    white: bool,
 }
 
 /// The wall as it is known.
@@ -77,7 +79,7 @@ impl Known {
     /// A wall of which nothing is known.
     #[must_use]
     pub fn nothing(grid: &Grid) -> Self {
-        let unseen = |cell| Seen { reading: unseen(cell), at: 0 };
+        let unseen = |cell| Seen { reading: unseen(cell), at: 0, white: false };
         Self {
             grid: *grid,
             cells: grid.cells().map(unseen).collect(),
@@ -153,9 +155,9 @@ impl Known {
         &self.origins
     }
 
-    /// Adds a photo taken at `at`, seconds since 1970. Says which number it has in [`Known::reading`], and of which cells it shows
+    /// Adds a photo taken at `at`, seconds since 1970, in which the squares in the cells `white` were still white. Says which number it has in [`Known::reading`], and of which cells it shows
     /// the newest look.
-    pub fn add(&mut self, photo: PhotoReading, origin: Origin, at: u64) -> Added {
+    pub fn add(&mut self, photo: PhotoReading, white: &[Cell], origin: Origin, at: u64) -> Added {
         let index = self.photos.len();
         let mut newest = vec![false; self.cells.len()];
         let fresh: Vec<CellReading> = photo
@@ -168,7 +170,7 @@ impl Known {
             let place = self.grid.index(own.cell);
             newest[place] = own.sight != Sight::Unseen && at >= self.cells[place].at;
             if replaces(&self.cells[place], own, at) {
-                self.cells[place] = Seen { reading: own.clone(), at };
+                self.cells[place] = Seen { reading: own.clone(), at, white: white.contains(&own.cell) };
             }
         }
         for own in &fresh {
@@ -192,7 +194,7 @@ impl Known {
             let seen = &mut self.cells[self.grid.index(other.cell)];
             let same = matches!(&seen.reading.sight, Sight::Square { home: there, .. } if there == home);
             if same && seen.at < at {
-                *seen = Seen { reading: other.clone(), at };
+                *seen = Seen { reading: other.clone(), at, white: false };
             }
         }
     }
@@ -210,6 +212,12 @@ impl Known {
         self.photos = kept.iter().filter_map(|photo| self.photos.get(*photo).cloned()).collect();
         self.origins = kept.iter().filter_map(|photo| self.origins.get(*photo).cloned()).collect();
         place(newest)
+    }
+
+    /// Cells whose squares nobody has drawn on yet.
+    #[must_use]
+    pub fn white(&self) -> Vec<Cell> {
+        self.cells.iter().filter(|seen| seen.white).map(|seen| seen.reading.cell).collect()
     }
 
     /// The wall for the judge. Nothing contradicts itself: what is older has given way.
@@ -242,9 +250,10 @@ impl Known {
                 times.map_or(now, |times| times.seen[place].min(now))
             };
             let certainty = told.certainty;
+            let white = report.white.contains(&told.label);
             let photo = told.photo.min(report.photos.len().saturating_sub(1));
             known.cells[place] =
-                Seen { reading: CellReading { cell, sight, certainty, corners: None, photo }, at };
+                Seen { reading: CellReading { cell, sight, certainty, corners: None, photo }, at, white };
         }
         known.photos = report
             .photos
@@ -397,36 +406,59 @@ mod tests {
     use Sight::{Empty, Unread, Unseen};
 
     #[test]
+    fn a_white_square_is_white_until_a_photo_shows_it_drawn() {
+        let mut known = Known::nothing(&GRID);
+        let [a, b] = [0, 1].map(|column| Cell { row: 0, column });
+        let both = || photo([square(0), square(1), Empty, Unseen]);
+        known.add(both(), &[a, b], Origin::default(), NOON);
+        assert_eq!(known.white(), [a, b]);
+        known.add(photo([Unseen, square(1), Empty, Unseen]), &[], Origin::default(), NOON + 60);
+        assert_eq!(known.white(), [a]);
+        known.add(photo([Unread, square(1), Empty, Unseen]), &[], Origin::default(), NOON + 90);
+        assert_eq!(known.white(), [a], "what cannot be read says nothing");
+    }
+
+    #[test]
+    fn a_bare_wall_beyond_the_squares_of_a_photo_takes_no_square_away() {
+        let mut known = Known::nothing(&GRID);
+        known.add(photo([square(0), square(1), square(2), square(3)]), &[], Origin::default(), NOON);
+        let mut part = photo([square(0), square(1), Empty, Empty]);
+        part.cells[2].certainty = 0.6;
+        known.add(part, &[], Origin::default(), NOON + 60);
+        assert_eq!(sights(&known), [square(0), square(1), square(2), Empty]);
+    }
+
+    #[test]
     fn an_unseen_or_unread_cell_takes_nothing_away() {
         let mut known = Known::nothing(&GRID);
-        known.add(photo([square(0), square(1), Empty, Unseen]), Origin::default(), NOON);
-        known.add(photo([Unseen, Unread, Unread, Unread]), Origin::default(), NOON + 60);
+        known.add(photo([square(0), square(1), Empty, Unseen]), &[], Origin::default(), NOON);
+        known.add(photo([Unseen, Unread, Unread, Unread]), &[], Origin::default(), NOON + 60);
         assert_eq!(sights(&known), [square(0), square(1), Unread, Unread]);
-        known.add(photo([Unread, Unread, Unread, Unread]), Origin::default(), NOON + RECENT_S + 120);
+        known.add(photo([Unread, Unread, Unread, Unread]), &[], Origin::default(), NOON + RECENT_S + 120);
         assert_eq!(sights(&known), [Unread, Unread, Unread, Unread], "after a while nobody knows any more");
     }
 
     #[test]
     fn a_square_that_moved_is_not_believed_at_its_old_cell() {
         let mut known = Known::nothing(&GRID);
-        known.add(photo([square(1), square(0), square(2), Empty]), Origin::default(), NOON);
-        known.add(photo([Unread, square(1), Unseen, square(2)]), Origin::default(), NOON + 60);
+        known.add(photo([square(1), square(0), square(2), Empty]), &[], Origin::default(), NOON);
+        known.add(photo([Unread, square(1), Unseen, square(2)]), &[], Origin::default(), NOON + 60);
         assert_eq!(sights(&known), [Unread, square(1), Unseen, square(2)]);
     }
 
     #[test]
     fn two_copies_that_one_photo_shows_stay_two() {
         let mut known = Known::nothing(&GRID);
-        known.add(photo([square(0), square(0), Empty, Empty]), Origin::default(), NOON);
+        known.add(photo([square(0), square(0), Empty, Empty]), &[], Origin::default(), NOON);
         assert_eq!(sights(&known)[..2], [square(0), square(0)]);
     }
 
     #[test]
     fn an_older_photo_that_comes_late_fills_gaps_only() {
         let mut known = Known::nothing(&GRID);
-        known.add(photo([square(0), Empty, Unread, Unseen]), Origin::default(), NOON);
+        known.add(photo([square(0), Empty, Unread, Unseen]), &[], Origin::default(), NOON);
         let added =
-            known.add(photo([square(3), square(1), square(2), square(3)]), Origin::default(), NOON - 60);
+            known.add(photo([square(3), square(1), square(2), square(3)]), &[], Origin::default(), NOON - 60);
         assert_eq!(sights(&known), [square(0), Empty, square(2), square(3)]);
         assert_eq!(added.newest, [false, false, false, true]);
     }
@@ -435,8 +467,12 @@ mod tests {
     fn photos_that_no_cell_comes_from_are_dropped_and_numbers_go_on() {
         let mut known = Known::nothing(&GRID);
         for minute in 0..50 {
-            let added =
-                known.add(photo([square(0), square(1), Empty, Empty]), Origin::default(), NOON + minute * 60);
+            let added = known.add(
+                photo([square(0), square(1), Empty, Empty]),
+                &[],
+                Origin::default(),
+                NOON + minute * 60,
+            );
             assert_eq!(added.index + 1, known.reading().photos.len());
         }
         assert_eq!((known.reading().photos.len(), known.origins()[0].number, known.count()), (1, 50, 50));
@@ -445,8 +481,8 @@ mod tests {
     #[test]
     fn only_what_is_now_known_from_a_photo_is_taken_from_it() {
         let mut known = Known::nothing(&GRID);
-        known.add(photo([square(0), square(1), Empty, Unseen]), Origin::default(), NOON);
-        let added = known.add(photo([Unread, square(1), Unseen, Unread]), Origin::default(), NOON + 60);
+        known.add(photo([square(0), square(1), Empty, Unseen]), &[], Origin::default(), NOON);
+        let added = known.add(photo([Unread, square(1), Unseen, Unread]), &[], Origin::default(), NOON + 60);
         assert_eq!(
             added.taken,
             [false, true, false, true],
@@ -457,14 +493,14 @@ mod tests {
     #[test]
     fn a_square_that_fell_off_is_noticed_and_so_is_its_return() {
         let mut known = Known::nothing(&GRID);
-        known.add(photo([square(0), square(1), square(3), Empty]), Origin::default(), NOON);
+        known.add(photo([square(0), square(1), square(3), Empty]), &[], Origin::default(), NOON);
         assert_eq!(known.fallen(), [0_usize; 0]);
-        known.add(photo([Empty, square(1), square(2), Unread]), Origin::default(), NOON + 60);
+        known.add(photo([Empty, square(1), square(2), Unread]), &[], Origin::default(), NOON + 60);
         assert_eq!(sights(&known), [Empty, square(1), square(2), Unread], "an empty place wins at once");
         assert_eq!(known.fallen(), [0, 3]);
-        known.add(photo([Unseen, Unread, Unread, square(3)]), Origin::default(), NOON + 120);
+        known.add(photo([Unseen, Unread, Unread, square(3)]), &[], Origin::default(), NOON + 120);
         assert_eq!(known.fallen(), [0], "what cannot be read may hang there still");
-        known.add(photo([square(0), Unseen, Unseen, Unseen]), Origin::default(), NOON + 180);
+        known.add(photo([square(0), Unseen, Unseen, Unseen]), &[], Origin::default(), NOON + 180);
         assert_eq!(known.fallen(), [0_usize; 0]);
     }
 
@@ -479,7 +515,7 @@ mod tests {
         ) {
             let mut known = Known::nothing(&GRID);
             for (sights, after) in &photos {
-                known.add(photo(sights.clone()), Origin::default(), NOON + after);
+                known.add(photo(sights.clone()), &[], Origin::default(), NOON + after);
             }
             let last = photos.iter().rev().max_by_key(|(_, after)| *after).unwrap();
             let first_of_equals = photos.iter().filter(|(_, after)| after == &last.1).count() == 1;

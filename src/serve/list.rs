@@ -146,7 +146,7 @@ fn carry_out(fix: &ReportFix, hangs: &mut [usize], grid: &Grid) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::check::Check;
+    use crate::check::{Check, Noticed};
     use crate::plan::{Cell, RowsFrom, Settings, Tag, Turn};
     use crate::read::Sight;
     use crate::report::Occasion;
@@ -158,10 +158,10 @@ mod tests {
         let printed = Settings::new("Made wall".to_owned(), Tag::from_number(5), grid).printed().unwrap();
         let mut known = Known::nothing(&grid);
         for (minute, sights) in (1..).zip(photos) {
-            known.add(made::photo(sights), Origin::default(), minute * 60);
+            known.add(made::photo(sights), &[], Origin::default(), minute * 60);
         }
         let words = Words::english();
-        let check = Check::new(known.reading(), false, &printed, &Occasion::default(), &words);
+        let check = Check::new(known.reading(), &Noticed::default(), &printed, &Occasion::default(), &words);
         steps(&check.report, &known, &printed.grid, &words)
     }
 

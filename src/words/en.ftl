@@ -243,6 +243,10 @@ report-all-right = { $cells ->
     [one] The square is in the right spot!
    *[other] All { $cells } squares are in the right spot!
 }
+report-white = { $count ->
+    [one] 1 is still white: { $squares }.
+   *[other] { $count } are still white: { $squares }.
+}
 report-to-do = { $steps ->
     [one] 1 thing to fix.
    *[other] { $steps } things to fix.
@@ -446,6 +450,7 @@ help-rehearse-duplicates = How many spots hold an extra copy of another square
 help-rehearse-strangers = Places where a square of another event hangs
 help-rehearse-misdrawn = How many squares are in the right spot but show another piece’s drawing
 help-rehearse-drawn-turned = How many drawings are turned on their paper
+help-rehearse-undrawn = How many squares are still white
 help-rehearse-permute-all = Hang every square in the wrong spot
 help-rehearse-cards = Which edge cards are up: all, corners or none
 help-rehearse-width = Width of the photo, in pixels

@@ -253,6 +253,10 @@ report-all-right = { $cells ->
     [one] ¡El cuadro está en su lugar!
    *[other] ¡Los { $cells } cuadros están en su lugar!
 }
+report-white = { $count ->
+    [one] 1 está todavía en blanco: { $squares }.
+   *[other] { $count } están todavía en blanco: { $squares }.
+}
 report-to-do = { $steps ->
     [one] Hay 1 cosa por corregir.
    *[other] Hay { $steps } cosas por corregir.
@@ -462,6 +466,7 @@ help-rehearse-duplicates = Cuántos lugares tienen una copia de más de otro cua
 help-rehearse-strangers = Lugares donde cuelga un cuadro de otro evento
 help-rehearse-misdrawn = Cuántos cuadros están en su lugar pero muestran el dibujo de otra pieza
 help-rehearse-drawn-turned = Cuántos dibujos están girados en su papel
+help-rehearse-undrawn = Cuántos cuadros están todavía en blanco
 help-rehearse-permute-all = Colgar cada cuadro en un lugar que no es el suyo
 help-rehearse-cards = Qué tarjetas de borde hay: all (todas), corners (las de las esquinas) o none (ninguna)
 help-rehearse-width = Ancho de la foto en píxeles

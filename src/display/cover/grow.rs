@@ -10,11 +10,9 @@ use crate::frame::float;
 use crate::plan::{Cell, Grid, Printed};
 use crate::read::{PhotoReading, Sight};
 
-use super::looks::{Looks, away};
-use super::{Expected, TILES, is_hidden};
+use super::looks::{Looks, PAPER, away};
+use super::{Expected, TILES, is_code, is_hidden, turned};
 
-/// Paper, evened out; see [`crate::display::light::PAPER`].
-const PAPER: [u8; 3] = [245; 3];
 /// Printer's black; cards lie between it and paper.
 const BLACK: [u8; 3] = [33; 3];
 /// How far, in levels, a tile may lie from the line between paper and the expected colour: pencils are pressed lightly and
@@ -205,7 +203,7 @@ impl Growing<'_> {
     /// Whether a colour is none that a drawing of a piece has there: not between paper and a colour that is expected nearby.
     fn is_not_drawn(&self, home: Cell, (column, row): (usize, usize), colour: [u8; 3], read: bool) -> bool {
         let Some(expected) = self.asked.get_or_init(|| (self.expected)()) else { return !read };
-        if read && self.is_code(column, row) {
+        if read && is_code(self.printed, self.looks.tiles.side_mm, column, row) {
             return false;
         }
         let at_edge = [column, row].iter().any(|at| *at == 0 || *at + 1 == TILES);
@@ -219,16 +217,6 @@ impl Growing<'_> {
             return wanted().all(|wanted| away(wanted, PAPER) > FULL);
         }
         wanted().all(|wanted| away_from_line(colour, PAPER, wanted) > OWN)
-    }
-
-    /// Whether a tile of an upright square lies on the code, its quiet zone or the label beside it.
-    fn is_code(&self, column: usize, row: usize) -> bool {
-        let from = self.printed.code_top_left;
-        let side = self.printed.module_mm * float(crate::plan::code::SIDE);
-        let around = 6.0 * self.printed.module_mm;
-        let at = |i: usize| (float(i) + 0.5) * self.looks.tiles.side_mm;
-        let within = |mm: f64, from: f64| mm > from - around && mm < from + side + around;
-        within(at(column), from.x) && within(at(row), from.y)
     }
 
     /// The same and all tiles around: what a tile's mean hides stands at a person's edge.
@@ -319,14 +307,6 @@ impl Growing<'_> {
             }
         }
     }
-}
-
-/// A tile of a square after quarter turns clockwise.
-fn turned((mut column, mut row): (usize, usize), quarters: u32) -> (usize, usize) {
-    for _ in 0..quarters {
-        (column, row) = (TILES - 1 - row, column);
-    }
-    (column, row)
 }
 
 /// The distance of a colour from the line between two others, a fifth beyond the far end included: pencils are pressed hard too.

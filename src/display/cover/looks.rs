@@ -10,6 +10,10 @@ use crate::read::PhotoReading;
 use super::super::light::Light;
 use super::Tiles;
 
+/// Paper, evened out; see [`crate::display::light::PAPER`].
+pub(super) const PAPER: [u8; 3] = [245; 3];
+/// Level from which a tile is at the top of the sensor's range in its three channels together.
+const CLIPPED: u8 = 250;
 /// Places along a tile's side whose mean is its colour.
 const PLACES: usize = 3;
 /// Fewest tiles from which the bare wall's colour is taken.
@@ -22,6 +26,10 @@ pub(super) struct Looks {
     pub tiles: Tiles,
     /// Mean colours; `None` outside the photo.
     pub colours: Vec<Option<[u8; 3]>>,
+    /// Whether a tile is at the top of the sensor's range.
+    pub clipped: Vec<bool>,
+    /// The white paper in the code of each cell's square, in the order of the cells; `None` where that is not known.
+    pub papers: Vec<Option<[u8; 3]>>,
     /// The bare wall's colour and how far from it a tile of it may lie; `None` where it is not seen.
     backing: Option<([u8; 3], f64)>,
     /// Which tiles of the rim belong to cards that are in sight.
@@ -31,10 +39,10 @@ pub(super) struct Looks {
 impl Looks {
     pub fn of(photo: &Photo, reading: &PhotoReading, printed: &Printed, tiles: Tiles) -> Self {
         let light = Light::of(photo, &reading.cells, &reading.camera, printed);
-        let rows: Vec<Vec<Option<[u8; 3]>>> = (0..tiles.rows)
+        let rows: Vec<Vec<(Option<[u8; 3]>, bool)>> = (0..tiles.rows)
             .into_par_iter()
             .map(|row| {
-                let mut means: Vec<Option<[u8; 3]>> =
+                let means: Vec<Option<[u8; 3]>> =
                     (0..tiles.columns).map(|column| tile(photo, reading, tiles, column, row)).collect();
                 let mut bytes: Vec<u8> = means.iter().flat_map(|mean| mean.unwrap_or_default()).collect();
                 if let Some(light) = &light {
@@ -45,16 +53,19 @@ impl Looks {
                         tiles.wall(float(tiles.columns), middle),
                     );
                 }
-                for (mean, even) in means.iter_mut().zip(bytes.chunks_exact(3)) {
-                    *mean = mean.map(|_| [even[0], even[1], even[2]]);
-                }
-                means
+                let even = means.iter().zip(bytes.chunks_exact(3));
+                even.map(|(mean, even)| {
+                    let clipped = mean.is_some_and(|mean| mean.iter().all(|level| *level >= CLIPPED));
+                    (mean.map(|_| [even[0], even[1], even[2]]), clipped)
+                })
+                .collect()
             })
             .collect();
-        let colours: Vec<Option<[u8; 3]>> = rows.into_iter().flatten().collect();
+        let (colours, clipped): (Vec<Option<[u8; 3]>>, Vec<bool>) = rows.into_iter().flatten().unzip();
+        let papers = printed.grid.cells().map(|cell| light.as_ref()?.paper_in(cell)).collect();
         let backing = backing(&colours, tiles);
         let cards = super::cards::in_sight(photo, reading, printed, tiles);
-        Self { tiles, colours, backing, cards }
+        Self { tiles, colours, clipped, papers, backing, cards }
     }
 
     /// Whether a colour is that of the bare wall; also where that is not known.
@@ -102,7 +113,7 @@ fn floor_byte(value: f64) -> u8 {
     u8::try_from(floor_index(value)).unwrap_or(u8::MAX)
 }
 
-fn median(mut levels: Vec<u8>) -> u8 {
+pub(super) fn median(mut levels: Vec<u8>) -> u8 {
     levels.sort_unstable();
     levels.get(levels.len() / 2).copied().unwrap_or(0)
 }

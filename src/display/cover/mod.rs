@@ -5,6 +5,7 @@
 //!   picture ─▶ Expected ─▶ the colour that is to be drawn there                      ├─▶ foreign tiles ─▶ grow ─▶ Cover
 //!   cards' codes ─▶ cards ─▶ which cards are in sight                                ┘
 //!
+//!   looks, Expected ─▶ white ─▶ squares that nobody has drawn on
 //!   Cover, Photo ─▶ Covered   the photo with what is covered painted plain: the only thing that kept pictures are made from
 //! ```
 //!
@@ -23,6 +24,7 @@
 mod cards;
 mod grow;
 mod looks;
+mod white;
 
 use image::{Rgb, RgbImage};
 
@@ -140,6 +142,7 @@ pub struct Cover {
     camera: Option<Camera>,
     covered: Vec<bool>,
     someone: bool,
+    white: Vec<Cell>,
 }
 
 impl Cover {
@@ -147,7 +150,7 @@ impl Cover {
     #[must_use]
     pub fn nothing(grid: &Grid) -> Self {
         let tiles = Tiles::of(grid);
-        Self { tiles, camera: None, covered: vec![false; tiles.count()], someone: false }
+        Self { tiles, camera: None, covered: vec![false; tiles.count()], someone: false, white: Vec::new() }
     }
 
     /// Finds what is to be covered in a photo. `expected` is asked only where somebody may stand before the wall; without it a
@@ -162,6 +165,7 @@ impl Cover {
         let mut cover = Self { camera: Some(reading.camera), ..Self::nothing(&printed.grid) };
         let looks = looks::Looks::of(photo, reading, printed, cover.tiles);
         (cover.covered, cover.someone) = grow::grow(&looks, reading, printed, expected);
+        cover.white = white::white(&looks, &cover.covered, reading, printed, expected);
         for cell in reading.cells.iter().filter(|cell| is_hidden(&cell.sight)) {
             for tile in cover.tiles.of_cell(cell.cell) {
                 cover.covered[tile] = true;
@@ -174,6 +178,21 @@ impl Cover {
     #[must_use]
     pub fn someone(&self) -> bool {
         self.someone
+    }
+
+    /// Cells whose squares nobody has drawn on yet. Where that is unsure, a square counts as drawn.
+    #[must_use]
+    pub fn white(&self) -> &[Cell] {
+        &self.white
+    }
+
+    /// The same finding, covering nothing: for whoever asks for the photo as it is.
+    #[must_use]
+    pub fn uncovering(mut self) -> Self {
+        self.camera = None;
+        self.covered.iter_mut().for_each(|covered| *covered = false);
+        self.someone = false;
+        self
     }
 
     /// Whether a cell is covered as a whole, or all but.
@@ -215,6 +234,24 @@ impl Cover {
 /// Whether neither a square nor the bare wall is seen.
 fn is_hidden(sight: &Sight) -> bool {
     matches!(sight, Sight::Unread | Sight::Unseen)
+}
+
+/// Whether a tile of an upright square lies on the code, its quiet zone or the label beside it.
+fn is_code(printed: &Printed, side_mm: f64, column: usize, row: usize) -> bool {
+    let from = printed.code_top_left;
+    let side = printed.module_mm * float(crate::plan::code::SIDE);
+    let around = 6.0 * printed.module_mm;
+    let at = |i: usize| (float(i) + 0.5) * side_mm;
+    let within = |mm: f64, from: f64| mm > from - around && mm < from + side + around;
+    within(at(column), from.x) && within(at(row), from.y)
+}
+
+/// A tile of a square after quarter turns clockwise.
+fn turned((mut column, mut row): (usize, usize), quarters: u32) -> (usize, usize) {
+    for _ in 0..quarters {
+        (column, row) = (TILES - 1 - row, column);
+    }
+    (column, row)
 }
 
 /// Paints a quadrilateral and a pixel around it.

@@ -197,14 +197,19 @@ fn evening(numbers: &Numbers, veils: &[Veil; 3]) -> Evening {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::RowsFrom;
+    use crate::plan::{Cell, RowsFrom};
 
     fn grid() -> Grid {
         Grid { columns: 6, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
     }
 
     fn reference(x: f64, y: f64, white: f64) -> Reference {
-        Reference { at: Point::new(x, y), white: [white; 3], black: [0.05 * white; 3] }
+        Reference {
+            cell: Cell { column: 0, row: 0 },
+            at: Point::new(x, y),
+            white: [white; 3],
+            black: [0.05 * white; 3],
+        }
     }
 
     /// White that `at` makes of full light there.

@@ -16,7 +16,7 @@ mod reference;
 use crate::frame::{Point, WallMm, float, floor_index, round_byte};
 use crate::photo::Photo;
 use crate::picture::colour::light_of_levels;
-use crate::plan::Printed;
+use crate::plan::{Cell, Printed};
 use crate::read::{Camera, CellReading};
 
 use field::Field;
@@ -37,6 +37,8 @@ const RUN_AS_PART: f32 = 16.0;
 #[derive(Clone, Debug)]
 pub struct Light {
     field: Field,
+    /// The white paper in each code, as light, with where that is.
+    whites: Vec<(Cell, Point<WallMm>, [f64; 3])>,
     light_of_level: [f32; 256],
     level_of_light: Vec<u8>,
 }
@@ -59,7 +61,21 @@ impl Light {
             round_byte(255.0 * level)
         };
         let level_of_light = (0..STEPS).map(shown).collect();
-        Some(Self { field, light_of_level: light_of_levels(), level_of_light })
+        let whites = references.iter().map(|own| (own.cell, own.at, own.white)).collect();
+        Some(Self { field, whites, light_of_level: light_of_levels(), level_of_light })
+    }
+
+    /// What the white paper in the code of a cell's square looks like in even light, in levels; `None` where no code was read.
+    #[must_use]
+    pub fn paper_in(&self, cell: Cell) -> Option<[u8; 3]> {
+        let (_, at, white) = self.whites.iter().find(|(own, ..)| *own == cell)?;
+        let Evening(how) = self.field.at(*at);
+        let level = |i: usize| {
+            let light = (white[i] - f64::from(how[i][0])) * f64::from(how[i][1]);
+            let step = floor_index(light * float(STEPS - 1) + 0.5).min(STEPS - 1);
+            self.level_of_light[step]
+        };
+        Some([level(0), level(1), level(2)])
     }
 
     /// Evens out a row of pixels, three bytes each, that runs straight over the wall from one place to another.

@@ -8,8 +8,8 @@ use rayon::prelude::*;
 use crate::frame::{Module, PhotoPx, Point, WallMm, ceil_index, float, floor_index};
 use crate::photo::Photo;
 use crate::picture::colour::light_of_levels;
-use crate::plan::Printed;
 use crate::plan::code::{Modules, QUIET_ZONE, SIDE};
+use crate::plan::{Cell, Printed};
 use crate::read::{Camera, CellReading, Sight};
 
 use super::super::hung::{code_corners, median};
@@ -32,6 +32,7 @@ const ROUNDS: usize = 4;
 /// White and black at one place, as light, 0 … 1.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub(super) struct Reference {
+    pub cell: Cell,
     pub at: Point<WallMm>,
     pub white: [f64; 3],
     pub black: [f64; 3],
@@ -39,6 +40,8 @@ pub(super) struct Reference {
 
 /// A code that was read: where it lies and what was printed.
 struct Code<'a> {
+    /// Where its square hangs.
+    cell: Cell,
     /// Its outer corners, clockwise in its own sense from its top left.
     corners: [Point<PhotoPx>; 4],
     modules: &'a Modules,
@@ -51,7 +54,7 @@ impl Code<'_> {
         let modules = &printed.squares.get(printed.grid.index(home))?.modules;
         let corners = code_corners(cell.corners?, printed);
         let at = camera.photo_to_wall(corners[0].towards(corners[2], 0.5))?;
-        Some(Code { corners, modules, at })
+        Some(Code { cell: cell.cell, corners, modules, at })
     }
 
     fn px_per_module(&self) -> f64 {
@@ -110,7 +113,7 @@ pub(super) fn references(
             let (red, green, blue) = (red?, green?, blue?);
             let white = [red.white, green.white, blue.white];
             let black = [red.black, green.black, blue.black];
-            Some(Reference { at: code.at, white, black })
+            Some(Reference { cell: code.cell, at: code.at, white, black })
         })
         .collect()
 }

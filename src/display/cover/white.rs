@@ -1,0 +1,134 @@
+//! Squares that nobody has drawn on: they hang, and are white where their piece has colours.
+//!
+//! ```text
+//!   tile seen, light evened out ─┐
+//!   colour expected there ───────┴─▶ along (expected − paper): 0 is white paper, 1 full colour ─▶ mean over the square
+//! ```
+//!
+//! Whatever is unsure counts as drawn: what is told to be white is white. Nothing is said of pieces that are white by themselves.
+
+use crate::frame::float;
+use crate::plan::{Cell, Printed};
+use crate::read::{PhotoReading, Sight};
+
+use super::looks::{Looks, PAPER, away, median};
+use super::{Expected, TILES, is_code, turned};
+
+/// Tiles at each side of a square that are not looked at: tape, neighbours, and the margin that hands leave.
+const EDGE: usize = 2;
+/// Greatest distance from paper, in levels, of the tile that nine tenths of a white square's tiles are lighter than: bent paper, soft
+/// shadows. Pencil all over a tile lies farther away.
+const WHITE: f64 = 34.0;
+/// Greatest difference, in levels of any channel, between the median of a white square's tiles and the white paper in its own code; and
+/// greatest difference of those differences between channels. Light blue pencil, lightly pressed, differs by more.
+const AS_PAPER: (i16, i16) = (20, 8);
+/// Least distance of an expected colour from paper, in levels, for a tile to tell white from drawn.
+const TELLING: f64 = 80.0;
+/// Least share of a square's tiles that must tell.
+const ENOUGH: f64 = 0.12;
+/// Greatest mean, along the way from paper to the expected colours, of a white square. A child that presses lightly covers 0.3 of the paper.
+const DRAWN: f64 = 0.1;
+/// Greatest share of tiles at the top of the sensor's range: in glare, drawings look white.
+const GLARE: f64 = 0.1;
+
+/// The cells whose squares nobody has drawn on. `expected` is asked only where a square looks white.
+pub(super) fn white(
+    looks: &Looks,
+    covered: &[bool],
+    reading: &PhotoReading,
+    printed: &Printed,
+    expected: &(dyn Fn() -> Option<Expected> + Sync),
+) -> Vec<Cell> {
+    let tiles = |cell: Cell| inner(looks, covered, printed, cell);
+    let mut pale = reading
+        .cells
+        .iter()
+        .filter(|seen| {
+            let seen_tiles = tiles(seen.cell);
+            looks_white(&seen_tiles) && is_as_paper(&seen_tiles, looks, printed, seen.cell)
+        })
+        .filter_map(|seen| match &seen.sight {
+            Sight::Square { home, turn } if printed.grid.holds(seen.cell) => Some((seen.cell, *home, *turn)),
+            _ => None,
+        });
+    let Some(first) = pale.next() else { return Vec::new() };
+    let Some(expected) = expected() else { return Vec::new() };
+    let is_white = |(cell, home, turn): &(Cell, Cell, crate::plan::Turn)| {
+        let home = printed.grid.index(*home);
+        let quarters = (4 - turn.quarters()) % 4;
+        let (mut along, mut weights, mut telling) = (0.0, 0.0, 0);
+        let seen = tiles(*cell);
+        for tile in &seen {
+            let (column, row) = turned((tile.column, tile.row), quarters);
+            let wanted = expected.at(home, column, row);
+            let far = away(wanted, PAPER);
+            if far >= TELLING {
+                let part = |i: usize| {
+                    (f64::from(tile.colour[i]) - f64::from(PAPER[i]))
+                        * (f64::from(wanted[i]) - f64::from(PAPER[i]))
+                };
+                along += part(0) + part(1) + part(2);
+                weights += far * far;
+                telling += 1;
+            }
+        }
+        float(telling) >= ENOUGH * float(TILES * TILES) && along < DRAWN * weights
+    };
+    std::iter::once(first).chain(pale).filter(is_white).map(|(cell, ..)| cell).collect()
+}
+
+/// A tile of a square as it hangs.
+struct Tile {
+    column: usize,
+    row: usize,
+    colour: [u8; 3],
+    clipped: bool,
+}
+
+/// The tiles of a cell that are neither at its edge nor covered nor, on any way a square may hang, at its code.
+fn inner(looks: &Looks, covered: &[bool], printed: &Printed, cell: Cell) -> Vec<Tile> {
+    if !printed.grid.holds(cell) {
+        return Vec::new();
+    }
+    let within = EDGE..TILES - EDGE;
+    let own = looks.tiles.of_cell(cell).zip(0..);
+    own.filter_map(|(tile, at)| {
+        let (column, row) = (at % TILES, at / TILES);
+        let near_code = || {
+            (0..4).any(|quarters| {
+                let (column, row) = turned((column, row), quarters);
+                is_code(printed, looks.tiles.side_mm, column, row)
+            })
+        };
+        let usable = within.contains(&column) && within.contains(&row) && !near_code();
+        let colour = looks
+            .colours
+            .get(tile)
+            .copied()
+            .flatten()
+            .filter(|_| usable && covered.get(tile) != Some(&true))?;
+        Some(Tile { column, row, colour, clipped: looks.clipped.get(tile) == Some(&true) })
+    })
+    .collect()
+}
+
+/// Whether nearly all tiles are as white as paper, and few of them in glare.
+fn looks_white(tiles: &[Tile]) -> bool {
+    let dark = tiles.iter().filter(|tile| away(tile.colour, PAPER) > WHITE).count();
+    let clipped = tiles.iter().filter(|tile| tile.clipped).count();
+    2 * tiles.len() > TILES * TILES / 2
+        && 10 * dark <= tiles.len()
+        && float(clipped) <= GLARE * float(tiles.len())
+}
+
+/// Whether the tiles are of the colour of the white paper in the square's own code.
+fn is_as_paper(tiles: &[Tile], looks: &Looks, printed: &Printed, cell: Cell) -> bool {
+    let Some(paper) = looks.papers.get(printed.grid.index(cell)).copied().flatten() else { return false };
+    let off = [0, 1, 2].map(|i| {
+        let median = median(tiles.iter().map(|tile| tile.colour[i]).collect());
+        i16::from(median) - i16::from(paper[i])
+    });
+    let (least, most) =
+        off.iter().fold((i16::MAX, i16::MIN), |(least, most), by| (least.min(*by), most.max(*by)));
+    least >= -AS_PAPER.0 && most <= AS_PAPER.0 && most - least <= AS_PAPER.1
+}
