@@ -292,6 +292,7 @@ fn picture_files_hold_no_metadata() {
 #[test]
 fn a_page_with_pictures_is_left_to_look_at() {
     use everysquare::judge::{advise, fixes};
+    use everysquare::report::html::Straight;
     use everysquare::report::{Occasion, Pictures, Report, html};
     let camera = camera(0.0, -0.09);
     let (photo, grid) = (photograph(&camera), grid());
@@ -326,7 +327,15 @@ fn a_page_with_pictures_is_left_to_look_at() {
         frontal(70.0, None),
     ))
     .unwrap();
-    let page = html(&report, &words, Pictures { marked: &marked, straight: Some(&straight) });
-    assert_eq!(page.matches("<img ").count(), 2);
+    let page = html(
+        &report,
+        &words,
+        Pictures {
+            marked: &marked,
+            straight: Some(Straight { jpeg: &straight, margin_mm: 70.0 }),
+            accent: "",
+        },
+    );
+    assert_eq!((page.matches("<img ").count(), page.matches("<image ").count()), (1, 1));
     std::fs::write(std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("page.html"), page).unwrap();
 }

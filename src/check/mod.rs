@@ -21,7 +21,8 @@ use crate::judge::{Advice, Judgement, advise, fixes, judge};
 use crate::plan::folder::{FolderError, NewFolder};
 use crate::plan::{Cell, Folder, Printed};
 use crate::read::{CellReading, PhotoReading, WallReading};
-use crate::report::{Occasion, Pictures, Report, html};
+use crate::report::html::Straight;
+use crate::report::{Occasion, Pictures, Report, accent, html};
 use crate::words::Words;
 
 /// Margin of `wall.jpg` around the wall, in mm: squares that hang over the edge are seen whole.
@@ -174,7 +175,9 @@ impl Check {
         more: &[(&str, &[u8])],
     ) -> Result<PathBuf, FolderError> {
         let into = folder.new_check_folder(name)?;
-        let pictures = Pictures { marked: &drawn.marked, straight: Some(&drawn.straight) };
+        let straight = Some(Straight { jpeg: &drawn.straight, margin_mm: MARGIN_MM });
+        let accent = folder.settings().map(|own| accent(&own.picture.pencils)).unwrap_or_default();
+        let pictures = Pictures { marked: &drawn.marked, straight, accent: &accent };
         into.write("report.json", self.report.to_json().as_bytes())?;
         into.write("report.html", html(&self.report, words, pictures).as_bytes())?;
         into.write("wall.jpg", &drawn.straight)?;

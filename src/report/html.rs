@@ -9,7 +9,8 @@ use std::fmt::Write;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 
-use crate::judge::Outcome;
+use crate::frame::float;
+use crate::judge::{Act, Outcome};
 use crate::plan::cell::column_letters;
 use crate::plan::lengths::both;
 use crate::words::Words;
@@ -18,7 +19,7 @@ use super::json::{Report, ReportCell};
 use super::letters::LETTERS;
 use super::marks::{Marks, legend, row_number};
 use super::sentences::{about_cell, count};
-use super::steps::{counts, headline, oddities, source, steps};
+use super::steps::{Listed, counts, headline, listed, oddities, source};
 
 const STYLE: &str = include_str!("page.css");
 /// Where the top of a turned square points; every label has room.
@@ -30,21 +31,32 @@ pub struct Pictures<'a> {
     /// Each photo, cropped, blanked and marked, in order.
     pub marked: &'a [Vec<u8>],
     /// The wall, straightened.
-    pub straight: Option<&'a [u8]>,
+    pub straight: Option<Straight<'a>>,
+    /// Styles that set the event's colours, see [`super::accent()`]; empty for the usual ones.
+    pub accent: &'a str,
+}
+
+/// The picture of the straightened wall.
+#[derive(Copy, Clone, Debug)]
+pub struct Straight<'a> {
+    /// The JPEG file.
+    pub jpeg: &'a [u8],
+    /// How much it shows around the wall, in mm.
+    pub margin_mm: f64,
 }
 
 /// The page.
 #[must_use]
 pub fn html(report: &Report, words: &Words, pictures: Pictures<'_>) -> String {
-    let page = Page { report, words };
+    let page = Page { report, words, pictures };
     let parts = [
         page.head(),
         page.top(),
-        page.marked(pictures.marked),
+        page.marked(),
         page.to_do(),
         page.advice(),
         page.wall(),
-        page.straight(pictures.straight),
+        page.straight(),
         page.figures(),
         "</main>\n</body>\n</html>\n".to_owned(),
     ];
@@ -72,6 +84,7 @@ pub fn escaped(text: &str) -> String {
 struct Page<'a> {
     report: &'a Report,
     words: &'a Words,
+    pictures: Pictures<'a>,
 }
 
 impl Page<'_> {
@@ -84,10 +97,11 @@ impl Page<'_> {
         format!(
             "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n\
              <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
-             <meta name=\"referrer\" content=\"no-referrer\">\n<title>{}</title>\n<style>\n{}{STYLE}</style>\n</head>\n<body>\n<main>\n",
+             <meta name=\"referrer\" content=\"no-referrer\">\n<title>{}</title>\n<style>\n{}{STYLE}{}</style>\n</head>\n<body>\n<main>\n",
             self.say("report-language"),
             escaped(&title),
             letters(),
+            self.pictures.accent,
         )
     }
 
@@ -121,7 +135,7 @@ impl Page<'_> {
     }
 
     fn to_do(&self) -> String {
-        let steps = steps(self.report, self.words);
+        let steps = listed(self.report, self.words);
         let mut html = String::new();
         if !steps.is_empty() {
             add(
@@ -129,11 +143,11 @@ impl Page<'_> {
                 format_args!("<h2>{}</h2>\n<ol class=\"steps\">\n", self.say("report-heading-to-do")),
             );
             for (i, step) in steps.iter().enumerate() {
-                let step = escaped(step);
+                let (said, spots) = (escaped(&step.say), self.spots(step));
                 add(
                     &mut html,
                     format_args!(
-                        "<li><label for=\"step-{i}\">{step}</label><input type=\"checkbox\" id=\"step-{i}\"></li>\n"
+                        "<li>{spots}<label for=\"step-{i}\">{said}</label><input type=\"checkbox\" id=\"step-{i}\"></li>\n"
                     ),
                 );
             }
@@ -143,6 +157,35 @@ impl Page<'_> {
             add(&mut html, format_args!("<p class=\"odd\">{}</p>\n", escaped(&line)));
         }
         html
+    }
+
+    /// What the spots of a step look like now, cut from the picture of the wall; empty beside a step without a picture.
+    fn spots(&self, step: &Listed<'_>) -> String {
+        let (columns, rows) = self.report.size();
+        let wall = &self.report.wall;
+        if self.pictures.straight.is_none() || columns == 0 || rows == 0 {
+            return "<span class=\"spots\"></span>".to_owned();
+        }
+        let [wide, high] = [wall.width_mm / float(columns), wall.height_mm / float(rows)];
+        let cells = self.report.cells.iter();
+        let shown: Vec<String> = step
+            .spots
+            .iter()
+            .filter_map(|label| cells.clone().find(|cell| cell.label == **label))
+            .map(|cell| {
+                let (x, y) = (float(cell.column) * wide, float(cell.row) * high);
+                let label = escaped(&cell.label);
+                format!(
+                    "<span><svg viewBox=\"{x:.1} {y:.1} {wide:.1} {high:.1}\"><use href=\"#wall-picture\"/></svg>{label}</span>"
+                )
+            })
+            .collect();
+        let sign = match step.act {
+            Act::Swap => "<b>⇄</b>",
+            Act::Move => "<b>→</b>",
+            _ => "",
+        };
+        format!("<span class=\"spots\" aria-hidden=\"true\">{}</span>", shown.join(sign))
     }
 
     fn wall(&self) -> String {
@@ -204,7 +247,8 @@ impl Page<'_> {
         html
     }
 
-    fn marked(&self, pictures: &[Vec<u8>]) -> String {
+    fn marked(&self) -> String {
+        let pictures = self.pictures.marked;
         let mut html = String::new();
         if !pictures.is_empty() {
             add(&mut html, format_args!("<h2>{}</h2>\n", self.say("report-heading-marked")));
@@ -224,10 +268,18 @@ impl Page<'_> {
         html
     }
 
-    fn straight(&self, picture: Option<&[u8]>) -> String {
-        let Some(jpeg) = picture else { return String::new() };
-        let figure = figure(jpeg, &self.say("report-picture-straight"), None);
-        format!("<h2>{}</h2>\n{figure}", self.say("report-heading-straight"))
+    /// The wall's picture. The steps show parts of it, so it is drawn as SVG, in mm on the wall.
+    fn straight(&self) -> String {
+        let Some(Straight { jpeg, margin_mm }) = self.pictures.straight else { return String::new() };
+        let wall = &self.report.wall;
+        let [wide, high] = [wall.width_mm, wall.height_mm].map(|side| side + 2.0 * margin_mm);
+        let (heading, alt) = (self.say("report-heading-straight"), self.say("report-picture-straight"));
+        format!(
+            "<h2>{heading}</h2>\n<figure>\n<svg class=\"straight\" viewBox=\"-{margin_mm} -{margin_mm} {wide:.1} {high:.1}\" role=\"img\" aria-label=\"{alt}\">\
+             <image id=\"wall-picture\" x=\"-{margin_mm}\" y=\"-{margin_mm}\" width=\"{wide:.1}\" height=\"{high:.1}\" preserveAspectRatio=\"none\" \
+             href=\"data:image/jpeg;base64,{}\"/></svg>\n<figcaption>{alt}</figcaption>\n</figure>\n",
+            STANDARD.encode(jpeg),
+        )
     }
 
     fn figures(&self) -> String {

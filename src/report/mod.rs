@@ -8,6 +8,7 @@
 //!
 //! [`json::Report`] is all that the others know, so none of them can say more than the file does.
 
+pub mod accent;
 pub mod html;
 pub mod json;
 pub mod letters;
@@ -17,6 +18,7 @@ pub mod sentences;
 pub mod steps;
 pub mod terminal;
 
+pub use accent::accent;
 pub use html::{Pictures, html};
 pub use json::{Occasion, Report};
 pub use terminal::terminal;

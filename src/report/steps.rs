@@ -4,28 +4,54 @@
 use crate::judge::{Act, Outcome, State};
 use crate::words::Words;
 
-use super::json::Report;
+use super::json::{Report, ReportFix};
 use super::sentences::{count, some_of};
 
 /// So many squares to be found are still told one by one.
 const FEW: usize = 3;
+/// Maximum number of spots shown beside a step: both of a swap.
+const SPOTS: usize = 2;
+
+/// A step as people read it.
+#[derive(Clone, Debug)]
+pub struct Listed<'a> {
+    /// What kind of thing it is.
+    pub act: Act,
+    /// The sentence.
+    pub say: String,
+    /// Labels of the spots that it is done at and where something hangs or should, few enough to be looked at; where something moves,
+    /// from the first to the second.
+    pub spots: Vec<&'a str>,
+}
 
 /// One sentence a step. At the beginning of an evening most squares are still to come; they make one step,
 /// not eighty.
 #[must_use]
 pub fn steps(report: &Report, words: &Words) -> Vec<String> {
+    listed(report, words).into_iter().map(|step| step.say).collect()
+}
+
+/// The same with what each step is and where it is done.
+#[must_use]
+pub fn listed<'a>(report: &'a Report, words: &Words) -> Vec<Listed<'a>> {
     let (fetches, others): (Vec<_>, Vec<_>) = report.fixes.iter().partition(|fix| fix.act == Act::Fetch);
-    let mut steps: Vec<String> = others.into_iter().map(|fix| fix.say.clone()).collect();
+    let one = |fix: &'a ReportFix| {
+        // nothing hangs yet where a square is fetched to
+        let cells = if fix.act == Act::Fetch { &[][..] } else { &fix.cells[..fix.cells.len().min(SPOTS)] };
+        Listed { act: fix.act, say: fix.say.clone(), spots: cells.iter().map(String::as_str).collect() }
+    };
+    let mut steps: Vec<Listed<'a>> = others.into_iter().map(one).collect();
     if fetches.len() <= FEW {
-        steps.extend(fetches.into_iter().map(|fix| fix.say.clone()));
+        steps.extend(fetches.into_iter().map(one));
         return steps;
     }
     let squares: Vec<String> = fetches.iter().filter_map(|fix| fix.square.clone()).collect();
-    steps.push(if squares == sought(report) {
+    let say = if squares == sought(report) {
         words.say("fix-fetch-listed", &[("count", count(squares.len()))])
     } else {
         words.say("fix-fetch-many", &[("squares", squares.join(", ").into())])
-    });
+    };
+    steps.push(Listed { act: Act::Fetch, say, spots: Vec::new() });
     steps
 }
 

@@ -18,10 +18,9 @@ use crate::plan::folder::FolderError;
 use crate::plan::{Cell, Folder, Printed};
 use crate::read::book::Book;
 use crate::read::{self, CellReading, ReadError};
-use crate::report::Occasion;
+use crate::report::{Occasion, accent};
 use crate::words::Words;
 
-use super::accent::accent;
 use super::keep::Kept;
 use super::known::{Added, Known, Origin};
 use super::levels::{Levels, colours_of, facts_of, levels_of};
@@ -71,6 +70,8 @@ pub struct Evening {
     live: watch::Sender<u64>,
     /// The numbers of the standing and of the helpers' list.
     shared: watch::Sender<(u64, u64)>,
+    /// How far the photo is that is being read.
+    progress: watch::Sender<Progress>,
 }
 
 /// The wall as it stands. It never changes; the next photo makes another.
@@ -99,6 +100,22 @@ pub struct Standing {
     marked_small: OnceLock<Vec<u8>>,
     list: OnceLock<Vec<Step>>,
 }
+
+/// How far a photo is that is being read.
+#[derive(Copy, Clone, Debug, Default, PartialEq, Eq)]
+pub struct Progress {
+    /// The number that its phone gave it.
+    pub photo: u64,
+    /// Part of the work that is done, in percent.
+    pub percent: u8,
+}
+
+/// Parts of the time to an answer that have passed, in percent, once a photo is opened, read, judged and drawn: measured on photos of 12
+/// megapixels of 80 and 192 squares.
+const OPENED: u8 = 20;
+const READ: u8 = 65;
+const JUDGED: u8 = 75;
+const DRAWN: u8 = 95;
 
 /// Why a photo gives no answer.
 #[derive(Debug)]
@@ -164,6 +181,7 @@ impl Evening {
             together: Mutex::new(together),
             set_aside,
             shared: watch::Sender::new((0, 0)),
+            progress: watch::Sender::new(Progress::default()),
             book: Book::new(&printed),
             standing: Mutex::new(Arc::new(standing)),
             live: watch::Sender::new(0),
@@ -194,6 +212,12 @@ impl Evening {
     #[must_use]
     pub fn watch_shared(&self) -> watch::Receiver<(u64, u64)> {
         self.shared.subscribe()
+    }
+
+    /// Tells how far the photo is that is being read.
+    #[must_use]
+    pub fn watch_progress(&self) -> watch::Receiver<Progress> {
+        self.progress.subscribe()
     }
 
     /// Whether the kept list of the helpers was damaged and put aside.
@@ -253,13 +277,18 @@ impl Evening {
         self.shared.send_modify(|(_, list)| *list += 1);
     }
 
-    /// Takes a photo that was made at `taken`, seconds since 1970. Never two at once: each goes on from what the one before it left.
+    /// Takes a photo that was made at `taken`, seconds since 1970; `id` is its phone's own number for it, under which it is told how far it is. Never two at once: each goes on from what the one before it left.
     ///
     /// # Errors
     /// [`Refusal`], and nothing has changed.
-    pub fn take(&self, bytes: Vec<u8>, taken: u64) -> Result<Arc<Standing>, Refusal> {
+    pub fn take(&self, bytes: Vec<u8>, taken: u64, id: u64) -> Result<Arc<Standing>, Refusal> {
+        let done = |percent: u8| {
+            self.progress.send_replace(Progress { photo: id, percent });
+        };
+        done(0);
         let photo = Photo::open_within(&bytes, MOST_PIXELS).map_err(Refusal::Photo)?;
         drop(bytes);
+        done(OPENED);
         let copy = self.copy(photo.colour.dimensions());
         let refused = |error| match (error, copy) {
             (ReadError::NoCodes | ReadError::CannotPlace, Some((width, height))) => {
@@ -268,6 +297,7 @@ impl Evening {
             (error, _) => Refusal::Read(error),
         };
         let reading = read::photo(&photo, &self.printed, &self.book).map_err(refused)?;
+        done(READ);
         let cover = Cover::of(&photo, &reading, &self.printed, &|| Some(self.expected.clone()));
         let original =
             if self.keep_photos { Some(jpeg(&photo.colour).map_err(Refusal::Draw)?) } else { None };
@@ -287,9 +317,11 @@ impl Evening {
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
         let added = known.add(reading, cover.white(), origin, taken.min(now));
         let check = told(&known, cover.someone(), &self.printed, &self.words);
+        done(JUDGED);
         let photo = Covered::new(photo, &cover);
         let drawn = self.draw(&photo, &check, &cells, &added, &mut picture).map_err(Refusal::Draw)?;
         drop(photo);
+        done(DRAWN);
         let copy = copy
             .filter(|_| check.reading.photos.get(added.index).is_some_and(|own| own.px_per_module < FEW_PX));
         let kept = keep::keep(self, &check, &drawn, &known, original.as_deref());

@@ -20,7 +20,6 @@
 //!
 //! This module has no clock of its own: the caller gives one.
 
-mod accent;
 pub mod address;
 mod answer;
 mod connect;

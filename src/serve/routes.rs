@@ -5,7 +5,7 @@
 //! | `/` | yes | yes | the page |
 //! | `/phone.js` … | yes | yes | its styles and script |
 //! | `/wall.json` | all that is to be done | counts | the wall as it stands |
-//! | `/live` | yes | yes | the number of the standing, for helpers that of their list too, whenever one changes (server-sent events) |
+//! | `/live` | yes | yes | the number of the standing, for helpers that of their list too, whenever one changes; for helpers, as `reading`, how far a photo is (server-sent events) |
 //! | `/wall.jpg` | yes | yes | the wall as it looks |
 //! | `/marked.jpg`, `/marked-large.jpg` | yes | | the last photo, marked |
 //! | `/accent.css` | yes | | the evening's warm colour |
@@ -33,7 +33,7 @@ use crate::plan::code::{LinkCode, QUIET_ZONE};
 use crate::report::letters::LETTERS;
 
 use super::answer::{bytes, json, room_json, wall_json};
-use super::evening::Evening;
+use super::evening::{Evening, Progress};
 use super::guard::Peer;
 use super::marks;
 use super::pages;
@@ -181,11 +181,15 @@ async fn live(State(shared): State<Arc<Shared>>) -> Response {
     Sse::new(events).keep_alive(KeepAlive::new().interval(ALIVE)).into_response()
 }
 
-/// Tells the numbers of the standing and of the helpers' list whenever one changes.
+/// Tells the numbers of the standing and of the helpers' list whenever one changes, and how far the photo is that is being read.
 async fn live_list(State(shared): State<Arc<Shared>>) -> Response {
     let numbers = WatchStream::new(shared.evening.watch_shared());
-    let events =
-        numbers.map(|(number, list)| Ok::<_, Infallible>(Event::default().data(format!("{number}.{list}"))));
+    let numbers = numbers.map(|(number, list)| Event::default().data(format!("{number}.{list}")));
+    let parts = WatchStream::from_changes(shared.evening.watch_progress());
+    let parts = parts.map(|Progress { photo, percent }| {
+        Event::default().event("reading").data(format!("{photo} {percent}"))
+    });
+    let events = numbers.merge(parts).map(Ok::<_, Infallible>);
     Sse::new(events).keep_alive(KeepAlive::new().interval(ALIVE)).into_response()
 }
 

@@ -76,7 +76,7 @@ pub async fn photo(State(shared): State<Arc<Shared>>, headers: HeaderMap, body: 
         Err(Broken::Large) => return said::answer(StatusCode::PAYLOAD_TOO_LARGE, &said::too_large(words)),
     };
     let evening = Arc::clone(&shared.evening);
-    match shared.work.read(evening, bytes, taken, (place, hand)).await {
+    match shared.work.read(evening, bytes, (taken, number(&headers)), (place, hand)).await {
         Ok(standing) => {
             let mut told = wall_json(&shared.evening, &standing, marks::who(&headers).as_ref());
             if standing.newest == 0 {
@@ -93,6 +93,11 @@ pub async fn photo(State(shared): State<Arc<Shared>>, headers: HeaderMap, body: 
 /// How many bytes the request says it has.
 fn announced(headers: &HeaderMap) -> Option<usize> {
     headers.get("content-length")?.to_str().ok()?.parse().ok()
+}
+
+/// The phone's own number for the photo; 0 where it gives none.
+fn number(headers: &HeaderMap) -> u64 {
+    headers.get("x-photo").and_then(|value| value.to_str().ok()?.parse().ok()).unwrap_or(0)
 }
 
 /// How many seconds ago the photo was made, by the phone's own clock, so that it does not matter whether that is right.

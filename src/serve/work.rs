@@ -55,7 +55,7 @@ impl Work {
         Arc::clone(&self.hands).acquire_owned().await.ok().map(Hand)
     }
 
-    /// Reads a photo, in the order of asking. Goes on to its end even where nobody waits for the answer any more.
+    /// Reads a photo that was made at `taken` and has the number `id` on its phone, in the order of asking. Goes on to its end even where nobody waits for the answer any more.
     ///
     /// # Errors
     /// [`Refusal`] where there is no answer.
@@ -63,13 +63,13 @@ impl Work {
         &self,
         evening: Arc<Evening>,
         bytes: Vec<u8>,
-        taken: u64,
+        (taken, id): (u64, u64),
         held: (Place, Hand),
     ) -> Result<Arc<Standing>, Refusal> {
         let reader = Arc::clone(&self.reader).acquire_owned().await.map_err(|_| Refusal::Stumble)?;
         let read = tokio::task::spawn_blocking(move || {
             let _held = (reader, held);
-            catch_unwind(AssertUnwindSafe(|| evening.take(bytes, taken))).unwrap_or(Err(Refusal::Stumble))
+            catch_unwind(AssertUnwindSafe(|| evening.take(bytes, taken, id))).unwrap_or(Err(Refusal::Stumble))
         });
         read.await.unwrap_or(Err(Refusal::Stumble))
     }

@@ -28,8 +28,11 @@ pub(super) struct Looks {
     pub colours: Vec<Option<[u8; 3]>>,
     /// Whether a tile is at the top of the sensor's range.
     pub clipped: Vec<bool>,
-    /// The white paper in the code of each cell's square, in the order of the cells; `None` where that is not known.
-    pub papers: Vec<Option<[u8; 3]>>,
+    /// Range of the grey levels of a tile's places, as a part of their mean.
+    pub grain: Vec<f64>,
+    /// The white paper in the code of each cell's square, in the order of the cells, and how far its chromaticity lies from the median of
+    /// all codes; `None` where that is not known.
+    pub papers: Vec<Option<([u8; 3], f64)>>,
     /// The bare wall's colour and how far from it a tile of it may lie; `None` where it is not seen.
     backing: Option<([u8; 3], f64)>,
     /// Which tiles of the rim belong to cards that are in sight.
@@ -39,12 +42,13 @@ pub(super) struct Looks {
 impl Looks {
     pub fn of(photo: &Photo, reading: &PhotoReading, printed: &Printed, tiles: Tiles) -> Self {
         let light = Light::of(photo, &reading.cells, &reading.camera, printed);
-        let rows: Vec<Vec<(Option<[u8; 3]>, bool)>> = (0..tiles.rows)
+        let rows: Vec<Vec<Seen>> = (0..tiles.rows)
             .into_par_iter()
             .map(|row| {
-                let means: Vec<Option<[u8; 3]>> =
+                let mut seen: Vec<Seen> =
                     (0..tiles.columns).map(|column| tile(photo, reading, tiles, column, row)).collect();
-                let mut bytes: Vec<u8> = means.iter().flat_map(|mean| mean.unwrap_or_default()).collect();
+                let mut bytes: Vec<u8> =
+                    seen.iter().flat_map(|tile| tile.colour.unwrap_or_default()).collect();
                 if let Some(light) = &light {
                     let middle = float(row) + 0.5;
                     light.even_row(
@@ -53,19 +57,21 @@ impl Looks {
                         tiles.wall(float(tiles.columns), middle),
                     );
                 }
-                let even = means.iter().zip(bytes.chunks_exact(3));
-                even.map(|(mean, even)| {
-                    let clipped = mean.is_some_and(|mean| mean.iter().all(|level| *level >= CLIPPED));
-                    (mean.map(|_| [even[0], even[1], even[2]]), clipped)
-                })
-                .collect()
+                for (tile, even) in seen.iter_mut().zip(bytes.chunks_exact(3)) {
+                    tile.clipped = tile.colour.is_some_and(|own| own.iter().all(|level| *level >= CLIPPED));
+                    tile.colour = tile.colour.map(|_| [even[0], even[1], even[2]]);
+                }
+                seen
             })
             .collect();
-        let (colours, clipped): (Vec<Option<[u8; 3]>>, Vec<bool>) = rows.into_iter().flatten().unzip();
+        let seen: Vec<Seen> = rows.into_iter().flatten().collect();
+        let colours: Vec<Option<[u8; 3]>> = seen.iter().map(|tile| tile.colour).collect();
+        let clipped = seen.iter().map(|tile| tile.clipped).collect();
+        let grain = seen.iter().map(|tile| tile.grain).collect();
         let papers = printed.grid.cells().map(|cell| light.as_ref()?.paper_in(cell)).collect();
         let backing = backing(&colours, tiles);
         let cards = super::cards::in_sight(photo, reading, printed, tiles);
-        Self { tiles, colours, clipped, papers, backing, cards }
+        Self { tiles, colours, clipped, grain, papers, backing, cards }
     }
 
     /// Whether a colour is that of the bare wall; also where that is not known.
@@ -74,21 +80,35 @@ impl Looks {
     }
 }
 
-/// The mean colour of a tile; `None` where a part of it is outside the photo.
-fn tile(photo: &Photo, reading: &PhotoReading, tiles: Tiles, column: usize, row: usize) -> Option<[u8; 3]> {
+/// One tile.
+#[derive(Copy, Clone, Debug, Default)]
+struct Seen {
+    colour: Option<[u8; 3]>,
+    clipped: bool,
+    grain: f64,
+}
+
+/// The mean colour of a tile and its grain; no colour where a part of it is outside the photo.
+fn tile(photo: &Photo, reading: &PhotoReading, tiles: Tiles, column: usize, row: usize) -> Seen {
     let mut sum = [0_usize; 3];
+    let (mut least, mut most) = (usize::MAX, 0);
     for i in 0..PLACES * PLACES {
         let part = |i: usize| (float(i) + 0.5) / float(PLACES);
         let place = tiles.wall(float(column) + part(i % PLACES), float(row) + part(i / PLACES));
         let p: Point<_> = reading.camera.wall_to_photo(place);
         if !(p.x >= 0.0 && p.y >= 0.0) {
-            return None;
+            return Seen::default();
         }
         let at = |value: f64| u32::try_from(floor_index(value)).ok();
-        let pixel = photo.colour.get_pixel_checked(at(p.x)?, at(p.y)?)?;
+        let pixel = at(p.x).zip(at(p.y)).and_then(|(x, y)| photo.colour.get_pixel_checked(x, y));
+        let Some(pixel) = pixel else { return Seen::default() };
         sum.iter_mut().zip(pixel.0).for_each(|(sum, level)| *sum += usize::from(level));
+        let grey: usize = pixel.0.iter().map(|level| usize::from(*level)).sum();
+        (least, most) = (least.min(grey), most.max(grey));
     }
-    Some(sum.map(|sum| u8::try_from(sum / (PLACES * PLACES)).unwrap_or(u8::MAX)))
+    let colour = sum.map(|sum| u8::try_from(sum / (PLACES * PLACES)).unwrap_or(u8::MAX));
+    let mean = float(sum.iter().sum::<usize>()) / float(PLACES * PLACES);
+    Seen { colour: Some(colour), clipped: false, grain: float(most - least) / mean.max(1.0) }
 }
 
 /// The bare wall's colour: the median of the rim above the wall and to its right, where no cards hang.

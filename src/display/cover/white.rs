@@ -28,6 +28,12 @@ const TELLING: f64 = 80.0;
 const ENOUGH: f64 = 0.12;
 /// Greatest mean, along the way from paper to the expected colours, of a white square. A child that presses lightly covers 0.3 of the paper.
 const DRAWN: f64 = 0.1;
+/// Range of grey levels within a tile, as a part of their mean, that nine tenths of a white square's tiles stay below: a noisy photo reaches
+/// 0.15, pencil bleached by glare 0.23.
+const GRAIN: f64 = 0.18;
+/// Greatest difference in chromaticity, as a share of red, green or blue in the whole, between the paper in a square's own code and the
+/// median of all codes: where a visitor coloured the code's box too, that paper is no measure of white.
+const TINTED: f64 = 0.02;
 /// Greatest share of tiles at the top of the sensor's range: in glare, drawings look white.
 const GLARE: f64 = 0.1;
 
@@ -83,6 +89,7 @@ struct Tile {
     row: usize,
     colour: [u8; 3],
     clipped: bool,
+    grain: f64,
 }
 
 /// The tiles of a cell that are neither at its edge nor covered nor, on any way a square may hang, at its code.
@@ -107,7 +114,13 @@ fn inner(looks: &Looks, covered: &[bool], printed: &Printed, cell: Cell) -> Vec<
             .copied()
             .flatten()
             .filter(|_| usable && covered.get(tile) != Some(&true))?;
-        Some(Tile { column, row, colour, clipped: looks.clipped.get(tile) == Some(&true) })
+        Some(Tile {
+            column,
+            row,
+            colour,
+            clipped: looks.clipped.get(tile) == Some(&true),
+            grain: looks.grain.get(tile).copied().unwrap_or(0.0),
+        })
     })
     .collect()
 }
@@ -116,14 +129,17 @@ fn inner(looks: &Looks, covered: &[bool], printed: &Printed, cell: Cell) -> Vec<
 fn looks_white(tiles: &[Tile]) -> bool {
     let dark = tiles.iter().filter(|tile| away(tile.colour, PAPER) > WHITE).count();
     let clipped = tiles.iter().filter(|tile| tile.clipped).count();
+    let grainy = tiles.iter().filter(|tile| tile.grain > GRAIN).count();
     2 * tiles.len() > TILES * TILES / 2
         && 10 * dark <= tiles.len()
+        && 10 * grainy <= tiles.len()
         && float(clipped) <= GLARE * float(tiles.len())
 }
 
 /// Whether the tiles are of the colour of the white paper in the square's own code.
 fn is_as_paper(tiles: &[Tile], looks: &Looks, printed: &Printed, cell: Cell) -> bool {
-    let Some(paper) = looks.papers.get(printed.grid.index(cell)).copied().flatten() else { return false };
+    let paper = looks.papers.get(printed.grid.index(cell)).copied().flatten();
+    let Some((paper, _)) = paper.filter(|(_, tint)| *tint <= TINTED) else { return false };
     let off = [0, 1, 2].map(|i| {
         let median = median(tiles.iter().map(|tile| tile.colour[i]).collect());
         i16::from(median) - i16::from(paper[i])

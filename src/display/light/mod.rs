@@ -19,6 +19,7 @@ use crate::picture::colour::light_of_levels;
 use crate::plan::{Cell, Printed};
 use crate::read::{Camera, CellReading};
 
+use super::hung::median;
 use field::Field;
 use reference::references;
 
@@ -65,9 +66,10 @@ impl Light {
         Some(Self { field, whites, light_of_level: light_of_levels(), level_of_light })
     }
 
-    /// What the white paper in the code of a cell's square looks like in even light, in levels; `None` where no code was read.
+    /// What the white paper in the code of a cell's square looks like in even light, in levels, and the greatest difference of its
+    /// shares of red, green and blue from the medians over all codes; `None` where no code was read.
     #[must_use]
-    pub fn paper_in(&self, cell: Cell) -> Option<[u8; 3]> {
+    pub fn paper_in(&self, cell: Cell) -> Option<([u8; 3], f64)> {
         let (_, at, white) = self.whites.iter().find(|(own, ..)| *own == cell)?;
         let Evening(how) = self.field.at(*at);
         let level = |i: usize| {
@@ -75,7 +77,12 @@ impl Light {
             let step = floor_index(light * float(STEPS - 1) + 0.5).min(STEPS - 1);
             self.level_of_light[step]
         };
-        Some([level(0), level(1), level(2)])
+        let share = |white: &[f64; 3], i: usize| white[i] / white.iter().sum::<f64>();
+        let tint = |i: usize| {
+            let usual = median(self.whites.iter().map(|(.., white)| share(white, i)).collect());
+            (share(white, i) - usual.unwrap_or_default()).abs()
+        };
+        Some(([level(0), level(1), level(2)], tint(0).max(tint(1)).max(tint(2))))
     }
 
     /// Evens out a row of pixels, three bytes each, that runs straight over the wall from one place to another.

@@ -113,6 +113,10 @@ const listen = () => {
     const known = page.wall && `${page.wall.number}.${page.wall.list}`;
     if (event.data !== known || !at("lost").hidden) page.load();
   };
+  live.addEventListener("reading", (event) => {
+    const [photo, percent] = event.data.split(" ").map(Number);
+    if (page.reading) page.reading(photo, percent / 100);
+  });
   live.onopen = () => clearTimeout(patience);
   live.onerror = () => {
     clearTimeout(patience);

@@ -62,6 +62,8 @@ const post = (file) =>
     request.setRequestHeader("Content-Type", "application/octet-stream");
     request.setRequestHeader("X-Photo-Age", String(age(file)));
     request.setRequestHeader("X-Helper", headers["X-Helper"]);
+    const id = crypto.getRandomValues(new Uint32Array(1))[0];
+    request.setRequestHeader("X-Photo", String(id));
     const words = several("serve-sending", "serve-sending-of");
     let waits = 0;
     request.upload.onprogress = (event) => {
@@ -72,9 +74,11 @@ const post = (file) =>
     request.upload.onload = () => {
       clearTimeout(waits);
       work(several("serve-reading", "serve-reading-of"));
+      page.reading = (photo, part) => photo === id && work(several("serve-reading", "serve-reading-of"), part);
     };
     request.onloadend = () => {
       clearTimeout(waits);
+      page.reading = null;
       done(request);
     };
     work(words, 0, true);
