@@ -36,8 +36,12 @@ pub fn steps(report: &Report, words: &Words) -> Vec<String> {
 pub fn listed<'a>(report: &'a Report, words: &Words) -> Vec<Listed<'a>> {
     let (fetches, others): (Vec<_>, Vec<_>) = report.fixes.iter().partition(|fix| fix.act == Act::Fetch);
     let one = |fix: &'a ReportFix| {
-        // nothing hangs yet where a square is fetched to
-        let cells = if fix.act == Act::Fetch { &[][..] } else { &fix.cells[..fix.cells.len().min(SPOTS)] };
+        // nothing hangs yet where a square is fetched to, and what cannot be read is covered
+        let cells = if matches!(fix.act, Act::Fetch | Act::Look) {
+            &[][..]
+        } else {
+            &fix.cells[..fix.cells.len().min(SPOTS)]
+        };
         Listed { act: fix.act, say: fix.say.clone(), spots: cells.iter().map(String::as_str).collect() }
     };
     let mut steps: Vec<Listed<'a>> = others.into_iter().map(one).collect();
