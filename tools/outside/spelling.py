@@ -4,10 +4,11 @@ PROGRAM is the built example `sentences` (cargo build --release --example senten
 hunspell-en-us, hunspell-en-gb and hunspell-es. English is read against en_US, British English (en-GB) against en_GB, Spanish against es_MX,
 because its words are Mexico's, or es_ES where that is all there is. Ends with "N passed, M failed" and exits 1 where one failed.
 
-Passed over by rule: the program's name, options, names of files and addresses, settings, what has a figure in it (labels, sizes, hexadecimal numbers), single
-capitals, names with a capital inside (WebP), and in a translation what stands in the English sentence of the same id as well (commands, values of
-options, abbreviations). Spanish imperatives with a pronoun (escríbala), which the dictionary lacks, are taken apart. Everything else that a
-dictionary does not know stands in spelling-exceptions.txt with its reason; an exception that nothing needs fails."""
+Passed over by rule: the program's name, codes of languages, options, names of files and addresses, settings, what has a figure in it
+(labels, sizes, hexadecimal numbers), single capitals, names with a capital inside (WebP), and in a translation what stands in the English
+sentence of the same id as well (commands, values of options, abbreviations). Spanish imperatives with a pronoun (escríbala), which the
+dictionary lacks, are taken apart. Everything else that a dictionary does not know stands in spelling-exceptions.txt with its reason; an
+exception that nothing needs fails."""
 
 import json
 import re
@@ -30,6 +31,7 @@ def is_name(word):
     """Whether a word is typed or read as it is: an option, a file, an address, a setting, a label, a number, an identifier."""
     return (
         word == "everysquare"
+        or word in DICTIONARIES
         or "--" in word
         or any(sign in word for sign in "/\\_@")
         or re.search(r"\w[.]\w|\d", word)
