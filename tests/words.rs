@@ -13,6 +13,8 @@
 mod composed;
 #[path = "words/file.rs"]
 mod file;
+#[path = "words/filled.rs"]
+mod filled;
 #[path = "words/languages.rs"]
 mod languages;
 #[path = "words/literals.rs"]
@@ -23,6 +25,8 @@ mod plain;
 mod program;
 #[path = "words/used.rs"]
 mod used;
+#[path = "words/values.rs"]
+mod values;
 
 #[path = "common/mod.rs"]
 mod common;

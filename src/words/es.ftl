@@ -1818,7 +1818,7 @@ guide-verdict-too-small = La cuadrícula es pequeña para tantos visitantes: { $
     [one] más o menos 1 visitante se queda
    *[other] unos { $difference } visitantes se quedan
 } sin pieza. Deje que dos compartan una, o use una cuadrícula más grande.
-guide-assumed-note = “Se supone” significa que usted todavía no ha dado ese dato. Délo con “everysquare plan CARPETA --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” y sus propios números, y vuelva a imprimir.
+guide-assumed-note = “Se supone” significa que usted todavía no ha dado ese dato. Delo con “everysquare plan CARPETA --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” y sus propios números, y vuelva a imprimir.
 guide-heights = A qué altura cuelga
 guide-row = Fila
 guide-lower = Borde inferior
@@ -1855,7 +1855,7 @@ guide-running = Mientras dura
 guide-running-1 = Entregue por nivel, no por lugar: los visitantes eligen, y las piezas difíciles salen en la primera mitad. Son las que más tardan.
 guide-running-2 = Revise la pared cada media hora, mientras haya poco que corregir.
 guide-running-3 = Compare las dos listas de control. ¿Un cuadro lleva mucho rato fuera? Pregunte con amabilidad cómo va.
-guide-running-4 = ¿Ya se fue su visitante? Imprima otra vez ese cuadro y esa pieza, y délos a otra persona.
+guide-running-4 = ¿Ya se fue su visitante? Imprima otra vez ese cuadro y esa pieza, y delos a otra persona.
 guide-running-5 = Tómese un momento para beber agua.
 guide-end = Los últimos veinte minutos
 guide-end-1 = Entregue solo piezas rápidas. Los ayudantes toman lo que queda.
@@ -1945,7 +1945,7 @@ guide-cautions-6 = Lo demás está en la última página de los ayudantes. Las r
 guide-pieces = Piezas, cuadros y etiquetas
 guide-pieces-1 = Los visitantes se quedan con su pieza. Muestra cuál cuadro es suyo, porque no se anotan nombres.
 guide-pieces-2 = Piezas que nadie tomó: las dibujan los ayudantes, una clase las dibuja mañana, o se cuelga el cuadro en blanco.
-guide-pieces-3 = Un cuadro que no regresa en 45 minutos: imprima otra vez ese cuadro y esa pieza, y délos a otra persona. Si regresan los dos, la revisión nombra la copia de más.
+guide-pieces-3 = Un cuadro que no regresa en 45 minutos: imprima otra vez ese cuadro y esa pieza, y delos a otra persona. Si regresan los dos, la revisión nombra la copia de más.
 guide-pieces-4 = Empezar de nuevo está bien: imprima otra vez la hoja de ese cuadro. En un cuadro sin imprimir, copie la etiqueta en la misma esquina. La revisión no puede leerlo: véalo usted.
 guide-pieces-5 = El material tiene un solo idioma. Para otro, cambie language en event.toml, imprima esa página, por ejemplo “everysquare print CARPETA table-card”, y vuelva a cambiarlo.
 

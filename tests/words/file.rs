@@ -9,6 +9,8 @@ use fluent_syntax::parser::parse;
 /// One sentence of a file.
 #[derive(Debug, Default)]
 pub struct Message {
+    /// The heading above it.
+    pub group: String,
     /// What the program fills in.
     pub variables: BTreeSet<String>,
     /// For each that chooses between variants, the keys of these; the usual one with a `*`.
@@ -24,18 +26,20 @@ pub fn messages(code: &str) -> Vec<(String, Message)> {
     let (_, text) = LANGUAGES.iter().find(|(own, _)| *own == code).expect("a language of the program");
     let file = parse(*text).unwrap_or_else(|(_, faults)| panic!("{code}.ftl: {faults:?}"));
     let mut messages = Vec::new();
+    let mut group = String::new();
     for entry in file.body {
         match entry {
             Entry::Message(message) => {
                 assert!(message.attributes.is_empty(), "{}: attributes are never said", message.id.name);
                 let pattern = message.value.unwrap_or_else(|| panic!("{} is empty", message.id.name));
-                let mut own = Message::default();
+                let mut own = Message { group: group.clone(), ..Message::default() };
                 own.ways = own.of(&pattern);
                 messages.push((message.id.name.to_owned(), own));
             }
             Entry::Term(term) => panic!("{code}.ftl: -{}: terms are not used", term.id.name),
             Entry::Junk { content } => panic!("{code}.ftl: {content}"),
-            Entry::Comment(_) | Entry::GroupComment(_) | Entry::ResourceComment(_) => {}
+            Entry::GroupComment(heading) => group = heading.content.join(" "),
+            Entry::Comment(_) | Entry::ResourceComment(_) => {}
         }
     }
     messages
