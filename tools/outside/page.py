@@ -27,11 +27,11 @@ MARGIN_PX = 400
 PROBE = """<script>
 addEventListener("load", () => {
   const wide = document.documentElement.clientWidth;
-  const inside = (e) => e.closest(".scroll") || e.classList.contains("hidden");
+  const inside = (e) => e.closest(".scroll") || e.classList.contains("hidden") || e.tagName === "use";
   const out = [...document.body.querySelectorAll("*")].filter((e) => !inside(e) && e.getBoundingClientRect().right > wide + 1);
   const told = {
     wide, page: document.documentElement.scrollWidth, out: out.map((e) => e.tagName),
-    pictures: [...document.images].map((i) => i.naturalWidth), loaded: performance.getEntriesByType("resource").map((r) => r.name),
+    pictures: [...document.images].map((i) => i.naturalWidth).concat([...document.querySelectorAll("svg image")].map((i) => i.getBBox().width)), loaded: performance.getEntriesByType("resource").map((r) => r.name),
   };
   parent.postMessage(JSON.stringify({ ...told, dom: document.documentElement.outerHTML.replace(/base64,[^"]*/g, "") }), "*");
 });
