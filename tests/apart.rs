@@ -3,6 +3,12 @@
 //! The photos are put together from made ones that look straight at the wall: strips of columns, moved apart over plain backing.
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
+#![allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_precision_loss,
+    clippy::cast_sign_loss,
+    reason = "small numbers in a test"
+)]
 
 mod common;
 

@@ -80,6 +80,11 @@ impl Console {
     /// Writes the sentence `id` with its arguments filled in; on a terminal its lines break between words.
     pub fn say(&mut self, id: &str, arguments: &[(&str, FluentValue<'_>)]) {
         let sentence = self.words.say(id, arguments);
+        self.tell(sentence);
+    }
+
+    /// Writes a sentence that was put into words elsewhere, broken as [`Console::say`] breaks its own.
+    pub fn tell(&mut self, sentence: String) {
         let sentence = self.broken(sentence);
         self.line(&sentence);
     }

@@ -9,6 +9,7 @@ use super::event::Event;
 use super::mistyped::{Refused, within};
 use super::photos::{Covering, Seen, each, look};
 use super::{CliError, Console, Outcome, progress};
+use crate::check::Noticed;
 use crate::display::assemble::Missing;
 use crate::display::jpeg;
 use crate::display::retape::retape;
@@ -16,12 +17,13 @@ use crate::display::{Moment, filling};
 use crate::gallery::{
     Codes, Compared, Figures, Manner, MeasuredFigures, Showing, Shown, SuggestionFigures, View, checks_until,
 };
-use crate::judge::{Summary, judge};
+use crate::judge::{Advice, Summary, advise, judge};
 use crate::photo::Photo;
 use crate::plan::settings::{Choice, Units};
 use crate::plan::{Cell, Folder, Printed};
 use crate::print::comparison::{Comparison, Pair, PastCheck, Poster, Print, comparison, known};
 use crate::read::{self, WallReading};
+use crate::report::sentences::Sentences;
 use crate::words::{Sentence, Words};
 
 /// Steps of the progress bar for each photo: opened, read, drawn.
@@ -86,11 +88,12 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let work = Work { args, folder: &folder, printed: &printed, event: &event, now: &now };
     let done = work.done(console, &|| bar.inc(1));
     bar.finish_and_clear();
-    let Done { seen, shown, compared, prints, moving } = done?;
+    let Done { seen, shown, compared, prints, moving, notes } = done?;
     let units = event.settings.print.units;
     let retape = shown.measured.as_ref().map(|m| retape(m, &printed.grid, units, console.words()));
     let told = Told { shown: &shown, compared: &compared, retape: retape.unwrap_or_default(), units };
     said::tell(&told, &printed, args.view, console);
+    notes.into_iter().for_each(|note| console.tell(note));
     for refused in &seen.refused {
         let line = refused.line(console.words());
         console.complain(&line);
@@ -129,6 +132,8 @@ struct Done {
     compared: Compared,
     prints: Vec<Print>,
     moving: Option<Vec<u8>>,
+    /// What a better photo would show.
+    notes: Vec<String>,
 }
 
 impl Work<'_> {
@@ -136,6 +141,7 @@ impl Work<'_> {
         let covering = Covering::new(self.folder, self.printed, self.args.uncovered);
         let mut seen = look(&self.args.photos, self.printed, &covering, console.words(), step)?;
         let reading = read::several(std::mem::take(&mut seen.readings));
+        let notes = self.notes(&Noticed::of(&seen.covers, &reading), &reading, console.words());
         let shown = self.show(&reading, &mut seen, step)?;
         step();
         let compared = Compared::of(&shown, &reading, self.event.few(), self.printed);
@@ -157,7 +163,19 @@ impl Work<'_> {
         let words = console.words();
         let (prints, moving) =
             rayon::join(|| comparison(&input, &self.args.only, step), || moving(&checks, words));
-        Ok(Done { prints: prints?, moving: moving?, seen, shown, compared })
+        Ok(Done { prints: prints?, moving: moving?, seen, shown, compared, notes })
+    }
+
+    /// What a better photo would show: squares of another part of the wall, what somebody hides, and what is not drawn yet.
+    fn notes(&self, noticed: &Noticed, reading: &WallReading, words: &Words) -> Vec<String> {
+        let grid = &self.printed.grid;
+        let say = Sentences { words, grid };
+        let judgement = judge(reading, grid);
+        let apart = advise(reading, &judgement).into_iter().filter(|one| matches!(one, Advice::Apart { .. }));
+        let someone = noticed.someone && !judgement.apart.is_part;
+        let someone = someone.then(|| words.say("display-someone", &[]));
+        let white = (!noticed.white.is_empty()).then(|| say.white(&noticed.white));
+        apart.map(|one| say.advice(&one)).chain(someone).chain(white).collect()
     }
 
     /// Looks at every photo once more and puts the wall together.

@@ -128,6 +128,13 @@ impl Sentences<'_> {
         self.words.say("advice-shifted", &[("across", across.into()), ("down", along.into())])
     }
 
+    /// Which squares nobody has drawn on yet, by the cells where they hang.
+    #[must_use]
+    pub fn white(&self, cells: &[Cell]) -> String {
+        let labels: Vec<String> = cells.iter().map(|cell| self.grid.label(*cell)).collect();
+        white(self.words, &labels)
+    }
+
     /// Squares that fill columns or rows, as these; others as their labels.
     fn strips(&self, cells: &[Cell]) -> FluentValue<'static> {
         let bounds = |of: fn(&Cell) -> usize| {
@@ -163,12 +170,18 @@ impl Sentences<'_> {
 }
 
 /// Labels in a row; a long list is cut and the rest counted.
-pub(super) fn some_of(words: &Words, labels: &[String]) -> String {
+fn some_of(words: &Words, labels: &[String]) -> String {
     if labels.len() <= NAMED {
         return labels.join(", ");
     }
     let named = labels[..NAMED].join(", ");
     words.say("report-more", &[("squares", named.into()), ("count", count(labels.len() - NAMED))])
+}
+
+/// Which squares nobody has drawn on yet.
+pub(super) fn white(words: &Words, labels: &[String]) -> String {
+    let told = [("count", count(labels.len())), ("squares", some_of(words, labels).into())];
+    words.say("report-white", &told)
 }
 
 /// A cell in a sentence.

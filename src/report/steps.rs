@@ -5,7 +5,7 @@ use crate::judge::{Act, Outcome, State};
 use crate::words::Words;
 
 use super::json::{Report, ReportFix};
-use super::sentences::{count, some_of};
+use super::sentences::{self, count};
 
 /// So many squares to be found are still told one by one.
 const FEW: usize = 3;
@@ -82,8 +82,7 @@ pub fn all_right(report: &Report, words: &Words) -> String {
 /// Which squares nobody has drawn on yet; `None` where there are none.
 #[must_use]
 pub fn white(report: &Report, words: &Words) -> Option<String> {
-    let told = [("count", count(report.white.len())), ("squares", some_of(words, &report.white).into())];
-    (!report.white.is_empty()).then(|| words.say("report-white", &told))
+    (!report.white.is_empty()).then(|| sentences::white(words, &report.white))
 }
 
 /// How many cells are in which state, without those in which none is: one phrase each.

@@ -307,12 +307,7 @@ impl Evening {
         if photo.made && !practised && !before.known.is_empty() {
             return Err(Refusal::Practice);
         }
-        // the first real photo ends the practice: what only practice showed hangs nowhere
-        let (mut known, mut picture) = if practised && !photo.made {
-            (Known::nothing(&self.printed.grid), WallPicture::blank(&self.printed.grid))
-        } else {
-            (before.known.clone(), before.picture.clone())
-        };
+        let (mut known, mut picture) = self.goes_on_from(&before, practised && !photo.made);
         let cells = reading.cells.clone();
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
         let added = known.add(reading, cover.white(), origin, taken.min(now));
@@ -346,6 +341,14 @@ impl Evening {
             ..Standing::nothing(&self.printed, &self.words, now)
         };
         Ok(self.stands(standing, Some(before), now))
+    }
+
+    /// The wall as it was known before a photo. The first real photo ends the practice: what only practice showed hangs nowhere.
+    fn goes_on_from(&self, before: &Standing, ends_practice: bool) -> (Known, WallPicture) {
+        if ends_practice {
+            return (Known::nothing(&self.printed.grid), WallPicture::blank(&self.printed.grid));
+        }
+        (before.known.clone(), before.picture.clone())
     }
 
     /// Takes the last photo back, if that is still the one of the standing `number`: the wall is again as it was known before, and the

@@ -815,6 +815,7 @@ display-squares = { $squares ->
    *[other] { $squares } of { $cells } squares were read.
 }
 display-scale = Scale factor as measured: { $factor } ± { $within } (planned: { $planned }).
+display-someone = Someone seems to be in front of the wall, and that part is covered. A photo without people makes better keepsakes.
 display-size = The mural is { $width } wide and { $height } high.
 display-straight = Rows and columns are straight: nothing is off by { $length } or more.
 display-written = Saved in { $folder }: the prints, wall.jpg with the mural, and display.json with the measurements.

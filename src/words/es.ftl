@@ -831,6 +831,7 @@ display-squares = { $squares ->
    *[other] Se leyeron { $squares } de { $cells } cuadros.
 }
 display-scale = Factor de escala, medido: { $factor } ± { $within } (previsto: { $planned }).
+display-someone = Parece que hay alguien delante de la pared, y esa parte está tapada. Una foto sin personas da mejores recuerdos.
 display-size = El mural mide { $width } de ancho y { $height } de alto.
 display-straight = Las filas y las columnas están derechas: nada se desvía { $length } o más.
 display-written = Se guardó en { $folder }: las láminas, wall.jpg con el mural y display.json con las medidas.

@@ -8,6 +8,7 @@ use everysquare::plan::Printed;
 use everysquare::read::book::Book;
 use everysquare::read::identify::Identifier;
 use everysquare::read::{self, WallReading, finders, group, one};
+use everysquare::report::html::Straight;
 use everysquare::report::{Occasion, Pictures, Report, html};
 use everysquare::words::Words;
 
@@ -101,7 +102,15 @@ impl Check<'_> {
             || jpeg(&straighten(&shots, &self.reading.cells, &self.printed.grid, frontal)),
         );
         let (marks, straight) = ([marks?], straight?);
-        let page = html(&report, &words, Pictures { marked: &marks, straight: Some(&straight) });
+        let page = html(
+            &report,
+            &words,
+            Pictures {
+                marked: &marks,
+                straight: Some(Straight { jpeg: &straight, margin_mm: 20.0 }),
+                accent: "",
+            },
+        );
         Ok(report.to_json().len() + page.len() + marks[0].len() + straight.len())
     }
 }
