@@ -240,7 +240,7 @@ fn own_pencils_come_from_a_list_or_from_another_event() {
         (vec!["--pencils", &none, "--colours", "4"], "not both"),
         (vec!["--pencils", &none, "--black-and-white"], "not both"),
         (vec!["--fit", "squeeze"], "use crop or pad"),
-        (vec!["--language", "latin"], "use en or es"),
+        (vec!["--language", "latin"], "use en, en-GB or es"),
     ];
     for (more, sentence) in refused {
         let (code, out, err) =

@@ -9,6 +9,8 @@
     reason = "a test fails by panicking"
 )]
 
+#[path = "words/british.rs"]
+mod british;
 #[path = "words/composed.rs"]
 mod composed;
 #[path = "words/file.rs"]

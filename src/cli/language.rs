@@ -24,8 +24,9 @@ pub(super) fn of_environment() -> Language {
 fn of_locale(variable: impl Fn(&str) -> Option<String>) -> Language {
     let locale = VARIABLES.iter().filter_map(|name| variable(name)).find(|value| !value.is_empty());
     let locale = locale.unwrap_or_default();
-    let code = locale.split(|c: char| !c.is_ascii_alphabetic()).next().unwrap_or_default();
-    Language::named(&code.to_lowercase()).unwrap_or_default()
+    let tag = locale.split(['.', '@']).next().unwrap_or_default();
+    let code = tag.split(|c: char| !c.is_ascii_alphabetic()).next().unwrap_or_default();
+    Language::named(tag).or_else(|| Language::named(code)).unwrap_or_default()
 }
 
 /// The language typed with `--language`, looked for before anything else is understood: help and mistakes are told in it.
@@ -74,6 +75,10 @@ mod tests {
         assert_eq!(said(&[("LANG", "es_MX.UTF-8")]), Language::Spanish);
         assert_eq!(said(&[("LANG", "ES-419")]), Language::Spanish);
         assert_eq!(said(&[("LANG", "est")]), Language::English);
+        assert_eq!(said(&[("LANG", "en_GB.UTF-8")]), Language::BritishEnglish);
+        assert_eq!(said(&[("LANG", "en_GB@euro")]), Language::BritishEnglish);
+        assert_eq!(said(&[("LANG", "en_US.UTF-8")]), Language::English);
+        assert_eq!(said(&[("LANG", "en_AU.UTF-8")]), Language::English);
         assert_eq!(said(&[("LANG", "es_ES"), ("LC_ALL", "C.UTF-8")]), Language::English);
         assert_eq!(said(&[("LANG", "es_ES"), ("LC_ALL", "")]), Language::Spanish);
         assert_eq!(said(&[("LC_MESSAGES", "es"), ("LANG", "en_US")]), Language::Spanish);

@@ -207,8 +207,8 @@ mod tests {
             ),
             (
                 "everysquare print x --language xx",
-                "“xx” doesn’t work for --language <LANGUAGE>: use en or es",
-                "“xx” no sirve para --language <IDIOMA>: escriba en o es",
+                "“xx” doesn’t work for --language <LANGUAGE>: use en, en-GB or es",
+                "“xx” no sirve para --language <IDIOMA>: escriba en, en-GB o es",
             ),
             (
                 "everysquare new x --picture p --squares 9 --rows 3",

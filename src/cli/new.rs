@@ -15,8 +15,8 @@ use crate::picture::{
 };
 use crate::plan::lengths::both;
 use crate::plan::settings::{
-    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, Flip, NAME_LENGTH,
-    PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
+    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, Flip, Language,
+    NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
@@ -66,8 +66,8 @@ pub struct Args {
     #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &PIECE_MM), default_value_t = DEFAULT_PIECE_MM)]
     piece_mm: f64,
     /// The paper in the printer.
-    #[arg(long, value_name = "PAPER", value_parser = choice::<Paper>, default_value = "letter")]
-    paper: Paper,
+    #[arg(long, value_name = "PAPER", value_parser = choice::<Paper>)]
+    paper: Option<Paper>,
     /// How the printer turns the paper over.
     #[arg(long, value_name = "HOW", value_parser = choice::<Flip>, default_value = "long-edge")]
     flip: Flip,
@@ -152,7 +152,7 @@ fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
 fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) -> Result<Settings, CliError> {
     if args.piece_mm > args.square_mm {
         let (piece, square) = (args.piece_mm, args.square_mm);
-        let length = |mm| both(mm, units(args), words);
+        let length = |mm| both(mm, units(args, words), words);
         return Err(CliError::new(
             Sentence::new("error-new-piece").with("piece", length(piece)).with("square", length(square)),
         ));
@@ -169,15 +169,21 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) ->
         Settings::new(name, args.tag.unwrap_or_else(|| Tag::from_number(rand::random())), grid);
     settings.picture.file = free_name(folder.root());
     settings.code = CodeSettings::usual(&grid);
-    settings.print.paper = args.paper;
+    settings.print.paper = paper(args, words);
     settings.print.flip = args.flip;
-    settings.print.units = units(args);
+    settings.print.units = units(args, words);
     Ok(settings)
 }
 
+/// The paper: as asked, or as is usual where the language is spoken.
+fn paper(args: &Args, words: &Words) -> Paper {
+    let usual = if words.language() == Language::BritishEnglish.word() { Paper::A4 } else { Paper::Letter };
+    args.paper.unwrap_or(usual)
+}
+
 /// What people read: as asked, or as is usual where such paper is.
-fn units(args: &Args) -> Units {
-    args.units.unwrap_or(match args.paper {
+fn units(args: &Args, words: &Words) -> Units {
+    args.units.unwrap_or(match paper(args, words) {
         Paper::Letter | Paper::Tabloid => Units::Inch,
         Paper::A4 | Paper::A3 => Units::Mm,
     })

@@ -9,7 +9,7 @@ use super::{CliError, Console, Outcome};
 use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Settings};
 use crate::print::{Kit, Sources, known, names, part_of_kit, templates};
-use crate::words::{LANGUAGES, Sentence, as_typed};
+use crate::words::{Sentence, as_typed, whole};
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -98,7 +98,7 @@ fn write_templates(folder: &Folder, language: Language) -> Result<(), CliError> 
     for (name, text) in templates() {
         Folder::write_whole(&into.join(format!("{name}.typ")), text.as_bytes())?;
     }
-    if let Some((_, words)) = LANGUAGES.iter().find(|(code, _)| *code == language.word()) {
+    if let Some(words) = whole(language.word()) {
         Folder::write_whole(&into.join("words.ftl"), words.as_bytes())?;
     }
     Ok(())

@@ -23,7 +23,7 @@ const WIDEST_PX: f64 = 640.0;
 const HIGHEST_PX: f64 = 640.0;
 /// Most bytes: what mail servers and messengers take without asking.
 pub const MOST_BYTES: usize = 5_000_000;
-/// How much smaller the next try is, where a file is larger, and how many tries there are: the last one has pictures of a
+/// Ratio of the next try's size where a file is too large, and maximum number of tries: the last one has pictures of a
 /// hundred pixels, and no 24 of them take so much.
 const SMALLER: f64 = 0.8;
 const TRIES: usize = 9;
@@ -41,9 +41,9 @@ const LABEL_LEAST_PX: f64 = 14.0;
 pub struct Moment<'a> {
     /// When, as people read it: `18:30`.
     pub when: &'a str,
-    /// How many squares were in their place.
+    /// Number of squares in their place.
     pub right: usize,
-    /// How many there are in all.
+    /// Number of squares in all.
     pub cells: usize,
     /// The wall as it was then. All are drawn as large as the last one.
     pub picture: &'a RgbImage,

@@ -21,7 +21,7 @@ use super::drawing::{Canvas, Pen};
 use super::sample::Source;
 use super::straighten::LONGEST_PX;
 
-/// How far around the ring of cards the photo is kept, in mm: cards hang a little askew.
+/// Margin around the ring of cards that is kept of the photo, in mm: cards hang a little askew.
 pub const MARGIN_MM: f64 = 10.0;
 /// What stands where the photo is not kept.
 pub const BLANK: Rgb<u8> = Rgb([255; 3]);

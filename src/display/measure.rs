@@ -28,11 +28,11 @@ pub struct Quantity {
 pub struct Run {
     /// Which, from the top or from the left, from 0.
     pub index: usize,
-    /// How many squares it was measured from.
+    /// Number of squares it was measured from.
     pub squares: usize,
-    /// How far it lies beside its place as a whole, in mm: down for a row, to the right for a column.
+    /// Offset of the whole from its place, in mm: down for a row, to the right for a column.
     pub drift: Quantity,
-    /// How far its last square lies beside its first, in mm: a row sinks to the right, a column leans to the right on its
+    /// Offset of its last square against its first, in mm: a row sinks to the right, a column leans to the right on its
     /// way down, where this is positive.
     pub lean: Quantity,
 }
@@ -49,11 +49,11 @@ pub struct Between {
 /// The wall as it really hangs.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Measured {
-    /// How many squares were measured.
+    /// Number of squares measured.
     pub squares: usize,
     /// From the middle of one square to that of the next, in mm.
     pub pitch: Quantity,
-    /// How many times as long as on the picture a length is on the wall: the pitch by the side of a piece.
+    /// Scale factor: the pitch on the wall by the side of a piece.
     pub scale_factor: Quantity,
     /// From the left edge of the first column to the right edge of the last, in mm.
     pub width: Quantity,
@@ -73,7 +73,7 @@ pub struct Measured {
 const LEAST_SQUARES: usize = 4;
 /// Standard deviations to one side that hold 95 of 100 cases.
 const SIDES_OF_95: f64 = 1.96;
-/// How many times a median's standard error is that of a mean, for a normal distribution: the root of half pi.
+/// Ratio of a median's standard error to a mean's, for a normal distribution: the root of half pi.
 const OF_MEDIAN: f64 = 1.253;
 /// What the codes' size may be off by for all of them together, as a part: blur and sharpening move their edges a little.
 /// 12 made photos at 1.3 to 1.4 px a module: 0.02 to 0.2 % (`tests/straight.rs`).
@@ -189,7 +189,7 @@ impl Wall<'_> {
         wall_mm.times(1.0 / self.scale.value).within_part(part)
     }
 
-    /// How far a square's middle is from its cell's, on the wall.
+    /// Offset of a square's middle from its cell's, on the wall.
     fn off(&self, hung: &Hung) -> Vector<WallMm> {
         let half = self.grid.square_mm / 2.0;
         hung.square_to_wall.apply(Point::new(half, half)) - self.grid.centre(hung.at)

@@ -25,7 +25,7 @@ const LINE_PART: f64 = 0.0012;
 const THINNEST_PX: f64 = 1.2;
 /// Width of the halo on either side, in lines.
 const HALO: f64 = 1.0;
-/// How much of the wall the halo hides.
+/// Share of the wall that the halo hides.
 const HALO_COVER: f64 = 0.7;
 const LIGHT: [u8; 3] = [255; 3];
 /// Colours for lines: magenta, ink, cyan, orange. Pencils seldom look like the first.
@@ -134,7 +134,7 @@ fn leads(original: &FewColours, place: &Place, size: (u32, u32), smooth: f64) ->
     first.iter().zip(&second).map(|(first, second)| first - second).collect()
 }
 
-/// How much halo and line cover, for every lead.
+/// Shares that halo and line cover, for every lead.
 struct Covers([[f64; 2]; 256]);
 
 impl Covers {

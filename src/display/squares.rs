@@ -125,7 +125,7 @@ impl Gathering {
         }
     }
 
-    /// How many pixels of the photo, side by side, make one of a square where the photo is best.
+    /// Number of the photo's pixels, side by side, that make one of a square where the photo is best.
     fn thinning(&self, index: usize, camera: &Camera) -> usize {
         let own = self
             .grid
@@ -145,7 +145,7 @@ impl Gathering {
 }
 
 /// Whether something may stand before an unread square: a code that is painted over leaves its neighbours alone, a person or a
-/// ladder hides several. Nobody is to be kept in a picture that stays.
+/// ladder hides several. People are not kept in the final picture.
 fn is_hidden(cell: Cell, cells: &[CellReading]) -> bool {
     let beside = |other: Cell| {
         other != cell && other.row.abs_diff(cell.row) <= 1 && other.column.abs_diff(cell.column) <= 1

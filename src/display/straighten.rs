@@ -130,7 +130,7 @@ impl<'a> Straightening<'a> {
         }
     }
 
-    /// The same as [`Straightening::finish`], with label and state, in words, on every cell that is covered as a whole.
+    /// The picture as [`Straightening::finish`] gives it, with label and state, in words, on every cell that is covered as a whole.
     #[must_use]
     pub fn finish_named(self, name: impl Fn(Cell) -> (String, String)) -> RgbImage {
         let grid = self.grid;
@@ -166,7 +166,7 @@ impl<'a> Straightening<'a> {
         RgbImage::from_raw(side(width), side(height), self.pixels).unwrap_or_default() // the sides and the pixels agree
     }
 
-    /// How many pixels of the photo, side by side, are made one: as many as the picture's pixels cover where it is best.
+    /// Number of the photo's pixels, side by side, that are averaged into one: as many as the picture's pixels cover where it is best.
     fn thinning(&self, index: usize, camera: &Camera) -> usize {
         let own = self.grid.cells().zip(&self.best).filter(|(_, best)| **best == index);
         let scales = own.map(|(cell, _)| camera.wall_to_straight.scale_at(self.grid.centre(cell)));

@@ -192,7 +192,7 @@ impl<'a> Showing<'a> {
     }
 }
 
-/// Squares shown beside their pieces where nobody chose: so many.
+/// Default number of pairs of piece and square.
 const PAIRS: usize = 12;
 
 impl Shown {

@@ -82,6 +82,8 @@ struct ReadingData<'a, C: Serialize> {
 struct Common {
     title: String,
     lang: &'static str,
+    /// The region of the language, where it is one of several.
+    region: Option<&'static str>,
     /// Width and height of the page in mm.
     paper: [f64; 2],
 }
@@ -93,11 +95,9 @@ impl Common {
             ("event", sources.settings.name.as_str().into()),
         ];
         let (width, height) = sources.settings.print.paper.size_mm();
-        Self {
-            title: sources.words.say("print-title", &said),
-            lang: sources.settings.language.word(),
-            paper: [width, height],
-        }
+        let tag = sources.settings.language.word();
+        let (lang, region) = tag.split_once('-').map_or((tag, None), |(lang, region)| (lang, Some(region)));
+        Self { title: sources.words.say("print-title", &said), lang, region, paper: [width, height] }
     }
 }
 

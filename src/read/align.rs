@@ -9,15 +9,15 @@ use super::pose::Pose;
 use crate::frame::{ceil_index, float};
 use crate::photo::Luma;
 
-/// A template ready to be aligned with: how it changes with each of the six parameters of an affine pose.
+/// Template with its derivatives by the six parameters of an affine pose.
 #[derive(Debug)]
 pub(super) struct Aligner<'a> {
     template: &'a [f32],
     light: Light,
-    /// For each place: change with shift right, shift down, and the four entries of the matrix.
+    /// Gradient at each place: by shift right, by shift down, and by the four entries of the matrix.
     steepest: Vec<[f32; 6]>,
     normal: Cholesky<f64, U6>,
-    /// The same for shifts and turns only.
+    /// Normal equations of the rigid motions: two shifts and the rotation.
     rigid: Cholesky<f64, U3>,
 }
 

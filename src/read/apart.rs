@@ -15,7 +15,7 @@ use super::book::Whose;
 use super::camera::Anchor;
 use super::hunt::{Bounds, Hunt, Known, centre};
 use super::identify::Found;
-use super::place::{Site, site_of};
+use super::place::{Site, median, site_of};
 use super::reading::{Apart, Camera};
 use super::seek::Sought;
 use crate::plan::{Cell, Printed, Turn};
@@ -174,9 +174,4 @@ fn home(code: &Found) -> Option<Cell> {
         Some(Whose::Square(home)) => Some(home),
         _ => None,
     }
-}
-
-fn median(mut values: Vec<f64>) -> f64 {
-    values.sort_by(f64::total_cmp);
-    values.get(values.len() / 2).copied().unwrap_or(0.0)
 }

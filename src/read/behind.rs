@@ -14,33 +14,33 @@ use crate::frame::{PhotoPx, Point, WallMm, float, floor_index};
 use crate::plan::code::SIDE;
 use crate::plan::{Cell, Grid};
 
-/// Places looked at along a cell's side, over its middle part.
+/// Samples along a cell's side, over its middle part.
 const ALONG: usize = 30;
-/// The middle part of a cell that is looked at, as a share of its side: neighbours and tape may reach beyond.
+/// Range of a cell's side that is sampled, as a share of it: neighbours and tape may reach into the rest.
 const MIDDLE: std::ops::Range<f64> = 0.12..0.88;
-/// How far beyond the wall its surroundings are looked at, in mm.
+/// Range beyond the wall's edge in which its surroundings are sampled, in mm.
 const BESIDE_MM: std::ops::Range<f64> = 8.0..40.0;
-/// How far in hue, shares of red and green, a cell may lie from the surroundings. Empty cells of the simulator's walls lie 0.000
-/// to 0.022 away.
+/// Maximum difference in chromaticity (shares of red and green) between an empty cell and the surroundings. Empty cells of the
+/// simulator's walls lie 0.000 to 0.022 away.
 const HUE: f64 = 0.022;
-/// How much grainier a cell may be than the surroundings, for the median and for the grainiest fifth.
+/// Maximum ratio of an empty cell's grain to that of the surroundings, for the median and for the grainiest fifth.
 const GRAINIER: [f64; 2] = [1.7, 2.2];
-/// A cell is bare where its grain is below this share of the smoothest tenth of the squares that were read.
+/// Maximum ratio of a bare cell's grain to that of the smoothest tenth of the squares that were read.
 const BARE: f64 = 0.6;
-/// Less of a cell than this in the photo, and it was not seen.
+/// Minimum share of a cell inside the photo for it to count as seen.
 const SEEN: f64 = 0.5;
-/// More of a cell than this share darker than [`DARK`] of its median: something was drawn or printed there.
+/// Maximum share of an empty cell's samples darker than [`DARK`] of its median: beyond it something was drawn or printed there.
 const MARKED: f64 = 0.008;
 const DARK: f64 = 0.62;
-/// How much brighter or darker a cell may be than the surroundings, both against the nearest white.
+/// Maximum ratio of brightness between an empty cell and the surroundings, each against the nearest white.
 const BRIGHTER: f64 = 1.24;
-/// How alike two cells must be to be empty together: in hue, and in brightness and grain as a ratio.
+/// Maximum differences between two cells that are empty together: in chromaticity, and the ratio of brightness and of grain.
 const ALIKE: (f64, f64) = (0.008, 1.25);
-/// So many of the nearest whites are taken together.
+/// Number of nearest whites that are averaged.
 const WHITES: usize = 4;
-/// Grey levels up to which nothing can be seen: a part of the photo that is black, by a stitching program or a finger.
+/// Grey level up to which nothing can be seen: a part of the photo that is black, by a stitching program or a finger.
 const BLACK: f64 = 8.0;
-/// Grey levels below the brightest that count as drowned in light.
+/// Difference from the photo's brightest grey level within which a cell counts as clipped.
 const CLIPPED: f64 = 4.0;
 
 /// What a part of the photo looks like, whatever the light.

@@ -1,6 +1,6 @@
 //! The codes of the event as a photo shows them, and the comparison of what is seen with all of them at once.
 //!
-//! A code is compared on a lattice of two places a module, one module of quiet zone included. A `Sheet` holds every
+//! A code is compared on a lattice of two places a module, without its quiet zone. A `Sheet` holds every
 //! code of the event as it looks there in one view: after a blur, and bleached by the sun or not. What all codes share (finder patterns, timing, the
 //! first letters of the text) says *whether and where* there is a code; the rest says *which*:
 //!
@@ -51,11 +51,11 @@ const VIEWS: [View; 18] = [
     evened(0.95, 0.0),
     evened(0.5, 0.5),
 ];
-/// So many of them, the first, are neither bleached nor evened.
+/// Number of views, the first ones, that are neither bleached nor evened.
 const PLAIN: usize = 6;
-/// So many views are compared in full.
+/// Number of views compared in full.
 const VIEWS_TRIED: usize = 3;
-/// So many of the best codes are told.
+/// Number of best codes kept in a match.
 pub(super) const RANKED: usize = 5;
 
 /// How what is seen is prepared before it is compared.
@@ -106,15 +106,15 @@ pub struct Book {
 pub struct Weight {
     /// The share of what is seen, light taken out, that the code leaves unexplained.
     pub left: f32,
-    /// How much more it leaves where codes differ than where all codes of the world are the same.
+    /// Ratio of the residual where codes differ to that where all codes of the world are the same.
     pub rest: f32,
-    /// By how much it is likelier than the second best, as a natural logarithm.
+    /// Log-likelihood ratio (natural) to the second best code.
     pub lead: f32,
-    /// Deviation of the blur in pixels.
+    /// Standard deviation of the blur in pixels.
     pub blur: f32,
-    /// The same in modules.
+    /// Standard deviation of the blur in modules.
     pub blur_modules: f32,
-    /// How much more of what is left looks like modules of another colour than of noise would: 1 where all is noise.
+    /// Ratio of the residual that looks like flipped modules to what noise alone would give: 1 where all is noise.
     pub flips: f32,
     /// How dark its dark modules are, as a share of the paper's brightness.
     pub ink: f32,
@@ -127,7 +127,7 @@ pub struct Match {
     pub best: usize,
     /// Correlation of what is seen with the best code's own part, −1 … 1.
     pub score: f32,
-    /// The same for the second best code.
+    /// Correlation of the second best code.
     pub second: f32,
     /// Correlation of what is seen with what all codes share, −1 … 1.
     pub shared: f32,

@@ -24,21 +24,22 @@ const UNKNOWNS: usize = 10;
 pub(super) type Normal = SMatrix<f64, UNKNOWNS, UNKNOWNS>;
 pub(super) type Unknowns = SVector<f64, UNKNOWNS>;
 
-/// How far squares usually hang from their place, in mm: the weight of what is seen against what is known beforehand.
+/// Standard deviation of a square's place, in mm: the weight of what is seen against the prior.
 pub(super) const USUAL_SHIFT_MM: f64 = 3.0;
-/// How far squares usually hang askew, or are seen too large: 0.05 is three degrees. So two codes side by side tell directions by
+/// Standard deviation of a square's rotation and relative size: 0.05 is three degrees. So two codes side by side tell directions by
 /// themselves, not by the line from one to the other. From memory, no source.
 const USUAL_TURN: f64 = 0.05;
-/// What the codes' directions and sizes say together counts as much as of so many codes: the corners of paper curl alike, so their
+/// Weight of all codes' directions and sizes together, in codes: the corners of paper curl alike, so their
 /// errors do not average out. Without it squares on the simulator's walls were taken from farther beside their places.
 const CODES_FOR_TURNS: f64 = 4.0;
-/// How much a phone's lens does at the corner of the photo, for r² and r⁴: from memory, no source. Twenty codes outweigh it.
+/// Standard deviation of a phone lens's distortion at the corner of the photo, for r² and r⁴ (prior): from memory, no source. Twenty codes
+/// outweigh it.
 const USUAL_LENS: [f64; 2] = [0.15, 0.08];
-/// How much nearer one end of the wall usually is, over half its size: 0.4 is a view from far aside. From memory, no source.
+/// Standard deviation of the perspective over half the wall's size (prior): 0.4 is a view from far aside. From memory, no source.
 const USUAL_PERSPECTIVE: f64 = 0.4;
-/// Distance from its place at which a code has lost three quarters of its weight: never less than this, in mm.
+/// Minimum distance from its place, in mm, at which a code has lost three quarters of its weight.
 const LEAST_SPREAD_MM: f64 = 8.0;
-/// Codes from which each of the two coefficients of the lens can be told from noise.
+/// Minimum numbers of codes for the first and the second lens coefficient.
 const CODES_FOR_LENS: [usize; 2] = [8, 24];
 const ROUNDS: usize = 4;
 const STEPS: usize = 8;
@@ -63,7 +64,7 @@ impl Camera {
         Map::from_matrix(*map.matrix()).map(|wall_to_straight| Self { wall_to_straight, lens })
     }
 
-    /// How far a code hangs from its place on the wall, in mm: its middle. Infinite where the camera cannot see it.
+    /// Distance of a code's middle from its place on the wall, in mm. Infinite where the camera cannot see it.
     #[must_use]
     pub fn shift(&self, anchor: &Anchor) -> f64 {
         let Some(seen) = self.shifts(anchor) else { return f64::INFINITY };
@@ -71,7 +72,7 @@ impl Camera {
         (sum / 4.0).length().value()
     }
 
-    /// How far each corner of a code lies from its place on the wall.
+    /// Residuals of a code's four corners on the wall.
     fn shifts(&self, anchor: &Anchor) -> Option<[Vector<WallMm>; 4]> {
         let back = self.wall_to_straight.inverse()?;
         let mut shifts = [Vector::new(0.0, 0.0); 4];
@@ -107,7 +108,7 @@ impl Camera {
 /// One thing that a code says of a camera.
 #[derive(Copy, Clone, Debug)]
 pub(super) struct Said {
-    /// How far off it is seen, in mm.
+    /// Residual in mm.
     pub(super) miss: f64,
     /// How its place changes with the camera's numbers, in mm.
     pub(super) slope: Unknowns,

@@ -15,7 +15,7 @@ use super::camera::{Anchor, Fit, Normal, Said, USUAL_SHIFT_MM, Unknowns, prior};
 use super::reading::Camera;
 use crate::frame::{Point, WallMm};
 
-/// How well a camera is known all over the wall.
+/// Standard deviation of a camera's map all over the wall.
 #[derive(Clone, Debug)]
 pub struct Doubt {
     known: Option<(Fit, Unknowns, Normal)>,

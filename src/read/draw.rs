@@ -1,11 +1,11 @@
 //! A code's modules as levels on the lattice where it is compared, and the arithmetic of such levels.
 //!
 //! ```text
-//!      one module of quiet zone      two places a module:
-//!    ┌─┬───────────────────────┬─┐      ┌─────┐
-//!    │ │ 21 modules            │ │      │ · · │
-//!    │ │                       │ │      │ · · │
-//!                                       └─────┘
+//!      21 modules, no quiet zone     two places a module:
+//!    ┌───────────────────────┐       ┌─────┐
+//!    │ row by row            │       │ · · │
+//!    │                       │       │ · · │
+//!    └───────────────────────┘       └─────┘
 //! ```
 
 use std::ops::Range;
@@ -14,7 +14,7 @@ use crate::frame::float;
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
 
-/// Modules of quiet zone that are compared too. More would often be drawn on.
+/// Width of the quiet zone that is compared, in modules: none, since visitors draw on it.
 const MARGIN: usize = 0;
 /// Places compared along a module's side.
 const PER_MODULE: usize = 2;
@@ -23,12 +23,12 @@ pub(super) const LATTICE: usize = (SIDE + 2 * MARGIN) * PER_MODULE;
 /// Places compared in all.
 pub(super) const PLACES: usize = LATTICE * LATTICE;
 
-/// How far a place of the lattice lies from the code's centre, in modules.
+/// Offset of a place of the lattice from the code's centre, in modules.
 pub(super) fn offset(place: usize) -> f64 {
     (float(place) + 0.5) / float(PER_MODULE) - float(MARGIN) - super::pose::HALF
 }
 
-/// How much of each module shows at each place of the lattice along one axis: a module convolved with a Gaussian.
+/// Share of each module at each place of the lattice along one axis: a module convolved with a Gaussian.
 pub(super) fn weights(blur: f64) -> Vec<[f32; SIDE]> {
     (0..LATTICE)
         .map(|place| {

@@ -34,36 +34,36 @@ use super::sweep::likeliest;
 use crate::frame::{PhotoPx, Point, Vector, float, floor_index, narrow, round_signed};
 use crate::photo::Luma;
 
-/// Half sides of the three squares, in pixels without the middle one, and the module's side that they stand for.
+/// Half sides of the three nested squares, in pixels without the middle one, and the module's side that they stand for.
 const RINGS: [([usize; 3], f64); 5] =
     [([1, 2, 3], 1.0), ([1, 3, 4], 1.3), ([2, 3, 5], 1.5), ([2, 4, 6], 1.85), ([2, 5, 7], 2.1)];
-/// Sides of a module that are tried, across and down, in pixels: each an eighth larger than the one before.
+/// Candidate sides of a module, across and down, in pixels: each an eighth larger than the one before.
 const SIDES: [f64; 8] = [1.0, 1.12, 1.26, 1.41, 1.58, 1.77, 1.99, 2.22];
-/// By how many of these steps the two sides may differ: a wall seen from aside is narrower than high.
+/// Maximum difference of the two sides, in those steps: a wall seen from aside is narrower than high.
 const NARROWER: usize = 2;
-/// Directions that are tried, in degrees from the photo's own. A hand holds a phone straighter than the last of them.
+/// Candidate directions, in degrees from the photo's own. A hand holds a phone straighter than the last of them.
 const DIRECTIONS: [f64; 9] = [0.0, -3.0, 3.0, -6.0, 6.0, -9.0, 9.0, -12.0, 12.0];
-/// Modules from a code's middle to that of a finder pattern, along both axes.
+/// Distance from a code's middle to that of a finder pattern along both axes, in modules.
 const FINDER: f64 = 7.0;
-/// The farthest that a pattern's middle lies from its code's, in pixels, along both axes: 7 modules of 2.22 px, 12 degrees askew; and the farthest
+/// Maximum distance of a pattern's middle from its code's along both axes, in pixels: 7 modules of 2.22 px, 12 degrees askew; and the farthest
 /// that anything is looked at from there.
 const FAR: usize = 20;
 const MARGIN: usize = FAR + 8;
-/// Rows that are worked at together.
+/// Number of rows in a strip.
 const STRIP: usize = 128;
-/// The least spread of brightness about a pattern, in grey levels: what is flatter is noise.
+/// Minimum spread of brightness about a pattern, in grey levels: what is flatter is noise.
 const SPREAD: f32 = 6.0;
-/// Levels of rating for one deviation of noise; with 4, three patterns fit in a byte. A clean pattern of 2.1 px modules has 9 deviations.
+/// Rating levels for one standard deviation of noise; with 4, three patterns fit in a byte. A clean pattern of 2.1 px modules has 9 deviations.
 const LEVELS: f32 = 4.0;
-/// The least sum for a code, in those levels: patterns at the edge of what can be named have 4 deviations each.
+/// Minimum sum of three ratings for a code, in those levels: patterns at the edge of what can be named have 4 deviations each.
 const LEAST: u8 = 36;
-/// At most so many places are compared with what all codes share, the best: a photo of drawings has 100,000.
+/// Maximum number of candidates compared with the shared template, best first: a photo of drawings has 100,000.
 const PLACES: usize = 200_000;
-/// Side of the areas, in pixels, of which only so many poses are looked at closely, and how many of all: hatching makes any number.
+/// Side of an area in pixels, maximum number of poses looked at closely in one, and in all: hatching makes any number.
 const AREA: f64 = 128.0;
 const AN_AREA: usize = 20;
 const MOST: usize = 1200;
-/// So many codes without a name, and no more places are looked at.
+/// Give up after this many unidentified candidates.
 pub(super) const MOST_NAMELESS: usize = 200;
 
 /// Rough poses of what may be codes, likeliest first; for each place as seen and as in a mirror.

@@ -27,19 +27,19 @@ pub struct Finder {
     pub centre: Point<PhotoPx>,
     /// A module's width along a row of pixels and along a column: larger than a module's side where the code is turned.
     pub module: [f64; 2],
-    /// How many lines crossed it.
+    /// Number of scan lines that crossed it.
     pub crossings: usize,
 }
 
-/// The least difference between a peak and a pit beside it, in grey levels, tried one after the other: a low step sees
-/// patterns in the dark, a high one is not misled by noise.
+/// Minimum differences between a peak and the pit beside it, in grey levels, tried one after the other: a low one sees patterns in
+/// the dark, a high one is not misled by noise.
 const STEPS: [f32; 3] = [10.0, 24.0, 56.0];
-/// Every which row is looked along. The middle of a pattern of 1.5 px modules is 4.5 rows high.
+/// Row stride of the scan. The middle of a pattern of 1.5 px modules is 4.5 rows high.
 const ROW_STEP: usize = 2;
-/// The narrowest and widest module looked for, in pixels.
+/// Minimum and maximum module width, in pixels.
 const MODULE: (f64, f64) = (1.1, 60.0);
-/// At most so many patterns are kept, those crossed most often first: hatching makes thousands of spots. More where the photo has more
-/// pixels than a phone's usual twelve million: 3,000 squares have 9,000 patterns, at 1.75 px a module on 42 million pixels.
+/// Maximum number of finder patterns kept, those crossed most often first, and pixels of the photo for each beyond that. Hatching makes
+/// thousands of spots; a photo larger than a phone's usual twelve megapixels may show more patterns: 3,000 squares have 9,000 patterns, at 1.75 px a module on 42 million pixels.
 const MOST: usize = 6000;
 const PIXELS_A_PATTERN: usize = 2000;
 

@@ -1,4 +1,4 @@
-//! Finder patterns, three at a time, become codes.
+//! Finder patterns, in triples, become codes.
 //!
 //! The finder patterns of a version 1 code lie 14 modules apart, and a pattern tells the size of its module. So a
 //! pattern's partners are looked for at that distance alone, never by symmetry: on a wall of codes the patterns of
@@ -27,15 +27,15 @@ use crate::photo::Luma;
 const APART: f64 = 14.0;
 /// Side of the squares in which patterns are looked up, in pixels.
 const BIN: f64 = 64.0;
-/// At most so many partners of a pattern are tried, the nearest to the expected distance first.
+/// Maximum number of partners tried for one pattern, the nearest to the expected distance first.
 const PARTNERS: usize = 8;
-/// At most so many threes are looked at: two for a code, and a made wall of 3,000 squares has 5,828 in all. Hatching and printed
+/// Maximum number of triples looked at: two for a code, and a made wall of 3,000 squares has 5,828 in all. Hatching and printed
 /// rings make any number, most of which are given up at a glance; 20,000 took 6.5 seconds of work.
 pub const MOST_TRIPLES: usize = 8_000;
-/// So many threes are looked at before it is asked whether that leads anywhere.
+/// Batch size, in triples, between checks of the give-up rule.
 const BATCH: usize = 256;
-/// Codes that have no name take the longest to look at. After so many, and so many more for each that was named, no more
-/// threes are looked at: what fits best has been seen. Halved, a wall of another event is still known for one.
+/// Maximum number of unidentified candidates, and how many more for each identified one, before the search gives up: unidentified ones cost
+/// most, and what fits best has been seen. Halved, a wall of another event is still known for one.
 const MOST_NAMELESS: usize = 700;
 const NAMELESS_A_NAMED: usize = 4;
 
@@ -85,7 +85,7 @@ pub(super) fn together(mut found: Vec<Found>, more: Vec<Found>) -> Vec<Found> {
     apart(found)
 }
 
-/// All threes that look like a code's, those that do most first, [`MOST_TRIPLES`] at most.
+/// All triples that look like a code's, best fit first, [`MOST_TRIPLES`] at most.
 #[must_use]
 pub fn triples(finders: &[Finder]) -> Vec<Triple> {
     let bins = bins(finders);

@@ -1,4 +1,4 @@
-//! The hunt: from the codes that are known to all the others.
+//! Hunt: from the codes that are known to all the others, cell by cell.
 //!
 //! A camera fitted to few codes is good near them. So cells near known codes are sought first, the camera is fitted again
 //! with what was found, and so on outwards until nothing changes.
@@ -19,27 +19,27 @@ use crate::frame::{PhotoPx, Point, WallMm, round_signed};
 use crate::photo::Luma;
 use crate::plan::Turn;
 
-/// Cells this many sides from a known code are sought.
+/// Distance from a known code, in sides of a square, within which cells are sought.
 const NEAR: f64 = 2.6;
-/// Beyond this many sides there is no cell that was not near a known code at some time.
+/// Distance, in sides, at which every cell counts as near.
 const FAR: f64 = 50.0;
-/// A cell is sought again when the place expected has moved by this many mm.
+/// Movement of the expected place, in mm, after which a cell is sought again.
 const MOVED_MM: f64 = 1.5;
-/// A square whose middle lies this far from a cell's, in sides, is not taken for that cell's.
+/// Maximum distance of a square's middle from its cell's, in sides.
 const OFF: f64 = 0.4;
-/// Cells are sought, and squares put in their cells, where the camera's doubt is no more than this, in sides. Three times that, and a square is
-/// still nearer to its own cell than [`OFF`] lets the next one have it; without a bound, walls of which few codes showed at first were put
+/// Maximum doubt of the camera, in sides, at which cells are sought and squares are put in their cells. At three times that a square is still
+/// nearer to its own cell than [`OFF`] lets the next one have it; without a bound, walls of which few codes showed at first were put
 /// together wrongly.
 const DOUBT: f64 = 0.2;
-/// A code is looked for as far from its place as this many times the camera's doubt, at least as far as is usual.
+/// Search radius as a multiple of the camera's doubt; never less than the usual radius.
 const REACH: f64 = 2.0;
-/// At most so many rounds; each reaches two cells farther than the one before.
+/// Maximum number of rounds; each reaches two cells farther than the one before.
 const ROUNDS: usize = 48;
-/// So many times it is looked harder everywhere, as long as that finds anything: what is found says how blurred the photo is, and so what
-/// else can be believed.
+/// Maximum number of thorough passes over the whole wall; they stop when one finds nothing. What is found says how blurred the photo is, and
+/// so what else can be believed.
 const HARD_ROUNDS: usize = 2;
 
-/// From which place to which the cells go, ends included.
+/// Rectangle of places, ends included.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub struct Bounds {
     /// The top left one.
@@ -126,7 +126,7 @@ impl Hunt<'_> {
         known
     }
 
-    /// The same, looking harder wherever nothing was found.
+    /// Hunts on with the thorough effort wherever nothing was found.
     #[must_use]
     pub fn go_on_harder(&self, mut known: Known, bounds: impl Fn(&Known) -> Bounds) -> Known {
         for _ in 0..ROUNDS {
@@ -293,8 +293,8 @@ impl Hunt<'_> {
     }
 }
 
-/// The squares nearest to a code that tell how blurred the photo is there, and how much more than that the code may be: far out
-/// of focus nothing of it would show, and what does is no code. A wall seen from aside is sharper at one end.
+/// Number of nearest squares whose median is the local blur, and maximum ratio of a code's blur to it: far out of focus nothing of a code
+/// would show, and what does is none. A wall seen from aside is sharper at one end.
 const NEIGHBOURS: usize = 8;
 const BLURRED: f32 = 1.5;
 

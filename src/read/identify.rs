@@ -9,40 +9,40 @@ use crate::frame::float;
 use crate::photo::Luma;
 use crate::plan::code::SIDE;
 
-/// The least correlation with the shared part for a code to be there at all. Clean codes have 0.6 to 0.8; half of that is
+/// Minimum correlation with the shared part for a code to be there at all. Clean codes have 0.6 to 0.8; half of that is
 /// left where a shadow or a neighbour lies over a part. Naming asks for more; halved, drawings take time and give nothing.
 const PRESENT: f32 = 0.42;
-/// The same where a code is looked for that hardly shows: drawn up to, or dark and noisy.
+/// Minimum shared correlation where a code hardly shows: drawn up to, or dark and noisy.
 const PRESENT_FAINTLY: f32 = 0.32;
-/// The same after the first steps of alignment, below which it is not gone on with.
+/// Minimum shared correlation after the rigid steps of the alignment; below it the candidate is dropped.
 const HOPELESS: f32 = 0.2;
-/// The least correlation with a code's own part for its name to be taken. The largest of 3,000 chance correlations over
+/// Minimum correlation with a code's own part for its name to be taken. The largest of 3,000 chance correlations over
 /// some 250 free places lies near 0.25.
 const KNOWN: f32 = 0.38;
-/// By how much the best code must be likelier than the second, as a natural logarithm.
+/// Minimum log-likelihood ratio (natural) of the best code to the second.
 const LIKELIER: f32 = 12.0;
-/// How strong the code's own part must be for what the shared part lets expect, where it could not be weighed.
+/// Minimum ratio of measured to expected contrast in the modules that distinguish codes, for unweighed codes.
 const STRENGTH: f32 = 0.65;
-/// Score, lead and explained share that leave no doubt. Of 21,000 foreign codes and drawings (`limit trials`) the likeliest had 0.77,
+/// Minimum score, log-likelihood ratio and explained share that leave no doubt. Of 21,000 foreign codes and drawings (`limit trials`) the likeliest had 0.77,
 /// 65 and 0.69, the next 0.72, 42 and 0.69; halved, squares of other events are named unweighed.
 const CLEAR_SCORE: f32 = 0.8;
 const CLEAR_LIKELIER: f32 = 100.0;
 const CLEAR_EXPLAINED: f32 = 0.7;
-/// Places that speak for or against a code independently of each other: of 441 modules, shared ones left out, what blur
+/// Number of independent places in a comparison: of 441 modules, shared ones left out, what blur
 /// and the photo's compression leave.
 const FREE_PLACES: f32 = 200.0;
-/// The score at which a name is taken without looking at further places.
+/// Minimum score at which a name is taken without looking at further places.
 const SURE: f32 = 0.6;
 
-/// The least correlation with a code's own part for it to be weighed.
+/// Minimum correlation with a code's own part for it to be weighed.
 const WORTH: f32 = 0.3;
-/// By how much the best code must be likelier than the second for it to be weighed.
+/// Minimum log-likelihood ratio of the best code to the second for it to be weighed.
 const WORTH_LIKELIER: f32 = 8.0;
 
-/// Blur of a phone's photo, its pixels and their interpolation included, in pixels.
+/// Standard deviation of a phone photo's blur, its pixels and their interpolation included, in pixels.
 const USUAL_BLUR_PX: f64 = 0.95;
 
-/// Steps in which the blur of a code whose pose is known settles.
+/// Number of steps in which the blur of a code whose pose is known settles.
 const BLUR_STEPS: usize = 3;
 
 /// A code that was seen.
@@ -72,7 +72,7 @@ impl Found {
 }
 
 impl Match {
-    /// By how much the best code is likelier than the second, as a natural logarithm: what each leaves unexplained, taken
+    /// Log-likelihood ratio (natural) of the best code to the second: what each leaves unexplained, taken
     /// for Gaussian noise over the places that are free of each other.
     #[must_use]
     pub fn likelier(&self) -> f32 {
@@ -164,22 +164,22 @@ fn by_left(weight: &Weight) -> f32 {
 /// with logarithms of what weighing gives, over 20,800 at 0.7 to 1.15 px with a lead of 8 to 130.
 const COMPARED: [f32; 2] = [-4.27, 0.245];
 const BY_FLIPS: [f32; 5] = [-4.334, 0.0871, -4.574, 2.454, -2.211];
-/// The same over 740 squares of the event and the 1,190 likest of other events on made walls at 0.8 to 1.3 px a module: constant, and
-/// weights of what is left as odds, of the rest and of the lead. Moved by 3, so that [`SURELY`] is a name's least here too.
+/// Logistic regression over 740 squares of the event and the 1,190 likest of other events on made walls at 0.8 to 1.3 px a module: constant,
+/// and weights of what is left as odds, of the rest and of the lead. Moved by 3, so that [`SURELY`] is a name's least here too.
 const BY_LEFT: [f32; 4] = [-20.0, -10.2, -4.3, 5.5];
-/// Blur in modules beyond which little being left says nothing: hardly anything is to be seen at all.
+/// Maximum blur, in modules, at which a small residual says something: beyond it hardly anything is to be seen at all.
 const LEFT_BLURRED: f32 = 1.75;
-/// So many codes were told apart there.
+/// Number of codes that were told apart in those trials.
 const CODES_TRIED: f64 = 220.0;
-/// Evidence from which a name is taken. Of 5,300 codes and drawings that were none of the event's the likeliest had 4.5, and one in
+/// Minimum evidence for a name. Of 5,300 codes and drawings that were none of the event's the likeliest had 4.5, and one in
 /// fifty 0.3: a tenth of the chance is left for each 2.5 more. Lower, squares of other events are named.
 const SURELY: f32 = 5.5;
-/// The same where the code is bleached or blurred beyond [`BLURRED`]: less can be seen to be wrong.
+/// Minimum evidence where the code is bleached or blurred beyond [`BLURRED`]: less can be seen to be wrong.
 const SURELY_BLURRED: f32 = 8.0;
-/// What both kinds of evidence must have in the mean where only little being left speaks for a code. Of 15,700 foreign codes and
+/// Minimum mean of both kinds of evidence where only a small residual speaks for a code. Of 15,700 foreign codes and
 /// drawings one had 2.6, the next 2.2; the least of own ones named so had 4.4 (simulator's hard-6).
 const SURELY_BOTH: f32 = 4.0;
-/// Deviation of the blur, in modules, beyond which single modules no longer show: there foreign codes came nearest.
+/// Standard deviation of the blur, in modules, beyond which single modules no longer show: there foreign codes came nearest.
 const BLURRED: f32 = 1.25;
 /// Darkness of ink as a share of the paper's brightness. Printed black has 0.6 and more, in glare a third of that; what noise
 /// and compression make of a bare wall has less than 0.1. Nothing is darker than black, but where the sun clips the paper's white, its
@@ -218,7 +218,7 @@ impl<'a> Identifier<'a> {
         self.identified(luma, rough, light, PRESENT)
     }
 
-    /// The same, for a code that hardly shows.
+    /// Identifies a code that hardly shows: the shared part may be fainter.
     pub(super) fn identify_faint(&self, luma: &Luma, rough: Pose) -> Option<Found> {
         self.identified(luma, rough, Light::AsSeen, PRESENT_FAINTLY)
     }

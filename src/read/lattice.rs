@@ -12,9 +12,9 @@ use super::pose::Pose;
 use crate::frame::{PhotoPx, Vector};
 use crate::plan::Turn;
 
-/// How far a neighbour may hang from where it is expected, in sides of a square.
+/// Maximum distance of a neighbour from where it is expected, in sides of a square.
 const SLACK: f64 = 0.22;
-/// How far apart in size two neighbours may be seen.
+/// Range of the ratio of two neighbours' sizes.
 const ALIKE: std::ops::Range<f64> = 0.7..1.43;
 
 /// A code's place in a lattice whose origin and upright are those of one of its codes.
@@ -115,7 +115,7 @@ fn neighbour(layout: &Layout, codes: &[Found], pose: &Pose, way: u32, free: &[bo
         .map(|(_, at, quarters)| (at, quarters))
 }
 
-/// By how many quarter turns clockwise, in the pose's own sense, `u` is ahead of the pose's; `None` where it is not near a
+/// Number of quarter turns clockwise, in the pose's own sense, from the pose's `u` to this one; `None` where it is not near a
 /// quarter turn.
 #[must_use]
 pub fn quarters_between(pose: &Pose, u: Vector<PhotoPx>) -> Option<u32> {

@@ -18,7 +18,7 @@ pub struct Lens {
     pub k2: f64,
 }
 
-/// At most so many Newton steps towards the straight point; they double the right digits each time.
+/// Maximum number of Newton steps towards the straight point; they double the right digits each time.
 const STEPS: usize = 20;
 
 impl Lens {

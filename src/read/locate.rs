@@ -38,22 +38,22 @@ const SIDES: std::ops::RangeInclusive<usize> = 21..=81;
 const VERSION: usize = 4;
 /// From a code's edge to the middle of a finder pattern, in modules.
 const IN: f64 = 3.5;
-/// So many patterns are looked at, those crossed most often; so many of like size are tried as partners of one, the nearest; and so many
-/// threes in all, those that fit best: printed rings without end took seconds.
+/// Maximum numbers of finder patterns (those crossed most often), of partners of one pattern (the nearest of like size), and of triples
+/// (those that fit best). Without them, printed rings without end took seconds.
 const PATTERNS: usize = 600;
 const PARTNERS: usize = 24;
 const MOST: usize = 3_000;
-/// By how many sizes the number that the patterns' widths tell may be off.
+/// Maximum error, in QR versions, of the version estimated from the patterns' widths.
 const OFF: usize = 2;
-/// The least correlation of a timing pattern with dark and light in turn, over both. Right ones have 0.7 and more.
+/// Minimum correlation of both timing patterns with alternating modules. True ones have 0.7 and more.
 const IN_TURN: f32 = 0.4;
-/// What it counts, in such correlation, that both timing patterns have as many modules.
+/// Score bonus, on the scale of that correlation, when both timing patterns give the same module count.
 const COUNTED: f32 = 0.8;
-/// How far beyond the code and how deep into it its outermost modules are looked for, in modules; in steps of so much.
+/// Range outside and inside the expected edge in which a code's outermost modules are searched, and its step, in modules.
 const BEYOND: f64 = 2.5;
 const WITHIN: f64 = 3.0;
 const STEP: f64 = 0.1;
-/// How near to a line its points lie, in modules.
+/// Maximum distance of an inlier from its line, in modules.
 const NEAR: f64 = 0.3;
 
 /// All codes that these finder patterns belong to, those first that are surest.
@@ -115,7 +115,7 @@ fn alike(a: &Finder, b: &Finder) -> bool {
     (0..2).all(|k| (0.6..1.67).contains(&(a.module[k] / b.module[k])))
 }
 
-/// How far three patterns are from a square's corners, and from telling the same number of modules both ways; `None` where no
+/// Misfit of three patterns to a square's corners, and from telling the same number of modules both ways; `None` where no
 /// code looks so.
 fn misfit([corner, right, below]: [&Finder; 3]) -> Option<f64> {
     let (u, v) = (right.centre - corner.centre, below.centre - corner.centre);
@@ -127,7 +127,7 @@ fn misfit([corner, right, below]: [&Finder; 3]) -> Option<f64> {
     looks.then(|| (long / short).ln() - sine.ln() + (wide / high).ln().abs())
 }
 
-/// How many modules lie between the patterns, told by their widths along rows and along columns.
+/// Number of modules between the patterns, estimated from their widths along rows and along columns.
 fn apart([corner, right, below]: &[&Finder; 3]) -> [f64; 2] {
     let (u, v) = (right.centre - corner.centre, below.centre - corner.centre);
     let wide = expected_run([u.x, v.x], [u.y, v.y]);

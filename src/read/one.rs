@@ -12,7 +12,7 @@ use super::identify::{Found, INK, Identifier};
 use super::lattice::{self, Member};
 use super::lens::Lens;
 use super::locate::locate;
-use super::place::{Layout, Site, card_corners, site_of};
+use super::place::{Layout, Site, card_corners, median, site_of};
 use super::pose::Pose;
 use super::reading::{Apart, BEYOND_CERTAINTY, Camera, CellReading, PhotoReading, ReadError, Sight};
 use super::resolve::{Placing, Vote, resolve};
@@ -22,9 +22,9 @@ use crate::frame::{Point, float};
 use crate::photo::{Luma, Photo};
 use crate::plan::{Cell, Grid, Printed};
 
-/// Cards from which the wall's place is sure without a square.
+/// Minimum number of agreeing cards that fix the wall's place without a square.
 const ENOUGH_CARDS: usize = 3;
-/// What a card in its place adds to a placing of the lattice, in votes.
+/// Votes that a card in its place adds to a placing of the lattice.
 const CARD_VOTES: f64 = 6.0;
 
 /// The codes of the event in a photo, by the place where they hang.
@@ -36,7 +36,7 @@ pub struct Wall {
     pub squares: BTreeMap<Site, Sought>,
     /// Codes without a name, by place.
     pub nameless: BTreeMap<Site, Sought>,
-    /// How many codes of cards were read.
+    /// Number of cards that were read.
     pub cards: usize,
     /// Places where the camera is not known well enough to say what hangs there.
     pub doubtful: BTreeSet<Site>,
@@ -138,25 +138,20 @@ fn half_a_code(matched: &Match) -> bool {
         && matched.evidence() > HALF_EVIDENCE
 }
 
-/// Half a code is explained by the best of all codes to this share, on made walls.
+/// Minimum share that the best code explains of half a code, on made walls.
 const HALF_A_CODE: f32 = 0.48;
-/// Evidence for the best of all codes where half of it shows; bare walls have less.
+/// Minimum evidence for the best code where half of it shows; bare walls have less.
 const HALF_EVIDENCE: f32 = 1.0;
-/// Where a cell is in the photo is not known, so nor is that a square hangs there.
+/// Certainty reported for a cell whose position in the photo is uncertain.
 const DOUBTFUL_CERTAINTY: f64 = 0.3;
-/// Error correction leaves little doubt about a code that was decoded.
+/// Certainty of a code that was decoded: error correction leaves little doubt.
 const STRANGER_CERTAINTY: f64 = 0.99;
 
 fn cell_at(site: Site) -> Option<Cell> {
     Some(Cell { row: usize::try_from(site.row).ok()?, column: usize::try_from(site.column).ok()? })
 }
 
-fn median(mut values: Vec<f64>) -> f64 {
-    values.sort_by(f64::total_cmp);
-    values.get(values.len() / 2).copied().unwrap_or(0.0)
-}
-
-/// How far the middle of a square hangs from that of its cell, in mm.
+/// Distance of a square's middle from that of its cell, in mm.
 fn shift_mm(camera: &Camera, layout: &Layout, site: Site, seen: &Sought) -> f64 {
     let middle = camera.photo_to_wall(layout.paper_middle(&seen.found.pose));
     middle.map_or(0.0, |middle| middle.distance(centre(site, layout.side)).value())
@@ -198,9 +193,9 @@ fn named(found: &[Found]) -> impl Iterator<Item = &Found> {
     found.iter().filter(|code| code.whose.is_some())
 }
 
-/// Modules of fewer pixels may be too small for their finder patterns to be crossed.
+/// Maximum size of a module, in pixels, at which finder patterns may be missed by the scan.
 const SMALL_PX: f64 = 2.2;
-/// The share of the cells in the photo in which squares were read, below which there may be more to see.
+/// Minimum share of the cells in sight in which squares were read; below it there may be more to see.
 const THIN: f64 = 0.5;
 
 impl Wall {
@@ -393,6 +388,6 @@ fn nothing_known(luma: &Luma, printed: &Printed, patterns: &[Finder], codes: &[F
     if mean < 28.0 { ReadError::TooDark } else { ReadError::NoCodes }
 }
 
-/// Of what other codes say so many are told, each so many characters long: enough to know a poster by.
+/// Maximum number of foreign texts that are reported, and the length to which each is cut: enough to know a poster by.
 const MOST_TEXTS: usize = 3;
 const LONGEST_TEXT: usize = 40;

@@ -121,6 +121,12 @@ pub fn whole(count: i64) -> f64 {
     count as f64
 }
 
+/// The upper median; 0 of none.
+pub(super) fn median(mut values: Vec<f64>) -> f64 {
+    values.sort_by(f64::total_cmp);
+    values.get(values.len() / 2).copied().unwrap_or(0.0)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

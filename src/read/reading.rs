@@ -134,7 +134,7 @@ pub struct PhotoReading {
     pub width: usize,
     /// Height of the upright photo in pixels.
     pub height: usize,
-    /// How many squares and cards were identified in it.
+    /// Number of squares and cards identified in it.
     pub codes_read: usize,
     /// Where the wall is in it.
     pub camera: Camera,

@@ -63,7 +63,7 @@ fn turned(site: Site, turn: Turn) -> Site {
     }
 }
 
-/// Weight of a square that would hang upright: a turned square is the exception.
+/// Votes of a square that would hang upright: a turned square is the exception.
 const UPRIGHT: f64 = 0.6;
 
 /// The placing that most speaks for; `None` where two have about the same to say for them, or none fits the wall.
@@ -86,8 +86,7 @@ pub fn resolve(grid: &Grid, votes: &[Vote], cards: impl Fn(&Placing) -> f64) -> 
     (sure && !chance).then_some(best)
 }
 
-/// Lead in votes over the next placing with the same turn that is no chance, however many squares are seen; and the share of
-/// all squares seen that is none, however few.
+/// Minimum lead in votes over the runner-up with the same rotation: absolute, and as a share of all squares seen. Either suffices.
 const NO_CHANCE: f64 = 4.0;
 const MOSTLY: f64 = 0.4;
 

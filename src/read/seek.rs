@@ -21,27 +21,27 @@ use crate::plan::Turn;
 /// How hard to look.
 #[derive(Copy, Clone, Debug)]
 pub struct Effort {
-    /// How far from its place a square's code is looked for, in mm.
+    /// Search radius around a square's expected place, in mm.
     reach_mm: f64,
-    /// Directions looked along, in degrees from the cell's.
+    /// Directions of the search, in degrees from the cell's.
     askew: &'static [f64],
     /// Whether single marks are tried as the corners of a narrow or sheared code, as paper that stands off the wall shows
     /// it.
     bent: bool,
-    /// At most so many places are looked at closely, for each way a square may be turned.
+    /// Maximum number of candidates looked at closely, for each quarter turn of the square.
     closer: usize,
-    /// What marks a finder pattern's middle.
+    /// Templates for the middle of a finder pattern.
     marks: &'static [Mark],
-    /// In what light the places are looked at.
+    /// Preparations of the light in which candidates are compared.
     lights: &'static [Light],
-    /// So many places are looked at closely that show what all codes share.
+    /// Number of sweep candidates that are looked at closely.
     swept: usize,
-    /// How far from its place a code is swept for, in mm.
+    /// Radius of the sweep around a code's expected place, in mm.
     swept_mm: f64,
 }
 
 impl Effort {
-    /// The same, at least so many mm far; there as densely as nearer by.
+    /// This effort with a search radius of at least `mm`; candidates grow with the area.
     #[must_use]
     pub fn reaching(self, mm: f64) -> Self {
         let farther = (mm / self.reach_mm).max(1.0);
@@ -98,14 +98,14 @@ const FINDER: f64 = 7.0;
 const RING: f64 = 4.5;
 /// The least sum of three ratings for a closer look; a perfect code has 3.
 const PROMISING: f32 = 1.0;
-/// The least rating of a single mark, and how many of a patch are tried together.
+/// Minimum rating of a single mark, and maximum number of marks of a patch that are combined.
 const PEAK: f32 = 0.3;
 const PEAKS: usize = 24;
-/// So many threes of single marks are compared with what all codes share; the likeliest of them are looked at closely. The eight best by their
-/// marks alone missed two flapping corners on the simulator's walls (hard-6).
+/// Number of mark triples that are scored against the shared template; the likeliest are looked at closely. The eight best by their marks
+/// alone missed two flapping corners on the simulator's walls (hard-6).
 const BENT: usize = 80;
 
-/// How far at least each side of a code goes its own way, against aside: 1.3 is 38 degrees askew, as the simulator's flapping corners are.
+/// Minimum ratio of a side's main to its cross component: 1.3 limits shear to 38 degrees, that of the simulator's flapping corners.
 const SHEARED: f64 = 1.3;
 
 /// What was found in a cell.
@@ -261,7 +261,7 @@ fn apart(mut places: Vec<Place>, most: usize) -> Vec<Place> {
     kept
 }
 
-/// How much each place of a patch looks like a mark: a correlation, −1 … 1. Nearly the same for marks a few degrees askew.
+/// Correlation of every place of a patch with a mark, −1 … 1; hardly changed by a few degrees of rotation.
 struct Ratings {
     places: usize,
     rating: Vec<f32>,

@@ -28,7 +28,7 @@ pub(super) struct Sheet {
     pub(super) shared: Vec<f32>,
     /// What is each code's own, without light and shared part, of length 1; one after the other.
     own: Vec<f32>,
-    /// The same with a place a module, and not of length 1.
+    /// The codes' own parts with one place a module, not normalized.
     coarse: Vec<f32>,
     /// How strong each code's own part is against the shared part.
     strength: Vec<f32>,
@@ -115,11 +115,11 @@ impl Sheet {
     }
 }
 
-/// So many codes are compared in full: those that are most alike with a place a module. Blur leaves little more than that to be
-/// seen, so the best and the second best are among them by far; common practice, no source.
+/// Number of codes compared at full resolution: those with the best correlation at one place a module. Blur leaves little more than that to
+/// be seen, so the best and the second best are among them by far; common practice, no source.
 const IN_FULL: usize = 24;
-/// So many of all codes are gone on with at a place. What is seen is compared a dozen times, ever closer; with all codes only once, or 3,000
-/// cells would cost much more each than 200.
+/// Number of codes that stay in the running at one place after the coarse comparison. A place is compared a dozen times, ever closer; with
+/// all codes only once, or 3,000 cells would cost much more each than 200.
 const SHORTLIST: usize = 64;
 
 impl Sheet {

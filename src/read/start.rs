@@ -5,11 +5,11 @@ use super::lens::Lens;
 use super::reading::Camera;
 use crate::frame::{Length, WallMm};
 
-/// How far from its place a code may be seen and still agree, in mm: squares and cards hang within some 15.
+/// Maximum distance of an inlier from its place, in mm: squares and cards hang within some 15.
 const AGREES_MM: f64 = 25.0;
-/// How much more that is for each mm from the codes that the camera was fitted to, while they are few.
+/// Growth of that distance for each mm from the codes that the camera was fitted to, while they are few.
 const DRIFT: f64 = 0.12;
-/// So many codes are tried as a beginning.
+/// Number of codes tried as seeds.
 const SEEDS: usize = 12;
 
 /// The camera that most of the anchors agree with, and which of them do. `None` where there are no anchors.

@@ -7,13 +7,13 @@ use crate::photo::Luma;
 use crate::plan::Tag;
 use crate::plan::code::SIDE;
 
-/// What the code with this pose says, decoded the ordinary way with error correction; `None` where that fails.
+/// Text of the code with this pose, decoded the ordinary way with error correction; `None` where that fails.
 #[must_use]
 pub fn text(luma: &Luma, pose: &Pose) -> Option<String> {
     decoded(&pose.modules(luma), SIDE)
 }
 
-/// What a code says whose modules, `side` in a row, have these levels; `None` where error correction fails.
+/// Text of a code from the levels of its modules, row by row, `side` in a row; `None` where error correction fails.
 ///
 /// Without control characters: whoever printed it may mean the terminal that shows it. Dark and light are told apart by one level for the whole code, and if that fails by the levels around each module.
 pub(super) fn decoded(levels: &[f32], side: usize) -> Option<String> {

@@ -21,17 +21,17 @@ use crate::frame::{ceil_index, float};
 use crate::photo::Luma;
 use crate::plan::code::SIDE;
 
-/// Places of a row of the shared part, filled up to a multiple of eight.
+/// Length of a row of the shared part, padded to a multiple of eight.
 const ROW: usize = 24;
-/// Directions looked along, in degrees from the expected one; alignment pulls in what lies between.
+/// Directions of the sweep, in degrees from the expected one; alignment pulls in what lies between.
 const ASKEW: [f64; 3] = [0.0, -4.0, 4.0];
-/// Places sampled along a module's side and taken together.
+/// Samples along a module's side, averaged.
 const SAMPLES: usize = 2;
-/// Modules at the edge that do not count for how much there is to explain.
+/// Width of the edge, in modules, that does not count in the variance to be explained.
 const EDGE: usize = 2;
-/// The least rating for a closer look; a clean code has 0.35 to 0.5, the faintest that was named 0.2.
+/// Minimum rating for a closer look; a clean code has 0.35 to 0.5, the faintest that was named 0.2.
 const PROMISING: f32 = 0.18;
-/// Two places nearer than this, in modules, are one.
+/// Radius of the non-maximum suppression, in modules.
 const APART: usize = 2;
 
 /// A place that may be a code's, and how much of the shared part shows there.
@@ -148,7 +148,7 @@ impl Patch {
         Self { side, level, sums }
     }
 
-    /// How much of the shared part shows in the code whose top left module is there.
+    /// Correlation with the shared part of the code whose top left module is there.
     fn rate(&self, shared: &[f32], right: usize, down: usize) -> f32 {
         let mut sums = [0.0_f32; 8];
         for (row, part) in shared.chunks_exact(ROW).enumerate() {

@@ -38,11 +38,11 @@ const UNKNOWNS: usize = 15;
 const LIGHTS: usize = 8;
 /// Offsets from the centre are divided by this many modules, so that all unknowns of the pose weigh about the same.
 const ARM: f64 = 8.0;
-/// Weight against stretching, and against a blur other than where it began, as a share of the pixels' own.
+/// Ridge term against stretching and against a change of blur, as a share of the pixels' own weight.
 const STIFFNESS: f64 = 0.01;
-/// Weight against light from the sides, a pixel.
+/// Ridge term per pixel for the four side-light coefficients.
 const SIDES_LEAST: f64 = 1e-5;
-/// The farthest a step may go, in modules and as a share of the blur.
+/// Maximum length of a step, in modules and as a share of the blur.
 const LONGEST: f64 = 0.5;
 
 /// The pixels under a code.
@@ -101,7 +101,7 @@ pub(super) struct Weighed {
     pub(super) known_and_rest: [f64; 2],
     /// Sum of squares without the code, light taken out.
     pub(super) without: f64,
-    /// How much more of what is left looks like modules of another colour than of noise would: 1 where all is noise.
+    /// Ratio of the residual that looks like flipped modules to what noise alone would give: 1 where all is noise.
     pub(super) flips: f64,
     /// How dark its dark modules are, as a share of the paper's brightness.
     pub(super) ink: f64,
@@ -167,11 +167,11 @@ struct Seen {
     /// Its place from the code's middle, in modules.
     at: [f64; 2],
     level: f64,
-    /// How much of what it sees lies left, right, above, below of the code.
+    /// Shares of the pixel's view that lie left, right, above and below of the code.
     sides: [f64; 4],
     /// The code there: darkness (negative), and its change along x, y and with the blur.
     code: [f64; 4],
-    /// How much of what it sees is finder pattern or timing.
+    /// Share of the pixel's view that is finder or timing pattern.
     known: f64,
 }
 
@@ -277,7 +277,7 @@ impl Fit {
     }
 }
 
-/// How much of each module a pixel sees along one axis, and how that changes.
+/// Shares of the modules in a pixel's view along one axis, and their derivatives.
 struct Axis {
     first: usize,
     count: usize,
@@ -285,7 +285,7 @@ struct Axis {
     with_place: [f64; EDGES],
     with_width: [f64; EDGES],
     width: f64,
-    /// How much lies before the first module and after the last.
+    /// Shares before the first module and after the last.
     beyond: [f64; 2],
 }
 

@@ -70,7 +70,7 @@ help-new-black-and-white = Use grays only, as many as --colors says
 help-new-fit = If the picture’s shape doesn’t match the grid: crop trims it, pad adds margins
 help-new-square-mm = Side of each paper square, in mm (127 mm = 5 in)
 help-new-piece-mm = Side of each piece, the small part of the picture a visitor gets, in mm (25.4 mm = 1 in)
-help-new-paper = The paper in your printer: letter, tabloid, a4 or a3
+help-new-paper = The paper in your printer: letter, tabloid, a4 or a3 (default: letter)
 help-new-flip = How your printer flips the page when it prints two-sided: long-edge, short-edge, or none for one-sided
 help-new-units = Units that people read: inch or mm (default: inch for letter and tabloid, mm for a4 and a3)
 
@@ -1232,7 +1232,7 @@ help-default = { $help } [default: { $values }]
 help-possible = { $help } [possible values: { $values }]
 help-help = Show this help
 help-version = Show the version
-help-language = Language for messages, en or es, until there’s an event; then event.toml decides
+help-language = Language for messages, en, en-GB or es, until there’s an event; then event.toml decides
 help-value-command = COMMAND
 help-value-options = OPTIONS
 help-value-language = LANGUAGE

@@ -77,7 +77,7 @@ help-new-black-and-white = Usar solo grises, tantos como diga --colors
 help-new-fit = Qué hacer si la imagen no tiene la forma de la cuadrícula: crop la recorta, pad le agrega márgenes
 help-new-square-mm = Lado de cada cuadro de papel, en mm (127 mm = 5 pulg)
 help-new-piece-mm = Lado de cada pieza, la parte pequeña de la imagen que recibe un visitante, en mm (25.4 mm = 1 pulg)
-help-new-paper = El papel de la impresora: letter (carta), tabloid (tabloide), a4 o a3
+help-new-paper = El papel de la impresora: letter (carta), tabloid (tabloide), a4 o a3 (si se omite: letter)
 help-new-flip = Por qué borde voltea el papel la impresora al imprimir a dos caras: long-edge (el largo), short-edge (el corto) o none (una sola cara)
 help-new-units = Las unidades que leen las personas: inch (pulgadas) o mm (si se omite: pulgadas con letter y tabloid, mm con a4 y a3)
 
@@ -1248,7 +1248,7 @@ help-default = { $help } [si se omite: { $values }]
 help-possible = { $help } [valores: { $values }]
 help-help = Muestra esta ayuda
 help-version = Muestra la versión
-help-language = El idioma de los mensajes, en (inglés) o es (español), mientras no haya un evento; después cuenta lo que dice event.toml
+help-language = El idioma de los mensajes, en (inglés), en-GB (inglés británico) o es (español), mientras no haya un evento; después cuenta lo que dice event.toml
 help-value-command = COMANDO
 help-value-options = OPCIONES
 help-value-language = IDIOMA

@@ -30,6 +30,7 @@ mod near;
 mod own;
 mod sentence;
 mod typed;
+mod variant;
 
 use std::sync::LazyLock;
 
@@ -43,16 +44,20 @@ pub use own::WordsError;
 pub(crate) use sentence::told_in_english;
 pub use sentence::{Argument, Sentence, Tell, one_of};
 pub use typed::as_typed;
+pub use variant::whole;
 
 /// The languages that come with the program: code (ISO 639-1) and words. The first has every word.
 pub const LANGUAGES: [(&str, &str); 2] = [("en", include_str!("en.ftl")), ("es", include_str!("es.ftl"))];
+
+/// Languages that say only what differs from another one: code (BCP 47), the other one's code, and the sentences that differ.
+pub const VARIANTS: [(&str, &str, &str); 1] = [("en-GB", "en", include_str!("en-GB.ftl"))];
 
 static ENGLISH: LazyLock<Words> = LazyLock::new(Words::english);
 
 /// The sentences of one language.
 pub struct Words {
     language: &'static str,
-    /// The words of the language first, then English, where it is another.
+    /// The words of the language first, then those that it is a variant of, then English, where it is another.
     bundles: Vec<FluentBundle<FluentResource>>,
 }
 
@@ -63,15 +68,18 @@ impl Words {
         Self::of(LANGUAGES[0].0)
     }
 
-    /// The language of a code such as `es`; English where there are no words for it.
+    /// The language of a code such as `es` or `en-GB`; English where there are no words for it.
     #[must_use]
     pub fn of(code: &str) -> Self {
+        let variant = VARIANTS.iter().find(|(own, ..)| *own == code);
+        let code = variant.map_or(code, |(_, other, _)| *other);
         let at = LANGUAGES.iter().position(|(own, _)| *own == code).unwrap_or(0);
-        let mut bundles = vec![bundle(LANGUAGES[at])];
+        let mut bundles: Vec<_> = variant.iter().map(|(own, _, text)| bundle((own, text))).collect();
+        bundles.push(bundle(LANGUAGES[at]));
         if at != 0 {
             bundles.push(bundle(LANGUAGES[0]));
         }
-        Self { language: LANGUAGES[at].0, bundles }
+        Self { language: variant.map_or(LANGUAGES[at].0, |(own, ..)| own), bundles }
     }
 
     /// The code of the language.

@@ -1,4 +1,4 @@
-//! A sentence that was thought of but not said yet: it waits for a language.
+//! A message id with arguments, not yet rendered in a language: it waits for a language.
 
 use std::path::Path;
 

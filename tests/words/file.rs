@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use everysquare::words::LANGUAGES;
+use everysquare::words::whole;
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Variant, VariantKey};
 use fluent_syntax::parser::parse;
 
@@ -23,8 +23,13 @@ pub struct Message {
 
 /// A language's sentences in the order of its file.
 pub fn messages(code: &str) -> Vec<(String, Message)> {
-    let (_, text) = LANGUAGES.iter().find(|(own, _)| *own == code).expect("a language of the program");
-    let file = parse(*text).unwrap_or_else(|(_, faults)| panic!("{code}.ftl: {faults:?}"));
+    let text = whole(code).expect("a language of the program");
+    read(code, &text)
+}
+
+/// The sentences of a file's text.
+pub fn read(code: &str, text: &str) -> Vec<(String, Message)> {
+    let file = parse(text).unwrap_or_else(|(_, faults)| panic!("{code}.ftl: {faults:?}"));
     let mut messages = Vec::new();
     let mut group = String::new();
     for entry in file.body {

@@ -19,7 +19,7 @@ mod filled;
 mod values;
 
 use everysquare::picture::questions::Rung;
-use everysquare::words::LANGUAGES;
+use everysquare::words::{LANGUAGES, VARIANTS};
 use serde_json::json;
 
 /// What the words hold for the program, not for people: the code of the language, which word of a color says most.
@@ -49,7 +49,8 @@ fn groups(id: &str, heading: String) -> Vec<String> {
 }
 
 fn main() {
-    for (language, _) in LANGUAGES {
+    let languages = LANGUAGES.map(|(code, _)| code).into_iter().chain(VARIANTS.map(|(code, ..)| code));
+    for language in languages {
         let sentences = filled::shown(language).unwrap_or_else(|faults| panic!("{}", faults.join("\n")));
         for sentence in sentences.into_iter().filter(|own| !NOT_SHOWN.contains(&own.id.as_str())) {
             let groups = groups(&sentence.id, sentence.group);

@@ -11,12 +11,12 @@ use crate::read::PhotoReading;
 
 use super::Tiles;
 
-/// How far from its place a card is looked for, in steps to each side, and a step in modules.
+/// Search radius around a card's place, in steps to each side, and the step in modules.
 const STEPS: (i8, f64) = (5, 0.9);
 /// Least correlation of a code's modules with what is printed: codes of cards have 441 modules of 1.5 mm or more, so that chance
 /// stays below 0.25.
 const ALIKE: f64 = 0.6;
-/// How far a card may hang from its place, in mm.
+/// Maximum distance of a card from its place, in mm.
 const ASKEW_MM: f64 = 8.0;
 
 /// The tiles of the cards that are in sight.

@@ -15,29 +15,29 @@ use super::{Expected, TILES, is_code, is_hidden, turned};
 
 /// Printer's black; cards lie between it and paper.
 const BLACK: [u8; 3] = [33; 3];
-/// How far, in levels, a tile may lie from the line between paper and the expected colour: pencils are pressed lightly and
+/// Maximum distance, in levels, of a tile from the line between paper and the expected colour: pencils are pressed lightly and
 /// strokes leave gaps, so a drawing lies between the two, and a cheap pencil has another tone.
 const OWN: f64 = 52.0;
-/// How far around a tile, in tiles, its expected colour may be found: hands shift what they draw by a tenth of a square.
+/// Radius, in tiles, within which a tile's expected colour may be found: hands shift what they draw by a tenth of a square.
 const REACH: usize = 2;
 /// A tile this near to paper, in levels, counts as not drawn on; it is no person's unless everything around should be darker …
 const UNDRAWN: f64 = 30.0;
 /// … than this, in levels from paper.
 const FULL: f64 = 110.0;
-/// Share of foreign tiles from which a cell that was not read has somebody before it, where a neighbour has too.
+/// Minimum share of foreign tiles in an unread cell that has somebody before it, where a neighbour has too.
 const HIDDEN: f64 = 0.5;
-/// Share of foreign tiles from which a cell that was not read is passed through as a whole.
+/// Minimum share of foreign tiles in an unread cell that is passed through as a whole.
 const PASSED: f64 = 0.1;
-/// Fewest tiles on the wall itself that make somebody: a quarter of a square. Less is an arm's shadow, a strip of tape.
+/// Minimum number of tiles on the wall itself that make somebody: a quarter of a square. Less is an arm's shadow, a strip of tape.
 const SOMEONE: usize = TILES * TILES / 4;
-/// Share of a square that was read beyond which all of it is covered.
+/// Maximum covered share of a read square; beyond it all of it is covered.
 const MOSTLY: f64 = 0.45;
-/// Holes in what is covered up to this size, in tiles, are covered too: white stripes, a face as pale as paper.
+/// Maximum size of a hole, in tiles, that is covered too: white stripes, a face as pale as paper.
 const HOLE: usize = TILES * TILES;
 
-/// Least share of a cell's side along which it must touch what is covered, to be doubted where it seems bare.
+/// Minimum share of a bare cell's side along which it must touch what is covered, to be doubted.
 const TOUCHING: f64 = 0.3;
-/// How many bare cells in a row from somebody are doubted: a shirt is two or three squares wide.
+/// Number of bare cells in a row from somebody that are doubted: a shirt is two or three squares wide.
 const DOUBTED: usize = 3;
 
 /// The tiles that a person hides, and whether there is somebody.
@@ -219,7 +219,7 @@ impl Growing<'_> {
         wanted().all(|wanted| away_from_line(colour, PAPER, wanted) > OWN)
     }
 
-    /// The same and all tiles around: what a tile's mean hides stands at a person's edge.
+    /// The grown tiles and all around them: what a tile's mean hides stands at a person's edge.
     fn widened(&self, grown: &[bool]) -> Vec<bool> {
         let tiles = self.looks.tiles;
         let mut wide = grown.to_vec();

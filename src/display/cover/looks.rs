@@ -14,11 +14,11 @@ use super::Tiles;
 pub(super) const PAPER: [u8; 3] = [245; 3];
 /// Level from which a tile is at the top of the sensor's range in its three channels together.
 const CLIPPED: u8 = 250;
-/// Places along a tile's side whose mean is its colour.
+/// Samples along a tile's side; their mean is its colour.
 const PLACES: usize = 3;
-/// Fewest tiles from which the bare wall's colour is taken.
+/// Minimum number of tiles from which the bare wall's colour is taken.
 const FEWEST: usize = 24;
-/// How far a tile may lie from the bare wall's colour, in levels: at least, and in median deviations of its tiles.
+/// Maximum distance of a tile from the bare wall's colour: in levels, and in median deviations of its tiles; the larger counts.
 const AWAY: (f64, f64) = (26.0, 6.0);
 
 /// What a photo shows, tile by tile.

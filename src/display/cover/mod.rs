@@ -186,7 +186,7 @@ impl Cover {
         &self.white
     }
 
-    /// The same finding, covering nothing: for whoever asks for the photo as it is.
+    /// This finding, covering nothing: for whoever asks for the photo as it is.
     #[must_use]
     pub fn uncovering(mut self) -> Self {
         self.camera = None;

@@ -2,7 +2,7 @@
 //!
 //! At the corners and middles of all cells a plane is laid through the references near by, the nearer the heavier (Cleveland
 //! 1979, "Robust locally weighted regression"); references far off from their neighbours' plane, such as glare, lose their weight.
-//! Between those places the numbers go over into each other in straight lines.
+//! Between those places the numbers are interpolated bilinearly.
 //!
 //! White is followed from place to place. Black is not: next to sunlight a code's own black is easily taken for too light. It is the
 //! same veil of stray light everywhere in a photo, and a part of white, since ink throws back a little.
@@ -19,7 +19,7 @@ use crate::plan::Grid;
 const PLACES_A_CELL: usize = 2;
 /// References that a plane is laid through. Eight leave a shadow's edge a square wide; fewer follow noise.
 const NEIGHBOURS: usize = 8;
-/// How much further than the last of them a reference may lie until it has no weight.
+/// Radius of a plane's support as a multiple of the distance to the last of them.
 const REACH: f64 = 1.15;
 /// Rounds in which references that do not fit lose their weight.
 const ROUNDS: usize = 2;
@@ -96,7 +96,7 @@ impl Known {
         Self { at: reference.at, numbers: reference.white.map(f64::ln), weight: 1.0 }
     }
 
-    /// How far off it is: the largest difference.
+    /// Residual: the largest difference.
     fn off(&self, smooth: &Numbers) -> f64 {
         self.numbers.iter().zip(smooth).map(|(own, smooth)| (own - smooth).abs()).fold(0.0, f64::max)
     }

@@ -18,7 +18,7 @@ use super::super::hung::{code_corners, median};
 const FINE: usize = 4;
 /// Samples along the picture of the ink: the code and its quiet zone.
 const ACROSS: usize = (SIDE + 2 * QUIET_ZONE) * FINE;
-/// How far outside the code pixels are looked at, in modules: the quiet zone has 4, and drawings begin beside it.
+/// Margin around the code whose pixels are used, in modules: the quiet zone has 4, and drawings begin beside it.
 const MARGIN: f64 = 2.0;
 /// Blurs that are tried, standard deviations in pixels of the photo: from as sharp as a pixel's own square to a shaken hand.
 const BLURS_PX: [f64; 9] = [0.4, 0.55, 0.7, 0.85, 1.0, 1.2, 1.5, 1.9, 2.5];
@@ -193,7 +193,7 @@ pub(super) fn weight(off: f64) -> f64 {
     if off.is_finite() { (1.0 - off * off).max(0.0).powi(2) } else { 0.0 }
 }
 
-/// How much of a place is ink after blurring.
+/// Share of ink at a place after blurring.
 struct Ink(Vec<f32>);
 
 impl Ink {

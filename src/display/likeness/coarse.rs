@@ -9,7 +9,7 @@ const ACROSS: usize = 8;
 const PLACES: usize = ACROSS * ACROSS;
 /// How strong a drawing's colours may be for the piece's: a pale pencil … a felt pen.
 pub(super) const GAIN: (f32, f32) = (0.4, 1.15);
-/// How far one of red, green, blue may be off the others' strength: a tinted light or pencil.
+/// Maximum relative difference of one channel's strength from the others': a tinted light or pencil.
 const TINT: f32 = 0.25;
 
 /// For each quarter turn how much each place counts.

@@ -13,13 +13,13 @@ use super::plane::{PLACES, Plane, reach};
 
 /// From here on a place is one pencil's, 0 … 1.
 const PURE: u8 = 191;
-/// So many places' weight has the pencil's own colour in the mean; small areas keep nearly what the pencil has.
+/// Weight of the pencil's own colour in a region's mean, in places; small areas keep nearly what the pencil has.
 const PRIOR: f32 = 20.0;
 /// The most that one place can count, in squares of ink: what lies over the paper, tape or a neighbour, is not the drawing.
 const MOST_SHAPE: f32 = 0.2;
 /// The most that an area's colour can count: somebody took another pencil.
 const MOST_COLOUR: f32 = 0.06;
-/// How much colours count beside shapes. At 1 a drawing in wrong colours looks like another piece; at 0 trees look like clouds.
+/// Weight of colours beside shapes. At 1 a drawing in wrong colours looks like another piece; at 0 trees look like clouds.
 const COLOUR: f32 = 0.2;
 
 /// A drawing turned back by some quarters.
@@ -28,7 +28,7 @@ pub(super) struct View {
     ink: [Plane; 3],
     least: [Plane; 3],
     most: [Plane; 3],
-    /// How much each place counts; they sum up to 1.
+    /// Weights of the places; they sum up to 1.
     weight: Plane,
 }
 

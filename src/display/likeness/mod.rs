@@ -60,7 +60,7 @@ pub use say::{about, about_unread};
 
 /// Level of white paper in a drawing whose light is evened out. Where it is 10 off, plain paper counts as a pale tint.
 pub const PAPER_LEVEL: u8 = 245;
-/// So many pieces and turns get a second look. With 24 one in a hundred right ones is lost on photos of 40 pixels a square; half as
+/// Number of pieces and turns that get a second look. With 24 one in a hundred right ones is lost on photos of 40 pixels a square; half as
 /// many lose three.
 const FINALISTS: usize = 32;
 /// A piece is plain below this variance of its ink: a drawing of it is mostly one colour, whatever it was to be.
@@ -105,9 +105,9 @@ pub enum Belongs {
 pub struct Likeness {
     /// The piece.
     pub piece: Cell,
-    /// How far clockwise the drawing, as it was given, is turned.
+    /// Rotation of the drawing as it was given, clockwise.
     pub turn: Turn,
-    /// How far it leads over what else the drawing may be, as a multiple of what is asked for: from 1 on it is told.
+    /// Lead over the runner-up as a multiple of the minimum lead: from 1 on it is told.
     pub lead: f64,
 }
 
@@ -117,7 +117,7 @@ pub struct Pieces {
     grid: Grid,
     inks: Vec<Ink>,
     pieces: Vec<Piece>,
-    /// How much each place of an upright paper counts, and of one whose code may be in any corner.
+    /// Weights of the places of an upright paper, and of one whose code may be in any corner.
     weight: Plane,
     weight_unread: Plane,
     coarse: coarse::Weights,
@@ -243,7 +243,7 @@ impl Pieces {
         self.closest_of(drawing, missing).filter(|own| own.lead >= 1.0)
     }
 
-    /// The same, however small the lead is.
+    /// The closest piece among those, however small its lead is.
     #[must_use]
     pub fn closest_of(&self, drawing: &RgbImage, missing: &[Cell]) -> Option<Likeness> {
         let mut asked: Vec<bool> = vec![false; self.pieces.len()];

@@ -9,7 +9,7 @@ use crate::plan::{Cell, Grid};
 /// Least part of a piece that a pencil must have to count, 0 … 1: a strip of 4 mm along a tenth of one side.
 const LEAST_PART: f32 = 0.003;
 
-/// How much ink a colour puts on white paper: red, green, blue, 0 white … 1 black.
+/// Ink of a colour on white paper: red, green, blue, 0 white … 1 black.
 pub(super) type Ink = [f32; 3];
 
 /// A piece.
@@ -18,7 +18,7 @@ pub(super) struct Piece {
     pub cell: Cell,
     /// For each pencil that it needs its number and its smoothed share of every place, 0 … 255.
     pub shares: Vec<(usize, Vec<u8>)>,
-    /// How much goes on in it: the variance of its ink, see [`super::MUCH`].
+    /// Variance of its ink, see [`super::MUCH`].
     pub variety: f32,
     pub coarse: Coarse,
 }

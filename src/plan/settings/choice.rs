@@ -65,5 +65,15 @@ impl Choice for RowsFrom {
 }
 
 impl Choice for Language {
-    const ALL: &'static [(Self, &'static str)] = &[(Self::English, "en"), (Self::Spanish, "es")];
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::English, "en"), (Self::BritishEnglish, "en-GB"), (Self::Spanish, "es")];
+
+    /// The language of a tag, written as BCP 47 has it or as systems do: `en-GB`, `en_gb`. `en-US` is plain English.
+    fn named(word: &str) -> Option<Self> {
+        let tag = word.replace('_', "-");
+        if tag.eq_ignore_ascii_case("en-US") {
+            return Some(Self::English);
+        }
+        Self::ALL.iter().find(|(_, own)| own.eq_ignore_ascii_case(&tag)).map(|(language, _)| *language)
+    }
 }

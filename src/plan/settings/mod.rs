@@ -100,9 +100,11 @@ pub struct Settings {
 /// The languages that come with the program.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
 pub enum Language {
-    /// English.
+    /// English as in the USA.
     #[default]
     English,
+    /// English as in Great Britain.
+    BritishEnglish,
     /// Spanish.
     Spanish,
 }

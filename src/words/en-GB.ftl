@@ -1,0 +1,158 @@
+# British English: the sentences that differ from US English (en.ftl). All others are said as there.
+
+help-new-colours = How many pencil colours to use
+help-new-paper = The paper in your printer: letter, tabloid, a4 or a3 (default: a4)
+help-new-black-and-white = Use greys only, as many as --colors says
+new-working = Finding the pencil colours
+new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colours (--colors) or your own pencils (--pencils).
+new-warn-plain = Heads up: { $plain } pieces are one colour all over, and only { $drawn } have something to draw. A busier picture, or fewer squares, is more fun.
+colour-grey = grey
+plan-pencils-why = { $count } pencils in all. With { $seats ->
+    [one] 1 seat
+   *[other] { $seats } seats
+} in use, no one has to wait for a colour { $sure }% of the time.
+plan-things = You need { $tape } of tape for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; rubbers: { $erasers }.
+plan-fire = About { $area } of paper will be on the wall. Fire rules limit this, some to as little as a tenth of a wall. Ask your head teacher, building manager or fire authority before you print.
+plan-fire-part = About { $area } of paper will be on the wall, { $percent } of the space you gave. Fire rules limit this, some to as little as a tenth of a wall. Ask your head teacher, building manager or fire authority before you print.
+plan-written = All the numbers, and each piece’s level and colours, are in { $file }.
+report-language = en-GB
+report-picture-marked = Your photo with everything to fix outlined and labelled. Everything outside the wall and its edge cards is blanked out.
+fix-turn = { $by ->
+    [quarter] Turn the square in { $cell } a quarter turn to the right (clockwise).
+    [half] Turn the square in { $cell } right side up. It’s upside down.
+   *[three-quarters] Turn the square in { $cell } a quarter turn to the left (anticlockwise).
+}
+help-rehearse-yaw = How many degrees right of centre the camera is
+help-rehearse-pitch = How many degrees above centre the camera is
+level-plain = one colour
+print-codes-changed = The codes or sizes have changed since you last printed this kit. Squares from that print won’t be recognised, so don’t use them.
+print-next = Next: cut along the lines and practise with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
+checklist-intro = Tick a box when a piece goes out, and when its square is up on the wall: { $pieces ->
+    [one] 1 piece.
+   *[other] { $pieces } pieces in all.
+} Print this list twice: one copy for the piece table, one for the wall.
+pencils-intro = With { $seats ->
+    [one] 1 seat in use
+   *[other] { $seats } seats in use
+} and these pencils, no one has to wait for a colour { $percent }% of the time.
+pencils-pieces-intro = The numbers match the list above. Bold is the colour that fills most of the piece.
+print-math-page = The maths of our mural
+comparison-pitch = Centre of one square to the next
+comparison-poster-3 = Neighbouring pages overlap by { $shared }. A dotted line shows where the next page’s edge goes: glue it over that strip so the picture continues.
+comparison-poster-fire-m2 = The poster is { $area } m² ({ $feet } sq ft) of paper, on top of the squares. Fire rules limit paper on walls, most strictly in corridors and near exits. Ask the building manager or fire authority before it goes up.
+comparison-poster-fire-ft2 = The poster is { $feet } sq ft ({ $area } m²) of paper, on top of the squares. Fire rules limit paper on walls, most strictly in corridors and near exits. Ask the building manager or fire authority before it goes up.
+help-display-codes = What to do with the codes: keep them, or fill them in with the colours around them
+serve-cli-set-aside = The list of what helpers had ticked off was damaged. We put it aside and started a new one. Nothing else is lost.
+serve-cli-quiet =
+    No phone has connected yet. If one is stuck:
+      1. Is it on the same Wi-Fi, with mobile data and VPN off?
+      2. Did this computer ask about its firewall? Choose Allow, for private networks.
+      3. Many school networks keep devices apart. Turn on a phone’s hotspot, connect this computer to it, and start again.
+tour-event-name = Harbour Library Open Night
+questions-ages-see = Years 1–2
+questions-ages-count = Years 3–4
+questions-ages-compare = Years 5–7
+questions-about-answers = Keep these answers away from the cards. Most numbers come from this picture and this mural. The years are a rough guide. “Has a colour in it” means that the colour is listed on the back of the piece. Some cards send children to the picture key, the first page of the question cards.
+questions-ask-colours-of-piece = Look at this piece. How many colours can you see?
+questions-ask-one-colour = Look at the picture key. How many pieces have just one colour?
+questions-ask-colours = Look at the pencil chart. How many colours are on it?
+questions-ask-half-of-boxes = A square has 16 small boxes. You colour half of them. How many boxes do you colour?
+questions-ask-mural-width = { $squares } squares hang side by side. Each one is { $square } wide. { $unit ->
+    [inch] How many inches
+   *[mm] How many millimetres
+} wide is the mural?
+questions-ask-mural-height = { $squares } squares hang one above the other. Each one is { $square } tall. { $unit ->
+    [inch] How many inches
+   *[mm] How many millimetres
+} tall is the mural?
+questions-ask-larger = On the piece, a line is { $length } mm long. The square is { $scale } times as wide as the piece. How many millimetres long is the line on the square?
+questions-ask-around = A ribbon goes once around the edge of the mural. The mural is { $columns } squares wide and { $rows } squares tall. Each square is { $square } wide. { $unit ->
+    [inch] How many inches
+   *[mm] How many millimetres
+} long is the ribbon?
+questions-ask-smaller = On the square, a line is { $length } mm long. The square is { $scale } times as wide as the piece. How many millimetres long was the line on the piece?
+questions-ask-inches-to-mm = One inch is 25.4 mm. How many millimetres are in { $inches } inches?
+questions-ask-part-of-boxes = A square has 16 small boxes. { $part }/{ $of } of them are coloured. How many boxes is that?
+questions-ask-millimetres = A string is { $metres } metres long. How many millimetres is that?
+questions-ask-larger-patch = On the piece, a patch of colour covers { $length } mm². Every length on the square is { $scale } times as long. How many mm² does the patch cover there?
+questions-ask-percent-with = { $having } of the { $count } pieces have { $colour } in them. What per cent is that?
+questions-ask-chessboard = Colour the { $count } squares like a chessboard. Start with black in the top left corner. How many squares are black?
+questions-ask-most-colours = Look at the picture key. No piece has more than { $colours } colours. How many pieces have { $colours }?
+questions-ask-seams = The mural has { $columns } columns and { $rows } rows. A strip of tape joins each square to each neighbour beside, above and below it. How many strips is that?
+questions-ask-percent-of-boxes = A square has 16 small boxes. { $percent }% of them are coloured. How many boxes is that?
+questions-ask-boxes-ratio = Of 16 small boxes, 4 are coloured and 12 are white. Which number goes in the box? Coloured : white = 1 : ☐
+steps-5 = Colour it in. Keep the little code box white.
+helpers-if-3 = Someone wants a fresh start? That’s fine! Ask the organiser to print that sheet again. If there’s no time, use a plain square of the same size. Copy the label, large, into the same corner. The phone can’t read a plain square, so check that spot by eye.
+helpers-if-4 = A square is out for 45 minutes, or its visitor has left? Ask the organiser to print both sheets again, and give that piece to someone else. If both squares come back, the check finds the extra copy.
+helpers-if-5 = A child under 5? Share a piece with a grown-up, or pick one with one colour.
+helpers-set-2 = { $sets ->
+    [one] Put the { $pencils-in-all } coloured pencils where everyone can reach them.
+   *[other] Share { $pencils-in-all } coloured pencils from one spot in the middle of the room. Or give each table a set: { $pencils-in-sets } in all. The pencil sheet says which ones. Ask the organiser which way it is.
+}
+helpers-set-3 = { $sharpeners ->
+    [one] 1 sharpener
+   *[other] { $sharpeners } sharpeners
+} and { $erasers ->
+    [one] 1 rubber
+   *[other] { $erasers } rubbers
+}, shared out, and a bin for shavings. Keep small things away from children under 3.
+helpers-set-4 = Coloured pencils only. Felt pens bleed through and paint curls the paper. Both hide the code.
+helpers-help-4 = “Colour all the way to the edge. The next square picks up right there.”
+helpers-look-3 = Pencils go back to the middle after each colour.
+helpers-look-4 = No one should wait more than a minute for a colour. Suggest starting with another colour.
+helpers-cutters-2 = At the tables, use only children’s scissors with round tips. Count them afterwards. Keep trimmers and knives out of the room.
+helpers-tape-1 = Test the tape in a hidden spot the day before. Masking tape comes off most walls, but any tape can pull off old paint or wallpaper. On painted block it may not stick: hang the squares on lining paper.
+helpers-fire-1 = About { $paper-area } of paper will hang here. Fire rules limit that. Don’t add more without asking the organiser.
+helpers-pictures-3 = The check keeps only the wall and its cards, and covers anyone it finds in front of them. It can miss someone: look before you share. Delete the photo from the phone afterwards.
+guide-intro = { $event }: everyone draws one small piece of a picture, bigger. Together the pieces make the whole picture on the wall. This guide is for you, the organiser. All numbers come from your picture and your settings.
+guide-picture-value = { $columns ->
+    [one] 1 column
+   *[other] { $columns } columns
+}, { $rows ->
+    [one] 1 row
+   *[other] { $rows } rows
+}: { $squares ->
+    [one] 1 square
+   *[other] { $squares } squares
+} in { $colours ->
+    [one] 1 colour
+   *[other] { $colours } colours
+}
+guide-week-1 = Ask about the wall: paper, tape, height, exits, and how many people may be in the room. What the building manager or fire authority says goes.
+guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
+guide-printer-amount = Any printer. Pieces and the pencil sheet need colour; black and white is fine for the rest.
+guide-pencils = Coloured pencils
+guide-sharpeners-amount = { $sharpeners ->
+    [one] 1 sharpener
+   *[other] { $sharpeners } sharpeners
+}, { $erasers ->
+    [one] 1 rubber
+   *[other] { $erasers } rubbers
+}, scrap paper, pens for the checklists
+guide-tape = Masking tape
+guide-cutting-amount = paper trimmer, or utility knife, metal ruler and mat, before the event, adults only; children’s scissors for the question cards
+guide-bin-amount = bin for shavings and scraps, cloth, box for finished squares
+guide-pencil-list = Pencils by colour
+guide-pencil-list-intro = Enough that, with every seat taken, no one waits for a colour 95% of the time. Choose one way: share all the pencils, or give each table a set.
+guide-colour = Colour
+guide-fire = { $paper-area } of paper will hang on the wall. Fire rules limit how much of a wall paper may cover, some to as little as a tenth. They’re strictest in corridors and near exits. Ask the building manager or fire authority before you print.
+guide-cautions-2 = Trimmers and knives: before the event, adults only, counted afterwards and out of the room.
+guide-wrong-pencils = A colour runs out
+guide-wrong-pencils-do = Swap pencils between tables. A similar colour is better than waiting; just use it for the whole area.
+guide-after-1 = Leave the mural up with the original next to it. “everysquare display FOLDER PHOTO” makes the keepsakes: prints, a poster, a maths page. Add a sign: “Drawn by everyone who came.”
+error-reduce-one-colour = the picture is one colour all over, so there’s nothing to draw. Choose another one
+error-reduce-one-pencil = with these pencils the whole picture turns into one colour ({ $pencil }). Choose more pencils, or ones that differ more
+typed-millimetres-from = it must be a number of millimetres from { $least } to { $most }
+error-settings-millimetres = must be a number from { $least } to { $most }, in millimetres
+error-settings-colour = write a colour like "#3a8f4d": two hexadecimal digits each for red, green and blue
+event-colours = how many pencil colours to use
+event-pencils = To use your own pencils, leave out colours and list each pencil at the end of this file, like this:
+event-inset-mm = distance from the cut edge to the code; tape and neighbouring squares tend to cover the edges
+event-pieces-level = plain (one colour), easy, medium or hard, or your own name for it
+error-settings-minutes-a-piece = use four numbers from { $least } to { $most }, in minutes, for a one-colour, an easy, a medium and a hard piece, none smaller than the one before
+event-minutes-a-piece = minutes for a one-colour, an easy, a medium and a hard piece
+print-choose-one-sided = In the print dialogue, choose { $paper } paper, “Actual size” or 100%, one-sided.
+print-choose-long-edge = In the print dialogue, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on long edge.
+print-choose-short-edge = In the print dialogue, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on short edge.
+help-serve-new-link = Make a new link; phones with the old one can’t connect any more
+guide-bin = Clearing up
