@@ -39,7 +39,7 @@ pub enum Missing {
     Open,
 }
 
-/// Where no square is: a little darker than paper.
+/// Colour of an open spot: a little darker than paper.
 const OPEN: Rgb<u8> = Rgb([226, 226, 224]);
 
 /// What a wall is put together from.

@@ -1,4 +1,4 @@
-//! Lines and letters on a picture.
+//! Lines and letters on a picture, in the picture's own frame: antialiased strokes with a pen, labels centred or beside a point.
 
 use ab_glyph::{FontRef, PxScale};
 use image::{Rgb, RgbImage};

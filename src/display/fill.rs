@@ -15,11 +15,11 @@ use crate::frame::{ceil_index, float, floor_index, round_byte, round_index};
 use crate::plan::Printed;
 use crate::plan::code::{QUIET_ZONE, SIDE};
 
-/// What is painted out beyond the quiet zone, in mm: the fine line around it and the blur of a photo.
+/// Width painted out beyond the quiet zone, in mm: the fine line around it and the blur of a photo.
 const BEYOND_MM: f64 = 0.8;
 /// Width of the strip whose mean an edge's colours are, in mm: a few strokes of a crayon.
 const STRIP_MM: f64 = 3.0;
-/// Reach of the mean that grain is what differs from, in mm.
+/// Radius of the mean, in mm; grain is the difference from it.
 const GRAIN_MM: f64 = 2.0;
 
 /// Part of a picture in whole pixels; the last ones are not in it.

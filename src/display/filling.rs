@@ -16,21 +16,21 @@ use super::drawing::Canvas;
 use crate::frame::{DisplayPx, Point, float, floor_index, round_index};
 use crate::words::{Sentence, Tell, Words, told_in_english};
 
-/// Most moments that are shown; of more, some are taken evenly.
+/// Maximum number of moments; of more, some are taken evenly.
 pub const MOST_MOMENTS: usize = 24;
-/// Widest picture, in pixels, and the highest: a wall of one column stays small.
+/// Maximum width and height of the picture, in pixels: a wall of one column stays small.
 const WIDEST_PX: f64 = 640.0;
 const HIGHEST_PX: f64 = 640.0;
-/// Most bytes: what mail servers and messengers take without asking.
+/// Maximum size in bytes: what mail servers and messengers take without asking.
 pub const MOST_BYTES: usize = 5_000_000;
 /// Ratio of the next try's size where a file is too large, and maximum number of tries: the last one has pictures of a
 /// hundred pixels, and no 24 of them take so much.
 const SMALLER: f64 = 0.8;
 const TRIES: usize = 9;
-/// How long a moment is shown, and the last one, in hundredths of a second.
+/// Duration of a moment, and of the last one, in hundredths of a second.
 const SHOWN: u16 = 100;
 const LAST_SHOWN: u16 = 400;
-/// How hard the 256 colours of a picture are looked for, from 1 (slow) to 30.
+/// Speed of the colour quantization, from 1 (slow) to 30.
 const SPEED: i32 = 10;
 /// Height of the label as a part of the picture's height, and the least in pixels: below, it cannot be read.
 const LABEL_HIGH: f64 = 0.08;

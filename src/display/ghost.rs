@@ -9,13 +9,13 @@ use crate::plan::{Cell, Grid};
 
 /// Level of the paper under the pencil.
 const PAPER: f64 = 240.0;
-/// How dark the darkest area becomes: a quarter of the way to black shows shapes and is told from any square at a glance.
+/// Darkness of the darkest area, 0 … 1: a quarter of the way to black shows shapes and is told from any square at a glance.
 const TONE: f64 = 0.22;
-/// How dark a line between two colours becomes.
+/// Darkness of a line between two colours, 0 … 1.
 const LINE: f64 = 0.45;
 /// Width of a line as a part of the square's side.
 const LINE_WIDTH: f64 = 0.008;
-/// Sum of the differences of two colours from which there is a line between them.
+/// Minimum sum of the channels' differences of two colours with a line between them.
 const EDGE: u32 = 48;
 
 /// The piece of a cell as a ghost of `side_px` pixels a side.

@@ -6,7 +6,7 @@ use thiserror::Error;
 
 use crate::words::{Sentence, Tell, told_in_english};
 
-/// At 85 of 100 the rings around letters stay out of sight and a wall takes about half a megabyte.
+/// Quality of the files: at 85 of 100 the rings around letters stay out of sight and a wall takes about half a megabyte.
 const QUALITY: u8 = 85;
 
 /// A picture that makes no JPEG file.

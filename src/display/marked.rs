@@ -23,14 +23,14 @@ use super::straighten::LONGEST_PX;
 
 /// Margin around the ring of cards that is kept of the photo, in mm: cards hang a little askew.
 pub const MARGIN_MM: f64 = 10.0;
-/// What stands where the photo is not kept.
+/// Colour where the photo is not kept.
 pub const BLANK: Rgb<u8> = Rgb([255; 3]);
-/// In steps of so many pixels the photo is searched for the wall, and the picture drawn.
+/// Step, in pixels, in which the photo is searched for the wall and the picture is drawn.
 const STEP_PX: usize = 8;
 /// Letters' heights as shares of a cell's side: the cell's name and what is to be done; a label of seven
 /// signs just fits.
 const LETTERS: (f64, f64) = (0.17, 0.27);
-/// Smallest height of letters in pixels; below it no screen shows them.
+/// Minimum height of letters in pixels; below it no screen shows them.
 const SMALLEST_LETTERS_PX: f64 = 9.0;
 const INK: Rgb<u8> = Rgb([20, 24, 30]);
 

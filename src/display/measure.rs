@@ -69,13 +69,13 @@ pub struct Measured {
     pub largest_overlap: Option<Between>,
 }
 
-/// Fewest squares of which anything is said.
+/// Minimum number of squares of which anything is said.
 const LEAST_SQUARES: usize = 4;
 /// Standard deviations to one side that hold 95 of 100 cases.
 const SIDES_OF_95: f64 = 1.96;
 /// Ratio of a median's standard error to a mean's, for a normal distribution: the root of half pi.
 const OF_MEDIAN: f64 = 1.253;
-/// What the codes' size may be off by for all of them together, as a part: blur and sharpening move their edges a little.
+/// Maximum relative error that all codes' sizes share: blur and sharpening move their edges a little.
 /// 12 made photos at 1.3 to 1.4 px a module: 0.02 to 0.2 % (`tests/straight.rs`).
 const SCALE_WITHIN: f64 = 0.003;
 /// Standard deviation of a square's middle and of its corners, in mm: on those photos 0.5 and 0.7.

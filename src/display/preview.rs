@@ -1,4 +1,4 @@
-//! The picture as it will hang: its grid, the pieces' labels and the pencils beneath.
+//! `picture-preview.png`: the picture in its pencil colours with the grid, the pieces' labels, and the pencils beneath.
 
 use image::imageops::{FilterType, replace, resize};
 use image::{Rgb, RgbImage};
@@ -18,7 +18,7 @@ const LONGEST_PX: usize = 3_000;
 const LABELLED_PIECE_PX: usize = 40;
 /// Height of a label as a part of the piece's side.
 const LABEL: f64 = 0.2;
-/// White around it, in pixels.
+/// White margin, in pixels.
 const MARGIN_PX: usize = 24;
 /// Side of a pencil's patch in pixels, and height of its name.
 const PATCH_PX: usize = 44;
@@ -65,7 +65,7 @@ pub fn preview(few: &FewColours, grid: &Grid) -> RgbImage {
 }
 
 const FINE: Pen = Pen { colour: INK, width: 1.0, dash: None };
-/// Under a fine line, so that it shows on dark colours too.
+/// Pen under a fine line, so that it shows on dark colours too.
 const HALO: Pen = Pen { colour: PAPER, width: 3.0, dash: None };
 
 /// What the grid takes of the picture.

@@ -1,4 +1,5 @@
-//! What of a measured wall is worth taping anew, in plain sentences.
+//! Rows, columns and squares of a measured wall that are worth taping anew, as plain sentences: what leans, gapes or overlaps by
+//! more than one sees from across the room.
 
 use super::measure::{Between, Measured, Run};
 use crate::plan::cell::column_letters;
@@ -7,7 +8,7 @@ use crate::plan::settings::Units;
 use crate::plan::{Cell, Grid};
 use crate::words::{FluentValue, Words};
 
-/// Millimetres from which a row or a column that leans, a gap or an overlap is seen from across the room; common practice,
+/// Minimum lean, gap or overlap, in mm, that is seen from across the room; common practice,
 /// no source.
 pub const SEEN_MM: f64 = 10.0;
 

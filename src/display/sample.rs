@@ -1,4 +1,4 @@
-//! Colours between the pixels of a photo.
+//! Bilinear sampling of a photo's colours, of the photo itself or of one thinned by averaging blocks of pixels.
 
 use std::borrow::Cow;
 

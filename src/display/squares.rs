@@ -22,7 +22,7 @@ use crate::frame::{Map, Point, SquareMm, WallMm, ceil_index, float};
 use crate::plan::{Cell, Grid};
 use crate::read::{Camera, CellReading, Sight};
 
-/// Fewest and most pixels along a square's side.
+/// Minimum and maximum number of pixels along a square's side.
 const SIDES_PX: [usize; 2] = [24, 1_000];
 
 /// Pixels along a square's side, so that no photo shows a cell more finely; fewer where the wall's longer side would come

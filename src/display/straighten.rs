@@ -1,4 +1,8 @@
-//! The wall as seen straight from the front, put together from one photo or several.
+//! Rectification: the wall as seen straight from the front, put together from one photo or several.
+//!
+//! In: photos with their cameras, and for each cell the photo that shows it best. Out: an image in [`crate::frame::DisplayPx`], with a
+//! margin, in which a mm of the wall has the same number of pixels everywhere. Photos are added one after the other, so that one at a
+//! time is in memory; what no photo shows is striped.
 
 use image::RgbImage;
 use rayon::prelude::*;
@@ -13,9 +17,9 @@ use super::cover::{self, Cover};
 use super::light::Light;
 use super::sample::Source;
 
-/// Longest side of a picture that is looked at on a screen. 2560 pixels fill a large one.
+/// Maximum length of a picture's side, in pixels, for looking at on a screen. 2560 pixels fill a large one.
 pub const LONGEST_PX: usize = 2560;
-/// Two greys and the width of their stripes where no photo shows the wall.
+/// Stripes where no photo shows the wall: two greys and their width in pixels.
 const STRIPES: ([u8; 3], [u8; 3], usize) = ([222; 3], [238; 3], 12);
 
 /// One photo and where the wall is in it.

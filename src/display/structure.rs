@@ -25,7 +25,7 @@ use rayon::prelude::*;
 
 use crate::frame::{float, narrow, round_index};
 
-/// Pixels from the window's middle to its rim.
+/// Radius of the window, in pixels.
 const REACH: usize = 5;
 const DEVIATION: f64 = 1.5;
 const C1: f64 = 2.55 * 2.55;

@@ -40,15 +40,15 @@ fn rigid_parts() -> Matrix6x3<f64> {
     parts
 }
 
-/// Offsets from the centre are divided by this many modules, so that all six parameters weigh about the same.
+/// Length, in modules, by which offsets from the centre are divided, so that all six parameters weigh about the same.
 const REACH: f64 = 8.0;
 /// Weight against stretching and turning, as a share of the template's own weight: keeps noise from shearing a code that
 /// shows little.
 const STIFFNESS: f64 = 0.02;
-/// Correlation of what is seen with what all codes share, when the pose is right: 0.6 to
+/// Correlation with the shared part when the pose is right: 0.6 to
 /// 0.8 on clean codes.
 const FITTING: f32 = 0.7;
-/// The farthest a step may go, in modules.
+/// Maximum length of a step, in modules.
 const LONGEST_STEP: f64 = 0.8;
 
 impl<'a> Aligner<'a> {
@@ -134,7 +134,8 @@ impl<'a> Aligner<'a> {
     }
 }
 
-/// Pixels between places of the lattice above which a place is the mean of several samples, and how many a side at most.
+/// Minimum distance between places of the lattice, in pixels, at which a place is the mean of several samples, and their maximum
+/// number a side.
 const FINE_PX: f64 = 1.2;
 const MOST_SAMPLES: usize = 8;
 

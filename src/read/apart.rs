@@ -20,17 +20,17 @@ use super::reading::{Apart, Camera};
 use super::seek::Sought;
 use crate::plan::{Cell, Printed, Turn};
 
-/// Least certainty of a name without a place on the wall to support it; the reader's own walls never had a wrong one above.
+/// Minimum certainty of a name without a place on the wall to support it; the reader's own walls never had a wrong one above.
 const SURE: f64 = 0.99;
-/// Distance within which two codes are one, in modules: half the width of a code.
+/// Radius within which two codes are one, in modules: half the width of a code.
 const SAME: f64 = 10.0;
-/// Least distance from the lattice of the others, in sides of a square, from which a block of squares is not on it: 15 mm, twice as far
+/// Minimum distance from the lattice of the others, in sides of a square, from which a block of squares is not on it: 15 mm, twice as far
 /// as single squares hang askew.
 const BESIDE: f64 = 0.12;
 /// Maximum number of codes around which another lattice is looked for: a wall in more parts than these is rare, and each costs as much as
 /// a small wall.
 const MOST_PARTS: usize = 8;
-/// Fewest squares in one lattice that make a part of the wall; fewer lie on a table or are held in a hand.
+/// Minimum number of squares in one lattice that make a part of the wall; fewer lie on a table or are held in a hand.
 const PART: usize = 3;
 
 /// Finds what is apart from the wall, and takes out of the wall the squares that only seem to hang in places of its lattice.

@@ -1,8 +1,8 @@
 //! The codes of the event as a photo shows them, and the comparison of what is seen with all of them at once.
 //!
 //! A code is compared on a lattice of two places a module, without its quiet zone. A `Sheet` holds every
-//! code of the event as it looks there in one view: after a blur, and bleached by the sun or not. What all codes share (finder patterns, timing, the
-//! first letters of the text) says *whether and where* there is a code; the rest says *which*:
+//! code of the event as it looks there in one view: after a blur, and bleached by the sun or not. What all codes share (finder
+//! patterns, timing, the first letters of the text) says *whether and where* there is a code; the rest says *which*:
 //!
 //! ```text
 //!   seen = light · (1, x, y) + contrast · (shared part + what is this code's own) + noise

@@ -19,7 +19,7 @@ pub struct Anchor {
     pub photo: [Point<PhotoPx>; 4],
 }
 
-/// Eight numbers of the homography, two of the lens.
+/// Number of unknowns: eight of the homography, two of the lens.
 const UNKNOWNS: usize = 10;
 pub(super) type Normal = SMatrix<f64, UNKNOWNS, UNKNOWNS>;
 pub(super) type Unknowns = SVector<f64, UNKNOWNS>;

@@ -8,8 +8,8 @@
 //!                                    C  their covariance: the inverse of the normal equations
 //! ```
 //!
-//! A code says where its middle is to within the shift with which squares usually hang, and which way and how large to within a few degrees.
-//! Where the doubt is large nothing is sought, and no cell is called empty.
+//! A code says where its middle is to within the shift with which squares usually hang, and which way and how large to within a few
+//! degrees. Where the doubt is large nothing is sought, and no cell is called empty.
 
 use super::camera::{Anchor, Fit, Normal, Said, USUAL_SHIFT_MM, Unknowns, prior};
 use super::reading::Camera;

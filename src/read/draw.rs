@@ -16,11 +16,11 @@ use crate::plan::code::SIDE;
 
 /// Width of the quiet zone that is compared, in modules: none, since visitors draw on it.
 const MARGIN: usize = 0;
-/// Places compared along a module's side.
+/// Number of places along a module's side.
 const PER_MODULE: usize = 2;
-/// Places compared along a code's side.
+/// Number of places along a code's side.
 pub(super) const LATTICE: usize = (SIDE + 2 * MARGIN) * PER_MODULE;
-/// Places compared in all.
+/// Number of places in all.
 pub(super) const PLACES: usize = LATTICE * LATTICE;
 
 /// Offset of a place of the lattice from the code's centre, in modules.
@@ -74,7 +74,7 @@ fn felt(weights: &[f32; SIDE]) -> Range<usize> {
 
 /// Half the side of the square over which light is evened out, in places: 3½ modules, a finder pattern's half.
 const AROUND: usize = 7;
-/// Contrast is raised no further than to this share of the whole lattice's: what is flat stays flat.
+/// Minimum local contrast, as a share of the whole lattice's, to which evening divides: what is flat stays flat.
 const LEAST_CONTRAST: f32 = 0.35;
 
 /// Evens out light and contrast: from each level the mean around it is taken, and the rest divided by its spread.

@@ -45,15 +45,16 @@ const NARROWER: usize = 2;
 const DIRECTIONS: [f64; 9] = [0.0, -3.0, 3.0, -6.0, 6.0, -9.0, 9.0, -12.0, 12.0];
 /// Distance from a code's middle to that of a finder pattern along both axes, in modules.
 const FINDER: f64 = 7.0;
-/// Maximum distance of a pattern's middle from its code's along both axes, in pixels: 7 modules of 2.22 px, 12 degrees askew; and the farthest
-/// that anything is looked at from there.
+/// Maximum distance of a pattern's middle from its code's along both axes, in pixels: 7 modules of 2.22 px, 12 degrees askew; and the
+/// farthest that anything is looked at from there.
 const FAR: usize = 20;
 const MARGIN: usize = FAR + 8;
 /// Number of rows in a strip.
 const STRIP: usize = 128;
 /// Minimum spread of brightness about a pattern, in grey levels: what is flatter is noise.
 const SPREAD: f32 = 6.0;
-/// Rating levels for one standard deviation of noise; with 4, three patterns fit in a byte. A clean pattern of 2.1 px modules has 9 deviations.
+/// Rating levels for one standard deviation of noise; with 4, three patterns fit in a byte. A clean pattern of 2.1 px modules has 9
+/// deviations.
 const LEVELS: f32 = 4.0;
 /// Minimum sum of three ratings for a code, in those levels: patterns at the edge of what can be named have 4 deviations each.
 const LEAST: u8 = 36;

@@ -39,7 +39,8 @@ const ROW_STEP: usize = 2;
 /// Minimum and maximum module width, in pixels.
 const MODULE: (f64, f64) = (1.1, 60.0);
 /// Maximum number of finder patterns kept, those crossed most often first, and pixels of the photo for each beyond that. Hatching makes
-/// thousands of spots; a photo larger than a phone's usual twelve megapixels may show more patterns: 3,000 squares have 9,000 patterns, at 1.75 px a module on 42 million pixels.
+/// thousands of spots; a photo larger than a phone's usual twelve megapixels may show more patterns: 3,000 squares have 9,000
+/// patterns, at 1.75 px a module on 42 million pixels.
 const MOST: usize = 6000;
 const PIXELS_A_PATTERN: usize = 2000;
 

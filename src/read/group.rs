@@ -23,7 +23,7 @@ use super::pose::Pose;
 use crate::frame::floor_index;
 use crate::photo::Luma;
 
-/// Modules between the finder patterns of a version 1 code.
+/// Distance between the finder patterns of a version 1 code, in modules (ISO/IEC 18004).
 const APART: f64 = 14.0;
 /// Side of the squares in which patterns are looked up, in pixels.
 const BIN: f64 = 64.0;

@@ -27,16 +27,16 @@ const FAR: f64 = 50.0;
 const MOVED_MM: f64 = 1.5;
 /// Maximum distance of a square's middle from its cell's, in sides.
 const OFF: f64 = 0.4;
-/// Maximum doubt of the camera, in sides, at which cells are sought and squares are put in their cells. At three times that a square is still
-/// nearer to its own cell than [`OFF`] lets the next one have it; without a bound, walls of which few codes showed at first were put
-/// together wrongly.
+/// Maximum doubt of the camera, in sides, at which cells are sought and squares are put in their cells. At three times that a square
+/// is still nearer to its own cell than [`OFF`] lets the next one have it; without a bound, walls of which few codes showed at first
+/// were put together wrongly.
 const DOUBT: f64 = 0.2;
 /// Search radius as a multiple of the camera's doubt; never less than the usual radius.
 const REACH: f64 = 2.0;
 /// Maximum number of rounds; each reaches two cells farther than the one before.
 const ROUNDS: usize = 48;
-/// Maximum number of thorough passes over the whole wall; they stop when one finds nothing. What is found says how blurred the photo is, and
-/// so what else can be believed.
+/// Maximum number of thorough passes over the whole wall; they stop when one finds nothing. What is found says how blurred the photo
+/// is, and so what else can be believed.
 const HARD_ROUNDS: usize = 2;
 
 /// Rectangle of places, ends included.

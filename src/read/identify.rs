@@ -1,4 +1,13 @@
-//! A rough pose becomes an exact one, and the code under it a name, or none.
+//! Identification: a rough pose becomes an exact one, and the code under it a name, or none.
+//!
+//! In: a pose within about a module of a code. Out: [`Found`], its pose aligned to a small part of a pixel and what was compared;
+//! `None` where the shared part hardly correlates, so that no code of any event is there. A name is given only where the best code of
+//! the event leads over the second by a minimum log-likelihood ratio and, where that alone leaves doubt, by the evidence of weighing.
+//!
+//! ```text
+//!   pose ─ align ─▶ exact pose ─ compare (sheets) ─▶ Match ─ clear? ─▶ name
+//!                                                     └ weigh (pixels) ─ evidence ≥ SURELY ─▶ name, else none
+//! ```
 
 use super::align::{Aligner, Freedom};
 use super::book::{Book, Light, Match, Weight, Whose};
@@ -23,8 +32,8 @@ const KNOWN: f32 = 0.38;
 const LIKELIER: f32 = 12.0;
 /// Minimum ratio of measured to expected contrast in the modules that distinguish codes, for unweighed codes.
 const STRENGTH: f32 = 0.65;
-/// Minimum score, log-likelihood ratio and explained share that leave no doubt. Of 21,000 foreign codes and drawings (`limit trials`) the likeliest had 0.77,
-/// 65 and 0.69, the next 0.72, 42 and 0.69; halved, squares of other events are named unweighed.
+/// Minimum score, log-likelihood ratio and explained share that leave no doubt. Of 21,000 foreign codes and drawings (`limit trials`)
+/// the likeliest had 0.77, 65 and 0.69, the next 0.72, 42 and 0.69; halved, squares of other events are named unweighed.
 const CLEAR_SCORE: f32 = 0.8;
 const CLEAR_LIKELIER: f32 = 100.0;
 const CLEAR_EXPLAINED: f32 = 0.7;
@@ -164,8 +173,8 @@ fn by_left(weight: &Weight) -> f32 {
 /// with logarithms of what weighing gives, over 20,800 at 0.7 to 1.15 px with a lead of 8 to 130.
 const COMPARED: [f32; 2] = [-4.27, 0.245];
 const BY_FLIPS: [f32; 5] = [-4.334, 0.0871, -4.574, 2.454, -2.211];
-/// Logistic regression over 740 squares of the event and the 1,190 likest of other events on made walls at 0.8 to 1.3 px a module: constant,
-/// and weights of what is left as odds, of the rest and of the lead. Moved by 3, so that [`SURELY`] is a name's least here too.
+/// Logistic regression over 740 squares of the event and the 1,190 likest of other events on made walls at 0.8 to 1.3 px a module:
+/// constant, and weights of what is left as odds, of the rest and of the lead. Moved by 3, so that [`SURELY`] is a name's least here too.
 const BY_LEFT: [f32; 4] = [-20.0, -10.2, -4.3, 5.5];
 /// Maximum blur, in modules, at which a small residual says something: beyond it hardly anything is to be seen at all.
 const LEFT_BLURRED: f32 = 1.75;

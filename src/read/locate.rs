@@ -11,8 +11,8 @@
 //!   ▣ ▲ ▲ ▲ ▲
 //! ```
 //!
-//! The fourth corner is where the lines along the outermost modules meet: under tilt it lies elsewhere than three patterns say. From four corners
-//! comes a homography, and the modules are decoded with error correction (ISO/IEC 18004).
+//! The fourth corner is where the lines along the outermost modules meet: under tilt it lies elsewhere than three patterns say. From
+//! four corners comes a homography, and the modules are decoded with error correction (ISO/IEC 18004).
 
 use rayon::prelude::*;
 
@@ -33,10 +33,10 @@ pub struct Located {
     pub text: Option<String>,
 }
 
-/// Modules a side of the smallest and of the largest code that is looked for, and from one size to the next: version 1 to 16.
+/// Range of a code's side, in modules: versions 1 to 16; and the step from one version to the next.
 const SIDES: std::ops::RangeInclusive<usize> = 21..=81;
 const VERSION: usize = 4;
-/// From a code's edge to the middle of a finder pattern, in modules.
+/// Distance from a code's edge to the middle of a finder pattern, in modules.
 const IN: f64 = 3.5;
 /// Maximum numbers of finder patterns (those crossed most often), of partners of one pattern (the nearest of like size), and of triples
 /// (those that fit best). Without them, printed rings without end took seconds.

@@ -7,7 +7,8 @@
 //!                                 │                                  ▲          │
 //!                              identify                              └─ fitted ─┘
 //!                       (align, compare, weigh)                 (promising, sweep)
-//!   Sought ─ resolve ─▶ which cell is which ─ behind ─▶ PhotoReading ─ several ─▶ WallReading
+//!   Sought ─ resolve ─▶ which cell is which ─ apart ─▶ what hangs on another board ─ behind ─▶ PhotoReading
+//!   PhotoReading, one or more ─ several ─▶ WallReading
 //! ```
 //!
 //! Promised: a square is named only where its own code was compared with all codes of the event and leads by far;

@@ -1,4 +1,8 @@
 //! Reading one photo: the stages in their order.
+//!
+//! In: an upright photo, what was printed, and the book of its codes. Out: a [`PhotoReading`] with one sight for each cell, or a
+//! [`ReadError`] that says why there is none. Starts from the cards where three agree, else from the lattice that squares make,
+//! else from a single card; what hangs apart from the lattice is told by `apart`, what is bare by `behind`.
 
 use std::collections::{BTreeMap, BTreeSet};
 

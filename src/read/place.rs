@@ -1,4 +1,5 @@
-//! Where a square's code comes to lie when the square hangs in a cell, turned or not.
+//! Geometry of a square on the wall: where its code comes to lie when it hangs in a cell, turned or not, and the way back from a code to
+//! the paper around it.
 
 use super::pose::{HALF, Pose};
 use super::reading::Camera;

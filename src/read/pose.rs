@@ -1,4 +1,4 @@
-//! Where one code lies in the photo.
+//! Affine pose of one code in the photo: the image of the code's middle and of one module's step along either axis.
 
 use crate::frame::{Module, PhotoPx, Point, Vector};
 use crate::photo::Luma;

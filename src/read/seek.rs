@@ -90,13 +90,13 @@ enum Mark {
     Dot,
 }
 
-/// Places rated a module.
+/// Number of rated places along a module's side.
 const PER_MODULE: usize = 2;
-/// Modules from a code's middle to that of a finder pattern, along both axes.
+/// Distance from a code's middle to that of a finder pattern along both axes, in modules.
 const FINDER: f64 = 7.0;
 /// Half the width of a finder pattern with the light ring around it, in modules.
 const RING: f64 = 4.5;
-/// The least sum of three ratings for a closer look; a perfect code has 3.
+/// Minimum sum of three ratings for a closer look; a perfect code has 3.
 const PROMISING: f32 = 1.0;
 /// Minimum rating of a single mark, and maximum number of marks of a patch that are combined.
 const PEAK: f32 = 0.3;
@@ -382,7 +382,7 @@ struct Sums {
     square: Vec<i32>,
 }
 
-/// Places at the edge of a patch that are not rated: half the larger mark.
+/// Width of the unrated edge of a patch, in places: half the larger mark.
 const MARGIN: usize = 9;
 
 impl Sums {

@@ -1,4 +1,8 @@
 //! Several photos of one wall become one reading: each cell from the photo that shows it best.
+//!
+//! A named square ranks before a bare wall, that before a code that cannot be read, and all of them before a cell out of sight; of
+//! equals the surer, then the photo with more pixels a module. Where two photos surely show different things, the cell is contradicted
+//! and nothing is said of it.
 
 use super::reading::{Apart, CellReading, PhotoReading, Sight, WallReading};
 

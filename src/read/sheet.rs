@@ -1,4 +1,7 @@
-//! All codes of an event in one view, and the comparison with them.
+//! Template matrix: all codes of an event as they look in one view, and the normalized correlation of what is seen with them.
+//!
+//! A row for each code, its own part without light and shared part, of length 1; so a comparison is one matrix-vector product. Coarse
+//! first, one place a module, then the shortlist with two.
 
 use super::book::{Match, RANKED};
 use super::draw::{LATTICE, PLACES, dot, draw, even_out, normalise, offset, project_out, single, weights};
@@ -146,7 +149,7 @@ impl Sheet {
     }
 }
 
-/// Places with one a module, filled up to a multiple of eight.
+/// Length of a coarse row, one place a module, padded to a multiple of eight.
 const COARSE: usize = (SIDE * SIDE).next_multiple_of(8);
 
 /// Sums over each module's places.

@@ -1,4 +1,4 @@
-//! Codes that are none of this event's: what they say.
+//! Foreign codes: the text of a code that is none of this event's, decoded with error correction from its modules.
 
 use rqrr::{Grid, SimpleGrid};
 
@@ -15,7 +15,8 @@ pub fn text(luma: &Luma, pose: &Pose) -> Option<String> {
 
 /// Text of a code from the levels of its modules, row by row, `side` in a row; `None` where error correction fails.
 ///
-/// Without control characters: whoever printed it may mean the terminal that shows it. Dark and light are told apart by one level for the whole code, and if that fails by the levels around each module.
+/// Without control characters: whoever printed it may mean the terminal that shows it. Dark and light are told apart by one level for
+/// the whole code, and if that fails by the levels around each module.
 pub(super) fn decoded(levels: &[f32], side: usize) -> Option<String> {
     let half = threshold(levels);
     let around = around(levels, side);

@@ -24,19 +24,19 @@ use crate::photo::Luma;
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
 
-/// Pixels that a module should have at least after blocks of them are taken together.
+/// Minimum size of a module, in blocks, after pixels are averaged in blocks.
 const BLOCK_PX: f64 = 1.25;
-/// The least and the most blur in pixels (blocks) that is believed: a pixel's own area is 0.29.
+/// Range of the blur's standard deviation, in pixels (blocks): a pixel's own area is 0.29.
 const BLUR: (f64, f64) = (0.3, 2.4);
-/// Beyond so many deviations of the blur nothing of a module is seen.
+/// Radius of the blur's kernel, in standard deviations.
 const REACH: f64 = 3.3;
-/// Edges of modules that one pixel can see: twice the reach at a blur of 2.4 modules.
+/// Maximum number of module edges in a pixel's view: twice the reach at a blur of 2.4 modules.
 const EDGES: usize = 20;
-/// Unknowns: six of the pose, the blur, light, contrast.
+/// Number of unknowns: six of the pose, the blur, light, contrast.
 const UNKNOWNS: usize = 15;
-/// Seven of light, one of contrast.
+/// Number of linear unknowns: seven of light, one of contrast.
 const LIGHTS: usize = 8;
-/// Offsets from the centre are divided by this many modules, so that all unknowns of the pose weigh about the same.
+/// Length, in modules, by which offsets from the centre are divided, so that all unknowns of the pose weigh about the same.
 const ARM: f64 = 8.0;
 /// Ridge term against stretching and against a change of blur, as a share of the pixels' own weight.
 const STIFFNESS: f64 = 0.01;

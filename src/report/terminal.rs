@@ -7,8 +7,8 @@
 //!   1    ·    ?    -    <           -  not in the photo                           !   of another event
 //! ```
 //!
-//! A cell is five characters wide where the whole wall fits so, else three; walls that are wider still are drawn in blocks. In three characters a label longer than two has no room to stand apart from its
-//! neighbour; then the mark is `x`.
+//! A cell is five characters wide where the whole wall fits so, else three; walls that are wider still are drawn in blocks. In three
+//! characters a label longer than two has no room to stand apart from its neighbour; then the mark is `x`.
 
 use crate::plan::cell::column_letters;
 use crate::words::Words;

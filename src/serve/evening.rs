@@ -277,7 +277,8 @@ impl Evening {
         self.shared.send_modify(|(_, list)| *list += 1);
     }
 
-    /// Takes a photo that was made at `taken`, seconds since 1970; `id` is its phone's own number for it, under which it is told how far it is. Never two at once: each goes on from what the one before it left.
+    /// Takes a photo that was made at `taken`, seconds since 1970; `id` is its phone's own number for it, under which it is told how
+    /// far it is. Never two at once: each goes on from what the one before it left.
     ///
     /// # Errors
     /// [`Refusal`], and nothing has changed.

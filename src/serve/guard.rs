@@ -1,9 +1,9 @@
 //! Who gets in, and what goes out with every answer.
 //!
 //! In this order: without one of the two secrets as the first part of the path there is one page that says nothing but that the link
-//! does not work, whatever else is asked, always the same; a `Host` that was not shown to anybody is misdirected (that is how a foreign page would reach this
-//! server through a name of its own); what is sent has to come from the page itself (`Origin`). No path that a client asks for
-//! ever becomes a path of a file.
+//! does not work, whatever else is asked, always the same; a `Host` that was not shown to anybody is misdirected (that is how a
+//! foreign page would reach this server through a name of its own); what is sent has to come from the page itself (`Origin`). No path
+//! that a client asks for ever becomes a path of a file.
 
 use std::net::IpAddr;
 

@@ -155,8 +155,8 @@ impl Known {
         &self.origins
     }
 
-    /// Adds a photo taken at `at`, seconds since 1970, in which the squares in the cells `white` were still white. Says which number it has in [`Known::reading`], and of which cells it shows
-    /// the newest look.
+    /// Adds a photo taken at `at`, seconds since 1970, in which the squares in the cells `white` were still white. Says which number
+    /// it has in [`Known::reading`], and of which cells it shows the newest look.
     pub fn add(&mut self, photo: PhotoReading, white: &[Cell], origin: Origin, at: u64) -> Added {
         let index = self.photos.len();
         let mut newest = vec![false; self.cells.len()];

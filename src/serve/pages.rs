@@ -1,7 +1,7 @@
 //! The pages themselves: written by hand, embedded, their sentences filled in from the words.
 //!
-//! In a page `{{id}}` stands for a sentence, `{{=name}}` for the evening's name, `{{=language}}` for the language, `{{=private}}` for what becomes of photos, and `{{=words}}`
-//! for the sentences that its script needs, as JSON that cannot end the element it stands in.
+//! In a page `{{id}}` stands for a sentence, `{{=name}}` for the evening's name, `{{=language}}` for the language, `{{=private}}` for
+//! what becomes of photos, and `{{=words}}` for the sentences that its script needs, as JSON that cannot end the element it stands in.
 
 use serde_json::{Map, Value};
 

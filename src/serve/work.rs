@@ -55,7 +55,8 @@ impl Work {
         Arc::clone(&self.hands).acquire_owned().await.ok().map(Hand)
     }
 
-    /// Reads a photo that was made at `taken` and has the number `id` on its phone, in the order of asking. Goes on to its end even where nobody waits for the answer any more.
+    /// Reads a photo that was made at `taken` and has the number `id` on its phone, in the order of asking. Goes on to its end even
+    /// where nobody waits for the answer any more.
     ///
     /// # Errors
     /// [`Refusal`] where there is no answer.

@@ -20,7 +20,7 @@ const BLACK: [u8; 3] = [33; 3];
 const OWN: f64 = 52.0;
 /// Radius, in tiles, within which a tile's expected colour may be found: hands shift what they draw by a tenth of a square.
 const REACH: usize = 2;
-/// A tile this near to paper, in levels, counts as not drawn on; it is no person's unless everything around should be darker …
+/// Maximum distance from paper, in levels, of a tile that is not drawn on; it is no person's unless everything around should be darker …
 const UNDRAWN: f64 = 30.0;
 /// … than this, in levels from paper.
 const FULL: f64 = 110.0;

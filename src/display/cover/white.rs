@@ -26,10 +26,11 @@ const AS_PAPER: (i16, i16) = (20, 8);
 const TELLING: f64 = 80.0;
 /// Least share of a square's tiles that must tell.
 const ENOUGH: f64 = 0.12;
-/// Greatest mean, along the way from paper to the expected colours, of a white square. A child that presses lightly covers 0.3 of the paper.
+/// Greatest mean, along the way from paper to the expected colours, of a white square. A child that presses lightly covers 0.3 of the
+/// paper.
 const DRAWN: f64 = 0.1;
-/// Range of grey levels within a tile, as a part of their mean, that nine tenths of a white square's tiles stay below: a noisy photo reaches
-/// 0.15, pencil bleached by glare 0.23.
+/// Range of grey levels within a tile, as a part of their mean, that nine tenths of a white square's tiles stay below: a noisy photo
+/// reaches 0.15, pencil bleached by glare 0.23.
 const GRAIN: f64 = 0.18;
 /// Greatest difference in chromaticity, as a share of red, green or blue in the whole, between the paper in a square's own code and the
 /// median of all codes: where a visitor coloured the code's box too, that paper is no measure of white.

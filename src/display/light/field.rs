@@ -15,13 +15,13 @@ use crate::display::hung::median;
 use crate::frame::{Point, WallMm, float, floor_index, narrow};
 use crate::plan::Grid;
 
-/// Places a cell, along one side, at which a plane is laid: light changes little over half a square of 127 mm.
+/// Number of places along a cell's side at which a plane is fitted: light changes little over half a square of 127 mm.
 const PLACES_A_CELL: usize = 2;
-/// References that a plane is laid through. Eight leave a shadow's edge a square wide; fewer follow noise.
+/// Number of references that a plane is fitted to. Eight leave a shadow's edge a square wide; fewer follow noise.
 const NEIGHBOURS: usize = 8;
 /// Radius of a plane's support as a multiple of the distance to the last of them.
 const REACH: f64 = 1.15;
-/// Rounds in which references that do not fit lose their weight.
+/// Number of rounds in which outliers among the references lose their weight.
 const ROUNDS: usize = 2;
 /// Numbers of a reference: the logarithm of white for three channels.
 const NUMBERS: usize = 3;
@@ -125,7 +125,7 @@ struct Plane {
     values: [[f64; NUMBERS]; 3], // of the numbers, times 1, x, y
 }
 
-/// Pulls slopes towards none, so that three references in a row make a plane too: a part of all weight; ten times as much bends a
+/// Ridge term of the slopes, so that three references in a row make a plane too: a part of all weight; ten times as much bends a
 /// slope at the wall's corner by 6 %.
 const LEVEL: f64 = 1e-3;
 
@@ -159,9 +159,10 @@ struct Veil {
     part: f64,
 }
 
-/// Parts of white that ink throws back: none is blacker than the least, and what looks lighter than the most is blurred, not light.
+/// Range of ink's reflectance as a part of white: none is blacker than the least, and what looks lighter than the most is blurred, not
+/// light.
 const INK_PARTS: [f64; 2] = [INK / PAPER, 0.06];
-/// Most that stray light is of the white in the middle of all: a window in the picture.
+/// Maximum stray light as a part of the median white: a window in the picture.
 const MOST_VEIL: f64 = 0.15;
 
 impl Veil {

@@ -23,14 +23,14 @@ use super::hung::median;
 use field::Field;
 use reference::references;
 
-/// Light that white office paper throws back, 0 … 1; from memory, no source. sRGB 245: a drawing's own white is a little
+/// Reflectance of white office paper, 0 … 1; from memory, no source. sRGB 245: a drawing's own white is a little
 /// darker than the screen's.
 pub const PAPER: f64 = 0.913;
-/// Light that printer's black throws back, 0 … 1; from memory, no source. sRGB 33.
+/// Reflectance of printer's black, 0 … 1; from memory, no source. sRGB 33.
 pub const INK: f64 = 0.015;
 /// Steps of the table that takes light back to levels; at its dark end 0.8 of a level each.
 const STEPS: usize = 4096;
-/// Pixels of a row between two places where the field is asked; between them straight lines do.
+/// Pixels of a row between two evaluations of the field; it is interpolated linearly between them.
 const RUN: usize = 16;
 const RUN_AS_PART: f32 = 16.0;
 

@@ -20,13 +20,13 @@ const FINE: usize = 4;
 const ACROSS: usize = (SIDE + 2 * QUIET_ZONE) * FINE;
 /// Margin around the code whose pixels are used, in modules: the quiet zone has 4, and drawings begin beside it.
 const MARGIN: f64 = 2.0;
-/// Blurs that are tried, standard deviations in pixels of the photo: from as sharp as a pixel's own square to a shaken hand.
+/// Candidate blurs, standard deviations in pixels of the photo: from as sharp as a pixel's own square to a shaken hand.
 const BLURS_PX: [f64; 9] = [0.4, 0.55, 0.7, 0.85, 1.0, 1.2, 1.5, 1.9, 2.5];
-/// Codes from which the blur is taken; more change nothing.
+/// Maximum number of codes from which the blur is estimated; more change nothing.
 const TRIED: usize = 24;
-/// Fewest pixels for two numbers a channel.
+/// Minimum number of pixels for two numbers a channel.
 const LEAST_PIXELS: usize = 40;
-/// Rounds in which pixels that do not fit lose their weight.
+/// Number of rounds in which outliers among the pixels lose their weight.
 const ROUNDS: usize = 4;
 
 /// White and black at one place, as light, 0 … 1.

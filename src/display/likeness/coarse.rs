@@ -1,4 +1,4 @@
-//! A first look at 8 × 8 places, to leave few pieces for the second.
+//! Coarse comparison on 8 × 8 places, which leaves few pieces for the fine one: the misfit of means, in all four turns.
 
 use super::piece::Ink;
 use super::plane::{Plane, SIDE, turned_back};
@@ -7,7 +7,7 @@ use crate::frame::{float, narrow};
 /// Places along a side.
 const ACROSS: usize = 8;
 const PLACES: usize = ACROSS * ACROSS;
-/// How strong a drawing's colours may be for the piece's: a pale pencil … a felt pen.
+/// Range of the ratio of a drawing's ink to the piece's: a pale pencil … a felt pen.
 pub(super) const GAIN: (f32, f32) = (0.4, 1.15);
 /// Maximum relative difference of one channel's strength from the others': a tinted light or pencil.
 const TINT: f32 = 0.25;

@@ -11,13 +11,13 @@ use super::coarse::GAIN;
 use super::piece::{Ink, Piece};
 use super::plane::{PLACES, Plane, reach};
 
-/// From here on a place is one pencil's, 0 … 1.
+/// Minimum share of one pencil, of 255, in a place that is that pencil's alone.
 const PURE: u8 = 191;
 /// Weight of the pencil's own colour in a region's mean, in places; small areas keep nearly what the pencil has.
 const PRIOR: f32 = 20.0;
-/// The most that one place can count, in squares of ink: what lies over the paper, tape or a neighbour, is not the drawing.
+/// Maximum contribution of one place, in squares of ink: what lies over the paper, tape or a neighbour, is not the drawing.
 const MOST_SHAPE: f32 = 0.2;
-/// The most that an area's colour can count: somebody took another pencil.
+/// Maximum contribution of an area's colour: somebody took another pencil.
 const MOST_COLOUR: f32 = 0.06;
 /// Weight of colours beside shapes. At 1 a drawing in wrong colours looks like another piece; at 0 trees look like clouds.
 const COLOUR: f32 = 0.2;

@@ -63,30 +63,30 @@ pub const PAPER_LEVEL: u8 = 245;
 /// Number of pieces and turns that get a second look. With 24 one in a hundred right ones is lost on photos of 40 pixels a square; half as
 /// many lose three.
 const FINALISTS: usize = 32;
-/// A piece is plain below this variance of its ink: a drawing of it is mostly one colour, whatever it was to be.
+/// Minimum variance of a piece's ink for it not to be plain: a drawing of it is mostly one colour, whatever it was to be.
 const MUCH: f32 = 0.02;
-/// Two pieces look the same where one, drawn without fault, fits the other within this misfit.
+/// Maximum misfit of one piece, drawn without fault, to another that looks the same.
 const SAME: f32 = 0.006;
-/// What a good drawing leaves anyway, added to misfits before they are divided.
+/// Misfit of a good drawing, added to misfits before their ratio is taken.
 const USUAL: f32 = 0.002;
-/// The lead that is asked for, see [`lead`]: the least of those tried without a false alarm on 20 made walls, seeds 5 to 24 of the
+/// Minimum lead, see [`lead`]: the least of those tried without a false alarm on 20 made walls, seeds 5 to 24 of the
 /// example; there it finds 91.0 % of 277. Half of it finds 94.9 % and calls 1 of 2,210 right ones wrong. On other seeds: the head.
 const ASKED: f32 = 0.0051;
-/// The lead over all others that is asked for where no code says anything: less, since it is over the next best of all pieces.
+/// Minimum lead over all others where no code says anything: less, since it is over the next best of all pieces.
 const ASKED_UNREAD: f32 = 0.0015;
-/// The lead that a piece must have over the next best but the paper's own to be named. Without it one name in ninety was another's.
+/// Minimum lead of a named piece over the next best but the paper's own. Without it one name in ninety was another's.
 const ASKED_NAME: f32 = 0.0005;
 /// A wall is drawn freely where one in seven of the squares that seem at home fits its own piece worse than this: unfinished, in
 /// pencils of other colours, with hearts, or in the sun. Made walls: 0.0059 at most by `rehearse`, 0.0073 and more on the photos of
 /// `tests/walls.rs`.
 const FREE: f32 = 0.0072;
-/// On such a wall another piece must fit within this misfit …
+/// Maximum misfit of another piece on such a wall …
 const CLOSE: f32 = 0.008;
-/// … and within this part of the next best piece's. On those photos, 961 squares on their own paper, that leaves two false alarms of 72.
+/// … and maximum ratio of it to the next best piece's. On those photos, 961 squares on their own paper, that leaves two false alarms of 72.
 const CLOSER: f32 = 0.6;
-/// Squares that the room's pencils are taken from, at most.
+/// Maximum number of squares from which the room's pencils are estimated.
 const SAMPLE: usize = 48;
-/// Places of one pencil's own that a drawing must have to tell its colour, and drawings that must tell it.
+/// Minimum number of places of one pencil alone in a drawing that tells its colour, and minimum number of such drawings.
 const TELLING: (f32, usize) = (40.0, 5);
 
 /// Whether a drawing is its paper's piece.

@@ -1,4 +1,4 @@
-//! A piece as it is compared: how much of each place is which pencil's.
+//! A piece as it is compared: for each place the shares of the pencils that cover it.
 
 use super::coarse::{self, Coarse};
 use super::plane::{PLACES, Plane, SIDE, smoothed};
@@ -69,7 +69,7 @@ fn variance(plane: &Plane) -> f32 {
 
 /// For each pencil how much of every place it has, 0 … 1. Pictures finer than a few pixels a place are counted at some of their pixels.
 fn count(few: &FewColours, grid: &Grid, cell: Cell) -> Vec<Plane> {
-    /// Pixels counted along a side of a place, at most.
+    /// Maximum number of pixels sampled along a side of a place.
     const MOST: usize = 4;
     let crop = Crop::of(few.size(), grid);
     let (corner, step) = (crop.piece_top_left(cell), crop.piece.value() / float(SIDE));

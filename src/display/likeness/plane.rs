@@ -1,4 +1,4 @@
-//! Small square rasters of numbers: turned, smoothed, and the least and most around each place.
+//! Square rasters of numbers, row by row: quarter turns, smoothing, and the minimum and maximum around each place.
 
 use crate::frame::{float, narrow};
 

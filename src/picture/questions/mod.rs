@@ -12,9 +12,9 @@
 //! the sentence and the working are put into words elsewhere, from the same values.
 //!
 //! A piece *has* a colour where anybody sees it there: no question is about a colour that covers less than 2 % of some piece
-//! which it touches, that is seen at its very edge only, or that looks like another one of the picture. So a count by eye, the backs of the pieces and the answer
-//! agree. Some questions have no number: which piece continues a line, which one is turned. They are asked only where the
-//! lines leave one answer.
+//! which it touches, that is seen at its very edge only, or that looks like another one of the picture. So a count by eye, the backs
+//! of the pieces and the answer agree. Some questions have no number: which piece continues a line, which one is turned. They are
+//! asked only where the lines leave one answer.
 //!
 //! ```
 //! use everysquare::picture::questions::{Answer, Rung, Unit, questions};

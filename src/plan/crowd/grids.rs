@@ -62,7 +62,8 @@ impl Verdict {
 /// no source.
 const LEAST_PART_DRAWING: f64 = 0.8;
 
-/// How many pieces suit the crowd: from a piece for four in five of the visitors, as far as the time allows, to what all of them can finish.
+/// How many pieces suit the crowd: from a piece for four in five of the visitors, as far as the time allows, to what all of them can
+/// finish.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub struct Range {
     /// At least.

@@ -79,7 +79,8 @@ fn folder_in(folder: &Path) -> std::io::Result<TempDir> {
     builder.tempdir_in(folder)
 }
 
-/// A folder in the making, of a check or of comparison prints. It gets its name with [`NewFolder::finish`]; dropped before, nothing of it stays.
+/// A folder in the making, of a check or of comparison prints. It gets its name with [`NewFolder::finish`]; dropped before, nothing of
+/// it stays.
 #[derive(Debug)]
 pub struct NewFolder {
     making: TempDir,
