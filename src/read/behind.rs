@@ -23,6 +23,9 @@ const BESIDE_MM: std::ops::Range<f64> = 8.0..40.0;
 /// Maximum difference in chromaticity (shares of red and green) between an empty cell and the surroundings. Empty cells of the
 /// simulator's walls lie 0.000 to 0.022 away.
 const HUE: f64 = 0.022;
+/// Maximum difference in chromaticity of an empty cell without another that looks the same. A torn square in light blue lay 0.016 away from
+/// a white wall, a scribbled one 0.021 from a grey one.
+const SAME_HUE: f64 = 0.014;
 /// Maximum ratio of an empty cell's grain to that of the surroundings, for the median and for the grainiest fifth.
 const GRAINIER: [f64; 2] = [1.7, 2.2];
 /// Maximum ratio of a bare cell's grain to that of the smoothest tenth of the squares that were read.
@@ -32,6 +35,10 @@ const SEEN: f64 = 0.5;
 /// Maximum share of an empty cell's samples darker than [`DARK`] of its median: beyond it something was drawn or printed there.
 const MARKED: f64 = 0.008;
 const DARK: f64 = 0.62;
+/// Minimum chromaticity difference from grey of a coloured wall, and maximum difference of its shadows from it, as a share of that: ink is
+/// grey, a shadow between boards keeps their colour.
+const COLOURED: f64 = 0.03;
+const SHADOW: f64 = 0.5;
 /// Maximum ratio of brightness between an empty cell and the surroundings, each against the nearest white.
 const BRIGHTER: f64 = 1.24;
 /// Maximum differences between two cells that are empty together: in chromaticity, and the ratio of brightness and of grain.
@@ -42,6 +49,8 @@ const WHITES: usize = 4;
 const BLACK: f64 = 8.0;
 /// Difference from the photo's brightest grey level within which a cell counts as clipped.
 const CLIPPED: f64 = 4.0;
+/// Maximum median grain of a clipped cell: where light drowns the sensor there is no noise. White paper that is well lit has 0.004 and more.
+const FLAT: f64 = 0.002;
 
 /// What a part of the photo looks like, whatever the light.
 #[derive(Copy, Clone, Debug, PartialEq)]
@@ -56,6 +65,8 @@ struct Look {
     white: f64,
     /// Share of places much darker than the median.
     dark: f64,
+    /// Chromaticity of those places, mean; that of all where there are none.
+    dark_hue: [f64; 2],
 }
 
 /// Tells cells without a code apart.
@@ -134,11 +145,20 @@ impl<'a> Behind<'a> {
             return (Sight::Unseen, 0.8);
         }
         let usual_dark = self.surroundings.iter().map(|s| s.dark).fold(0.0, f64::max);
-        if look.level > self.brightest - CLIPPED || look.dark > MARKED + 2.0 * usual_dark {
+        let marked = look.dark > MARKED + 2.0 * usual_dark && !is_shadow(look);
+        let drowned = look.level > self.brightest - CLIPPED && look.grain[0] < FLAT;
+        if drowned || marked {
             return (Sight::Unread, 0.8);
         }
         let twin = || self.others.iter().any(|(other, twin)| *other != cell && alike(look, twin));
-        if self.surroundings.iter().any(|surroundings| like(look, surroundings)) {
+        let bare_wall = |look: &Look, hue| self.surroundings.iter().any(|around| like(look, around, hue));
+        // pale pencil on white lies as far from the wall's colour as bare wall in another light; bare wall has its like
+        let paired = || {
+            self.others
+                .iter()
+                .any(|(other, twin)| *other != cell && alike(look, twin) && bare_wall(twin, HUE))
+        };
+        if bare_wall(look, SAME_HUE) || (bare_wall(look, HUE) && paired()) {
             (Sight::Empty, 0.95)
         } else if self.surroundings.is_empty() && self.smoothest.is_some_and(|s| bare(look, s)) && twin() {
             (Sight::Empty, 0.8)
@@ -203,9 +223,17 @@ impl<'a> Behind<'a> {
             return None;
         }
         let level = quantile(levels.clone(), 0.5);
-        let dark = float(levels.iter().filter(|l| **l < DARK * level).count()) / float(levels.len());
+        let is_dark: Vec<bool> = levels.iter().map(|own| *own < DARK * level).collect();
+        let darks = is_dark.iter().filter(|dark| **dark).count();
+        let dark = float(darks) / float(levels.len());
+        let hue = [quantile(reds.clone(), 0.5), quantile(greens.clone(), 0.5)];
+        let mean = |of: &[f64]| {
+            let own = of.iter().zip(&is_dark).filter(|(_, dark)| **dark);
+            own.map(|(share, _)| share).sum::<f64>() / float(darks)
+        };
         Some(Look {
-            hue: [quantile(reds, 0.5), quantile(greens, 0.5)],
+            dark_hue: if darks == 0 { hue } else { [mean(&reds), mean(&greens)] },
+            hue,
             grain: [quantile(grains.clone(), 0.5), quantile(grains, 0.8)],
             level,
             white: quantile(whites, 0.5),
@@ -235,13 +263,20 @@ fn white(colour: &RgbImage, pose: &Pose) -> Option<f64> {
 }
 
 /// Whether a cell looks like the surroundings.
-fn like(cell: &Look, surroundings: &Look) -> bool {
+fn like(cell: &Look, surroundings: &Look, hue: f64) -> bool {
     let away = (cell.hue[0] - surroundings.hue[0]).hypot(cell.hue[1] - surroundings.hue[1]);
     // in less light the sensor's noise is a larger share of the brightness
     let dimmer = (surroundings.level / cell.level.max(1.0)).clamp(1.0, 4.0);
     let smooth = |k: usize| cell.grain[k] <= surroundings.grain[k] * GRAINIER[k] * dimmer;
     let brighter = cell.white / surroundings.white.max(1e-6);
-    away < HUE && smooth(0) && smooth(1) && (1.0 / BRIGHTER..BRIGHTER).contains(&brighter)
+    away < hue && smooth(0) && smooth(1) && (1.0 / BRIGHTER..BRIGHTER).contains(&brighter)
+}
+
+/// Whether what is dark in a cell is the cell's own colour in shadow, as between boards, and no ink: told on coloured walls only.
+fn is_shadow(look: &Look) -> bool {
+    let away = |a: [f64; 2], b: [f64; 2]| (a[0] - b[0]).hypot(a[1] - b[1]);
+    let from_grey = away(look.hue, [1.0 / 3.0; 2]);
+    from_grey > COLOURED && away(look.dark_hue, look.hue) < SHADOW * from_grey
 }
 
 /// Whether a cell is much smoother than the smoothest squares.
