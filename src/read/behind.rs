@@ -39,6 +39,8 @@ const DARK: f64 = 0.62;
 /// grey, a shadow between boards keeps their colour.
 const COLOURED: f64 = 0.03;
 const SHADOW: f64 = 0.5;
+/// Maximum brightness of such a wall against white paper: in lamplight white paper is coloured too, and ink on it with it (simulator's phone-3).
+const DARKER: f64 = 0.85;
 /// Maximum ratio of brightness between an empty cell and the surroundings, each against the nearest white.
 const BRIGHTER: f64 = 1.24;
 /// Maximum differences between two cells that are empty together: in chromaticity, and the ratio of brightness and of grain.
@@ -276,7 +278,7 @@ fn like(cell: &Look, surroundings: &Look, hue: f64) -> bool {
 fn is_shadow(look: &Look) -> bool {
     let away = |a: [f64; 2], b: [f64; 2]| (a[0] - b[0]).hypot(a[1] - b[1]);
     let from_grey = away(look.hue, [1.0 / 3.0; 2]);
-    from_grey > COLOURED && away(look.dark_hue, look.hue) < SHADOW * from_grey
+    look.white < DARKER && from_grey > COLOURED && away(look.dark_hue, look.hue) < SHADOW * from_grey
 }
 
 /// Whether a cell is much smoother than the smoothest squares.
