@@ -1,13 +1,13 @@
-//! One check of the wall: what was read becomes a judgement, a report, pictures, and a folder of files.
+//! Check of the wall: what was read becomes a judgement, a report, pictures, and a folder of files.
 //!
 //! ```text
 //!   WallReading ─▶ Check::new ─▶ judgement, report ─┐
-//!                                                   ├─▶ write ─▶ checks/<time>/  report.json, report.html, wall.jpg, marked.jpg
-//!   Covered, Camera ─▶ draw, Straightening ─▶ Drawn ┘
+//!                                                   ├─▶ write ─▶ checks/<time>/  report.json, report.html,
+//!   Covered, Camera ─▶ draw, Straightening ─▶ Drawn ┘                            wall.jpg, marked.jpg
 //! ```
 //!
-//! Whoever has photos, the command or the helper's page, goes this way, so that a check is the same wherever it was made. The
-//! clock belongs to the caller: the folder's name is given.
+//! Whoever has photos, the command or the helper's page, goes this way, so that a check is the same wherever
+//! it was made. The clock belongs to the caller: the folder's name is given.
 
 use std::path::PathBuf;
 
@@ -28,17 +28,17 @@ use crate::words::Words;
 /// Margin of `wall.jpg` around the wall, in mm: squares that hang over the edge are seen whole.
 pub const MARGIN_MM: f64 = 20.0;
 
-/// How `wall.jpg` is drawn: as finely as the finest photo shows the wall, as far as a screen can show that.
+/// Frame of `wall.jpg`: as fine as the finest photo shows the wall, as far as a screen can show that.
 pub const FRONTAL: Frontal = Frontal { margin_mm: MARGIN_MM, px_per_mm: None, longest_px: LONGEST_PX };
 
-/// One check.
+/// Check of the wall: reading, judgement and report.
 #[derive(Clone, Debug)]
 pub struct Check {
-    /// What was read.
+    /// Reading of the wall.
     pub reading: WallReading,
-    /// What state each cell is in.
+    /// Judgement: the state of each cell.
     pub judgement: Judgement,
-    /// What is told.
+    /// Report: what people are told.
     pub report: Report,
 }
 
@@ -68,14 +68,16 @@ impl Noticed {
 /// The pictures of a check, as JPEG files.
 #[derive(Clone, Debug, Default)]
 pub struct Drawn {
-    /// Each photo, cropped, blanked and marked.
+    /// Marked photos in their order, cropped and blanked.
     pub marked: Vec<Vec<u8>>,
-    /// The wall, straightened.
+    /// Front view of the wall.
     pub straight: Vec<u8>,
 }
 
 impl Check {
-    /// Judges a reading and puts it into words, with what was noticed besides.
+    /// Judges a reading and puts it into words.
+    ///
+    /// `someone` says whether somebody seems to stand before the wall in one of its photos.
     #[must_use]
     pub fn new(
         reading: WallReading,
@@ -97,8 +99,10 @@ impl Check {
         Self { reading, judgement, report }
     }
 
-    /// Draws the photo number `index` marked, and what it shows of the wall into the wall's picture, its light evened out where `light` is
-    /// given. Nothing where the reading has no such photo.
+    /// Draws photo `index` marked, and what it shows of the wall into the wall's picture.
+    ///
+    /// Its light is corrected where `light` is given. Returns the marked photo as a JPEG file; `None` where
+    /// the reading has no such photo.
     ///
     /// # Errors
     /// [`JpegError`] where the marked photo makes no file.
@@ -118,7 +122,10 @@ impl Check {
         marked.map(Some)
     }
 
-    /// The same with the last photo: `wall.jpg` is made too, beside the marked photo.
+    /// Draws the last photo, `index`, without light correction, and finishes the wall's picture.
+    ///
+    /// Returns the marked photo, `None` where the reading has no such photo, and `wall.jpg`, both as JPEG
+    /// files.
     ///
     /// # Errors
     /// [`JpegError`] where one of the two makes no file.
@@ -153,7 +160,7 @@ impl Check {
         Marking { photo, reading, index, judgement: &self.judgement, cover, words }
     }
 
-    /// The wall's picture, with label and state where it is covered.
+    /// Finished picture of the wall, with label and state where it is covered.
     #[must_use]
     pub fn straight(&self, wall: Straightening<'_>, words: &Words) -> RgbImage {
         wall.finish_named(|cell| {
@@ -162,7 +169,8 @@ impl Check {
         })
     }
 
-    /// Writes the check's folder `checks/<name>/`, whole or not at all, with `more` files, and says where it is.
+    /// Writes the check's folder `checks/<name>/`, whole or not at all, with `more` files, and returns its
+    /// path.
     ///
     /// # Errors
     /// [`FolderError`] where it cannot be written; nothing of it stays then.
@@ -187,7 +195,7 @@ impl Check {
     }
 }
 
-/// `marked.jpg`; of several photos `marked-1.jpg` and so on.
+/// Writes `marked.jpg`; of several photos `marked-1.jpg` and so on.
 fn write_marked(into: &NewFolder, marked: &[Vec<u8>]) -> Result<(), FolderError> {
     for (number, picture) in (1..).zip(marked) {
         let name = if marked.len() == 1 { "marked.jpg".to_owned() } else { format!("marked-{number}.jpg") };

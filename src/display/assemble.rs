@@ -1,4 +1,4 @@
-//! The wall put together from its squares.
+//! Mosaic: the wall put together from its rectified squares.
 //!
 //! ```text
 //!   Closed                    Straight                     InOrder
@@ -19,7 +19,7 @@ use crate::frame::{Point, Vector, WallMm, float, round_index, round_signed};
 use crate::picture::Picture;
 use crate::plan::{Cell, Grid, Turn};
 
-/// How the squares are put together.
+/// Arrangement of the squares.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Arrangement {
     /// In the cells where they hang, edge to edge.
@@ -30,19 +30,19 @@ pub enum Arrangement {
     InOrder,
 }
 
-/// What stands in cells that no square fills.
+/// Filling of cells without a square.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Missing {
-    /// The original, in soft pencil.
+    /// Piece of the original, in soft pencil.
     Ghost,
-    /// Nothing but a light grey.
+    /// Plain light grey.
     Open,
 }
 
-/// Colour of an open spot: a little darker than paper.
+/// Colour of cells without a square: a little darker than paper.
 const OPEN: Rgb<u8> = Rgb([226, 226, 224]);
 
-/// What a wall is put together from.
+/// Parts of a mosaic.
 #[derive(Copy, Clone, Debug)]
 pub struct Parts<'a> {
     /// The wall's cells.
@@ -51,14 +51,14 @@ pub struct Parts<'a> {
     pub picture: &'a Picture,
     /// How the squares hang.
     pub hanging: &'a Hanging,
-    /// What hangs in each cell, in the order of the cells.
+    /// Rectified squares, in the order of the cells.
     pub squares: &'a [Option<Straightened>],
-    /// Pixels along a square's side.
+    /// Number of pixels along a square's side.
     pub side_px: usize,
 }
 
 impl Parts<'_> {
-    /// Puts the wall together; as many pixels a cell as a square has.
+    /// Draws the mosaic, `side_px` pixels a cell.
     #[must_use]
     pub fn assemble(&self, arrangement: Arrangement, missing: Missing) -> RgbImage {
         let mut wall = self.board(missing, arrangement);
@@ -81,7 +81,7 @@ impl Parts<'_> {
         wall
     }
 
-    /// The wall before anything hangs on it.
+    /// Picture of the wall before anything hangs on it.
     fn board(&self, missing: Missing, arrangement: Arrangement) -> RgbImage {
         let side = |count: usize| u32::try_from(count * self.side_px).unwrap_or(u32::MAX);
         let mut wall = RgbImage::from_pixel(side(self.grid.columns), side(self.grid.rows), OPEN);
@@ -98,7 +98,7 @@ impl Parts<'_> {
         wall
     }
 
-    /// Whether the square that belongs into a cell hangs anywhere.
+    /// Whether the square that belongs in a cell hangs anywhere.
     fn is_filled(&self, cell: Cell) -> bool {
         let drawn = |hung: &Hung| self.squares.get(self.grid.index(hung.at)).is_some_and(Option::is_some);
         self.hanging.squares.iter().any(|hung| hung.home == cell && drawn(hung))
@@ -122,7 +122,7 @@ impl Parts<'_> {
     }
 }
 
-/// A square's picture as it hangs.
+/// Picture of a square, turned as it hangs.
 fn turned(square: &RgbImage, turn: Turn) -> RgbImage {
     match turn {
         Turn::None => square.clone(),

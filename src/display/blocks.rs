@@ -1,17 +1,20 @@
-//! Where the pixels of a picture lie in a photo, worked out block by block.
+//! Block-wise mapping of a picture's pixels into a photo.
 //!
 //! ```text
-//!   ┌───────┬───────┬───────┐   the corners of blocks of 16 × 16 pixels go through lens and homography, the pixels between
-//!   │ · · · │ · · · │ · · · │   them lie on straight lines: off by 0.1 pixel where one side of a wall is four times as
-//!   └───────┴───────┴───────┘   near as the other (tested), for a tenth of the work
+//!   ┌───────┬───────┬───────┐   corners of blocks of 16 × 16 pixels: through lens and homography
+//!   │ · · · │ · · · │ · · · │   pixels between them: interpolated bilinearly
+//!   └───────┴───────┴───────┘
 //! ```
+//!
+//! Off by 0.1 pixel where one side of a wall is four times as near as the other (tested), for a tenth of the
+//! work.
 
 use crate::frame::{PhotoPx, Point, float};
 
-/// Pixels along a block's side.
+/// Number of pixels along a block's side.
 pub(super) const BLOCK: usize = 16;
 
-/// One row of blocks.
+/// Row of blocks: the places in the photo of its upper and lower corners.
 pub(super) struct Blocks {
     upper: Vec<Point<PhotoPx>>,
     lower: Vec<Point<PhotoPx>>,
@@ -19,8 +22,8 @@ pub(super) struct Blocks {
 }
 
 impl Blocks {
-    /// The row of blocks whose upper edge is at `top`, of a picture `width` pixels wide; `exact` takes a place in the
-    /// picture into the photo.
+    /// Row of blocks whose upper edge is at `top`, of a picture `width` pixels wide; `exact` maps a place in
+    /// the picture into the photo.
     pub(super) fn new(width: usize, top: usize, exact: impl Fn(f64, f64) -> Point<PhotoPx>) -> Self {
         let edge = |y: usize| -> Vec<_> {
             (0..=width.div_ceil(BLOCK)).map(|i| exact(float(i * BLOCK), float(y))).collect()
@@ -28,7 +31,8 @@ impl Blocks {
         Self { upper: edge(top), lower: edge(top + BLOCK), width }
     }
 
-    /// Calls `draw` with each pixel's number across and its place, for the row of pixels `down` below the blocks' upper edge.
+    /// Calls `draw` with each pixel's column and its place in the photo, for the row of pixels `down` below
+    /// the blocks' upper edge.
     pub(super) fn row(&self, down: usize, mut draw: impl FnMut(usize, Point<PhotoPx>)) {
         let part = (float(down) + 0.5) / float(BLOCK);
         let edge: Vec<_> =

@@ -9,14 +9,14 @@ use crate::frame::{Frame, Point, float, floor_index, round_byte, round_index, ro
 /// DejaVu Sans Condensed Bold; its licence lies beside it.
 const FONT: &[u8] = include_bytes!("fonts/DejaVuSansCondensed-Bold.ttf");
 
-/// How a line is drawn.
+/// Style of a line.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Pen {
     /// Its colour.
     pub colour: Rgb<u8>,
-    /// Its width in pixels.
+    /// Width in pixels.
     pub width: f64,
-    /// Lengths of its dashes and of the gaps between, in widths; `None` for a line without gaps.
+    /// Lengths of dashes and of gaps, in widths; `None` for a solid line.
     pub dash: Option<(f64, f64)>,
 }
 
@@ -35,7 +35,7 @@ impl<'a, F: Frame> Canvas<'a, F> {
         Self { picture, font: FontRef::try_from_slice(FONT).ok(), frame: std::marker::PhantomData }
     }
 
-    /// A straight line with round ends. Parts outside the picture are left out.
+    /// Draws a straight line with round ends. Parts outside the picture are left out.
     pub fn line(&mut self, from: Point<F>, to: Point<F>, pen: Pen) {
         let along = to - from;
         let length = along.length().value();
@@ -56,15 +56,17 @@ impl<'a, F: Frame> Canvas<'a, F> {
         }
     }
 
-    /// A closed line through some points.
+    /// Draws a closed line through some points.
     pub fn outline(&mut self, corners: &[Point<F>], pen: Pen) {
         for (i, from) in corners.iter().enumerate() {
             self.line(*from, corners[(i + 1) % corners.len()], pen);
         }
     }
 
-    /// Lines of text one below the other about a middle, on a light plate: each as high as it is asked to be
-    /// in pixels, all of them shrunk alike where one is wider than `widest`.
+    /// Writes lines of text one below the other about a middle, on a light plate.
+    ///
+    /// Each line comes with its height in pixels; all are shrunk by one factor where one is wider than
+    /// `widest`.
     pub fn label(&mut self, middle: Point<F>, lines: &[(&str, f64)], widest: f64, ink: Rgb<u8>) {
         let Some(font) = self.font.clone() else { return };
         let width_of = |text: &str, high: f64| f64::from(text_size(scale(high), &font, text).0);
@@ -82,8 +84,8 @@ impl<'a, F: Frame> Canvas<'a, F> {
         }
     }
 
-    /// One line of text on a light plate that begins at a place, its middle as high as that; shrunk where it is wider
-    /// than `widest`.
+    /// Writes one line of text on a light plate that begins at `from`, centred on its height; shrunk where it
+    /// is wider than `widest`.
     pub fn beside(&mut self, from: Point<F>, text: &str, high: f64, widest: f64, ink: Rgb<u8>) {
         let Some(font) = self.font.clone() else { return };
         let width_of = |high: f64| f64::from(text_size(scale(high), &font, text).0);
@@ -92,7 +94,7 @@ impl<'a, F: Frame> Canvas<'a, F> {
         self.label(middle, &[(text, high)], widest, ink);
     }
 
-    /// A light rectangle through which a little of the picture shows.
+    /// Draws a light rectangle through which a little of the picture shows.
     fn plate(&mut self, middle: Point<F>, wide: f64, tall: f64) {
         let columns = self.range(middle.x - wide / 2.0, middle.x + wide / 2.0, self.picture.width());
         let rows = self.range(middle.y - tall / 2.0, middle.y + tall / 2.0, self.picture.height());
@@ -119,7 +121,7 @@ impl<'a, F: Frame> Canvas<'a, F> {
     }
 }
 
-/// The place on a dash that is nearest to a place along the line.
+/// Nearest place on a dash to a place along the line, in pixels.
 fn on_dash(at: f64, pen: Pen) -> f64 {
     let Some((dash, gap)) = pen.dash else { return at };
     let (dash, period) = (dash * pen.width, (dash + gap) * pen.width);
@@ -134,7 +136,7 @@ fn on_dash(at: f64, pen: Pen) -> f64 {
     }
 }
 
-/// Letters `high` pixels from line to line; whole pixels are fine enough.
+/// Font scale of letters `high` pixels from line to line; whole pixels are fine enough.
 fn scale(high: f64) -> PxScale {
     PxScale::from(f32::from(u16::try_from(round_index(high)).unwrap_or(u16::MAX)))
 }

@@ -1,13 +1,17 @@
-//! A code painted out of its square, from what surrounds it.
+//! Inpainting of a code from what surrounds it on its square.
 //!
 //! ```text
 //!        top
-//!     ┌───────┐     Colours that go smoothly from each edge of the box to the one opposite (a Coons patch, Coons 1967),
-//! left│ ▣   ▣ │right    each edge's colours the mean of a strip beside it; and the crayon's grain, mirrored in from beside the box.
+//!     ┌───────┐
+//! left│ ▣   ▣ │right
 //!     │ ▣     │
 //!     └───────┘
 //!       bottom
 //! ```
+//!
+//! Colours are interpolated smoothly from each edge of the box to the one opposite (a Coons patch, Coons
+//! 1967), each edge's colours the mean of a strip beside it; the crayon's grain is mirrored in from beside
+//! the box.
 
 use image::RgbImage;
 
@@ -17,12 +21,12 @@ use crate::plan::code::{QUIET_ZONE, SIDE};
 
 /// Width painted out beyond the quiet zone, in mm: the fine line around it and the blur of a photo.
 const BEYOND_MM: f64 = 0.8;
-/// Width of the strip whose mean an edge's colours are, in mm: a few strokes of a crayon.
+/// Width of the strip whose mean gives an edge's colours, in mm: a few strokes of a crayon.
 const STRIP_MM: f64 = 3.0;
-/// Radius of the mean, in mm; grain is the difference from it.
+/// Half width of the box filter whose residual is the grain, in mm.
 const GRAIN_MM: f64 = 2.0;
 
-/// Part of a picture in whole pixels; the last ones are not in it.
+/// Rectangle of a picture in whole pixels; `right` and `bottom` are exclusive.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 struct Part {
     left: usize,
@@ -69,7 +73,7 @@ impl Surroundings<'_> {
         [0, 1, 2].map(|i| f64::from(pixel[i]))
     }
 
-    /// The mean of a part of the square; `None` where nothing is left of it.
+    /// Mean colour of a rectangle of the square; `None` where nothing is left of it.
     fn mean(&self, part: Part) -> Option<Colour> {
         let (right, bottom) = (part.right.min(self.side), part.bottom.min(self.side));
         let places = (part.top..bottom).flat_map(|y| (part.left..right).map(move |x| (x, y)));
@@ -82,7 +86,7 @@ impl Surroundings<'_> {
         (count > 0).then(|| sum.map(|sum| sum / float(count)))
     }
 
-    /// The colours along the two edges that run across, or along the two that run down, at each pixel.
+    /// Colours along the two horizontal edges (`across`), or along the two vertical ones, at each pixel.
     fn edges(&self, across: bool) -> [Vec<Colour>; 2] {
         let Part { left, top, right, bottom } = self.part;
         let (from, to) = if across { (left, right) } else { (top, bottom) };
@@ -96,7 +100,7 @@ impl Surroundings<'_> {
         [either(&one, &other), either(&other, &one)]
     }
 
-    /// The piece of the strip beside one edge that tells the colour at a pixel of it.
+    /// Rectangle of the strip beside one edge whose mean is the colour at a pixel of it.
     fn beside(&self, across: bool, first: bool, at: usize) -> Part {
         let Part { left, top, right, bottom } = self.part;
         let (near, far) = (at.saturating_sub(self.strip), at + self.strip + 1);
@@ -112,7 +116,7 @@ impl Surroundings<'_> {
         }
     }
 
-    /// The part's new colours, row by row.
+    /// New colours of the box, row by row.
     fn painted(&self, reach: usize) -> Vec<[u8; 3]> {
         let Part { left, top, right, bottom } = self.part;
         let ([upper, lower], [first, last]) = (self.edges(true), self.edges(false));
@@ -141,7 +145,7 @@ impl Surroundings<'_> {
         painted
     }
 
-    /// What differs from the mean around, mirrored in from the side where there is more room.
+    /// Grain: residual of the mean around, mirrored in from the side where there is more room.
     fn grain(&self, x: usize, y: usize, reach: usize) -> Colour {
         let Part { left, top, right, .. } = self.part;
         let from_left = left >= self.side - right;

@@ -1,10 +1,12 @@
-//! The wall filling up: small pictures of it, one a check, as one animated GIF (GIF89a) that can be mailed.
+//! Animation of the wall filling up: small pictures, one a check, as one animated GIF (GIF89a) that can be
+//! mailed.
 //!
 //! ```text
 //!   Moment, Moment … ─▶ at most 24, evenly, first and last kept ─▶ at most 640 px wide, labelled ─▶ GIF under 5 MB
 //! ```
 //!
-//! Every check is shown for a second, the last one for four; then it begins again. The same moments give the same bytes.
+//! Every check is shown for a second, the last one for four; then it begins again. The same moments give the
+//! same bytes.
 
 use gif::{Encoder, Frame, Repeat};
 use image::imageops::{self, FilterType};
@@ -16,40 +18,43 @@ use super::drawing::Canvas;
 use crate::frame::{DisplayPx, Point, float, floor_index, round_index};
 use crate::words::{Sentence, Tell, Words, told_in_english};
 
-/// Maximum number of moments; of more, some are taken evenly.
+/// Maximum number of moments shown; of more, some are taken evenly.
 pub const MOST_MOMENTS: usize = 24;
-/// Maximum width and height of the picture, in pixels: a wall of one column stays small.
+/// Maximum width of the picture, in pixels.
 const WIDEST_PX: f64 = 640.0;
+/// Maximum height of the picture, in pixels: a wall of one column stays small.
 const HIGHEST_PX: f64 = 640.0;
-/// Maximum size in bytes: what mail servers and messengers take without asking.
+/// Maximum size of the file, in bytes: what mail servers and messengers take without asking.
 pub const MOST_BYTES: usize = 5_000_000;
-/// Ratio of the next try's size where a file is too large, and maximum number of tries: the last one has pictures of a
-/// hundred pixels, and no 24 of them take so much.
+/// Factor by which the picture's sides shrink for the next try, where a file is larger.
 const SMALLER: f64 = 0.8;
+/// Maximum number of tries: the last one has pictures of a hundred pixels, and no 24 of them take so much.
 const TRIES: usize = 9;
-/// Duration of a moment, and of the last one, in hundredths of a second.
+/// Time that a moment is shown, in hundredths of a second.
 const SHOWN: u16 = 100;
+/// Time that the last moment is shown, in hundredths of a second.
 const LAST_SHOWN: u16 = 400;
-/// Speed of the colour quantization, from 1 (slow) to 30.
+/// Speed of the search for a picture's 256 colours, from 1 (slow, good) to 30.
 const SPEED: i32 = 10;
-/// Height of the label as a part of the picture's height, and the least in pixels: below, it cannot be read.
+/// Height of the label as a share of the picture's height.
 const LABEL_HIGH: f64 = 0.08;
+/// Minimum height of the label, in pixels: below, it cannot be read.
 const LABEL_LEAST_PX: f64 = 14.0;
 
-/// One check.
+/// One check of the wall, as a frame of the animation.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Moment<'a> {
-    /// When, as people read it: `18:30`.
+    /// Time as people read it: `18:30`.
     pub when: &'a str,
     /// Number of squares in their place.
     pub right: usize,
-    /// Number of squares in all.
+    /// Number of cells.
     pub cells: usize,
-    /// The wall as it was then. All are drawn as large as the last one.
+    /// Picture of the wall at that time. All are drawn as large as the last one.
     pub picture: &'a RgbImage,
 }
 
-/// Moments that make no moving picture.
+/// Reason why moments make no animation.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum FillingError {
     /// There is none, or a picture has no pixels.
@@ -72,7 +77,7 @@ impl Tell for FillingError {
     }
 }
 
-/// At most `most` of `count` things, evenly, the first and the last among them, in order.
+/// Indices of at most `most` of `count` things, evenly, the first and the last among them, in order.
 ///
 /// ```
 /// use everysquare::display::evenly;
@@ -87,10 +92,11 @@ pub fn evenly(count: usize, most: usize) -> impl Iterator<Item = usize> {
         .map(move |at| if at + 1 == shown && at > 0 { count - 1 } else { round_index(float(at) * step) })
 }
 
-/// The moments as one animated GIF of at most [`MOST_BYTES`].
+/// Animated GIF of the moments, at most [`MOST_BYTES`] long.
 ///
 /// # Errors
-/// [`FillingError::Nothing`] where there is nothing to show.
+/// [`FillingError::Nothing`] where there is nothing to show, [`FillingError::TooLarge`] where no try is small
+/// enough, [`FillingError::Gif`] where the encoder refuses.
 pub fn filling(moments: &[Moment], words: &Words) -> Result<Vec<u8>, FillingError> {
     let shown: Vec<&Moment> = evenly(moments.len(), MOST_MOMENTS).filter_map(|at| moments.get(at)).collect();
     let last = shown.last().ok_or(FillingError::Nothing)?;
@@ -133,7 +139,7 @@ fn encode(shown: &[&Moment], size: [f64; 2], words: &Words) -> Result<Vec<u8>, F
     Ok(file)
 }
 
-/// The picture at its size, with time and count in its upper left corner.
+/// Picture at its size, with time and count in its upper left corner.
 fn labelled(moment: &Moment, [width, height]: [u16; 2], words: &Words) -> RgbImage {
     let mut picture = imageops::resize(moment.picture, width.into(), height.into(), FilterType::Triangle);
     let said = [

@@ -1,4 +1,4 @@
-//! What hangs nowhere yet: the original's piece, as if drawn softly with a grey pencil.
+//! Ghost: the original's piece where a square is missing, as if drawn softly with a grey pencil.
 
 use image::imageops::{FilterType, resize};
 use image::{Rgb, RgbImage};
@@ -7,18 +7,20 @@ use crate::frame::{float, round_byte};
 use crate::picture::Picture;
 use crate::plan::{Cell, Grid};
 
-/// Level of the paper under the pencil.
+/// Grey level of the paper under the pencil.
 const PAPER: f64 = 240.0;
-/// Darkness of the darkest area, 0 … 1: a quarter of the way to black shows shapes and is told from any square at a glance.
+/// Darkness of the darkest area, 0 … 1: a quarter of the way to black shows shapes and is told from any
+/// square at a glance.
 const TONE: f64 = 0.22;
 /// Darkness of a line between two colours, 0 … 1.
 const LINE: f64 = 0.45;
-/// Width of a line as a part of the square's side.
+/// Width of a line as a share of the square's side.
 const LINE_WIDTH: f64 = 0.008;
-/// Minimum sum of the channels' differences of two colours with a line between them.
+/// Threshold of the sum of the channels' differences, in levels, above which there is a line between two
+/// colours.
 const EDGE: u32 = 48;
 
-/// The piece of a cell as a ghost of `side_px` pixels a side.
+/// Ghost of a cell's piece, `side_px` × `side_px` pixels.
 #[must_use]
 pub fn ghost(picture: &Picture, grid: &Grid, cell: Cell, side_px: usize) -> RgbImage {
     let side = u32::try_from(side_px.max(1)).unwrap_or(u32::MAX);

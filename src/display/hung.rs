@@ -1,53 +1,54 @@
-//! How every square really hangs: its place on the wall and how askew it is, from its code.
+//! Hanging: the place of every square on the wall and how askew it is, from its code.
 //!
 //! ```text
-//!   ┌────────────┐          The code tells where it lies in the photo; the camera takes that to the wall. A square of paper
-//!   │            │╲         is stiff and flat on the wall, so three numbers say how it hangs: its code's middle, right and
-//!   │            │ ╲ askew  down, and the angle. Its size is the same for all: the wall's scale, the median over all codes.
-//!   │       ▣·───┼──╲─▶
+//!   ┌────────────┐          The code tells where it lies in the photo; the camera takes that to the wall. A
+//!   │            │╲         square of paper is stiff and flat on the wall, so three numbers say how it hangs:
+//!   │            │ ╲ askew  its code's centre, right and down, and the angle. Its size is one for all: the
+//!   │       ▣·───┼──╲─▶     wall's scale, the median over all codes.
 //!   └────────────┘   ╲
 //! ```
 //!
-//! The camera's millimetres are those of a wall whose squares are as far apart as planned ([`WallMm`]). Where all of them hang
-//! 2 mm further apart, the camera cannot tell: the codes then look smaller than they were printed, and [`Hanging::scale`] says so.
+//! The camera's millimetres are those of a wall whose squares are as far apart as planned ([`WallMm`]). Where
+//! all of them hang 2 mm further apart, the camera cannot tell: the codes then look smaller than they were
+//! printed, and [`Hanging::scale`] says so.
 
 use crate::frame::{Map, PhotoPx, Point, SquareMm, Vector, WallMm, float};
 use crate::plan::code::SIDE;
 use crate::plan::{Cell, Printed, Turn};
 use crate::read::{Camera, CellReading, Sight};
 
-/// One square as it hangs.
+/// Square as it hangs.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Hung {
-    /// The cell where it hangs.
+    /// Cell where it hangs.
     pub at: Cell,
-    /// The cell where it belongs.
+    /// Cell where it belongs.
     pub home: Cell,
-    /// How far it is turned clockwise from upright.
+    /// Turn clockwise from upright.
     pub turn: Turn,
-    /// Which photo shows it best.
+    /// Index of the photo that shows it best.
     pub photo: usize,
-    /// From the paper to the wall: a turn, a shift and the wall's scale.
+    /// Map from the paper to the wall: a turn, a shift and the wall's scale.
     pub square_to_wall: Map<SquareMm, WallMm>,
-    /// How far it is askew, in radians, clockwise, beside its quarter turns.
+    /// Angle askew, in radians, clockwise, beside its quarter turns.
     pub askew: f64,
-    /// How large its own code looks, in wall millimetres for one printed one: for judging [`Hanging::scale`].
+    /// Scale of its own code, in wall millimetres for one printed one: for judging [`Hanging::scale`].
     pub own_scale: f64,
-    /// Pixels of the photo that a module takes.
+    /// Side of a module in the photo, in pixels.
     pub px_per_module: f64,
 }
 
 /// All squares that were named.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Hanging {
-    /// In the order of the cells.
+    /// Squares in the order of the cells where they hang.
     pub squares: Vec<Hung>,
-    /// Wall millimetres for one millimetre of paper, the median over the squares; 1 without one.
+    /// Scale in wall millimetres for one of paper, the median over the squares; 1 without one.
     pub scale: f64,
 }
 
 impl Hanging {
-    /// How the squares hang that a reading names. `cameras` are those of its photos.
+    /// Squares that a reading names, as they hang. `cameras` are those of its photos, in their order.
     #[must_use]
     pub fn of(cells: &[CellReading], cameras: &[&Camera], printed: &Printed) -> Self {
         let seen: Vec<Seen> = cells.iter().filter_map(|cell| Seen::of(cell, cameras, printed)).collect();
@@ -56,28 +57,28 @@ impl Hanging {
         Self { squares, scale }
     }
 
-    /// The square that hangs in a cell.
+    /// Square that hangs in a cell.
     #[must_use]
     pub fn in_cell(&self, cell: Cell) -> Option<&Hung> {
         self.squares.binary_search_by_key(&cell, |hung| hung.at).ok().and_then(|i| self.squares.get(i))
     }
 }
 
-/// The middle one; of an even number the upper of the two; `None` of nothing.
+/// Median; of an even number of values the upper of the two in the middle; `None` of nothing.
 pub(super) fn median(mut values: Vec<f64>) -> Option<f64> {
     values.sort_by(f64::total_cmp);
     values.get(values.len() / 2).copied()
 }
 
-/// A code as the camera takes it to the wall.
+/// Code as the camera maps it to the wall.
 struct Seen {
     at: Cell,
     home: Cell,
     turn: Turn,
     photo: usize,
-    /// The code's middle.
+    /// Centre of the code.
     middle: Point<WallMm>,
-    /// The direction of the code's right, of length 1.
+    /// Direction of the code's right, of length 1.
     right: Vector<WallMm>,
     scale: f64,
     px_per_module: f64,
@@ -129,7 +130,7 @@ impl Seen {
     }
 }
 
-/// Where the outer corners of a code are seen, from those of its paper: both came from one affine pose.
+/// Outer corners of a code in the photo, from those of its paper: both came from one affine pose.
 pub(super) fn code_corners(paper: [Point<PhotoPx>; 4], printed: &Printed) -> [Point<PhotoPx>; 4] {
     let [origin, right, _, down] = paper;
     let side = printed.grid.square_mm;

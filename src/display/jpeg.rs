@@ -6,7 +6,8 @@ use thiserror::Error;
 
 use crate::words::{Sentence, Tell, told_in_english};
 
-/// Quality of the files: at 85 of 100 the rings around letters stay out of sight and a wall takes about half a megabyte.
+/// Quality of the JPEG files, 0 … 100: at 85 the rings around letters stay out of sight and a wall takes
+/// about half a megabyte.
 const QUALITY: u8 = 85;
 
 /// A picture that makes no JPEG file.
@@ -25,7 +26,7 @@ impl Tell for JpegError {
     }
 }
 
-/// The picture as a file: no EXIF, no time, no place, nothing of the photo it came from but what is seen.
+/// JPEG file of a picture: no EXIF, no time, no place, nothing of the photo it came from but what is seen.
 ///
 /// # Errors
 /// [`JpegError::Size`] where a side has no pixels or too many.

@@ -1,4 +1,4 @@
-//! The photo with what is the matter marked in it.
+//! Marked photo: the photo with what is the matter marked in it.
 //!
 //! Only the wall and its cards are kept, with a small margin; whatever else the photo held, the room and who
 //! is in it, is blank. The edge follows the lens's curvature, since each pixel is asked for its place on the
@@ -21,38 +21,40 @@ use super::drawing::{Canvas, Pen};
 use super::sample::Source;
 use super::straighten::LONGEST_PX;
 
-/// Margin around the ring of cards that is kept of the photo, in mm: cards hang a little askew.
+/// Width around the ring of cards that is kept of the photo, in mm: cards hang a little askew.
 pub const MARGIN_MM: f64 = 10.0;
 /// Colour where the photo is not kept.
 pub const BLANK: Rgb<u8> = Rgb([255; 3]);
-/// Step, in pixels, in which the photo is searched for the wall and the picture is drawn.
+/// Step, in pixels, with which the photo is searched for the wall, and side of the blocks that are drawn.
 const STEP_PX: usize = 8;
-/// Letters' heights as shares of a cell's side: the cell's name and what is to be done; a label of seven
-/// signs just fits.
+/// Heights of the letters of the cell's name and of what is to be done, as shares of a cell's side; a label
+/// of seven signs just fits.
 const LETTERS: (f64, f64) = (0.17, 0.27);
-/// Minimum height of letters in pixels; below it no screen shows them.
+/// Minimum height of letters, in pixels; below it no screen shows them.
 const SMALLEST_LETTERS_PX: f64 = 9.0;
 const INK: Rgb<u8> = Rgb([20, 24, 30]);
 
-/// What is marked.
+/// Photo, reading and judgement that a marked photo is drawn from.
 #[derive(Copy, Clone, Debug)]
 pub struct Marking<'a> {
     /// The photo.
     pub photo: &'a Photo,
-    /// What was read in it.
+    /// Reading of the photo.
     pub reading: &'a PhotoReading,
-    /// Which of the check's photos it is, from 0.
+    /// Index among the check's photos, from 0.
     pub index: usize,
-    /// The wall, judged.
+    /// Judgement of the wall.
     pub judgement: &'a Judgement,
-    /// What is covered in the photo.
+    /// Cover of the photo; `None` where nothing was looked for.
     pub cover: Option<&'a Cover>,
-    /// The language of the marks.
+    /// Words of the marks, in one language.
     pub words: &'a Words,
 }
 
-/// Draws the marked photo, cropped to what is kept: the photo's own pixels where those are at most [`LONGEST_PX`] on their
-/// longer side, else the means of 2 × 2, 3 × 3, …
+/// Draws the marked photo, cropped to what is kept.
+///
+/// The photo's own pixels where those are at most [`LONGEST_PX`] on their longer side, else the means of 2 ×
+/// 2, 3 × 3, …
 #[must_use]
 pub fn marked(marking: &Marking<'_>) -> RgbImage {
     let Some(kept) = Kept::find(marking) else { return RgbImage::from_pixel(1, 1, BLANK) };
@@ -67,21 +69,22 @@ pub fn marked(marking: &Marking<'_>) -> RgbImage {
     picture
 }
 
-/// The part of the photo that is kept.
+/// Part of the photo that is kept.
 struct Kept<'a> {
     camera: &'a Camera,
     straight_to_wall: Map<StraightPx, WallMm>,
     grid: &'a Grid,
     photo_to_display: Map<PhotoPx, DisplayPx>,
-    /// Its left upper corner in the photo's pixels, a multiple of `thin`, and its size in the picture's.
+    /// Left upper corner in the photo's pixels, a multiple of `thin`.
     corner: (usize, usize),
+    /// Width and height in the picture's pixels.
     size: (usize, usize),
-    /// Pixels of the photo, side by side, that make one of the picture.
+    /// Side, in photo pixels, of what becomes one pixel of the picture.
     thin: usize,
 }
 
 impl<'a> Kept<'a> {
-    /// `None` where the photo shows nothing of the wall.
+    /// Part of a photo that shows the wall, its cards or the margin; `None` where it shows nothing of them.
     fn find(marking: &Marking<'a>) -> Option<Self> {
         let camera = &marking.reading.camera;
         let mut kept = Self {
@@ -127,7 +130,7 @@ impl<'a> Kept<'a> {
         at.x > -around && at.y > -around && at.x < size.x + around && at.y < size.y + around
     }
 
-    /// The photo's pixels where they are kept.
+    /// Picture of the photo's pixels where they are kept, blank elsewhere.
     fn picture(&self, photo: &Photo) -> RgbImage {
         let (width, height) = self.size;
         let source = Source::new(photo, self.thin);
@@ -148,7 +151,9 @@ impl<'a> Kept<'a> {
         RgbImage::from_raw(side(width), side(height), picture).unwrap_or_default() // the sides and the pixels agree
     }
 
-    /// For each block of the row of blocks that begins at `top`, whether it is kept as a whole, not at all, or in part (`None`).
+    /// Whether each block of the row that begins at `top` is kept as a whole, not at all, or in part
+    /// (`None`).
+    ///
     /// What is kept is all but convex, so the corners tell.
     fn kept_blocks(&self, top: usize) -> Vec<Option<bool>> {
         let count = self.size.0.div_ceil(STEP_PX);
@@ -185,15 +190,15 @@ impl<'a> Kept<'a> {
         }
     }
 
-    /// Where a place in the picture lies in the photo.
+    /// Place in the photo of a place in the picture.
     fn place(&self, x: f64, y: f64) -> Point<PhotoPx> {
         let (left, upper) = self.corner;
         Point::new(x * float(self.thin) + float(left), y * float(self.thin) + float(upper))
     }
 }
 
-/// Where a cell is in this photo: the paper's own corners where they were found in it, else the cell's.
-/// `None` where its middle is outside.
+/// Corners of a cell in this photo: the paper's own where they were found in it, else the cell's. `None`
+/// where its middle is outside.
 fn corners_here(at: &JudgedCell, marking: &Marking<'_>) -> Option<[Point<PhotoPx>; 4]> {
     if at.state == State::Unseen && marking.cover.is_none_or(|cover| !cover.hides(at.cell)) {
         return None;
@@ -208,7 +213,7 @@ fn corners_here(at: &JudgedCell, marking: &Marking<'_>) -> Option<[Point<PhotoPx
     (inside && corners.iter().all(|corner| corner.is_finite())).then_some(corners)
 }
 
-/// Outline and words.
+/// Draws the outline and the words of a cell.
 fn mark(
     canvas: &mut Canvas<'_, DisplayPx>,
     at: &JudgedCell,
@@ -241,7 +246,7 @@ fn pen(state: State, width: f64) -> Pen {
     Pen { colour: Rgb(colour), width, dash }
 }
 
-/// What is to be done about a cell, in as few signs as possible.
+/// Words for what is to be done about a cell, in as few signs as possible.
 fn words_for(at: &JudgedCell, marking: &Marking<'_>) -> String {
     let square = |id: &str, home| {
         marking.words.say(id, &[("square", FluentValue::from(marking.judgement.grid.label(home)))])

@@ -1,4 +1,5 @@
-//! What a camera can measure of the wall: scale factor, size, how straight its rows and columns hang, gaps and overlaps.
+//! Measures of the wall by camera: scale factor, size, how straight its rows and columns hang, gaps and
+//! overlaps.
 //!
 //! ```text
 //!   module as printed, 0.6 mm ─┐
@@ -7,83 +8,87 @@
 //!   middles of squares ─▶ rows and columns: drift, lean        corners of neighbours ─▶ gaps, overlaps
 //! ```
 //!
-//! The yardstick is the printed module. A printer that shrinks everything shrinks the yardstick too: that is for the ruler on
-//! the sheet to tell, not for a photo. Without a plumb line in the photo *level* means as the wall does on the whole.
+//! The yardstick is the printed module. A printer that shrinks everything shrinks the yardstick too: only the
+//! ruler on the sheet shows that, not a photo. Without a plumb line in the photo *level* means as the wall
+//! does on the whole.
 
 use super::hung::{Hanging, Hung, median};
 use crate::frame::{Point, SquareMm, Vector, WallMm, float};
 use crate::plan::{Cell, Grid, Printed};
 
-/// A measured number and how far off it may be: in 95 of 100 cases at most by `within`.
+/// Measured number with its 95 % interval.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Quantity {
-    /// The number.
+    /// Measured value.
     pub value: f64,
-    /// Half the width of its interval of 95 %.
+    /// Half the width of the 95 % interval, in the unit of the value.
     pub within: f64,
 }
 
-/// How one row or column runs.
+/// Alignment of one row or column.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Run {
-    /// Which, from the top or from the left, from 0.
+    /// Index from the top or from the left, from 0.
     pub index: usize,
-    /// Number of squares it was measured from.
+    /// Number of squares that it was measured from.
     pub squares: usize,
-    /// Offset of the whole from its place, in mm: down for a row, to the right for a column.
+    /// Offset of the whole row or column from its place, in mm: down for a row, to the right for a column.
     pub drift: Quantity,
-    /// Offset of its last square against its first, in mm: a row sinks to the right, a column leans to the right on its
-    /// way down, where this is positive.
+    /// Offset of its last square against its first, in mm: a row sinks to the right, a column leans to the
+    /// right on its way down, where this is positive.
     pub lean: Quantity,
 }
 
-/// The space between two neighbouring squares.
+/// Space between two neighbouring squares.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Between {
-    /// The left or the upper one, and the other.
+    /// Cells of the left or upper square, and of the other.
     pub cells: [Cell; 2],
-    /// How wide it is at its narrowest (an overlap) or widest (a gap), in mm; never negative.
+    /// Width at its narrowest (an overlap) or widest (a gap), in mm; never negative.
     pub mm: Quantity,
 }
 
-/// The wall as it really hangs.
+/// Measures of the wall as it hangs.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Measured {
     /// Number of squares measured.
     pub squares: usize,
-    /// From the middle of one square to that of the next, in mm.
+    /// Distance from the middle of one square to that of the next, in mm.
     pub pitch: Quantity,
-    /// Scale factor: the pitch on the wall by the side of a piece.
+    /// Ratio of a length on the wall to that on the picture: the pitch over the side of a piece.
     pub scale_factor: Quantity,
-    /// From the left edge of the first column to the right edge of the last, in mm.
+    /// Width of the wall from the left edge of the first column to the right edge of the last, in mm.
     pub width: Quantity,
-    /// From the upper edge of the top row to the lower edge of the lowest, in mm.
+    /// Height of the wall from the upper edge of the top row to the lower edge of the lowest, in mm.
     pub height: Quantity,
     /// Rows from the top; those with fewer than two squares are left out.
     pub rows: Vec<Run>,
     /// Columns from the left; those with fewer than two squares are left out.
     pub columns: Vec<Run>,
-    /// The widest gap between neighbours, if there is one that is more than its uncertainty.
+    /// Widest gap between neighbours, if there is one that is more than its uncertainty.
     pub widest_gap: Option<Between>,
-    /// The largest overlap of neighbours, if there is one that is more than its uncertainty.
+    /// Largest overlap of neighbours, if there is one that is more than its uncertainty.
     pub largest_overlap: Option<Between>,
 }
 
-/// Minimum number of squares of which anything is said.
+/// Minimum number of squares for any measure.
 const LEAST_SQUARES: usize = 4;
-/// Standard deviations to one side that hold 95 of 100 cases.
+/// Half width of a 95 % interval, in standard deviations.
 const SIDES_OF_95: f64 = 1.96;
 /// Ratio of a median's standard error to a mean's, for a normal distribution: the root of half pi.
 const OF_MEDIAN: f64 = 1.253;
-/// Maximum relative error that all codes' sizes share: blur and sharpening move their edges a little.
+/// Half width of the 95 % interval of the codes' common error of size, as a share: blur and sharpening move
+/// their edges.
+///
 /// 12 made photos at 1.3 to 1.4 px a module: 0.02 to 0.2 % (`tests/straight.rs`).
 const SCALE_WITHIN: f64 = 0.003;
-/// Standard deviation of a square's middle and of its corners, in mm: on those photos 0.5 and 0.7.
+/// Standard deviation of a square's middle, in mm: 0.5 on those photos.
 const MIDDLE_MM: f64 = 0.5;
+/// Standard deviation of a square's corners, in mm: 0.7 on those photos.
 const CORNER_MM: f64 = 0.7;
 
 impl Quantity {
-    /// The median of some values and what they leave open.
+    /// Median of some values with its interval; `each_within` is the interval of one. `None` of nothing.
     fn median_of(values: Vec<f64>, each_within: f64) -> Option<Self> {
         let count = float(values.len().max(1));
         median(values).map(|value| Self { value, within: OF_MEDIAN * each_within / count.sqrt() })
@@ -93,7 +98,7 @@ impl Quantity {
         Self { value: self.value * factor, within: self.within * factor.abs() }
     }
 
-    /// The same where it may be off by a part of itself besides.
+    /// Quantity whose interval has an independent relative error, `part`, added to it.
     fn within_part(self, part: f64) -> Self {
         Self { within: self.within.hypot(self.value * part), ..self }
     }
@@ -142,7 +147,7 @@ impl Measured {
     }
 }
 
-/// Wall millimetres for one of paper, with what is left open.
+/// Scale in wall millimetres for one of paper, with its interval.
 fn scale(hanging: &Hanging) -> Option<Quantity> {
     let off: Vec<f64> = hanging.squares.iter().map(|hung| (hung.own_scale - hanging.scale).abs()).collect();
     let spread = 1.4826 * median(off)?; // of a normal distribution: Hampel 1974
@@ -159,7 +164,7 @@ enum Axis {
 }
 
 impl Axis {
-    /// A step's part along it, and beside it.
+    /// Components of a step along the axis, and across it.
     fn parts(self, step: Vector<WallMm>) -> (f64, f64) {
         match self {
             Self::Across => (step.x, step.y),
@@ -167,7 +172,7 @@ impl Axis {
         }
     }
 
-    /// Which place a cell has along it, and which line it lies on.
+    /// Position of a cell along the axis, and the index of the line it lies on.
     fn place(self, cell: Cell) -> (usize, usize) {
         match self {
             Self::Across => (cell.column, cell.row),
@@ -183,7 +188,7 @@ struct Wall<'a> {
 }
 
 impl Wall<'_> {
-    /// A length of the camera's as one that a ruler on the paper measures.
+    /// Length as a ruler on the paper measures it, from one in the camera's millimetres.
     fn in_paper_mm(&self, wall_mm: Quantity) -> Quantity {
         let part = self.scale.within / self.scale.value;
         wall_mm.times(1.0 / self.scale.value).within_part(part)
@@ -224,7 +229,7 @@ impl Wall<'_> {
         })
     }
 
-    /// From the outer edge of the first line to that of the last.
+    /// Extent from the outer edge of the first line to that of the last, in mm.
     fn extent(&self, axis: Axis, side_mm: f64) -> Quantity {
         let across = if axis == Axis::Across { Axis::Down } else { Axis::Across };
         let count = if axis == Axis::Across { self.grid.columns } else { self.grid.rows };
@@ -240,7 +245,7 @@ impl Wall<'_> {
         }
     }
 
-    /// For each two neighbours the narrowest and the widest of the space between them, in mm; negative where they overlap.
+    /// Narrowest and widest space between each two neighbours, in mm; negative where they overlap.
     fn between(&self) -> Vec<(f64, f64, [Cell; 2])> {
         let mut all = Vec::new();
         for one in &self.hanging.squares {
@@ -259,7 +264,7 @@ impl Wall<'_> {
         all
     }
 
-    /// A square's corners on the wall, clockwise from the one that hangs at the top left.
+    /// Corners of a square on the wall, clockwise from the one that hangs at the top left.
     fn corners(&self, hung: &Hung) -> [Point<WallMm>; 4] {
         let side = self.grid.square_mm;
         let own = [(0.0, 0.0), (side, 0.0), (side, side), (0.0, side)];
@@ -269,7 +274,8 @@ impl Wall<'_> {
     }
 }
 
-/// The middle one of the slopes between any two places (Theil 1950, Sen 1968); `None` of fewer than two places.
+/// Theil–Sen slope: the median of the slopes between any two places (Theil 1950, Sen 1968); `None` of fewer
+/// than two.
 fn slope(squares: &[(usize, f64)]) -> Option<f64> {
     let pairs = squares
         .iter()

@@ -20,18 +20,21 @@ use crate::picture::colour::ciede2000;
 use crate::picture::{Crop, FewColours};
 use crate::plan::Grid;
 
-/// Width of a line as a part of the picture's longer side; 2560 pixels get 3. Half as wide is lost on a projector.
+/// Width of a line as a share of the picture's longer side; 2560 pixels get 3. Half as wide is lost on a
+/// projector.
 const LINE_PART: f64 = 0.0012;
+/// Minimum width of a line, in pixels.
 const THINNEST_PX: f64 = 1.2;
 /// Width of the halo on either side, in lines.
 const HALO: f64 = 1.0;
-/// Share of the wall that the halo hides.
+/// Opacity of the halo, 0 … 1.
 const HALO_COVER: f64 = 0.7;
 const LIGHT: [u8; 3] = [255; 3];
-/// Colours for lines: magenta, ink, cyan, orange. Pencils seldom look like the first.
+/// Candidate colours for lines: magenta, ink, cyan, orange. Pencils seldom look like the first.
 const LINES: [[u8; 3]; 4] = [[214, 0, 120], [20, 20, 24], [0, 150, 190], [235, 110, 0]];
 
-/// The wall with the original's edges over it, as large as the wall. `wall` shows the grid and `margin_mm` around it.
+/// Picture of the wall with the original's edges over it, as large as `wall`, which shows the grid and
+/// `margin_mm` around it.
 #[must_use]
 pub fn overlap(wall: &RgbImage, original: &FewColours, grid: &Grid, margin_mm: f64) -> RgbImage {
     let across = grid.size().x + 2.0 * margin_mm;
@@ -72,7 +75,7 @@ fn inside(at: usize, margin: f64, all: u32) -> bool {
     middle > margin && middle < f64::from(all) - margin
 }
 
-/// The one of [`LINES`] that looks least like any pencil or paper.
+/// Colour of [`LINES`] that looks least like any pencil or paper (CIEDE2000).
 fn line_colour(pencils: &[[u8; 3]]) -> [u8; 3] {
     let least = |line: &[u8; 3]| {
         pencils.iter().chain([&LIGHT]).map(|own| ciede2000(*own, *line)).fold(f64::INFINITY, f64::min)
@@ -80,7 +83,8 @@ fn line_colour(pencils: &[[u8; 3]]) -> [u8; 3] {
     LINES.into_iter().max_by(|a, b| least(a).total_cmp(&least(b))).unwrap_or(LINES[0])
 }
 
-/// Where the wall's pixels are in the original.
+/// Place of the wall's pixels in the original: its top left corner and a pixel's step, in the original's
+/// pixels.
 struct Place {
     x: f64,
     y: f64,
@@ -88,7 +92,8 @@ struct Place {
 }
 
 impl Place {
-    /// The pencil at each pixel of the wall; beyond the picture its outermost pixels go on.
+    /// Index of the pencil at each pixel of the wall, row by row; beyond the picture its outermost pixels go
+    /// on.
     fn pencils(&self, original: &FewColours, (width, height): (u32, u32)) -> Vec<u8> {
         let side = |pixels: u32| usize::try_from(pixels).unwrap_or(0);
         let (w, h) = (side(original.size().0), side(original.size().1));
@@ -104,7 +109,8 @@ impl Place {
     }
 }
 
-/// For every pixel how much the pencil with most of it has over the one with second most, 0 at an edge … 255.
+/// Lead at every pixel, row by row: the smoothed share of the pencil with most minus that with second most, 0
+/// at an edge … 255.
 fn leads(original: &FewColours, place: &Place, size: (u32, u32), smooth: f64) -> Vec<u8> {
     let numbers = place.pencils(original, size);
     let mut used: Vec<u8> = numbers.clone();
@@ -134,7 +140,7 @@ fn leads(original: &FewColours, place: &Place, size: (u32, u32), smooth: f64) ->
     first.iter().zip(&second).map(|(first, second)| first - second).collect()
 }
 
-/// Shares that halo and line cover, for every lead.
+/// Table from a lead to the opacity of halo and line, 0 … 1.
 struct Covers([[f64; 2]; 256]);
 
 impl Covers {
@@ -153,8 +159,9 @@ impl Covers {
     }
 }
 
-/// How many standard deviations away from an edge one side leads by so much: the inverse of erf(x / √2), by Winitzki's
-/// approximation (2008), right to 0.2 %.
+/// Distance from an edge, in standard deviations, at which one side has this lead, 0 … 1.
+///
+/// The inverse of erf(x / √2), by Winitzki's approximation (2008), right to 0.2 %.
 fn distance(lead: f64) -> f64 {
     const A: f64 = 0.147;
     let log = (1.0 - lead * lead).max(1e-12).ln();

@@ -1,4 +1,4 @@
-//! `picture-preview.png`: the picture in its pencil colours with the grid, the pieces' labels, and the pencils beneath.
+//! Preview of the picture as it will hang: its grid, the pieces' labels and the pencils beneath.
 
 use image::imageops::{FilterType, replace, resize};
 use image::{Rgb, RgbImage};
@@ -8,27 +8,29 @@ use crate::frame::{DisplayPx, Point, float, floor_index};
 use crate::picture::{Crop, FewColours};
 use crate::plan::{Cell, Grid};
 
-/// The file that it is written to.
+/// Name of the file that it is written to.
 pub const PREVIEW: &str = "picture-preview.png";
-/// Pixels along a piece's side, where the picture stays within [`LONGEST_PX`].
+/// Maximum number of pixels along a piece's side; fewer where the picture would exceed [`LONGEST_PX`].
 const PIECE_PX: usize = 120;
-/// Pixels along the longer side of the grid.
+/// Maximum number of pixels along the longer side of the grid.
 const LONGEST_PX: usize = 3_000;
-/// Pixels along a piece's side below which not every piece is labelled: its letters would be lower than screens show.
+/// Minimum number of pixels along a piece's side for every piece to be labelled: below, letters would be too
+/// low for screens.
 const LABELLED_PIECE_PX: usize = 40;
-/// Height of a label as a part of the piece's side.
+/// Height of a label as a share of the piece's side.
 const LABEL: f64 = 0.2;
-/// White margin, in pixels.
+/// Margin around the picture, in pixels.
 const MARGIN_PX: usize = 24;
-/// Side of a pencil's patch in pixels, and height of its name.
+/// Side of a pencil's patch, in pixels.
 const PATCH_PX: usize = 44;
+/// Height of a pencil's name, in pixels.
 const NAME_PX: f64 = 26.0;
 /// Width of a pencil's column in pixels.
 const COLUMN_PX: usize = 300;
 const PAPER: Rgb<u8> = Rgb([255; 3]);
 const INK: Rgb<u8> = Rgb([20, 24, 30]);
 
-/// Draws it.
+/// Draws the preview of a picture over a grid.
 #[must_use]
 pub fn preview(few: &FewColours, grid: &Grid) -> RgbImage {
     let piece = (LONGEST_PX / grid.columns.max(grid.rows)).clamp(1, PIECE_PX);
@@ -65,10 +67,10 @@ pub fn preview(few: &FewColours, grid: &Grid) -> RgbImage {
 }
 
 const FINE: Pen = Pen { colour: INK, width: 1.0, dash: None };
-/// Pen under a fine line, so that it shows on dark colours too.
+/// Pen of the halo under a fine line, so that it shows on dark colours too.
 const HALO: Pen = Pen { colour: PAPER, width: 3.0, dash: None };
 
-/// What the grid takes of the picture.
+/// Part of the picture that the grid takes, `wide` × `high` pixels.
 fn taken(few: &FewColours, grid: &Grid, wide: usize, high: usize) -> RgbImage {
     let crop = Crop::of(few.size(), grid);
     let whole = |value: f64| px(floor_index(value + 0.5));

@@ -1,5 +1,4 @@
-//! Rows, columns and squares of a measured wall that are worth taping anew, as plain sentences: what leans, gapes or overlaps by
-//! more than one sees from across the room.
+//! Retaping: what of a measured wall is worth taping anew, in plain sentences.
 
 use super::measure::{Between, Measured, Run};
 use crate::plan::cell::column_letters;
@@ -8,11 +7,10 @@ use crate::plan::settings::Units;
 use crate::plan::{Cell, Grid};
 use crate::words::{FluentValue, Words};
 
-/// Minimum lean, gap or overlap, in mm, that is seen from across the room; common practice,
-/// no source.
+/// Minimum lean, gap or overlap, in mm, that is seen from across the room; common practice, no source.
 pub const SEEN_MM: f64 = 10.0;
 
-/// The sentences, the worst row or column first; empty where all hangs straight enough.
+/// Sentences about what to tape anew, the worst row or column first; empty where all hangs straight enough.
 #[must_use]
 pub fn retape(measured: &Measured, grid: &Grid, units: Units, words: &Words) -> Vec<String> {
     let said = |id: &str, named: &[(&str, String)]| {

@@ -1,4 +1,4 @@
-//! Bilinear sampling of a photo's colours, of the photo itself or of one thinned by averaging blocks of pixels.
+//! Bilinear sampling of a photo's colours.
 
 use std::borrow::Cow;
 
@@ -7,22 +7,22 @@ use rayon::prelude::*;
 use crate::frame::{PhotoPx, Point, float, floor_index};
 use crate::photo::Photo;
 
-/// A photo to take colours from, thinned so that one of its pixels is about as large as one of the picture that is drawn.
+/// Photo to sample, thinned so that one of its pixels is about as large as one of the picture that is drawn.
 pub(super) struct Source<'a> {
     bytes: Cow<'a, [u8]>,
-    /// Width and height in these pixels.
+    /// Width and height, in thinned pixels.
     size: (usize, usize),
-    /// The photo's width and height in these pixels, which the last of them may stand over.
+    /// Width and height of the photo, in thinned pixels, which the last of them may stand over.
     end: (f64, f64),
-    /// These pixels for one pixel of the photo.
+    /// Scale in thinned pixels for one pixel of the photo.
     shrink: f64,
 }
 
-/// Steps between two pixels: fixed point with eight bits behind the point.
+/// Number of steps between two pixels: fixed point with eight bits behind the point.
 const STEPS: usize = 256;
 
 impl<'a> Source<'a> {
-    /// The photo with `thin` × `thin` of its pixels made one, their mean. 1 copies nothing.
+    /// Photo with the mean of `thin` × `thin` of its pixels as one. 1 copies nothing.
     pub(super) fn new(photo: &'a Photo, thin: usize) -> Self {
         let side = |pixels: u32| usize::try_from(pixels).unwrap_or(0);
         let size = (side(photo.colour.width()), side(photo.colour.height()));
@@ -40,7 +40,8 @@ impl<'a> Source<'a> {
         Self { bytes: Cow::Owned(bytes), size: thinned, end, shrink }
     }
 
-    /// The colour at a place, red, green, blue, between the four nearest pixels; `None` outside the photo.
+    /// Colour at a place, red, green, blue, bilinear between the four nearest pixels; `None` outside the
+    /// photo.
     #[inline]
     pub(super) fn at(&self, p: Point<PhotoPx>) -> Option<[u8; 3]> {
         let (x, y) = (p.x * self.shrink, p.y * self.shrink);
@@ -65,13 +66,13 @@ impl<'a> Source<'a> {
         Some([mixed(0), mixed(1), mixed(2)])
     }
 
-    /// The colours of the pixels themselves: three bytes each, and how many there are side by side.
+    /// Thinned pixels, three bytes each, row by row, and the number in a row.
     pub(super) fn pixels(&self) -> (&[u8], usize) {
         (&self.bytes, self.size.0)
     }
 }
 
-/// Up to `thin` rows of `width` pixels made one.
+/// Box filter of up to `thin` rows of `width` pixels to one row.
 fn thin_rows(into: &mut [u8], from: &[u8], width: usize, thin: usize) {
     for (i, pixel) in into.chunks_exact_mut(3).enumerate() {
         let (first, beyond) = (i * thin, ((i + 1) * thin).min(width));

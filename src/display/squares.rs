@@ -1,4 +1,4 @@
-//! Every square on its own, as if it lay straight before you: upright, without perspective, lens and lamp.
+//! Rectified squares: each on its own, upright, without perspective, lens and lamp.
 //!
 //! ```text
 //!   Hung (from its code) ─┐
@@ -6,8 +6,8 @@
 //!   could not be read ────┘
 //! ```
 //!
-//! Drawn as finely as the photos show the wall where they show it best, so nothing is left out between two pixels; whoever
-//! needs less shrinks it.
+//! Drawn as finely as the photos show the wall where they show it best, so nothing is left out between two
+//! pixels; whoever needs less shrinks it.
 
 use image::RgbImage;
 use rayon::prelude::*;
@@ -25,8 +25,9 @@ use crate::read::{Camera, CellReading, Sight};
 /// Minimum and maximum number of pixels along a square's side.
 const SIDES_PX: [usize; 2] = [24, 1_000];
 
-/// Pixels along a square's side, so that no photo shows a cell more finely; fewer where the wall's longer side would come
-/// to more than `longest_px`.
+/// Number of pixels along a square's side, so that no photo shows a cell more finely.
+///
+/// Fewer where the wall's longer side would come to more than `longest_px`.
 #[must_use]
 pub fn side_px(cameras: &[&Camera], grid: &Grid, longest_px: usize) -> usize {
     let scales = cameras
@@ -37,25 +38,25 @@ pub fn side_px(cameras: &[&Camera], grid: &Grid, longest_px: usize) -> usize {
     ceil_index(finest * grid.square_mm).clamp(SIDES_PX[0], most)
 }
 
-/// What hangs in one cell.
+/// Rectified picture of what hangs in one cell.
 #[derive(Clone, Debug)]
 pub struct Straightened {
-    /// The whole square; upright by its code, or as it hangs where its code could not be read.
+    /// Picture of the whole square: upright by its code, or as it hangs where its code could not be read.
     pub picture: RgbImage,
     /// Whether its code was read.
     pub named: bool,
-    /// Whether it may be shown: what is covered in its photo is looked at, for what hangs there, and never kept.
+    /// Whether it may be shown: what is covered in its photo is compared with the pieces, and never kept.
     pub shown: bool,
 }
 
-/// One place from which a picture is taken.
+/// Source of one picture: the photo's index and the place on the wall.
 struct Wanted {
     photo: usize,
     square_to_wall: Map<SquareMm, WallMm>,
     named: bool,
 }
 
-/// The squares while they are drawn, photo by photo, so that only one needs to be at hand.
+/// Squares while they are drawn, photo by photo, so that only one needs to be at hand.
 pub struct Gathering {
     grid: Grid,
     side_px: usize,
@@ -64,7 +65,7 @@ pub struct Gathering {
 }
 
 impl Gathering {
-    /// Begins with the cells in which something hangs; each comes from the photo that shows it best.
+    /// Empty pictures of the cells in which something hangs; each comes from the photo that shows it best.
     #[must_use]
     pub fn new(cells: &[CellReading], hanging: &Hanging, grid: &Grid, side_px: usize) -> Self {
         let mut wanted: Vec<Option<Wanted>> = grid.cells().map(|_| None).collect();
@@ -86,7 +87,7 @@ impl Gathering {
         Self { grid: *grid, side_px, wanted, drawn }
     }
 
-    /// Draws the squares that the photo number `index` shows best. One that is partly outside is left out.
+    /// Draws the squares that photo `index` shows best. One that is partly outside is left out.
     pub fn add(&mut self, index: usize, shot: Shot<'_>) {
         let source = Source::new(shot.photo, self.thinning(index, shot.camera));
         let side_px = self.side_px;
@@ -104,8 +105,9 @@ impl Gathering {
         });
     }
 
-    /// Draws the squares without a code that a cover hides in the photo number `index`, which is not covered itself, for being
-    /// looked at only.
+    /// Draws the squares without a code that a cover hides in photo `index`, for comparison only.
+    ///
+    /// `shot` holds the photo without the cover.
     pub fn look_under(&mut self, index: usize, shot: Shot<'_>, cover: &Cover) {
         let hidden = |cell: Cell, wanted: &Option<Wanted>| {
             wanted.as_ref().is_some_and(|wanted| wanted.photo == index && !wanted.named && cover.hides(cell))
@@ -125,7 +127,8 @@ impl Gathering {
         }
     }
 
-    /// Number of the photo's pixels, side by side, that make one of a square where the photo is best.
+    /// Factor of thinning: the side, in photo pixels, of what becomes one pixel of a square, where the photo
+    /// is best.
     fn thinning(&self, index: usize, camera: &Camera) -> usize {
         let own = self
             .grid
@@ -137,15 +140,17 @@ impl Gathering {
         crate::frame::round_index(finest * self.grid.square_mm / float(self.side_px)).clamp(1, 64)
     }
 
-    /// The squares, in the order of the cells.
+    /// Finished squares, in the order of the cells; `None` where nothing hangs or the photo shows it in part.
     #[must_use]
     pub fn finish(self) -> Vec<Option<Straightened>> {
         self.drawn
     }
 }
 
-/// Whether something may stand before an unread square: a code that is painted over leaves its neighbours alone, a person or a
-/// ladder hides several. People are not kept in the final picture.
+/// Whether something may stand before an unread square, so that it is left out.
+///
+/// A code that is painted over leaves its neighbours alone, a person or a ladder hides several. Do not keep
+/// people in the final picture.
 fn is_hidden(cell: Cell, cells: &[CellReading]) -> bool {
     let beside = |other: Cell| {
         other != cell && other.row.abs_diff(cell.row) <= 1 && other.column.abs_diff(cell.column) <= 1
@@ -153,13 +158,13 @@ fn is_hidden(cell: Cell, cells: &[CellReading]) -> bool {
     cells.iter().any(|other| matches!(other.sight, Sight::Unread | Sight::Unseen) && beside(other.cell))
 }
 
-/// A square that hangs exactly in its place.
+/// Map to the wall from a square that hangs exactly in its place.
 fn in_place(cell: Cell, grid: &Grid) -> Map<SquareMm, WallMm> {
     let [corner, ..] = grid.corners(cell);
     Map::scale_then_shift(1.0, corner.x, corner.y)
 }
 
-/// Takes one square out of a photo.
+/// Sampler of one square from a photo.
 struct Taking<'a> {
     source: &'a Source<'a>,
     shot: Shot<'a>,

@@ -1,8 +1,4 @@
 //! Rectification: the wall as seen straight from the front, put together from one photo or several.
-//!
-//! In: photos with their cameras, and for each cell the photo that shows it best. Out: an image in [`crate::frame::DisplayPx`], with a
-//! margin, in which a mm of the wall has the same number of pixels everywhere. Photos are added one after the other, so that one at a
-//! time is in memory; what no photo shows is striped.
 
 use image::RgbImage;
 use rayon::prelude::*;
@@ -17,46 +13,47 @@ use super::cover::{self, Cover};
 use super::light::Light;
 use super::sample::Source;
 
-/// Maximum length of a picture's side, in pixels, for looking at on a screen. 2560 pixels fill a large one.
+/// Maximum side of a picture for a screen, in pixels. 2560 fill a large one.
 pub const LONGEST_PX: usize = 2560;
-/// Stripes where no photo shows the wall: two greys and their width in pixels.
+/// Two grey levels where no photo shows the wall, and the width of their stripes in pixels.
 const STRIPES: ([u8; 3], [u8; 3], usize) = ([222; 3], [238; 3], 12);
 
-/// One photo and where the wall is in it.
+/// Photo with its camera and its light.
 #[derive(Copy, Clone, Debug)]
 pub struct Shot<'a> {
     /// The photo.
     pub photo: &'a Photo,
-    /// From the wall into it.
+    /// Camera, from the wall into the photo.
     pub camera: &'a Camera,
-    /// The light in it, to be evened out; `None` leaves the photo's colours as they are.
+    /// Light to be evened out; `None` leaves the photo's colours as they are.
     pub light: Option<&'a Light>,
 }
 
-/// How the wall is drawn.
+/// Frame of the front view.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Frontal {
-    /// White around the wall, in mm.
+    /// Margin around the wall, in mm.
     pub margin_mm: f64,
-    /// The picture's scale; `None` for that of the finest photo. Lowered where a side would be longer than `longest_px`.
+    /// Scale in pixels a mm; `None` for that of the finest photo. Lowered where a side would be longer than
+    /// `longest_px`.
     pub px_per_mm: Option<f64>,
-    /// Longest side.
+    /// Maximum side, in pixels.
     pub longest_px: usize,
 }
 
-/// The picture of a wall while it is drawn, photo by photo, so that only one needs to be at hand.
+/// Front view of a wall while it is drawn, photo by photo, so that only one needs to be at hand.
 #[derive(Debug)]
 pub struct Straightening<'a> {
     grid: &'a Grid,
-    /// For each cell the photo that shows it best.
+    /// Index of the photo that shows each cell best, row by row.
     best: Vec<usize>,
     display_to_wall: Map<DisplayPx, WallMm>,
     px_per_mm: f64,
     size: (usize, usize),
     pixels: Vec<u8>,
-    /// Which pixels a photo has shown.
+    /// Whether a photo has shown each pixel, row by row.
     drawn: Vec<bool>,
-    /// Which cells are covered as a whole.
+    /// Whether each cell is covered as a whole, row by row.
     hidden: Vec<bool>,
 }
 
@@ -126,7 +123,7 @@ impl<'a> Straightening<'a> {
         });
     }
 
-    /// Takes from what is covered in the photo number `index` which cells are to be named in the picture.
+    /// Notes the cells to be named in the picture: those that photo `index` shows best and the cover hides.
     pub fn name_hidden(&mut self, index: usize, cover: &Cover) {
         for cell in self.grid.cells() {
             let place = self.grid.index(cell);
@@ -134,7 +131,8 @@ impl<'a> Straightening<'a> {
         }
     }
 
-    /// The picture as [`Straightening::finish`] gives it, with label and state, in words, on every cell that is covered as a whole.
+    /// Finished picture as of [`Straightening::finish`], with label and state, in words, on every cell that
+    /// is covered as a whole.
     #[must_use]
     pub fn finish_named(self, name: impl Fn(Cell) -> (String, String)) -> RgbImage {
         let grid = self.grid;
@@ -153,13 +151,13 @@ impl<'a> Straightening<'a> {
         picture
     }
 
-    /// For each pixel, row by row, whether a photo has shown it.
+    /// Whether a photo has shown each pixel, row by row.
     #[must_use]
     pub fn shown(&self) -> &[bool] {
         &self.drawn
     }
 
-    /// The picture, with grey stripes where no photo shows the wall.
+    /// Finished picture, with grey stripes where no photo shows the wall.
     #[must_use]
     pub fn finish(mut self) -> RgbImage {
         let (width, height) = self.size;
@@ -170,7 +168,8 @@ impl<'a> Straightening<'a> {
         RgbImage::from_raw(side(width), side(height), self.pixels).unwrap_or_default() // the sides and the pixels agree
     }
 
-    /// Number of the photo's pixels, side by side, that are averaged into one: as many as the picture's pixels cover where it is best.
+    /// Factor of thinning: the side, in photo pixels, of what becomes one pixel, so that it matches the
+    /// picture's where it is best.
     fn thinning(&self, index: usize, camera: &Camera) -> usize {
         let own = self.grid.cells().zip(&self.best).filter(|(_, best)| **best == index);
         let scales = own.map(|(cell, _)| camera.wall_to_straight.scale_at(self.grid.centre(cell)));
@@ -180,7 +179,7 @@ impl<'a> Straightening<'a> {
         round_index(median / self.px_per_mm).clamp(1, 64)
     }
 
-    /// The cell of a pixel, or the nearest to it.
+    /// Cell of a pixel, or the nearest to it.
     fn at_wall(&self, x: usize, y: usize) -> Cell {
         let p = self.display_to_wall.apply(Point::new(float(x) + 0.5, float(y) + 0.5));
         let of = |mm: f64, all: usize| floor_index(mm / self.grid.square_mm).min(all.saturating_sub(1));
@@ -188,8 +187,10 @@ impl<'a> Straightening<'a> {
     }
 }
 
-/// Draws the wall from photos that are all at hand. Each cell comes from the photo that its reading names, what that does
-/// not show from the others; where no photo shows the wall, grey stripes.
+/// Draws the front view of the wall from photos that are all at hand.
+///
+/// Each cell comes from the photo that its reading names, what that does not show from the others; where no
+/// photo shows the wall, grey stripes.
 #[must_use]
 pub fn straighten(shots: &[Shot<'_>], cells: &[CellReading], grid: &Grid, frontal: Frontal) -> RgbImage {
     let cameras: Vec<&Camera> = shots.iter().map(|shot| shot.camera).collect();
@@ -200,7 +201,7 @@ pub fn straighten(shots: &[Shot<'_>], cells: &[CellReading], grid: &Grid, fronta
     wall.finish()
 }
 
-/// Pixels a mm in the middle of the wall, in the photo that has most; 1 without a photo.
+/// Maximum scale over the photos in the middle of the wall, in pixels a mm; 1 without a photo.
 fn finest(cameras: &[&Camera], grid: &Grid) -> f64 {
     let size = grid.size();
     let middle = Point::new(size.x / 2.0, size.y / 2.0);
@@ -208,7 +209,7 @@ fn finest(cameras: &[&Camera], grid: &Grid) -> f64 {
     scales.filter(|scale| scale.is_finite() && *scale > 0.0).reduce(f64::max).unwrap_or(1.0)
 }
 
-/// Which photo shows each cell best, in the order of the cells.
+/// Index of the photo that shows each cell best, row by row.
 fn best_photos(cells: &[CellReading], grid: &Grid) -> Vec<usize> {
     let mut best = vec![0; grid.count()];
     for cell in cells.iter().filter(|cell| grid.holds(cell.cell)) {

@@ -1,8 +1,9 @@
-//! How alike two pictures of the same size are in structure: SSIM.
+//! Structural similarity (SSIM) of two pictures of the same size.
 //!
-//! Wang, Bovik, Sheikh & Simoncelli, 2004, "Image quality assessment: from error visibility to structural similarity", IEEE Transactions on
-//! Image Processing 13 (4): at every place means, variances and covariance of the two under a Gaussian window of 11 × 11
-//! pixels (standard deviation 1.5), K1 = 0.01, K2 = 0.03, levels from 0 to 255:
+//! Wang, Bovik, Sheikh & Simoncelli, 2004, "Image quality assessment: from error visibility to structural
+//! similarity", IEEE Transactions on Image Processing 13 (4): at every place means, variances and covariance
+//! of the two under a Gaussian window of 11 × 11 pixels (standard deviation 1.5), K1 = 0.01, K2 = 0.03,
+//! levels from 0 to 255:
 //!
 //! ```text
 //!             (2 μx μy + C1) (2 σxy + C2)
@@ -10,8 +11,9 @@
 //!           (μx² + μy² + C1) (σx² + σy² + C2)
 //! ```
 //!
-//! 1 is the same picture, about 0 nothing in common. It is told of luma (ITU-R BT.601, 0.299, 0.587, 0.114), not rounded; the mean
-//! leaves out the five pixels at the edges where the window reaches beyond, as the paper's own programs do.
+//! 1 is the same picture, about 0 nothing in common. It is computed on luma (ITU-R BT.601, 0.299, 0.587,
+//! 0.114), not rounded; the mean leaves out the five pixels at the edges where the window reaches beyond, as
+//! the paper's own programs do.
 //!
 //! ```
 //! use everysquare::display::structure::ssim;
@@ -25,26 +27,29 @@ use rayon::prelude::*;
 
 use crate::frame::{float, narrow, round_index};
 
-/// Radius of the window, in pixels.
+/// Reach of the window, in pixels from its centre to its rim.
 const REACH: usize = 5;
+/// Standard deviation of the window, in pixels.
 const DEVIATION: f64 = 1.5;
 const C1: f64 = 2.55 * 2.55;
 const C2: f64 = 7.65 * 7.65;
-/// Rows that one thread does at once: enough that the rows around, done twice, weigh little.
+/// Number of rows in a band, the unit of parallel work: enough that the rows around, done twice, weigh
+/// little.
 const BAND: usize = 64;
-/// Longest side of the pictures that [`wall_likeness`] compares.
+/// Longest side of the pictures that [`wall_likeness`] compares, in pixels.
 ///
-/// On a wall of 10 × 8 squares of 127 mm a pixel is then 7 mm wide: strokes of crayon are means within a pixel, and what is
-/// compared is where colours are. With pixels of 2 mm grain dominates, since where the original is even the formula counts little
-/// else; half as large and the window is wider than a square. Tried on made grain (`tests/display/structure.rs`); no source.
+/// On a wall of 10 × 8 squares of 127 mm a pixel is then 7 mm wide: strokes of crayon are means within a
+/// pixel, and what is compared is where colours are. With pixels of 2 mm grain dominates, since where the
+/// original is even the formula counts little else; half as large and the window is wider than a square.
+/// Tried on made grain (`tests/display/structure.rs`); no source.
 const WALL_PX: f64 = 192.0;
 
-/// How alike two pictures are.
+/// Structural similarity of two pictures.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Alike {
-    /// The mean over all places whose window lies within the pictures; of all places where none does.
+    /// Mean SSIM over all places whose window lies within the pictures; over all places where none does.
     pub mean: f64,
-    /// Of every pixel, row by row; at the edges the pictures go on mirrored.
+    /// SSIM of every pixel, row by row; at the edges the pictures go on mirrored.
     pub map: Vec<f32>,
 }
 
@@ -68,8 +73,10 @@ pub fn ssim(one: &RgbImage, other: &RgbImage) -> Option<Alike> {
     Some(Alike { mean, map })
 }
 
-/// How alike a straightened wall and the original are, 0 nothing in common … 1 the same; for pictures of the same part, of any
-/// sizes. Both are first made 192 pixels long, each pixel the mean of what it covers: neither photo's resolution nor
+/// Similarity of a straightened wall and the original, 0 nothing in common … 1 the same; for pictures of the
+/// same part, of any sizes.
+///
+/// Both are first made 192 pixels long, each pixel the mean of what it covers: neither photo's resolution nor
 /// the crayons' grain then moves the figure.
 #[must_use]
 pub fn wall_likeness(wall: &RgbImage, original: &RgbImage) -> f64 {
@@ -97,7 +104,7 @@ fn luma(picture: &RgbImage) -> Vec<f32> {
     picture.as_raw().par_chunks_exact(3).map(grey).collect()
 }
 
-/// The window along one direction, from its middle out; with the mirrored half it sums up to 1.
+/// Weights of the window along one direction, from its centre out; with the mirrored half they sum to 1.
 fn bell() -> [f64; REACH + 1] {
     let height: [f64; REACH + 1] =
         std::array::from_fn(|i| (-float(i * i) / (2.0 * DEVIATION * DEVIATION)).exp());
@@ -105,7 +112,7 @@ fn bell() -> [f64; REACH + 1] {
     height.map(|own| own / sum)
 }
 
-/// The two pictures.
+/// Two pictures in luma, row by row, and the window.
 struct Pair {
     width: usize,
     height: usize,
@@ -114,11 +121,12 @@ struct Pair {
     bell: [f64; REACH + 1],
 }
 
-/// x, y, x² + y², xy. Four running sums. f64, because f32 loses the variance of bright paper (error 2e-4).
+/// Number of running sums: x, y, x² + y², xy. In f64, because f32 loses the variance of bright paper (error
+/// 2e-4).
 const KINDS: usize = 4;
 
 impl Pair {
-    /// The map of the rows from `first` on, as many as fit in `into`.
+    /// SSIM map of the rows from `first` on, as many as fit in `into`.
     fn band(&self, first: usize, into: &mut [f32]) {
         let width = self.width;
         let mut down = vec![0.0; KINDS * (width + 2 * REACH)];
@@ -145,7 +153,7 @@ impl Pair {
         }
     }
 
-    /// Sums of a row and those above and below it, each with its weight.
+    /// Vertical pass: weighted sums of a row and those above and below it.
     fn down(&self, row: usize, into: &mut [f64]) {
         let width = self.width;
         into.fill(0.0);
@@ -195,7 +203,7 @@ fn signed(count: usize) -> isize {
     isize::try_from(count).unwrap_or(isize::MAX)
 }
 
-/// A place beyond an end as one within: the picture goes on mirrored, its outermost pixel twice.
+/// Index within `0..count` of a place beyond an end: the picture goes on mirrored, its outermost pixel twice.
 fn mirrored(at: isize, count: usize) -> usize {
     let round = 2 * signed(count).max(1);
     let at = at.rem_euclid(round);

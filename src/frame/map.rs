@@ -6,7 +6,8 @@ use nalgebra::{Matrix2, Matrix3, SMatrix, SVector, Vector3};
 
 use super::{Frame, Point, Vector};
 
-/// A projective map from frame `A` into frame `B`: a 3 × 3 matrix up to scale, acting on columns (x, y, 1).
+/// Projective map (homography) from frame `A` into frame `B`: a 3 × 3 matrix up to scale, acting on columns
+/// (x, y, 1).
 ///
 /// Maps compose only where the frame between them is the same:
 ///
@@ -31,8 +32,10 @@ pub struct Map<A: Frame, B: Frame> {
 }
 
 impl<A: Frame, B: Frame> Map<A, B> {
-    /// The map with the given matrix, scaled by a positive number so that its last entry is ±1 where that entry is not
-    /// about 0. What lies in front is what the matrix takes to a positive third coordinate; the sign is the caller's.
+    /// Map with the given matrix, scaled by a positive number so that its last entry is ±1 where that entry
+    /// is not about 0.
+    ///
+    /// What lies in front is what the matrix takes to a positive third coordinate; the sign is the caller's.
     /// `None` where an entry is not finite or the matrix cannot be inverted.
     #[must_use]
     pub fn from_matrix(matrix: Matrix3<f64>) -> Option<Self> {
@@ -47,13 +50,13 @@ impl<A: Frame, B: Frame> Map<A, B> {
         matrix.try_inverse().map(|_| map)
     }
 
-    /// `p` ↦ (`scale`·x + `right`, `scale`·y + `down`).
+    /// Similarity without rotation: `p` ↦ (`scale`·x + `right`, `scale`·y + `down`).
     #[must_use]
     pub fn scale_then_shift(scale: f64, right: f64, down: f64) -> Self {
         Self { matrix: Matrix3::new(scale, 0.0, right, 0.0, scale, down, 0.0, 0.0, 1.0), frames: PhantomData }
     }
 
-    /// The affine map that takes the origin to `origin` and the unit steps along x and y to `x` and `y`.
+    /// Affine map that takes the origin to `origin` and the unit steps along x and y to `x` and `y`.
     #[must_use]
     pub fn affine(origin: Point<B>, x: Vector<B>, y: Vector<B>) -> Self {
         Self {
@@ -62,9 +65,10 @@ impl<A: Frame, B: Frame> Map<A, B> {
         }
     }
 
-    /// The map that takes each of four points to its partner. `None` where three of either lie on a line.
+    /// Map from four correspondences, in order. `None` where three of either side lie on a line.
     ///
-    /// Direct linear transformation with the last entry fixed to 1 after a shift of both to their first point.
+    /// Direct linear transformation with the last entry fixed to 1 after a shift of both to their first
+    /// point.
     #[must_use]
     pub fn from_four(from: [Point<A>; 4], to: [Point<B>; 4]) -> Option<Self> {
         let (from_0, to_0) = (from[0], to[0]);
@@ -88,7 +92,7 @@ impl<A: Frame, B: Frame> Map<A, B> {
         Self::from_matrix(back * between * away)
     }
 
-    /// Where `p` goes. A point on or behind the horizon has no image and gives coordinates that are not finite.
+    /// Image of `p`. A point on or behind the horizon has none and gives coordinates that are not finite.
     #[must_use]
     pub fn apply(&self, p: Point<A>) -> Point<B> {
         let q = self.matrix * Vector3::new(p.x, p.y, 1.0);
@@ -98,7 +102,7 @@ impl<A: Frame, B: Frame> Map<A, B> {
         Point::new(q.x / q.z, q.y / q.z)
     }
 
-    /// How the map stretches a small step at `p`: the images of the unit steps along x and along y.
+    /// Jacobian at `p`: the images of the unit steps along x and along y.
     #[must_use]
     pub fn steps_at(&self, p: Point<A>) -> [Vector<B>; 2] {
         let m = &self.matrix;
@@ -112,26 +116,26 @@ impl<A: Frame, B: Frame> Map<A, B> {
         [along(0), along(1)]
     }
 
-    /// The square root of the area that a unit square at `p` covers: units of `B` for one of `A`.
+    /// Scale at `p`, in units of `B` for one of `A`: the square root of the area that a unit square covers.
     #[must_use]
     pub fn scale_at(&self, p: Point<A>) -> f64 {
         let [x, y] = self.steps_at(p);
         Matrix2::new(x.x, y.x, x.y, y.y).determinant().abs().sqrt()
     }
 
-    /// First this map, then `next`.
+    /// Composition: first this map, then `next`.
     #[must_use]
     pub fn then<C: Frame>(&self, next: &Map<B, C>) -> Map<A, C> {
         Map { matrix: next.matrix * self.matrix, frames: PhantomData }
     }
 
-    /// The way back. `None` where the map has lost a dimension.
+    /// Inverse map. `None` where the map has lost a dimension.
     #[must_use]
     pub fn inverse(&self) -> Option<Map<B, A>> {
         Map::from_matrix(self.matrix.try_inverse()?)
     }
 
-    /// The matrix, acting on columns (x, y, 1).
+    /// Matrix of the map, acting on columns (x, y, 1).
     #[must_use]
     pub fn matrix(&self) -> &Matrix3<f64> {
         &self.matrix
@@ -139,13 +143,13 @@ impl<A: Frame, B: Frame> Map<A, B> {
 }
 
 impl<A: Frame> Map<A, A> {
-    /// Nothing moves.
+    /// Identity map.
     #[must_use]
     pub fn identity() -> Self {
         Self { matrix: Matrix3::identity(), frames: PhantomData }
     }
 
-    /// `quarters` quarter turns clockwise, as seen, about `centre`; exact, without sines.
+    /// Rotation by `quarters` quarter turns clockwise, as seen, about `centre`; exact, without sines.
     #[must_use]
     pub fn quarter_turns(quarters: u32, centre: Point<A>) -> Self {
         let (x, y) = match quarters % 4 {
@@ -158,7 +162,7 @@ impl<A: Frame> Map<A, A> {
         Self::affine(origin, x, y)
     }
 
-    /// A turn clockwise, as seen, by an angle in radians about `centre`.
+    /// Rotation clockwise, as seen, by an angle in radians about `centre`.
     #[must_use]
     pub fn turn(radians: f64, centre: Point<A>) -> Self {
         let x = Vector::new(1.0, 0.0).turned(radians);

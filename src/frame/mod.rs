@@ -49,5 +49,5 @@ pub use point::{
     Vector, WallMm,
 };
 
-/// Millimetres in an inch, exactly (the international inch of 1959).
+/// Number of millimetres in an inch, exactly (the international inch of 1959).
 pub const MM_PER_INCH: f64 = 25.4;

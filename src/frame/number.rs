@@ -1,4 +1,4 @@
-//! The few places where a real number becomes a whole one, or a count a real one.
+//! Conversions between real and whole numbers.
 //!
 //! Elsewhere lossy `as` is denied; whoever needs one calls these, which say what happens at the ends.
 
@@ -50,7 +50,7 @@ pub fn round_byte(value: f64) -> u8 {
     (value + 0.5) as u8
 }
 
-/// A real number in half the bits, rounded to the nearest; beyond their range infinite.
+/// Single precision of a real number, rounded to the nearest; beyond its range infinite.
 #[must_use]
 #[allow(clippy::cast_possible_truncation, reason = "rounding is what is promised")]
 pub fn narrow(value: f64) -> f32 {

@@ -4,9 +4,9 @@ use std::cmp::Ordering;
 use std::marker::PhantomData;
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
-/// A coordinate frame: a place for an origin, two axes and a unit. Implemented by marker types only.
+/// Coordinate frame: a place for an origin, two axes and a unit. Implemented by marker types only.
 pub trait Frame: Copy + Clone + std::fmt::Debug + PartialEq + Default + Send + Sync + 'static {
-    /// What people call it, with its unit; for messages and debugging.
+    /// Name with its unit; for messages and debugging.
     const NAME: &'static str;
 }
 
@@ -101,13 +101,13 @@ impl<F: Frame> Point<F> {
         Self::new(0.0, 0.0)
     }
 
-    /// How far apart two points of one frame lie.
+    /// Distance of two points of one frame.
     #[must_use]
     pub fn distance(self, other: Self) -> Length<F> {
         (self - other).length()
     }
 
-    /// The point a part `t` of the way to `other`; ½ is the middle.
+    /// Linear interpolation: the point a share `t` of the way to `other`; ½ is the middle.
     #[must_use]
     pub fn towards(self, other: Self, t: f64) -> Self {
         self + (other - self) * t
@@ -145,7 +145,7 @@ impl<F: Frame> Vector<F> {
         self.x * other.y - self.y * other.x
     }
 
-    /// Turned clockwise, as seen, by an angle in radians.
+    /// Vector turned clockwise, as seen, by an angle in radians.
     #[must_use]
     pub fn turned(self, radians: f64) -> Self {
         let (sin, cos) = radians.sin_cos();

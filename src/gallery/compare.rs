@@ -1,5 +1,7 @@
-//! The wall against the picture that it was drawn from: how alike, where the lines should run, and which drawing looks like
-//! another piece. Suggestions, all of it: nothing here changes a state.
+//! Comparison of the wall with the picture that it was drawn from: similarity, where the lines should run,
+//! and drawings that look like another piece.
+//!
+//! Suggestions, all of it: nothing here changes a state.
 
 use image::RgbImage;
 use image::imageops::thumbnail;
@@ -14,30 +16,31 @@ use crate::plan::{Cell, Printed};
 use crate::read::{Sight, WallReading};
 use crate::words::Sentence;
 
-/// Longest side of the picture with the original's edges: finer than 150 dots an inch where it is printed.
+/// Maximum side of the picture with the original's edges, in pixels: finer than 150 dots an inch where it is
+/// printed.
 const OVERLAP_PX: u32 = 1_600;
 
-/// What comparing tells.
+/// Result of comparing a wall with its original.
 #[derive(Clone, Debug)]
 pub struct Compared {
-    /// How alike the whole wall and the original are, 0 … 1.
+    /// Structural similarity of the whole wall and the original, 0 … 1.
     pub likeness: f64,
-    /// The wall with the original's edges drawn over it.
+    /// Picture of the wall with the original's edges drawn over it.
     pub overlap: RgbImage,
     /// Drawings that look like another piece, in the order of the cells.
     pub suggestions: Vec<Suggestion>,
 }
 
-/// A drawing that looks like another piece.
+/// Suggestion that a drawing looks like another piece.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Suggestion {
-    /// Where it hangs.
+    /// Cell where it hangs.
     pub at: Cell,
-    /// Whose paper it is; `None` where its code was not read.
+    /// Square whose paper it is; `None` where its code was not read.
     pub paper: Option<Cell>,
-    /// What it looks like.
+    /// Piece that it looks like.
     pub likeness: Likeness,
-    /// In words.
+    /// Sentence for people.
     pub said: Sentence,
 }
 
@@ -59,7 +62,7 @@ impl Compared {
     }
 }
 
-/// The wall, no larger than it is needed.
+/// Picture of the wall, at most `OVERLAP_PX` long.
 fn small(wall: &RgbImage) -> RgbImage {
     let longest = wall.width().max(wall.height());
     let side =
@@ -67,7 +70,7 @@ fn small(wall: &RgbImage) -> RgbImage {
     thumbnail(wall, side(wall.width()), side(wall.height()))
 }
 
-/// The part of the original that the grid covers.
+/// Part of the original that the grid covers.
 fn original(few: &FewColours, printed: &Printed) -> RgbImage {
     let crop = Crop::of(few.size(), &printed.grid);
     let whole = |from: f64, size: f64| {

@@ -11,55 +11,55 @@ use crate::words::Words;
 
 use super::Suggestion;
 
-/// The format that is written.
+/// Number of the format that is written.
 pub const FIGURES_FORMAT: u64 = 1;
 
-/// The file, field for field.
+/// Contents of `display.json`, field for field.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Figures {
     /// Always [`FIGURES_FORMAT`].
     pub format: u64,
-    /// What the evening is called.
+    /// Name of the event.
     pub name: String,
-    /// The tag in its codes.
+    /// Tag in its codes.
     pub tag: String,
     /// Whether a photo says that it is a made picture and no photo.
     pub made: bool,
-    /// When the first photo was taken, as its camera says.
+    /// Time when the first photo was taken, as its camera says.
     pub taken: Option<String>,
-    /// The photos' names.
+    /// Names of the photos.
     pub photos: Vec<String>,
-    /// How many squares were read.
+    /// Number of squares that were read.
     pub squares: usize,
-    /// What was measured; null where too few squares were read.
+    /// Measures of the wall; null where too few squares were read.
     pub measured: Option<MeasuredFigures>,
-    /// How alike wall and original are, 0 … 1; null where nothing can be compared.
+    /// Structural similarity of wall and original, 0 … 1; null where nothing can be compared.
     pub likeness: Option<f64>,
-    /// What may be worth taping anew, in sentences.
+    /// Sentences on what may be worth taping anew.
     pub retape: Vec<String>,
     /// Drawings that look like another piece: suggestions, nothing more.
     pub suggestions: Vec<SuggestionFigures>,
 }
 
-/// A suggestion.
+/// Suggestion that a drawing looks like another piece.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct SuggestionFigures {
-    /// The cell where the square hangs.
+    /// Label of the cell where the square hangs.
     pub cell: String,
-    /// The square whose paper it is; null where its code was not read.
+    /// Label of the square whose paper it is; null where its code was not read.
     pub square: Option<String>,
-    /// The piece that its drawing looks like.
+    /// Label of the piece that its drawing looks like.
     pub piece: String,
-    /// How far the drawing is turned against its paper, clockwise.
+    /// Angle of the drawing against its paper, clockwise, in degrees.
     pub turn_degrees: u32,
-    /// How many times as clearly as is asked for before anything is said.
+    /// Lead as a multiple of what is asked for before anything is said.
     pub lead: f64,
-    /// One sentence.
+    /// Sentence for people.
     pub say: String,
 }
 
 impl SuggestionFigures {
-    /// The same for programs.
+    /// Figures of a suggestion, labels and sentence included.
     #[must_use]
     pub fn of(suggestion: &Suggestion, grid: &Grid, words: &Words) -> Self {
         Self {
@@ -73,7 +73,7 @@ impl SuggestionFigures {
     }
 }
 
-/// What was measured.
+/// Measures of the wall.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct MeasuredFigures {
     scale_factor: Figure,
@@ -118,7 +118,7 @@ impl Figure {
 }
 
 impl MeasuredFigures {
-    /// The same for programs.
+    /// Figures of what was measured, rounded.
     #[must_use]
     pub fn of(measured: &Measured, grid: &Grid) -> Self {
         let run = |run: &Run, line: String| RunFigures {
@@ -146,7 +146,7 @@ impl MeasuredFigures {
 }
 
 impl Figures {
-    /// What is known before anything is measured.
+    /// Figures that are known before anything is measured.
     #[must_use]
     pub fn of(printed: &Printed) -> Self {
         Self {

@@ -1,4 +1,5 @@
-//! What stays when the evening is over: from photos of the wall to its picture, its measures and the comparison prints.
+//! Gallery: from photos of the wall to its picture, its measures and the comparison prints, which stay after
+//! the event.
 //!
 //! ```text
 //!   WallReading ─▶ Showing::new ─┐
@@ -34,10 +35,12 @@ pub use compare::{Compared, Suggestion};
 pub use figures::{FIGURES_FORMAT, Figures, MeasuredFigures, SuggestionFigures};
 pub use past::checks_until;
 
-/// Longest side of the wall's picture: a poster of three letter pages is 3,800 pixels wide at 150 dots an inch, and photos show no more.
+/// Maximum side of the wall's picture, in pixels.
+///
+/// A poster of three letter pages is 3,800 pixels wide at 150 dots an inch, and photos show no more.
 const LONGEST_PX: usize = 4_096;
 
-/// How the wall is shown.
+/// View of the wall.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum View {
     /// As it hangs, gaps and all.
@@ -55,12 +58,12 @@ impl Choice for View {
     ];
 }
 
-/// What becomes of the codes.
+/// Treatment of the codes.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Codes {
-    /// They stay.
+    /// Codes stay.
     Keep,
-    /// They are painted over from their surroundings.
+    /// Codes are painted over from their surroundings.
     Fill,
 }
 
@@ -72,14 +75,14 @@ impl Choice for Missing {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Ghost, "ghost"), (Self::Open, "open")];
 }
 
-/// How everything is shown.
+/// Manner in which everything is shown.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub struct Manner {
-    /// The wall.
+    /// View of the wall.
     pub view: View,
-    /// The codes.
+    /// Treatment of the codes.
     pub codes: Codes,
-    /// What stands where no square hangs.
+    /// Filling of cells where no square hangs.
     pub missing: Missing,
 }
 
@@ -89,7 +92,7 @@ impl Default for Manner {
     }
 }
 
-/// Why there is nothing to show.
+/// Reason why there is nothing to show.
 #[derive(Copy, Clone, Debug, Error, PartialEq, Eq)]
 pub enum GalleryError {
     /// No square of this event was read.
@@ -106,7 +109,7 @@ impl Tell for GalleryError {
     }
 }
 
-/// The wall while its photos are looked at.
+/// Wall while its photos are drawn, one by one.
 pub struct Showing<'a> {
     reading: &'a WallReading,
     printed: &'a Printed,
@@ -117,23 +120,24 @@ pub struct Showing<'a> {
     as_hung: Option<Straightening<'a>>,
 }
 
-/// The wall, shown.
+/// Finished wall with its squares and measures.
 #[derive(Clone, Debug)]
 pub struct Shown {
-    /// How its squares hang.
+    /// Squares as they hang.
     pub hanging: Hanging,
-    /// The wall as it was asked for: the grid and nothing around it.
+    /// Picture of the wall as it was asked for: the grid and nothing around it.
     pub wall: RgbImage,
-    /// The same with every square that was read in its own cell, codes and all: what is compared with the original.
+    /// Picture with every square that was read in its own cell, codes and all: what is compared with the
+    /// original.
     pub in_order: RgbImage,
-    /// What hangs in each cell, upright, in the order of the cells.
+    /// Rectified squares, upright, in the order of the cells.
     pub squares: Vec<Option<Straightened>>,
-    /// What was measured, where there are squares enough.
+    /// Measures, where there are squares enough.
     pub measured: Option<Measured>,
 }
 
 impl<'a> Showing<'a> {
-    /// Begins with what was read in all photos.
+    /// Empty wall for what was read in all photos.
     ///
     /// # Errors
     /// [`GalleryError::NoSquares`] where no square was read.
@@ -152,8 +156,10 @@ impl<'a> Showing<'a> {
         Ok(Self { reading, printed, manner, hanging, side_px, gathering, as_hung })
     }
 
-    /// Takes from the photo number `index` what it shows best. What is covered in it goes into no picture; squares whose code was
-    /// not read are looked at for what they may be, and not shown.
+    /// Draws from photo `index` what it shows best.
+    ///
+    /// What is covered in it goes into no picture; squares whose code was not read are compared with the
+    /// pieces, and not shown.
     pub fn add(&mut self, index: usize, photo: Photo, cover: &Cover) {
         let Some(own) = self.reading.photos.get(index) else { return };
         let light = Light::of(&photo, &own.cells, &own.camera, self.printed);
@@ -192,11 +198,11 @@ impl<'a> Showing<'a> {
     }
 }
 
-/// Default number of pairs of piece and square.
+/// Default number of pairs of a square and its piece.
 const PAIRS: usize = 12;
 
 impl Shown {
-    /// The square that belongs into a cell, upright, wherever it hangs.
+    /// Picture of the square that belongs in a cell, upright, wherever it hangs.
     #[must_use]
     pub fn square_of(&self, home: Cell, printed: &Printed) -> Option<&RgbImage> {
         let hung = self.hanging.squares.iter().filter(|hung| hung.home == home);

@@ -1,4 +1,4 @@
-//! The evening's checks, from the first to the last, as their folders keep them.
+//! Past checks of an event, from the first to the last, as their folders keep them.
 
 use std::path::Path;
 
@@ -12,12 +12,14 @@ use crate::plan::{Folder, Grid};
 use crate::print::comparison::PastCheck;
 use crate::report::Report;
 
-/// Pixels of a check's picture, along its longer side.
+/// Maximum side of a check's picture, in pixels.
 const LONGEST_PX: f64 = 640.0;
 
-/// The checks in an event's folder and the wall as it is now, at the time `now`, named as checks are, the first one first. A check
-/// whose report cannot be read is passed over; one without a picture has none. Practice is not the event: beside a real wall (`made` is
-/// false) only checks of real photos count, beside a practice one only practice.
+/// Past checks in an event's folder, first one first, and the wall as it is now.
+///
+/// `now` is the time, written as checks are named. A check whose report cannot be read is passed over; one
+/// without a picture has none. Practice is not the event: beside a real wall (`made` is false) only checks of
+/// real photos count, beside a practice one only practice.
 #[must_use]
 pub fn checks_until(
     folder: &Folder,
@@ -49,7 +51,7 @@ fn past_check(check: &Path, grid: &Grid, made: bool) -> Option<(Option<f64>, Pas
     Some((minutes(&name), PastCheck { when: when(&name), minutes: 0.0, summary: report.summary, picture }))
 }
 
-/// The wall without the margin that checks leave around it.
+/// Picture of the wall without the margin that checks leave around it.
 fn picture(file: &[u8], grid: &Grid) -> Option<RgbImage> {
     let whole = image::load_from_memory_with_format(file, image::ImageFormat::Jpeg).ok()?.into_rgb8();
     let size = grid.size();
@@ -62,19 +64,20 @@ fn picture(file: &[u8], grid: &Grid) -> Option<RgbImage> {
     Some(shrunk(&wall))
 }
 
-/// A picture as large as checks are shown.
+/// Picture shrunk to the size in which checks are shown.
 fn shrunk(wall: &RgbImage) -> RgbImage {
     let by = (LONGEST_PX / f64::from(wall.width().max(wall.height()).max(1))).min(1.0);
     let side = |pixels: u32| u32::try_from(round_index(f64::from(pixels) * by)).unwrap_or(1).max(1);
     image::imageops::thumbnail(wall, side(wall.width()), side(wall.height()))
 }
 
-/// `18:30` of a check's name `2026-11-24_18.30.05`.
+/// Time of day, `18:30`, of a check's name `2026-11-24_18.30.05`.
 fn when(name: &str) -> String {
     name.get(11..16).unwrap_or_default().replace('.', ":")
 }
 
-/// Minutes in a check's name, since the year 0 of the Gregorian calendar: only their differences say anything.
+/// Time of a check's name, in minutes since the year 0 of the Gregorian calendar: only differences mean
+/// anything.
 fn minutes(name: &str) -> Option<f64> {
     let number = |from: usize, to: usize| name.get(from..to)?.parse::<usize>().ok().map(float);
     let whole = |from: usize, to: usize| name.get(from..to)?.parse::<usize>().ok();
@@ -82,7 +85,9 @@ fn minutes(name: &str) -> Option<f64> {
     Some((days * 24.0 + number(11, 13)?) * 60.0 + number(14, 16)? + number(17, 19)? / 60.0)
 }
 
-/// Days before the first of a month of the Gregorian calendar, since 1 January of the year 0; `None` where there is no such month.
+/// Number of days before the first of a month of the Gregorian calendar, since 1 January of the year 0.
+///
+/// `None` where there is no such month.
 fn days_before_month(year: usize, month: usize) -> Option<usize> {
     const LENGTHS: [usize; 12] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
     let is_leap = year.is_multiple_of(4) && (!year.is_multiple_of(100) || year.is_multiple_of(400));

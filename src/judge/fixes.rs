@@ -30,7 +30,7 @@ use crate::plan::{Cell, Grid, Turn};
 
 use super::states::{JudgedCell, Judgement, State};
 
-/// What kind of thing to do.
+/// Kind of a fix.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Act {
@@ -49,7 +49,7 @@ pub enum Act {
 }
 
 impl Act {
-    /// Its name in `report.json`, and the end of its sentences' ids in `words`.
+    /// Name in `report.json`, and the end of its sentences' ids in `words`.
     #[must_use]
     pub fn name(self) -> &'static str {
         match self {
@@ -63,21 +63,21 @@ impl Act {
     }
 }
 
-/// One thing to do.
+/// Fix: one thing to do.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Fix {
     /// Turn the square that hangs in its own cell.
     Turn {
-        /// Where.
+        /// Cell where it hangs.
         cell: Cell,
-        /// How far clockwise, until it is upright.
+        /// Turn clockwise until it is upright.
         by: Turn,
     },
     /// Let what hangs in two cells change places.
     Swap {
-        /// The two cells; the square from the first comes home to the second.
+        /// Cells of the two; the square from the first comes home to the second.
         cells: [Cell; 2],
-        /// Those of the two into which a square comes that has to be turned upright on the way.
+        /// Cells of the two into which a square comes that has to be turned upright on the way.
         upright: Vec<Cell>,
     },
     /// Put a square into an empty cell, where it belongs.
@@ -98,23 +98,23 @@ pub enum Fix {
     },
     /// Look what hangs in cells that could not be read.
     Look {
-        /// Which, all in one row.
+        /// Cells to look at, all in one row.
         cells: Vec<Cell>,
         /// Whether two photos contradict each other about them.
         moved_between: bool,
-        /// The squares seen nowhere: what may hang there.
+        /// Squares seen nowhere: what may hang there.
         unaccounted: Vec<Cell>,
     },
     /// Look at a cell that is in no photo, because a square waits to go there.
     LookBeyond {
-        /// Which, and where the square belongs.
+        /// Cell to look at, where the square belongs.
         cell: Cell,
-        /// Where the square waits, once the fixes before this one are done.
+        /// Cell where the square waits, once the fixes before this one are done.
         waits_at: Cell,
     },
     /// Find a square that was seen nowhere and put it up.
     Fetch {
-        /// Which, and where it belongs.
+        /// Square, by the cell where it belongs.
         square: Cell,
         /// Whether some cells could not be told, so that it may hang in one of them.
         perhaps_on_wall: bool,
@@ -122,7 +122,7 @@ pub enum Fix {
 }
 
 impl Fix {
-    /// What kind of thing it is.
+    /// Kind of the fix.
     #[must_use]
     pub fn act(&self) -> Act {
         match self {
@@ -135,7 +135,7 @@ impl Fix {
         }
     }
 
-    /// The cells it is done at; where something goes from one to another, in that order.
+    /// Cells where it is done; where something goes from one to another, in that order.
     #[must_use]
     pub fn cells(&self) -> Vec<Cell> {
         match self {
@@ -148,7 +148,7 @@ impl Fix {
         }
     }
 
-    /// The square it is done with, by the cell where it belongs, if it is one that is known.
+    /// Square that it is done with, by the cell where it belongs, if it is known.
     #[must_use]
     pub fn square(&self) -> Option<Cell> {
         match self {
@@ -160,15 +160,16 @@ impl Fix {
         }
     }
 
-    /// How far to turn it clockwise, if it is a turn.
+    /// Angle to turn it clockwise, in degrees, if it is a turn.
     #[must_use]
     pub fn degrees(&self) -> Option<u32> {
         if let Self::Turn { by, .. } = self { Some(by.degrees()) } else { None }
     }
 }
 
-/// What to do, in order: turns, swaps of two, chains, longer cycles, what comes down, where to look, what to
-/// find. Within a kind from the top row down and from the left.
+/// Fixes in order: turns, swaps of two, chains, longer cycles, what comes down, where to look, what to find.
+///
+/// Within a kind from the top row down and from the left.
 #[must_use]
 pub fn fixes(judgement: &Judgement) -> Vec<Fix> {
     let arrows = Arrows::draw(judgement);
@@ -190,14 +191,14 @@ fn turns(judgement: &Judgement) -> Vec<Fix> {
     turned.map(|at| Fix::Turn { cell: at.cell, by: back(at.turn) }).collect()
 }
 
-/// Whether what hangs there is a copy of a square that hangs elsewhere to better use.
+/// Whether what hangs at `at` is a spare copy, of a square that hangs elsewhere to better use.
 #[must_use]
 pub fn is_spare(judgement: &Judgement, at: &JudgedCell) -> bool {
     at.found
         .is_some_and(|home| judgement.twice.contains(&home) && used_copy(judgement, home) != Some(at.cell))
 }
 
-/// Which copy of a square stays in use.
+/// Cell of the copy of a square that stays in use.
 fn used_copy(judgement: &Judgement, home: Cell) -> Option<Cell> {
     let copies = || judgement.cells.iter().filter(move |at| at.found == Some(home)).map(|at| at.cell);
     copies()
@@ -219,27 +220,28 @@ fn on_cycle(judgement: &Judgement, from: Cell) -> bool {
     false
 }
 
-/// Square of the distance between two cells, in cells.
+/// Squared distance between two cells, in cells.
 fn apart(a: Cell, b: Cell) -> usize {
     a.row.abs_diff(b.row).pow(2) + a.column.abs_diff(b.column).pow(2)
 }
 
-/// Squares that go from cell to cell: the square in each cell belongs in the next.
+/// Chain of squares: the square in each cell belongs in the next.
 struct Chain {
-    /// At least one cell, each with a square.
+    /// Cells in order, at least one, each with a square.
     cells: Vec<Cell>,
-    /// Where the last square belongs: a cell without a square of use.
+    /// Cell where the last square belongs, without a square of use.
     end: Cell,
 }
 
-/// An arrow from each cell whose square belongs elsewhere to the cell where it belongs.
+/// Graph of moves: an arrow from each cell whose square belongs elsewhere to the cell where it belongs.
 struct Arrows<'a> {
     judgement: &'a Judgement,
     grid: Grid,
-    /// By the place of the cell in the grid's order.
+    /// Target of each cell's arrow, row by row.
     out: Vec<Option<Cell>>,
+    /// Source of the arrow into each cell, row by row.
     into: Vec<Option<Cell>>,
-    /// Cells with a spare or foreign square.
+    /// Whether each cell has a spare or foreign square, row by row.
     useless: Vec<bool>,
 }
 
@@ -280,7 +282,7 @@ impl<'a> Arrows<'a> {
         self.judgement.at(cell).is_some_and(|at| at.turn != Turn::None)
     }
 
-    /// From the top left, each chain by its first cell.
+    /// Chains, by their first cell from the top left.
     fn chains(&self) -> Vec<Chain> {
         let starts = self.grid.cells().filter(|cell| self.next(*cell).is_some() && !self.awaited(*cell));
         starts
@@ -298,7 +300,8 @@ impl<'a> Arrows<'a> {
             .collect()
     }
 
-    /// Shortest first, then from the top left; each begins with the cell from which the others are nearest.
+    /// Cycles, shortest first, then from the top left; each begins with the cell from which the others are
+    /// nearest.
     fn cycles(&self) -> Vec<Vec<Cell>> {
         let mut walked = vec![false; self.grid.count()];
         for chain in self.chains() {
@@ -323,7 +326,8 @@ impl<'a> Arrows<'a> {
         cycles
     }
 
-    /// Each swap takes what hangs in the first cell home; the last brings the first cell its own.
+    /// Swaps that undo a cycle: each takes what hangs in the first cell home; the last brings the first cell
+    /// its own.
     fn unwind_cycle(&self, cycle: &[Cell]) -> Vec<Fix> {
         let Some((pivot, others)) = cycle.split_first() else { return Vec::new() };
         let mut hung = *pivot; // where the square that is now in the first cell hung at the beginning
@@ -359,7 +363,8 @@ impl<'a> Arrows<'a> {
         }
     }
 
-    /// All but the last square of a chain come home; the last takes the first one's place and waits.
+    /// Fixes of a chain that ends in an unseen cell: all but its last square come home; the last takes the
+    /// first one's place and waits.
     fn wait_for(&self, chain: &Chain) -> Vec<Fix> {
         let mut fixes: Vec<Fix> =
             backwards(chain).skip(1).map(|[from, to]| self.swap_home(from, to)).collect();
@@ -369,7 +374,8 @@ impl<'a> Arrows<'a> {
         fixes
     }
 
-    /// What comes out of a cell that could not be read is hung upright in any case.
+    /// Swap that brings a square home; what comes out of a cell that could not be read is hung upright in any
+    /// case.
     fn swap_home(&self, from: Cell, to: Cell) -> Fix {
         let mut upright = Vec::new();
         if self.askew(from) {
@@ -385,7 +391,7 @@ impl<'a> Arrows<'a> {
         Fix::Remove { cell, copy_of: self.judgement.at(cell).and_then(|at| at.found) }
     }
 
-    /// What comes down where nothing waits to go.
+    /// Removals from cells where nothing waits to go.
     fn removals(&self) -> Vec<Fix> {
         let useless = |cell: &Cell| self.useless[self.grid.index(*cell)] && !self.awaited(*cell);
         self.grid.cells().filter(useless).map(|cell| self.removal(cell)).collect()
@@ -396,7 +402,7 @@ impl<'a> Arrows<'a> {
         Fix::Look { cells, moved_between, unaccounted: self.judgement.missing.clone() }
     }
 
-    /// Where to look, besides the cells where a chain ends: a row at a time, contradictions apart.
+    /// Looks at unread cells besides those where a chain ends: a row at a time, contradictions apart.
     fn looks(&self) -> Vec<Fix> {
         let mut looks = Vec::new();
         for row in 0..self.grid.rows {
@@ -414,7 +420,7 @@ impl<'a> Arrows<'a> {
         looks
     }
 
-    /// Missing squares whose cells are empty by then.
+    /// Fetches of missing squares whose cells are empty by then.
     fn fetches(&self, chains: &[Chain]) -> Vec<Fix> {
         let leaves_empty = |cell: Cell| {
             let here = self.state(cell) == State::Empty || self.useless[self.grid.index(cell)];
@@ -430,7 +436,7 @@ impl<'a> Arrows<'a> {
     }
 }
 
-/// The steps of a chain, the last first, each from a cell to the next.
+/// Steps of a chain, the last first, each from a cell to the next.
 fn backwards(chain: &Chain) -> impl Iterator<Item = [Cell; 2]> {
     let to = chain.cells.iter().skip(1).copied().chain(std::iter::once(chain.end));
     let mut steps: Vec<[Cell; 2]> =
@@ -439,7 +445,7 @@ fn backwards(chain: &Chain) -> impl Iterator<Item = [Cell; 2]> {
     steps.into_iter()
 }
 
-/// The same cycle, begun at the cell whose distances to the others are smallest in sum.
+/// Cycle begun at the cell whose squared distances to the others are smallest in sum.
 fn from_the_middle(mut cycle: Vec<Cell>) -> Vec<Cell> {
     let sum = |middle: Cell| cycle.iter().map(|cell| apart(*cell, middle)).sum::<usize>();
     let best = (0..cycle.len()).min_by_key(|i| (sum(cycle[*i]), *i)).unwrap_or(0);

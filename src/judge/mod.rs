@@ -1,5 +1,5 @@
-//! The reading against the plan: what state each cell is in, what to do about it, and what to tell the
-//! photographer.
+//! Judgement: the reading against the plan, with the state of each cell, what to do about it, and what to
+//! tell the photographer.
 //!
 //! ```text
 //!   WallReading ─┐

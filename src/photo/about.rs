@@ -1,4 +1,4 @@
-//! What a file says about its picture: orientation, time, whether it was made. Nothing else is looked at.
+//! Metadata of a photo's file: orientation, time, whether it was made. Nothing else is looked at.
 
 use std::io::Cursor;
 
@@ -6,22 +6,22 @@ use exif::{In, Tag, Value};
 
 use super::turn::Orientation;
 
-/// The words in `ImageDescription` or `Software` by which a made picture is known.
+/// Words in `ImageDescription` or `Software` by which a made picture is known.
 pub const MADE_WORDS: &str = "made picture, not a photo";
 
-/// The few facts that are read from a photo's metadata. The rest, place and owner among it, is never looked at.
+/// Facts from a photo's metadata. The rest, place and owner among it, is never looked at.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct About {
-    /// How the stored pixels are to be turned.
+    /// Orientation of the stored pixels.
     pub orientation: Orientation,
-    /// `YYYY-MM-DDTHH:MM:SS` by the camera's clock.
+    /// Time when it was taken, `YYYY-MM-DDTHH:MM:SS` by the camera's clock.
     pub taken: Option<String>,
     /// Whether the file says that it was made by a program.
     pub made: bool,
 }
 
 impl About {
-    /// Reads what a file says; whatever is missing or makes no sense is left at its default.
+    /// Reads the metadata of a file; whatever is missing or makes no sense is left at its default.
     #[must_use]
     pub fn read(bytes: &[u8]) -> Self {
         let mut reader = exif::Reader::new();

@@ -7,7 +7,8 @@ use std::path::Path;
 use super::PhotoError;
 use crate::words::Sentence;
 
-/// Bytes of a photo's file. Phones write 3 to 40 MB; an uncompressed TIFF of 200 megapixels has 600 MB.
+/// Maximum size of a photo's file, in bytes. Phones write 3 to 40 MB; an uncompressed TIFF of 200 megapixels
+/// has 600 MB.
 const MOST: u64 = 800 << 20;
 
 /// Reads a photo's file.

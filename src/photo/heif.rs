@@ -1,37 +1,38 @@
 //! HEIC, as iPhones store photos: High Efficiency Image File Format (ISO/IEC 23008-12) with HEVC inside.
 //!
 //! ```text
-//!   bytes ─▶ brand ─▶ declared size within limits? ─▶ primary item: tiles of a grid, put together ─▶ clap, irot, imir ─▶ sRGB
-//!             │                                        thumbnails, depth maps, gain maps and bursts are passed over
+//!   bytes ─▶ brand ─▶ declared size within limits? ─▶ primary item: tiles of a grid, put together ─▶ clap, irot,
+//!             │                                        imir ─▶ sRGB
 //!             └─▶ AVIF, a video: one sentence
 //! ```
 //!
-//! The decoder is heifer (safe Rust). A file's own `irot` and `imir` turn the picture upright; the EXIF orientation beside them says
-//! the same once more and is left alone (ISO/IEC 23000-22, 7.3.6.7: the properties count).
+//! Thumbnails, depth maps, gain maps and bursts are passed over. The decoder is heifer (safe Rust). A file's
+//! own `irot` and `imir` turn the picture upright; the EXIF orientation beside them says so once more and is
+//! left alone (ISO/IEC 23000-22, 7.3.6.7: the properties count).
 
 use heifer::heifer_isobmff::HeifFile;
 use heifer::{Error, Options};
 use image::RgbImage;
 
-/// Kinds of files that begin with an `ftyp` box (ISO/IEC 14496-12, 4.3).
+/// Family of a file that begins with an `ftyp` box (ISO/IEC 14496-12, 4.3).
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Family {
     /// Pictures coded by HEVC: HEIC.
     Heic,
     /// Pictures coded by AV1: AVIF.
     Avif,
-    /// A film.
+    /// Video, or any other file with an `ftyp` box.
     Video,
 }
 
-/// Brands of pictures coded by HEVC, of which the first four bytes of `ftyp` or one behind them is one.
+/// Brands of pictures coded by HEVC, in `ftyp` as the major brand or a compatible one.
 const HEIC: [&[u8]; 8] = [b"heic", b"heix", b"heim", b"heis", b"hevc", b"hevx", b"hevm", b"hevs"];
-/// Brands of pictures and picture sequences that say nothing of how they are coded.
+/// Brands of pictures and picture sequences that leave open how they are coded.
 const ANY_PICTURE: [&[u8]; 3] = [b"mif1", b"mif2", b"msf1"];
 /// Brands of pictures coded by AV1.
 const AVIF: [&[u8]; 2] = [b"avif", b"avis"];
 
-/// The family of a file by its brands; `None` where it has no `ftyp` box.
+/// Family of a file by its brands; `None` where it has no `ftyp` box.
 #[must_use]
 pub fn family(bytes: &[u8]) -> Option<Family> {
     if bytes.get(4..8) != Some(b"ftyp") {
@@ -52,12 +53,12 @@ pub fn family(bytes: &[u8]) -> Option<Family> {
     })
 }
 
-/// Why a HEIC file gives no picture.
+/// Reason why a HEIC file gives no picture.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum HeicError {
     /// It ends early.
     Short,
-    /// More pixels than are wanted: width and height.
+    /// Size, width and height in pixels, beyond what is wanted.
     Large(u32, u32),
     /// A kind of coding that is not read: a burst as a film, layers, ten thousand tiles.
     Kind(String),
@@ -65,7 +66,8 @@ pub enum HeicError {
     Damaged(String),
 }
 
-/// The size in pixels that a HEIC file declares for its primary picture, before `clap`, `irot` and `imir`.
+/// Size in pixels, width and height, that a HEIC file declares for its primary picture, before `clap`, `irot`
+/// and `imir`.
 ///
 /// # Errors
 /// [`HeicError`] where the container cannot be read.
@@ -75,8 +77,9 @@ pub fn declared_size(bytes: &[u8]) -> Result<(u32, u32), HeicError> {
     size.ok_or_else(|| HeicError::Damaged("no ispe property".to_owned()))
 }
 
-/// The primary picture of a HEIC file, upright, in sRGB, of at most `most_pixels` pixels. A picture for bright screens (PQ, HLG) comes
-/// as it is coded.
+/// Primary picture of a HEIC file, upright, in sRGB, of at most `most_pixels` pixels.
+///
+/// A picture for bright screens (PQ, HLG) comes as it is coded.
 ///
 /// # Errors
 /// [`HeicError`], before anything large is held in memory where the size is at fault.
@@ -97,7 +100,7 @@ pub fn decode(bytes: &[u8], most_pixels: u64) -> Result<RgbImage, HeicError> {
         .ok_or_else(|| HeicError::Damaged("pixels and size differ".to_owned()))
 }
 
-/// Red, green, blue, alpha as red, green, blue, in the same memory.
+/// Drops alpha: red, green, blue, alpha as red, green, blue, in the same memory.
 fn drop_alpha(pixels: &mut Vec<u8>) {
     let count = pixels.len() / 4;
     for at in 1..count {
@@ -117,7 +120,7 @@ fn container(bytes: &[u8], error: &Error) -> HeicError {
     }
 }
 
-/// Whether the file's top boxes reach beyond its end.
+/// Whether the file's top-level boxes reach beyond its end.
 fn ends_early(bytes: &[u8]) -> bool {
     let mut at = 0;
     while let Some(head) = bytes.get(at..at + 8) {

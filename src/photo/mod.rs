@@ -1,8 +1,9 @@
-//! From a file's bytes to upright pixels, safely.
+//! Photo intake: from a file's bytes to upright pixels, safely.
 //!
-//! In go the bytes of a JPEG, HEIC, PNG, WebP or TIFF file as a phone or a computer sends it; out comes a [`Photo`], turned
-//! upright as its EXIF orientation says, or one sentence that says what is wrong and what to do. Nothing that a file
-//! holds makes this panic, run without end or take more memory than [`MAX_PIXELS`] stands for.
+//! In go the bytes of a JPEG, HEIC, PNG, WebP or TIFF file as a phone or a computer sends it; out comes a
+//! [`Photo`], turned upright as its EXIF orientation says, or one sentence that says what is wrong and what
+//! to do. Nothing that a file holds makes this panic, run without end or take more memory than [`MAX_PIXELS`]
+//! stands for.
 //!
 //! ```
 //! use everysquare::photo::{Photo, PhotoError};
@@ -24,25 +25,25 @@ pub use turn::Orientation;
 
 use image::RgbImage;
 
-/// A grey picture, one byte a pixel, row by row.
+/// Grey picture, one byte a pixel, row by row.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Luma {
-    /// Pixels side by side.
+    /// Width in pixels.
     pub width: usize,
-    /// Pixels one above the other.
+    /// Height in pixels.
     pub height: usize,
-    /// `width * height` grey levels.
+    /// Grey levels, `width * height`, row by row.
     pub grey: Vec<u8>,
 }
 
 /// A photo, turned upright.
 #[derive(Clone, Debug)]
 pub struct Photo {
-    /// What is read.
+    /// Brightness: what is read.
     pub luma: Luma,
-    /// What is shown.
+    /// Colours: what is shown.
     pub colour: RgbImage,
-    /// When it was taken, `YYYY-MM-DDTHH:MM:SS` by the camera's clock, if the file says so.
+    /// Time when it was taken, `YYYY-MM-DDTHH:MM:SS` by the camera's clock, if the file says so.
     pub taken: Option<String>,
     /// Whether the file says that it is a made picture and no photo.
     pub made: bool,

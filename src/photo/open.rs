@@ -1,4 +1,4 @@
-//! Opening a photo: which format, how large, whole or cut off.
+//! Opening of a photo: its format, its size, whether it is whole or cut off.
 
 use std::io::Cursor;
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -16,14 +16,14 @@ use super::about::About;
 use super::heif::{self, Family, HeicError};
 use super::{Luma, Photo};
 
-/// The most pixels a photo may have. Phones make up to 200 million; more is a mistake or a trap.
+/// Maximum number of pixels of a photo. Phones make up to 200 million; more is a mistake or a trap.
 pub const MAX_PIXELS: u64 = 250_000_000;
-/// The longest side of a photo, in pixels.
+/// Maximum side of a photo, in pixels.
 const MAX_SIDE: usize = 32_000;
-/// The fewest pixels along the shorter side in which a wall could still be read.
+/// Minimum number of pixels along the shorter side in which a wall could still be read.
 const MIN_SIDE: usize = 64;
 
-/// A file that gives no photo.
+/// Reason why a file gives no photo.
 #[derive(Debug, Error, PartialEq, Eq)]
 pub enum PhotoError {
     /// The file cannot be read; why, and what to do.
@@ -34,13 +34,13 @@ pub enum PhotoError {
     Avif,
     /// A film.
     Video,
-    /// A rare kind of HEIC: what of it is not read.
+    /// HEIC of a rare kind: what of it is not read.
     Heic(String),
     /// Bytes of no picture format that is read.
     Unknown,
-    /// The file ends early.
+    /// File that ends early.
     Truncated,
-    /// The file is damaged or of a rare kind.
+    /// File that is damaged or of a rare kind.
     Damaged(Sentence),
     /// More pixels than any phone makes.
     TooLarge {
@@ -90,10 +90,11 @@ impl Photo {
         Self::open_within(bytes, MAX_PIXELS)
     }
 
-    /// The same where a photo may have fewer pixels than usual, for want of memory.
+    /// Opens a photo of at most `most_pixels` pixels, fewer than usual for want of memory, and turns it
+    /// upright.
     ///
     /// # Errors
-    /// As [`Photo::open`]; [`PhotoError::TooLarge`] from `most_pixels` on.
+    /// As [`Photo::open`]; [`PhotoError::TooLarge`] beyond `most_pixels`.
     pub fn open_within(bytes: &[u8], most_pixels: u64) -> Result<Self, PhotoError> {
         let most = most_pixels.min(MAX_PIXELS);
         let about = About::read(bytes);
@@ -107,13 +108,13 @@ impl Photo {
     }
 }
 
-/// Which decoder a file is for.
+/// Decoder that a file is for.
 enum Kind {
     Heic,
     Plain(ImageFormat),
 }
 
-/// Which kind the first bytes belong to.
+/// Decoder for a file, from its first bytes.
 fn sniff(bytes: &[u8]) -> Result<Kind, PhotoError> {
     if bytes.is_empty() {
         return Err(PhotoError::Empty);
@@ -153,7 +154,7 @@ fn check_size(width: usize, height: usize, most: u64) -> Result<(u32, u32), Phot
     }
 }
 
-/// A JPEG, in strict mode: a file that ends early is refused, not filled up with grey.
+/// Decodes a JPEG, in strict mode: a file that ends early is refused, not filled up with grey.
 fn jpeg(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
     let options = DecoderOptions::default()
         .set_strict_mode(true)
@@ -182,7 +183,7 @@ fn ends_early(bytes: &[u8]) -> bool {
     !bytes.windows(2).rev().take(64).any(|two| two == [0xff, 0xd9])
 }
 
-/// A HEIC file, upright.
+/// Decodes a HEIC file, upright.
 fn heic(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
     let side = |pixels: u32| usize::try_from(pixels).unwrap_or(usize::MAX);
     let told = |error: HeicError| match error {
@@ -196,7 +197,7 @@ fn heic(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
     heif::decode(bytes, most).map_err(told)
 }
 
-/// PNG, WebP or TIFF.
+/// Decodes PNG, WebP or TIFF.
 fn other(bytes: &[u8], format: ImageFormat, most: u64) -> Result<RgbImage, PhotoError> {
     let damaged = |error: image::ImageError| match error {
         image::ImageError::IoError(e) if e.kind() == std::io::ErrorKind::UnexpectedEof => {
@@ -215,11 +216,12 @@ fn other(bytes: &[u8], format: ImageFormat, most: u64) -> Result<RgbImage, Photo
     Ok(reader.decode().map_err(damaged)?.into_rgb8())
 }
 
-/// Pixels that one core turns grey at a time.
+/// Number of pixels in a band, the unit of parallel work.
 const BAND: usize = 1 << 16;
 
 impl Luma {
-    /// The brightness of a colour picture: 0.299 R + 0.587 G + 0.114 B (ITU-R BT.601, as in JPEG's own Y).
+    /// Brightness of a colour picture: 0.299 R + 0.587 G + 0.114 B (ITU-R BT.601, as in JPEG's own Y),
+    /// rounded.
     #[must_use]
     pub fn of(colour: &RgbImage) -> Self {
         let mut grey = vec![0; colour.as_raw().len() / 3];

@@ -1,11 +1,12 @@
-//! Brightness between pixels.
+//! Bilinear sampling of a photo's brightness.
 
 use super::Luma;
 use crate::frame::{PhotoPx, Point, Vector, float, floor_index, narrow, round_signed};
 
 impl Luma {
-    /// The brightness at a place, 0 … 255, linear between the centres of the four nearest pixels; beyond the edge, that
-    /// of the nearest pixel. 0 where the place is no number or the picture is empty.
+    /// Brightness at a place, 0 … 255, bilinear between the centres of the four nearest pixels.
+    ///
+    /// Beyond the edge that of the nearest pixel; 0 where the place is no number or the picture is empty.
     #[must_use]
     pub fn at(&self, p: Point<PhotoPx>) -> f32 {
         let (Some(last_x), Some(last_y)) = (self.width.checked_sub(1), self.height.checked_sub(1)) else {
@@ -24,7 +25,8 @@ impl Luma {
         top + (bottom - top) * fy
     }
 
-    /// The brightness at `columns` × `rows` places, row by row from `first`, `right` and `down` apart; as [`Luma::at`].
+    /// Brightness at `columns` × `rows` places, row by row from `first`, `right` and `down` apart, into
+    /// `into`; as [`Luma::at`].
     pub fn lattice(
         &self,
         first: Point<PhotoPx>,
@@ -52,7 +54,8 @@ impl Luma {
         }
     }
 
-    /// [`Luma::at`] without the care at the edge, for places at least a pixel inside, in [`UNITS`] from the first pixel's centre.
+    /// Brightness as [`Luma::at`], for places at least a pixel inside, in [`UNITS`] from the first pixel's
+    /// centre.
     fn well_inside(&self, at: [i64; 2]) -> f32 {
         let [(i, fx), (j, fy)] = at.map(parts);
         let at = j * self.width + i;
@@ -73,15 +76,17 @@ impl Luma {
     }
 }
 
-/// Places along a line are added up in whole numbers of so many a pixel: a real number would have to be cut into pixel and
-/// rest at each of them, which takes longer than all else there.
+/// Fixed-point units a pixel in which places along a line are added up.
+///
+/// A real number would have to be cut into pixel and rest at each of them, which takes longer than all else
+/// there.
 const UNITS: f64 = 16_777_216.0;
 
 fn fixed(px: f64) -> i64 {
     round_signed(px * UNITS)
 }
 
-/// The pixel, and how far beyond its centre, 0 … 1.
+/// Index of a pixel, and the distance beyond its centre, 0 … 1.
 fn parts(units: i64) -> (usize, f32) {
     let [_, low, high, a, b, c, d, _] = units.to_le_bytes();
     let pixel = usize::try_from(u32::from_le_bytes([a, b, c, d])).unwrap_or(usize::MAX);
@@ -95,7 +100,7 @@ fn pair(grey: &[u8], at: usize) -> Option<[f32; 2]> {
     }
 }
 
-/// How far a place lies beyond the centre of pixel `i`, at most 1: beyond the last pixel's lies nothing else.
+/// Distance of a place beyond the centre of pixel `i`, at most 1: beyond the last pixel's lies nothing else.
 fn beyond(x: f64, i: usize) -> f32 {
     narrow((x - float(i)).min(1.0))
 }

@@ -1,10 +1,10 @@
-//! Turning stored pixels upright.
+//! EXIF orientation: turning stored pixels upright.
 
 use image::{RgbImage, imageops};
 
 use crate::frame::{PhotoPx, Point, TakenPx};
 
-/// How the stored pixels lie, by EXIF 2.3's tag 0x0112: what must be done to see them upright.
+/// Orientation of the stored pixels, by EXIF 2.3's tag 0x0112: what must be done to see them upright.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
 pub enum Orientation {
     /// 1: as they are.
@@ -27,7 +27,8 @@ pub enum Orientation {
 }
 
 impl Orientation {
-    /// The orientation with EXIF's number; 1 for numbers that EXIF does not define, which cameras write all the same.
+    /// Orientation with EXIF's number; 1 for numbers that EXIF does not define, which cameras write all the
+    /// same.
     #[must_use]
     pub fn from_exif(number: u32) -> Self {
         match number {
@@ -42,7 +43,7 @@ impl Orientation {
         }
     }
 
-    /// The stored picture, turned upright.
+    /// Stored picture, turned upright.
     #[must_use]
     pub fn upright(self, stored: RgbImage) -> RgbImage {
         match self {
@@ -57,7 +58,7 @@ impl Orientation {
         }
     }
 
-    /// Where a place in a stored picture of `width` × `height` pixels comes to lie when it is turned upright.
+    /// Place in the upright picture of a place in a stored picture of `width` × `height` pixels.
     #[must_use]
     pub fn taken_to_photo(self, p: Point<TakenPx>, width: f64, height: f64) -> Point<PhotoPx> {
         let (x, y, w, h) = (p.x, p.y, width, height);

@@ -1,43 +1,45 @@
-//! Which few colours a picture is drawn with.
+//! Choice of the few colours that a picture is drawn with.
 //!
-//! A drawing's own colours stay exactly as they are: those of its *solid* pixels, all of whose neighbours are alike. What lies
-//! at the edges of its areas is mixed of two colours and has no say. Where there are more colours than pencils, and in
-//! photos, like colours are gathered: the first gatherers are chosen far apart, then each moves to the middle of what it
-//! gathered until none moves (k-means; Stuart Lloyd, 1982). A large even area counts for more than a small one, but not as
-//! much more as it is larger, so that a small red boat on a wide sea keeps its red.
+//! A drawing's own colours stay exactly as they are: those of its *solid* pixels, all of whose neighbours are
+//! alike. What lies at the edges of its areas is mixed of two colours and does not count. Where there are
+//! more colours than pencils, and in photos, like colours are clustered (k-means; Stuart Lloyd, 1982): the
+//! first centres are chosen far apart, then each moves to the mean of its cluster until none moves. A large
+//! even area counts for more than a small one, but not in proportion, so that a small red boat on a wide sea
+//! keeps its red.
 
 use image::RgbImage;
 
 use super::colour::Seen;
 use crate::frame::{float, narrow};
 
-/// Parts of a picture's pixels that are solid in a drawing; photos have 5 % at most unless they are overexposed.
+/// Minimum share of solid pixels in a drawing; photos have 5 % at most unless they are overexposed.
 const SOLID_IN_A_DRAWING: f64 = 0.4;
-/// Part of a picture that a drawing's colour covers at least: on 80 pieces of an inch, 8 mm².
+/// Minimum share of a picture that a drawing's colour covers: on 80 pieces of an inch, 8 mm².
 const LEAST_OF_A_COLOUR: f64 = 1.5e-4;
-/// How much an area of like colours counts for its size: 1 would be by area, 0 each colour alike. Common practice, no source.
+/// Exponent of an area's weight by its size: 1 would be by area, 0 each colour alike. Common practice, no
+/// source.
 const POWER_OF_AREA: f64 = 0.5;
-/// Colours within this distance are like, in the unit of [`Seen`]: a step that shows on paper.
+/// Maximum distance of like colours, in the unit of [`Seen`]: a step that shows on paper.
 const LIKE: f32 = 0.08;
-/// The part of an area that one colour has to have to be its pencil, so that flat areas keep their own colour.
+/// Minimum share of a cluster that one colour has to be its pencil, so that flat areas keep their own colour.
 const FLAT: f64 = 0.3;
 /// Difference to a neighbour at which a pixel of a photo counts half, in the unit of [`Seen`]: an edge.
 const EDGE: f32 = 0.04;
-/// Rounds after which gathering ends.
+/// Maximum number of rounds of clustering.
 const MOST_ROUNDS: usize = 60;
-/// Levels of red, green and blue that are gathered at once: of 256, each 8th.
+/// Bits a channel of the colour histogram's cells: of 256 levels, each 8th.
 const CELL_BITS: u8 = 5;
 
-/// A colour and how much it counts.
+/// Colour with its weight.
 #[derive(Copy, Clone, Debug)]
 pub struct Swatch {
-    /// How it is seen.
+    /// Colour as it is seen.
     pub seen: Seen,
-    /// How much it counts.
+    /// Weight in the clustering.
     pub weight: f64,
 }
 
-/// The colours of a picture, at most as many as are wanted, those that count most first.
+/// Colours of a picture, `count` at most; of a drawing that has no more, those of the largest areas first.
 #[must_use]
 pub fn choose(pixels: &RgbImage, count: usize) -> Vec<[u8; 3]> {
     let own = drawn_colours(pixels);
@@ -53,7 +55,7 @@ pub fn choose(pixels: &RgbImage, count: usize) -> Vec<[u8; 3]> {
     middles.iter().map(|middle| flattest(*middle, &middles, &swatches).to_srgb()).collect()
 }
 
-/// The one colour of a drawing that makes up enough of what was gathered; else the middle of it.
+/// Colour of a drawing that makes up enough of a cluster; else the cluster's centre.
 fn flattest(middle: Seen, middles: &[Seen], swatches: &[Swatch]) -> Seen {
     let own = |swatch: &&Swatch| middles[nearest(swatch.seen, middles)] == middle;
     let all: f64 = swatches.iter().filter(own).map(|swatch| swatch.weight).sum();
@@ -61,8 +63,9 @@ fn flattest(middle: Seen, middles: &[Seen], swatches: &[Swatch]) -> Seen {
     most.filter(|most| most.weight >= FLAT * all).map_or(middle, |most| most.seen)
 }
 
-/// The same colours with weights by which large areas count less for their size. What is like counts as one area, whether it
-/// is even or grainy.
+/// Swatches with weights by which large areas count less for their size.
+///
+/// What is like counts as one area, whether it is even or grainy.
 fn evened(swatches: &[Swatch]) -> Vec<Swatch> {
     let like = |own: &Swatch, other: &&Swatch| own.seen.apart_squared(other.seen) < LIKE * LIKE;
     let area = |own: &Swatch| {
@@ -72,7 +75,8 @@ fn evened(swatches: &[Swatch]) -> Vec<Swatch> {
     swatches.iter().map(|own| Swatch { seen: own.seen, weight: weight(own) }).collect()
 }
 
-/// The colours of a drawing's solid areas, the largest first, each with its pixels; none where the picture is no drawing.
+/// Colours of a drawing's solid areas, the largest first, each with its number of pixels; none where the
+/// picture is no drawing.
 fn drawn_colours(pixels: &RgbImage) -> Vec<([u8; 3], usize)> {
     let (solid, all) = (solid(pixels), float(pixels.as_raw().len() / 3));
     let own = pixels.pixels().zip(&solid).filter(|(_, solid)| **solid).map(|(pixel, _)| pixel.0);
@@ -87,7 +91,7 @@ fn drawn_colours(pixels: &RgbImage) -> Vec<([u8; 3], usize)> {
     colours
 }
 
-/// Which pixels have only neighbours of their own colour, the eight around them as far as there are any.
+/// Whether each pixel, row by row, has only neighbours of its own colour, of the eight around it.
 #[must_use]
 pub fn solid(pixels: &RgbImage) -> Vec<bool> {
     let wide = usize::try_from(pixels.width()).unwrap_or(0);
@@ -106,7 +110,7 @@ pub fn solid(pixels: &RgbImage) -> Vec<bool> {
         .collect()
 }
 
-/// The colours of any picture in cells of like ones; pixels at edges count for little.
+/// Histogram of a picture's colours: the mean and weight of each cell; pixels at edges count for little.
 fn cells(pixels: &RgbImage) -> Vec<Swatch> {
     let wide = usize::try_from(pixels.width()).unwrap_or(0);
     let seen: Vec<Seen> = pixels.pixels().map(|pixel| Seen::of(pixel.0)).collect();
@@ -131,7 +135,7 @@ fn cells(pixels: &RgbImage) -> Vec<Swatch> {
         .collect()
 }
 
-/// At most `count` colours for many, those that gather most first.
+/// Centres of at most `count` clusters (k-means).
 #[must_use]
 pub fn gather(swatches: &[Swatch], count: usize) -> Vec<Seen> {
     let mut middles = first_middles(swatches, count);
@@ -155,7 +159,8 @@ pub fn gather(swatches: &[Swatch], count: usize) -> Vec<Seen> {
     middles
 }
 
-/// The heaviest, then again and again the one that is farthest from all chosen, weight counted.
+/// First centres: the heaviest colour, then again and again the one farthest from all chosen, times its
+/// weight.
 fn first_middles(swatches: &[Swatch], count: usize) -> Vec<Seen> {
     let mut far = vec![f64::INFINITY; swatches.len()];
     let mut middles: Vec<Seen> = Vec::new();
@@ -174,7 +179,7 @@ fn first_middles(swatches: &[Swatch], count: usize) -> Vec<Seen> {
     middles
 }
 
-/// The number of the nearest colour, the first of equals.
+/// Index of the nearest colour, the first of equals.
 #[must_use]
 pub fn nearest(seen: Seen, colours: &[Seen]) -> usize {
     let mut best = (0, f32::INFINITY);

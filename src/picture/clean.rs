@@ -1,41 +1,44 @@
-//! What nobody can draw at the piece's size goes: specks and slivers vanish into their neighbours.
+//! Cleaning: specks and slivers that nobody can draw at the piece's size vanish into their neighbours.
 //!
 //! ```text
-//!   ████████          ████████        kept is what lies within reach of a disc of the least size that fits into the area:
-//!   ████████▂▂▂▂  ▶   ████████▂       corners stay sharp, a hair at an edge loses its end,
-//!   ████████          ████████        a speck or a hair that holds no such disc is gone
+//!   ████████          ████████     kept is what lies within reach of a disc of the minimum size that fits into the
+//!   ████████▂▂▂▂  ▶   ████████▂    area: corners stay sharp, a hair at an edge loses its end,
+//!   ████████          ████████     a speck or a hair that holds no such disc is gone
 //! ```
 //!
-//! What has gone is given to the areas around it, ring by ring from outside; where several touch it, to the one whose pencil
-//! looks most like its own. That is repeated until nothing changes, so that cleaning what is clean changes nothing.
+//! What has gone is given to the areas around it, ring by ring from outside; where several touch it, to the
+//! one whose pencil looks most like its own. That is repeated until nothing changes, so that cleaning what is
+//! clean changes nothing.
 
 use super::colour::Seen;
 use super::raster::Raster;
 use crate::frame::{ceil_index, float, floor_index};
 
-/// How wide a thing must be on the piece to be drawn, in mm: what a pencil's line is wide. Common practice, no source.
+/// Minimum width of a thing on the piece, in mm: that of a pencil's line. Common practice, no source.
 pub const LEAST_MM: f64 = 1.0;
-/// How far from a disc that fits its area's corners still belong to it, in radii of the disc: the tip of a corner of 30
-/// degrees lies 2.9 radii from the last disc.
+/// Maximum distance of an area's corners from a disc that fits it, in radii of the disc.
+///
+/// The tip of a corner of 30 degrees lies 2.9 radii from the last disc.
 const CORNER_RADII: f64 = 3.0;
-/// Rounds after which cleaning ends, whatever is left: two or three are usual.
+/// Maximum number of rounds, whatever is left: two or three are usual.
 const MOST_ROUNDS: usize = 12;
-/// Steps from one pixel to the next in the measure of distances below (the chamfer weights of Gunilla Borgefors, 1986,
-/// Computer Vision, Graphics, and Image Processing 34:344): 5 beside, 7 aslant.
+/// Chamfer distance of two pixels side by side; 7 diagonally (the weights of Gunilla Borgefors, 1986,
+/// Computer Vision, Graphics, and Image Processing 34:344).
 const BESIDE: u16 = 5;
 const ASLANT: u16 = 7;
 
-/// What an area has to have to stay.
+/// Minimum size of an area that stays.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Least {
-    /// A place so wide, in pixels.
+    /// Minimum width at its widest, in pixels.
     pub width_px: f64,
-    /// So many pixels.
+    /// Minimum area, in pixels.
     pub area_px: f64,
 }
 
 impl Least {
-    /// [`LEAST_MM`], and an area in square millimetres, on pieces of `piece_mm` that have `piece_px` pixels along a side.
+    /// Minimum size of [`LEAST_MM`], and of an area in square millimetres, on pieces of `piece_mm` with
+    /// `piece_px` pixels a side.
     #[must_use]
     pub fn on_piece(piece_mm: f64, piece_px: usize, area_mm2: f64) -> Self {
         let px_per_mm = float(piece_px) / piece_mm;
@@ -44,13 +47,13 @@ impl Least {
 }
 
 impl Least {
-    /// The same in whole pixels across; none where all that has a pixel is wide enough.
+    /// Minimum width in whole pixels; none where all that has a pixel is wide enough.
     fn pixels(self) -> Option<usize> {
         (self.width_px >= 1.5).then(|| floor_index(self.width_px).max(2))
     }
 }
 
-/// Cleans the numbers of pencils whose colours are given.
+/// Cleans a picture of pencils' numbers; `pencils` are their colours, by number.
 pub fn clean(numbers: &mut Raster<u8>, pencils: &[Seen], least: Least) {
     let Some(across) = least.pixels() else { return };
     for _ in 0..MOST_ROUNDS {
@@ -66,7 +69,7 @@ pub fn clean(numbers: &mut Raster<u8>, pencils: &[Seen], least: Least) {
     }
 }
 
-/// Which pixels are the middle of a disc of so many pixels across that lies within one area.
+/// Whether each pixel is the centre of a disc of `across` pixels that lies within one area (an erosion).
 fn middles(numbers: &Raster<u8>, across: usize) -> Vec<bool> {
     let wide = numbers.width;
     let radius = float(across.div_ceil(2)) - 0.5;
@@ -86,10 +89,11 @@ fn middles(numbers: &Raster<u8>, across: usize) -> Vec<bool> {
     in_fours
 }
 
-/// Part of a pixel by which the measure below may be wrong.
+/// Maximum error of the distances below, in pixels.
 const ROUNDING: f64 = 0.02;
 
-/// How far from the edge of its area the middle of each pixel lies, in pixels; beyond `most` about that.
+/// Distance transform: the distance of each pixel's centre from the edge of its area, in pixels; clipped at
+/// about `most`.
 fn distances(numbers: &Raster<u8>, most: f64) -> Vec<f64> {
     let (wide, high) = (numbers.width, numbers.height());
     let most = u16::try_from(ceil_index(most * f64::from(BESIDE)) + 1).unwrap_or(u16::MAX / 2);
@@ -111,7 +115,7 @@ fn distances(numbers: &Raster<u8>, most: f64) -> Vec<f64> {
     far.into_iter().map(|far| f64::from(far) / f64::from(BESIDE) + 0.5).collect()
 }
 
-/// The distance of a place by way of those of its neighbours that come before it, or after it.
+/// Chamfer distance of a place by way of its neighbours that come before it, or after it.
 fn nearer(far: &[u16], place: usize, wide: usize, before: bool) -> u16 {
     let x = place % wide;
     let (left, right) = (x > 0, x + 1 < wide);
@@ -135,7 +139,7 @@ fn nearer(far: &[u16], place: usize, wide: usize, before: bool) -> u16 {
     ways.into_iter().fold(far[place], u16::min)
 }
 
-/// Adds to what is kept all of the same area that lies within so many steps.
+/// Geodesic dilation: adds to what is kept all of its own area that lies within `steps` steps.
 fn grow(numbers: &Raster<u8>, kept: &mut [bool], steps: usize) {
     let mut rim: Vec<usize> = (0..kept.len())
         .filter(|place| kept[*place] && numbers.beside(*place).any(|beside| !kept[beside]))
@@ -165,7 +169,7 @@ fn grow(numbers: &Raster<u8>, kept: &mut [bool], steps: usize) {
     }
 }
 
-/// Keeps no area of fewer pixels.
+/// Drops connected components of fewer than `least` pixels.
 fn drop_small(numbers: &Raster<u8>, kept: &mut [bool], least: f64) {
     if least <= 1.0 {
         return;
@@ -192,7 +196,7 @@ fn drop_small(numbers: &Raster<u8>, kept: &mut [bool], least: f64) {
     }
 }
 
-/// Gives all that is not kept to the areas around it; says whether there was any.
+/// Gives all that is not kept to the areas around it. Returns whether there was any.
 fn give_away(numbers: &mut Raster<u8>, mut kept: Vec<bool>, pencils: &[Seen]) -> bool {
     let colour = |number: u8| pencils.get(usize::from(number)).copied().unwrap_or_default();
     let mut rim: Vec<usize> = (0..kept.len())

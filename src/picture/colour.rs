@@ -1,9 +1,9 @@
-//! Colours as people see them: sRGB to Oklab and CIELAB, and how far two colours are apart.
+//! Colours as people see them: sRGB to Oklab and CIELAB, and colour differences.
 //!
-//! Pixels are compared in Oklab (Björn Ottosson, 2020: "A perceptual color space for image processing"), which is quick and
-//! even in hue; names and warnings use CIEDE2000 (CIE 142-2001; Sharma, Wu & Dalal, 2005, Color Research & Application 30:21),
-//! the standard's measure. Both come from the crate `palette` and are compared with another library in
-//! `tools/outside/colours.py`.
+//! Pixels are compared in Oklab (Björn Ottosson, 2020: "A perceptual color space for image processing"),
+//! which is quick and even in hue; names and warnings use CIEDE2000 (CIE 142-2001; Sharma, Wu & Dalal, 2005,
+//! Color Research & Application 30:21), the standard's measure. Both come from the crate `palette` and are
+//! compared with another library in `tools/outside/colours.py`.
 //!
 //! ```
 //! use everysquare::picture::colour::ciede2000;
@@ -17,8 +17,10 @@ use palette::{FromColor, IntoColor, Lab, LinSrgb, Oklab, Srgb};
 
 use crate::frame::{narrow, round_byte};
 
-/// How much more a step of hue or chroma counts than the same step of lightness in Oklab. Oklab's own author says that its a
-/// and b are small against its lightness for large differences; 2 is common practice, no source.
+/// Weight of a step of hue or chroma against an equal step of lightness in Oklab.
+///
+/// Oklab's own author says that its a and b are small against its lightness for large differences; 2 is
+/// common practice, no source.
 const WEIGHT_OF_HUE: f32 = 2.0;
 
 /// Constants of the curve that brings Oklab's lightness to that of CIELAB (Ottosson, 2021: "Okhsv and Okhsl"): without it the
@@ -41,21 +43,21 @@ fn l_of(lightness: f32) -> f32 {
 pub struct Seen(pub [f32; 3]);
 
 impl Seen {
-    /// From light as it adds up: linear red, green, blue, 0 … 1.
+    /// Colour of linear light: red, green, blue, 0 … 1.
     #[must_use]
     pub fn of_light([red, green, blue]: [f32; 3]) -> Self {
         let Oklab { l, a, b } = Oklab::from_color(LinSrgb::new(red, green, blue));
         Self([lightness_of(l), a * WEIGHT_OF_HUE, b * WEIGHT_OF_HUE])
     }
 
-    /// From a pixel.
+    /// Colour of a pixel in sRGB.
     #[must_use]
     pub fn of(srgb: [u8; 3]) -> Self {
         let light: LinSrgb<f32> = Srgb::from(srgb).into_linear();
         Self::of_light([light.red, light.green, light.blue])
     }
 
-    /// The pixel that comes nearest.
+    /// Nearest pixel in sRGB.
     #[must_use]
     pub fn to_srgb(self) -> [u8; 3] {
         let Self([l, a, b]) = self;
@@ -64,13 +66,13 @@ impl Seen {
         [shown.red, shown.green, shown.blue].map(|part| round_byte(f64::from(part.clamp(0.0, 1.0)) * 255.0))
     }
 
-    /// The same lightness without any hue.
+    /// Grey of equal lightness.
     #[must_use]
     pub fn grey(self) -> Self {
         Self([self.0[0], 0.0, 0.0])
     }
 
-    /// The square of the distance.
+    /// Squared Euclidean distance.
     #[must_use]
     pub fn apart_squared(self, other: Self) -> f32 {
         let [l, a, b] = self.0;
@@ -78,13 +80,13 @@ impl Seen {
         (l - m) * (l - m) + (a - c) * (a - c) + (b - d) * (b - d)
     }
 
-    /// The distance: 1 from black to white.
+    /// Euclidean distance: 1 from black to white.
     #[must_use]
     pub fn apart(self, other: Self) -> f32 {
         self.apart_squared(other).sqrt()
     }
 
-    /// A mixture of two.
+    /// Mixture with a share, 0 … 1, of this colour and the rest of the other.
     #[must_use]
     pub fn mixed(self, other: Self, share: f32) -> Self {
         let mut mixed = self.0;
@@ -104,7 +106,7 @@ pub fn light_of_levels() -> [f32; 256] {
     table
 }
 
-/// Oklab as its author defines it.
+/// Oklab coordinates of a pixel, L, a, b, as its author defines them.
 #[must_use]
 pub fn oklab(srgb: [u8; 3]) -> [f64; 3] {
     let light: LinSrgb<f64> = Srgb::from(srgb).into_linear();
@@ -112,7 +114,7 @@ pub fn oklab(srgb: [u8; 3]) -> [f64; 3] {
     [l, a, b]
 }
 
-/// CIELAB under the standard's daylight, D65.
+/// CIELAB coordinates of a pixel, L*, a*, b*, under the standard's daylight, D65.
 #[must_use]
 pub fn cielab(srgb: [u8; 3]) -> [f64; 3] {
     let light: LinSrgb<f64> = Srgb::from(srgb).into_linear();
@@ -120,26 +122,26 @@ pub fn cielab(srgb: [u8; 3]) -> [f64; 3] {
     [lab.l, lab.a, lab.b]
 }
 
-/// How far two pixels are apart: CIEDE2000. About 1 can just be told apart side by side under good light.
+/// Colour difference of two pixels, CIEDE2000. About 1 can just be told apart side by side under good light.
 #[must_use]
 pub fn ciede2000(one: [u8; 3], other: [u8; 3]) -> f64 {
     ciede2000_of_lab(cielab(one), cielab(other))
 }
 
-/// The same for two colours in CIELAB.
+/// Colour difference of two colours in CIELAB, CIEDE2000.
 #[must_use]
 pub fn ciede2000_of_lab(one: [f64; 3], other: [f64; 3]) -> f64 {
     let lab = |[l, a, b]: [f64; 3]| Lab::<D65, f64>::new(l, a, b);
     lab(one).difference(lab(other))
 }
 
-/// The grey that is as light as a colour.
+/// Grey of a colour's lightness, as a pixel.
 #[must_use]
 pub fn grey_of(srgb: [u8; 3]) -> [u8; 3] {
     Seen::of(srgb).grey().to_srgb()
 }
 
-/// Two colours between which a third one may lie.
+/// Segment between two colours, for those mixed of them.
 #[derive(Copy, Clone, Debug)]
 pub struct Between {
     one: [f32; 3],
@@ -147,14 +149,16 @@ pub struct Between {
 }
 
 impl Between {
-    /// Between two pixels.
+    /// Segment between two pixels.
     #[must_use]
     pub fn of(one: [u8; 3], other: [u8; 3]) -> Self {
         Self { one: one.map(f32::from), other: other.map(f32::from) }
     }
 
-    /// How much of the first is in a pixel that is mixed of the two, 0 … 1, and how far the pixel is from any such mixture,
-    /// in levels of sRGB. Programs that draw mix in sRGB far more often than in light.
+    /// Share of the first colour in a pixel mixed of the two, 0 … 1, and the pixel's distance from the
+    /// segment, in levels of sRGB.
+    ///
+    /// Programs that draw mix in sRGB far more often than in light.
     #[must_use]
     pub fn share(&self, pixel: [u8; 3]) -> (f32, f32) {
         let pixel = pixel.map(f32::from);

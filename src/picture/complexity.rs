@@ -39,34 +39,37 @@ use std::f64::consts::PI;
 use super::raster::Raster;
 use crate::frame::float;
 
-/// The least area that counts of a region with an outline of 1, in sides of the piece: a dot has a quarter of its width, a stroke
-/// half of it. Half a millimetre, the width of a pencil's line, is 0.02 of a piece of an inch.
+/// Minimum ratio of a region's area to its outline, in sides of the piece, for it to count.
+///
+/// A dot has a quarter of its width, a stroke half of it. Half a millimetre, the width of a pencil's line, is
+/// 0.02 of a piece of an inch.
 pub const LEAST_WIDTH: f64 = 0.01;
-/// What each colour beyond the first adds to the score: another pencil to fetch. Chosen by looking.
+/// Score for each colour beyond the first: another pencil to fetch. Chosen by looking.
 const COLOUR_WEIGHT: f64 = 0.5;
-/// The longest step between two compared pixels, along one axis.
+/// Maximum step between two compared pixels, along one axis.
 const REACH: usize = 6;
-/// How many times [`STEPS`] are taken, and the weight of what is measured so: corners are lost in proportion to the first, and
-/// 2 · 1 − 1 · 2 = 0.
+/// Factors of [`STEPS`], and the weight of what is measured with each.
+///
+/// Corners are lost in proportion to the first, and 2 · 1 − 1 · 2 = 0.
 const SCALES: [(usize, f64); 2] = [(1, 2.0), (2, -1.0)];
 /// Steps between compared pixels in a quarter turn, by their angle; their mirror images complete the half turn.
 const STEPS: [(usize, usize); 7] = [(1, 0), (3, 1), (2, 1), (1, 1), (1, 2), (1, 3), (0, 1)];
 
-/// A connected patch of one colour.
+/// Connected component of one colour (neighbours share a side).
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Region {
-    /// The number of its colour.
+    /// Number of its colour.
     pub colour: u8,
-    /// How many pixels it covers.
+    /// Area in pixels.
     pub pixels: usize,
-    /// How long its drawn edge is, in pixels.
+    /// Length of its drawn edge, in pixels.
     pub perimeter: f64,
-    /// How much of the border it has, in pixels; not drawn.
+    /// Length of its part of the border, in pixels; not drawn.
     pub border: usize,
 }
 
 impl Region {
-    /// Its perimetric complexity: perimeter² / (4π area).
+    /// Perimetric complexity: perimeter² / (4π area).
     #[must_use]
     pub fn complexity(&self) -> f64 {
         self.perimeter * self.perimeter / (4.0 * PI * float(self.pixels.max(1)))
@@ -76,17 +79,18 @@ impl Region {
 /// The regions of a picture or of a piece.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shapes {
-    /// Every region, by its first pixel, row by row.
+    /// Regions, by their first pixel, row by row.
     pub regions: Vec<Region>,
-    /// How long all edges are, in pixels; an edge between two regions counts once.
+    /// Length of all edges, in pixels; an edge between two regions counts once.
     pub edge: f64,
-    /// The side of a square with as many pixels as there are.
+    /// Side of a square with as many pixels, in pixels.
     side: f64,
 }
 
 impl Shapes {
-    /// Measures `width` × `height` pixels, given row by row as the number of each one's colour. Pixels that are missing at the end
-    /// count as colour 0.
+    /// Shapes in `width` × `height` pixels, given row by row as the number of each one's colour.
+    ///
+    /// Pixels that are missing at the end count as colour 0.
     #[must_use]
     pub fn of(colours: &[u8], width: usize, height: usize) -> Self {
         let (mut regions, ids) = regions(colours, width, height);
@@ -94,7 +98,7 @@ impl Shapes {
         Self { regions, edge, side: float(width * height).sqrt() }
     }
 
-    /// The regions that somebody redraws; where there are none, the largest.
+    /// Regions that somebody redraws; where there are none, the largest.
     #[must_use]
     pub fn counted(&self) -> Vec<Region> {
         let wide = |region: &&Region| {
@@ -109,13 +113,13 @@ impl Shapes {
         }
     }
 
-    /// The sum of the complexities of the regions that count.
+    /// Sum of the complexities of the regions that count.
     #[must_use]
     pub fn complexity(&self) -> f64 {
         self.counted().iter().map(Region::complexity).sum()
     }
 
-    /// How hard this is to redraw; 0 where one region is all there is.
+    /// Score of how hard this is to redraw; 0 where one region is all there is.
     #[must_use]
     pub fn score(&self) -> f64 {
         let counted = self.counted();
@@ -128,7 +132,7 @@ impl Shapes {
     }
 }
 
-/// All regions without their edges, and the number of each pixel's region.
+/// Connected components without their edges, and the index of each pixel's component, row by row.
 fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usize>) {
     const NONE: usize = usize::MAX;
     const SIDES: usize = 4;
@@ -207,7 +211,7 @@ fn middles_inside(step: usize, side: usize) -> impl Iterator<Item = (usize, f64)
     })
 }
 
-/// Adds to each region how long its edge is, and gives the length of all edges.
+/// Adds to each region the length of its edge. Returns the length of all edges, in pixels.
 fn measure_edges(regions: &mut [Region], bordered: &Bordered) -> f64 {
     let mut edge = 0.0;
     for (times, scale_weight) in SCALES {

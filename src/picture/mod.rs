@@ -56,18 +56,18 @@ pub use reduce::{Pencils, ReduceError, Reduced, Wanted, reduce};
 /// The picture, in the colours it is drawn with.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Picture {
-    /// Its pixels; at least one.
+    /// Pixels; at least one.
     pub pixels: RgbImage,
 }
 
 impl Picture {
-    /// Pixels side by side and one above the other.
+    /// Width and height, in pixels.
     #[must_use]
     pub fn size(&self) -> (u32, u32) {
         self.pixels.dimensions()
     }
 
-    /// Its width divided by its height.
+    /// Ratio of width to height.
     #[must_use]
     pub fn shape(&self) -> f64 {
         let (width, height) = self.size();

@@ -23,64 +23,65 @@ use crate::plan::Grid;
 use crate::plan::settings::Pencil;
 use crate::words::{Sentence, Tell, Words, told_in_english};
 
-/// How a picture's votes are counted.
+/// Manner of counting a picture's votes.
 #[derive(Copy, Clone, Debug)]
 struct Manner {
-    /// How pixels vote.
+    /// Function by which pixels vote.
     votes: fn(&RgbImage, &[[u8; 3]]) -> Raster<Vote>,
-    /// Blur of the votes, as its standard deviation on the piece in mm.
+    /// Standard deviation of the blur of the votes, on the piece, in mm.
     smooth_mm: f64,
-    /// The least blur in pixels of the picture itself: what smooths steps where these are large.
+    /// Minimum standard deviation of that blur, in pixels of the picture itself: smooths steps where these
+    /// are large.
     smooth_px: f64,
-    /// The least area that stays, in square millimetres.
+    /// Minimum area that stays, in square millimetres.
     least_mm2: f64,
 }
 
-/// A drawing's edges stay as they are, and so does an eye.
+/// Manner for drawings: their edges stay as they are, and so does an eye.
 const DRAWING: Manner = Manner { votes: votes_of_drawing, smooth_mm: 0.12, smooth_px: 0.6, least_mm2: 0.0 };
-/// A photo's edges fray, and grain makes specks of them.
+/// Manner for photos: their edges fray, and grain makes specks of them.
 const PHOTO: Manner = Manner { votes: votes_of_photo, smooth_mm: 0.55, smooth_px: 1.0, least_mm2: 4.0 };
-/// Part of the pixels that have a neighbour of nearly the same colour in drawings, and not in photos.
+/// Minimum share of pixels with a neighbour of nearly equal colour, in drawings; photos have less.
 const EVEN_IN_A_DRAWING: f64 = 0.4;
 
-/// Which pencils a picture is drawn with.
+/// Pencils that a picture is drawn with.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Pencils {
-    /// So many, chosen for this picture.
+    /// Number of colours to be chosen for this picture.
     Chosen(usize),
-    /// So many greys, chosen for this picture.
+    /// Number of greys to be chosen for this picture.
     Greys(usize),
-    /// The organiser's own.
+    /// Pencils of the organiser's own.
     Own(Vec<Pencil>),
 }
 
-/// What is to become of a picture.
+/// Request for a reduction.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Wanted<'a> {
-    /// The wall's grid.
+    /// Grid of the wall.
     pub grid: &'a Grid,
-    /// How it comes to the grid's shape.
+    /// Way in which the picture comes to the grid's shape.
     pub fit: Fit,
-    /// What it is drawn with.
+    /// Pencils that it is drawn with.
     pub pencils: Pencils,
 }
 
-/// A picture in a few colours, and what became of it on the way.
+/// Reduced picture, and what became of it on the way.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Reduced {
-    /// The picture, in the grid's shape exactly.
+    /// Picture in a few colours, in the grid's shape exactly.
     pub few: FewColours,
-    /// The part of the picture that was cut away, 0 … 1.
+    /// Share of the picture that was cut away, 0 … 1.
     pub lost: f64,
-    /// The part of the result that was added around the picture, 0 … 1.
+    /// Share of the result that was added around the picture, 0 … 1.
     pub added: f64,
-    /// Pixels that a piece's side had before.
+    /// Number of pixels along a piece's side before.
     pub own_piece_px: f64,
-    /// Pixels that it has now.
+    /// Number of pixels along a piece's side now.
     pub piece_px: usize,
 }
 
-/// A picture that cannot be drawn.
+/// Reason why a picture cannot be drawn.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum ReduceError {
     /// Nothing on it.
@@ -146,7 +147,7 @@ fn greyed(mut picture: Picture) -> Picture {
     picture
 }
 
-/// The pencils, every pixel's number at the resolution wanted, and how it was found.
+/// Pencils, every pixel's number at the resolution wanted, and the manner of counting.
 fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manner) {
     let size = (wanted.grid.columns * fitted.piece_px, wanted.grid.rows * fitted.piece_px);
     let shrinks = fitted.crop.piece.value() >= float(fitted.piece_px);
@@ -173,7 +174,8 @@ fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manne
     (pencils, numbers, manner)
 }
 
-/// A picture that has no more colours than are wanted, or only those of the organiser's pencils.
+/// Pencils and numbers of a picture that has no more colours than are wanted, or only those of the
+/// organiser's pencils.
 fn exactly(pixels: &RgbImage, most: usize, own: Option<&[Pencil]>) -> Option<(Vec<Pencil>, Raster<u8>)> {
     let mut colours: Vec<[u8; 3]> = own.unwrap_or_default().iter().map(|pencil| pencil.srgb).collect();
     let mut values = Vec::with_capacity(pixels.as_raw().len() / 3);
@@ -197,7 +199,7 @@ fn exactly(pixels: &RgbImage, most: usize, own: Option<&[Pencil]>) -> Option<(Ve
     Some((pencils, Raster { width: usize::try_from(pixels.width()).ok()?, values }))
 }
 
-/// A picture of flat colours at the resolution wanted.
+/// Numbers of a picture of flat colours at the resolution wanted.
 fn flat(
     numbers: Raster<u8>,
     count: usize,
@@ -214,7 +216,7 @@ fn flat(
     settle(&larger.map(Vote::whole), count, &place(fitted, size, factor), DRAWING.smooth_px * factor.sqrt())
 }
 
-/// Where the grid's pixels lie among those of a picture that has `factor` times the fitted one's.
+/// Place of the grid's pixels among those of a picture that has `factor` times the fitted one's.
 fn place(fitted: &Fitted, size: (usize, usize), factor: f64) -> Place {
     let crop = &fitted.crop;
     let step = crop.piece.value() / float(fitted.piece_px) * factor;
@@ -225,7 +227,7 @@ fn whole(size: (usize, usize)) -> Place {
     Place { start: (0.0, 0.0), step: 1.0, size }
 }
 
-/// What the grid takes, in as many pixels as are wanted.
+/// Part of the picture that the grid takes, in as many pixels as are wanted.
 fn shrunk(fitted: &Fitted, (width, height): (usize, usize)) -> RgbImage {
     if fitted.keeps_pixels() && fitted.crop.lost == 0.0 {
         return fitted.picture.pixels.clone();
@@ -243,7 +245,7 @@ fn shown(light: [f32; 3]) -> Rgb<u8> {
     Rgb([srgb.red, srgb.green, srgb.blue])
 }
 
-/// Whether most pixels are as their neighbours on the right, but for what JPEG makes of even areas.
+/// Whether enough pixels equal their right neighbours, but for what JPEG makes of even areas, for a drawing.
 fn is_drawing(pixels: &RgbImage) -> bool {
     let even = |a: &Rgb<u8>, b: &Rgb<u8>| a.0.iter().zip(b.0).all(|(a, b)| a.abs_diff(b) <= 1);
     let pairs = pixels.rows().flat_map(|row| {

@@ -1,24 +1,28 @@
-//! The cards around the wall: where each hangs and what its code says.
+//! Edge cards around the wall: where each hangs and what its code says.
 
 use super::cell::{Grid, column_letters};
 use super::code::{CodeError, Modules, QUIET_ZONE, SIDE, Tag};
 use crate::frame::{Point, Vector, WallMm, float};
 
-/// How wide the ring of cards around the wall is, in mm; corner cards are squares of this side.
+/// Width of the ring of cards around the wall, in mm; corner cards are squares of this side.
 pub const RING_MM: f64 = 60.0;
 /// Side of a module on a column's or row's card, in mm.
 pub const EDGE_MODULE_MM: f64 = 1.5;
 /// Side of a module on a corner card, in mm.
 pub const CORNER_MODULE_MM: f64 = 2.0;
-/// Longest card of a column or row, in mm: on larger squares it stands in their middle. It fits every paper upright.
+/// Maximum length of a column's or row's card, in mm: on larger squares it stands in their middle. It fits
+/// every paper upright.
 pub const EDGE_CARD_MOST_MM: f64 = 190.0;
 
-/// How far an edge card's code stands from the middle of its card, towards the right or down, in mm; the name stands in
-/// the other half.
+/// Maximum distance of an edge card's code from the middle of its card, to the right or down, in mm; the name
+/// stands in the other half.
 pub const EDGE_CODE_SHIFT_MM: f64 = 35.0;
 
-/// How far an edge card's code stands from the middle of its card where squares have a side of `square_mm`:
-/// [`EDGE_CODE_SHIFT_MM`], less where the code and its quiet zone would stick out of the card (squares below 117.5 mm).
+/// Distance of an edge card's code from the middle of its card where squares have a side of `square_mm`, in
+/// mm.
+///
+/// [`EDGE_CODE_SHIFT_MM`], less where the code and its quiet zone would stick out of the card (squares below
+/// 117.5 mm).
 #[must_use]
 pub fn edge_code_shift_mm(square_mm: f64) -> f64 {
     let half_with_quiet_zone = (float(SIDE) / 2.0 + float(QUIET_ZONE)) * EDGE_MODULE_MM;
@@ -26,7 +30,7 @@ pub fn edge_code_shift_mm(square_mm: f64) -> f64 {
     (square_mm / 2.0 - half_with_quiet_zone - from_cut_edge).clamp(0.0, EDGE_CODE_SHIFT_MM)
 }
 
-/// Which part of the wall a card names.
+/// Part of the wall that a card names.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum CardKind {
     /// Below a column.
@@ -38,7 +42,7 @@ pub enum CardKind {
 }
 
 impl CardKind {
-    /// The word that the manifest has for it.
+    /// Word for it in the manifest.
     #[must_use]
     pub fn word(self) -> &'static str {
         match self {
@@ -48,27 +52,27 @@ impl CardKind {
         }
     }
 
-    /// The kind that a word of the manifest means.
+    /// Kind that a word of the manifest means.
     #[must_use]
     pub fn named(word: &str) -> Option<Self> {
         [Self::Column, Self::Row, Self::Corner].into_iter().find(|kind| kind.word() == word)
     }
 }
 
-/// One card.
+/// Edge card.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Card {
-    /// What it names.
+    /// Part of the wall that it names.
     pub kind: CardKind,
     /// The column's letters, the row's number, or the corner's number 1 … 4 clockwise from the top left.
     pub name: String,
-    /// The text in its code.
+    /// Text in its code.
     pub text: String,
-    /// Its code.
+    /// Modules of its code.
     pub modules: Modules,
     /// Side of one of its code's modules, in mm.
     pub module_mm: f64,
-    /// Where the middle of its code belongs.
+    /// Place on the wall of the centre of its code.
     pub centre: Point<WallMm>,
 }
 

@@ -2,7 +2,7 @@
 
 use crate::frame::{Point, Vector, WallMm};
 
-/// Which end of the wall row 1 is at.
+/// End of the wall where row 1 is.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
 pub enum RowsFrom {
     /// Row 1 is the lowest, as on a map or a graph.
@@ -12,16 +12,16 @@ pub enum RowsFrom {
     Top,
 }
 
-/// One place on the wall, whatever its label says: column 0, row 0 is the top left as seen on the wall.
+/// Cell of the wall, whatever its label says: column 0, row 0 is the top left as seen on the wall.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Cell {
-    /// From the top, starting at 0.
+    /// Row from the top, from 0.
     pub row: usize,
-    /// From the left, starting at 0.
+    /// Column from the left, from 0.
     pub column: usize,
 }
 
-/// How far a square is turned clockwise from upright, as seen on the wall.
+/// Turn of a square clockwise from upright, as seen on the wall.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 pub enum Turn {
     /// Upright.
@@ -68,18 +68,18 @@ impl Turn {
     }
 }
 
-/// The wall's division into square cells.
+/// Grid of the wall: its division into square cells.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Grid {
-    /// How many cells side by side, at least 1.
+    /// Number of columns, at least 1.
     pub columns: usize,
-    /// How many cells one above the other, at least 1.
+    /// Number of rows, at least 1.
     pub rows: usize,
-    /// Side of a cell, which is the side of a square of paper.
+    /// Side of a cell, which is the side of a square of paper, in mm.
     pub square_mm: f64,
-    /// Side of a piece of the picture as printed for a visitor.
+    /// Side of a piece of the picture as printed for a visitor, in mm.
     pub piece_mm: f64,
-    /// Where row 1 is.
+    /// End of the wall where row 1 is.
     pub rows_from: RowsFrom,
 }
 
@@ -90,13 +90,13 @@ impl Grid {
         (0..self.rows).flat_map(move |row| (0..columns).map(move |column| Cell { row, column }))
     }
 
-    /// How many cells there are.
+    /// Number of cells.
     #[must_use]
     pub fn count(&self) -> usize {
         self.columns * self.rows
     }
 
-    /// The place of `cell` in the order of [`Grid::cells`].
+    /// Index of `cell` in the order of [`Grid::cells`].
     #[must_use]
     pub fn index(&self, cell: Cell) -> usize {
         cell.row * self.columns + cell.column
@@ -108,7 +108,7 @@ impl Grid {
         cell.row < self.rows && cell.column < self.columns
     }
 
-    /// The number people give to a row: 1 at the end that `rows_from` names.
+    /// Number that people give to a row: 1 at the end that `rows_from` names.
     #[must_use]
     pub fn row_number(&self, row: usize) -> usize {
         match self.rows_from {
@@ -117,13 +117,13 @@ impl Grid {
         }
     }
 
-    /// What people call a cell, such as `D7`.
+    /// Label of a cell, such as `D7`.
     #[must_use]
     pub fn label(&self, cell: Cell) -> String {
         format!("{}{}", column_letters(cell.column), self.row_number(cell.row))
     }
 
-    /// The cell with a label, capital letters or small; `None` where the wall has none of that name.
+    /// Cell with a label, capital letters or small; `None` where the wall has none of that name.
     #[must_use]
     pub fn cell(&self, label: &str) -> Option<Cell> {
         let split = label.find(|c: char| c.is_ascii_digit())?;
@@ -141,14 +141,14 @@ impl Grid {
         self.holds(cell).then_some(cell)
     }
 
-    /// The wall's width and height, from the first cell's left top corner to the last one's right bottom corner.
+    /// Size of the wall in mm, from the first cell's top left corner to the last one's bottom right corner.
     #[must_use]
     pub fn size(&self) -> Vector<WallMm> {
         use crate::frame::float;
         Vector::new(float(self.columns) * self.square_mm, float(self.rows) * self.square_mm)
     }
 
-    /// A cell's corners, clockwise from its top left.
+    /// Corners of a cell, clockwise from its top left.
     #[must_use]
     pub fn corners(&self, cell: Cell) -> [Point<WallMm>; 4] {
         use crate::frame::float;
@@ -157,7 +157,7 @@ impl Grid {
         [Point::new(x, y), Point::new(x + s, y), Point::new(x + s, y + s), Point::new(x, y + s)]
     }
 
-    /// A cell's middle.
+    /// Middle of a cell.
     #[must_use]
     pub fn centre(&self, cell: Cell) -> Point<WallMm> {
         let [top_left, _, bottom_right, _] = self.corners(cell);
@@ -165,7 +165,7 @@ impl Grid {
     }
 }
 
-/// The letters of a column counted from 0: A … Z, AA, AB …
+/// Letters of a column counted from 0: A … Z, AA, AB …
 #[must_use]
 pub fn column_letters(column: usize) -> String {
     let mut letters = Vec::new();
@@ -178,7 +178,7 @@ pub fn column_letters(column: usize) -> String {
     letters.iter().rev().collect()
 }
 
-/// The column, counted from 0, that has these letters; `None` where they are not one to three letters.
+/// Column, counted from 0, that has these letters; `None` where they are not one to three letters.
 #[must_use]
 pub fn column_number(letters: &str) -> Option<usize> {
     if letters.is_empty() || letters.len() > 3 {

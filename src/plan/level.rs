@@ -1,4 +1,4 @@
-//! How hard a piece is to redraw: the four levels, and which score has which.
+//! Levels: how hard a piece is to redraw, and which score has which level.
 //!
 //! ```
 //! use everysquare::plan::level::{Level, levels_of};
@@ -12,7 +12,7 @@ use serde::Serialize;
 use super::settings::{Choice, LevelSettings};
 use crate::frame::{float, floor_index};
 
-/// How hard a piece is to redraw, the easiest first.
+/// Level of how hard a piece is to redraw, the easiest first.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Level {
@@ -30,7 +30,7 @@ impl Level {
     /// All of them, the easiest first.
     pub const ALL: [Self; 4] = [Self::Plain, Self::Easy, Self::Medium, Self::Hard];
 
-    /// Its place in [`Level::ALL`].
+    /// Index in [`Level::ALL`].
     #[must_use]
     pub fn index(self) -> usize {
         match self {
@@ -47,8 +47,10 @@ impl Choice for Level {
         &[(Self::Plain, "plain"), (Self::Easy, "easy"), (Self::Medium, "medium"), (Self::Hard, "hard")];
 }
 
-/// The level of each score, by bounds; where the settings ask for balance, all that is not plain is divided into three parts as
-/// equal as ties allow. Equal scores have the same level, and a higher score never a lower one.
+/// Level of each score, by bounds.
+///
+/// Where the settings ask for balance, all that is not plain is divided into three parts as equal as ties
+/// allow. Equal scores have equal levels, and a higher score never a lower one.
 #[must_use]
 pub fn levels_of(scores: &[f64], settings: &LevelSettings) -> Vec<Level> {
     if settings.balanced { balanced(scores, settings.bounds[0]) } else { bounded(scores, settings.bounds) }

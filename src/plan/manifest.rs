@@ -167,7 +167,7 @@ impl Tell for ManifestError {
     }
 }
 
-/// What hangs on the wall when all is done, in the terms of the plan: what a reader looks for.
+/// Printed wall in the terms of the plan: what a reader looks for.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Printed {
     /// Name of the event.
@@ -178,11 +178,11 @@ pub struct Printed {
     pub units: Units,
     /// The wall.
     pub grid: Grid,
-    /// Side of a module on a square.
+    /// Side of a module on a square, in mm.
     pub module_mm: f64,
     /// The code's outer top left corner on an upright square.
     pub code_top_left: Point<SquareMm>,
-    /// One a cell, in the order of the cells.
+    /// Squares, one a cell, in the order of the cells.
     pub squares: Vec<PrintedSquare>,
     /// Every card; empty where none were printed.
     pub cards: Vec<Card>,
@@ -201,14 +201,19 @@ pub struct PrintedSquare {
     pub modules: Modules,
 }
 
-/// Sides of squares and pieces, sides of modules and places of cards, in mm, that another printer may have used: wider than what
-/// event.toml allows. What is looked for is looked for some millimetres around, module by module: with a thousandth of a
-/// millimetre a module that would not end.
+/// Range of the sides of squares and pieces, in mm, that another printer may have used: wider than what
+/// event.toml allows.
+///
+/// This and the next two: what is looked for is looked for some millimetres around, module by module; with a
+/// thousandth of a millimetre a module that would not end.
 const SIDES_MM: RangeInclusive<f64> = 1.0..=10_000.0;
+/// Range of the side of a module, in mm, that another printer may have used.
 const MODULES_MM: RangeInclusive<f64> = 0.1..=100.0;
+/// Range of a card's place on the wall along each axis, in mm, that another printer may have used.
 const PLACES_MM: RangeInclusive<f64> = -1e6..=1e6;
 
-/// Millimetres by which a code may stick out of its square before a manifest is refused: its numbers are rounded.
+/// Maximum distance, in mm, by which a code may stick out of its square before a manifest is refused: its
+/// numbers are rounded.
 const ROUNDING_MM: f64 = 0.01;
 
 impl Manifest {

@@ -1,4 +1,4 @@
-//! Moving a pose until the code under it fits best: Gauss–Newton on brightness, the inverse compositional way
+//! Alignment of a pose: Gauss–Newton on brightness, in the inverse compositional form
 //! (S. Baker, I. Matthews: Lucas–Kanade 20 Years On, 2004), with gain and offset of the light taken out.
 
 use nalgebra::{Cholesky, Matrix6, Matrix6x3, U3, U6, Vector6};
@@ -14,23 +14,24 @@ use crate::photo::Luma;
 pub(super) struct Aligner<'a> {
     template: &'a [f32],
     light: Light,
-    /// Gradient at each place: by shift right, by shift down, and by the four entries of the matrix.
+    /// Derivatives of each place, row by row: by shift right, shift down, and the four entries of the matrix.
     steepest: Vec<[f32; 6]>,
     normal: Cholesky<f64, U6>,
-    /// Normal equations of the rigid motions: two shifts and the rotation.
+    /// Normal equations for shifts and rotation only.
     rigid: Cholesky<f64, U3>,
 }
 
-/// What may change.
+/// Degrees of freedom of an alignment.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub(super) enum Freedom {
-    /// Place and direction. The size is known well from the camera, and a blur that is not the photo's would pull at it.
+    /// Shift and rotation. The size is known well from the camera, and a blur that is not the photo's would
+    /// pull at it.
     Rigid,
-    /// Place, direction, size, narrowness and shear.
+    /// Shift, rotation, size, aspect and shear.
     Affine,
 }
 
-/// Shift right, shift down and turn, in terms of the six parameters.
+/// Basis of the rigid motions, six parameters × (shift right, shift down, rotation).
 fn rigid_parts() -> Matrix6x3<f64> {
     let mut parts = Matrix6x3::zeros();
     parts[(0, 0)] = 1.0;
@@ -40,19 +41,20 @@ fn rigid_parts() -> Matrix6x3<f64> {
     parts
 }
 
-/// Length, in modules, by which offsets from the centre are divided, so that all six parameters weigh about the same.
+/// Unit of offsets from the centre, in modules, so that all six parameters have about the same weight.
 const REACH: f64 = 8.0;
-/// Weight against stretching and turning, as a share of the template's own weight: keeps noise from shearing a code that
-/// shows little.
+/// Ridge term for the four entries of the matrix, as a share of the template's own mean weight: keeps noise
+/// from shearing a code that shows little.
 const STIFFNESS: f64 = 0.02;
-/// Correlation with the shared part when the pose is right: 0.6 to
-/// 0.8 on clean codes.
+/// Minimum gain assumed in a step, as a correlation with the template: clean codes at the right pose have 0.6
+/// to 0.8.
 const FITTING: f32 = 0.7;
-/// Maximum length of a step, in modules.
+/// Maximum change of a parameter in one step, in modules.
 const LONGEST_STEP: f64 = 0.8;
 
 impl<'a> Aligner<'a> {
-    /// For a template of length 1 on the lattice, made for what is seen in that light. `None` where it is flat.
+    /// Aligner for a template of length 1 on the lattice, made for samples prepared as `light` says. `None`
+    /// where it is flat.
     pub(super) fn new(template: &'a [f32], light: Light) -> Option<Self> {
         let at = |x: usize, y: usize| template[y * LATTICE + x];
         let mut normal = Matrix6::<f64>::zeros();
@@ -80,7 +82,8 @@ impl<'a> Aligner<'a> {
         Some(Self { template, light, steepest, normal: normal.cholesky()?, rigid })
     }
 
-    /// Improves `pose` in at most `steps` steps; the brightness under the last pose is left in `seen`.
+    /// Improves `pose` in at most `steps` steps; leaves the samples under the last pose in `seen`, row by
+    /// row.
     pub(super) fn align(
         &self,
         luma: &Luma,
@@ -101,7 +104,8 @@ impl<'a> Aligner<'a> {
         pose
     }
 
-    /// One step; also how far the pose moved, in modules. `None` where there is nothing to hold on to.
+    /// One step: the next pose, and the largest change of a parameter, in modules. `None` where nothing holds
+    /// the pose.
     fn step(&self, seen: &[f32], pose: &Pose, freedom: Freedom) -> Option<(Pose, f64)> {
         let mean = seen.iter().sum::<f32>() / single(float(PLACES));
         let spread = (dot(seen, seen) - mean * mean * single(float(PLACES))).max(0.0).sqrt();
@@ -134,12 +138,13 @@ impl<'a> Aligner<'a> {
     }
 }
 
-/// Minimum distance between places of the lattice, in pixels, at which a place is the mean of several samples, and their maximum
-/// number a side.
+/// Maximum distance of samples, in pixels: a coarser lattice takes the mean of several a place; and their
+/// maximum number along each side of a place.
 const FINE_PX: f64 = 1.2;
 const MOST_SAMPLES: usize = 8;
 
-/// The brightness at the lattice's places under a pose: where the photo is finer than the lattice, the mean around each.
+/// Samples the lattice under a pose, row by row: where the photo is finer than the lattice, the mean around
+/// each place.
 fn look(luma: &Luma, pose: &Pose, light: Light, seen: &mut Vec<f32>) {
     let first = offset(0);
     let step = offset(1) - first;

@@ -1,9 +1,10 @@
-//! Cells where no code was named: does the wall behind show, or does a square hang there that cannot be read?
+//! Cells without a named code: does the bare wall show, or does a square hang there that cannot be read?
 //!
-//! Told apart by what the same photo shows elsewhere. Beside the wall no square hangs: what a cell must look like to be empty
-//! is seen there. Where that cannot be seen, two cells count as empty if they look the same and are much smoother than every
-//! square that was read. Colour is compared as hue, whatever the light; pencil shows as grain; and brightness is compared
-//! with the white paper in the nearest codes, so that a grey ladder in front of the wall is no grey wall.
+//! Told apart by what the same photo shows elsewhere. Beside the wall no square hangs: what a cell must look
+//! like to be empty is seen there. Where that cannot be seen, two cells count as empty if they look the same
+//! and are much smoother than every square that was read. Colour is compared as hue, whatever the light;
+//! pencil shows as grain; and brightness is compared with the white paper in the nearest codes, so that a
+//! grey ladder in front of the wall is no grey wall.
 
 use image::RgbImage;
 use rayon::prelude::*;
@@ -34,6 +35,7 @@ const BARE: f64 = 0.6;
 const SEEN: f64 = 0.5;
 /// Maximum share of an empty cell's samples darker than [`DARK`] of its median: beyond it something was drawn or printed there.
 const MARKED: f64 = 0.008;
+/// Brightness below which a sample is dark, as a share of the cell's median.
 const DARK: f64 = 0.62;
 /// Minimum chromaticity difference from grey of a coloured wall, and maximum difference of its shadows from it, as a share of that: ink is
 /// grey, a shadow between boards keeps their colour.
@@ -54,42 +56,48 @@ const CLIPPED: f64 = 4.0;
 /// Maximum median grain of a clipped cell: where light drowns the sensor there is no noise. White paper that is well lit has 0.004 and more.
 const FLAT: f64 = 0.002;
 
-/// What a part of the photo looks like, whatever the light.
+/// Statistics of a part of the photo, whatever the light.
 #[derive(Copy, Clone, Debug, PartialEq)]
 struct Look {
-    /// Shares of red and green in the colour, medians.
+    /// Hue: shares of red and of green in the colour, medians.
     hue: [f64; 2],
-    /// Difference between pixels two apart, over the brightness: median and four fifths' bound.
+    /// Grain: difference between pixels two apart, as a share of the brightness; median and 80th percentile.
     grain: [f64; 2],
-    /// Brightness, median.
+    /// Brightness in grey levels, median.
     level: f64,
-    /// Brightness against the nearest white paper, median.
+    /// Ratio of the brightness to that of the nearest white paper, median.
     white: f64,
-    /// Share of places much darker than the median.
+    /// Share of samples darker than [`DARK`] of the median.
     dark: f64,
     /// Chromaticity of those places, mean; that of all where there are none.
     dark_hue: [f64; 2],
 }
 
-/// Tells cells without a code apart.
+/// Classifier of cells without a named code.
 #[derive(Debug)]
 pub struct Behind<'a> {
     colour: &'a RgbImage,
     camera: &'a Camera,
     grid: Grid,
-    /// Brightness of white paper, and where.
+    /// Whites: place and brightness, in grey levels, of the paper in each code that was read.
     whites: Vec<(Point<WallMm>, f64)>,
-    /// What is above the wall, to its right, below, and to its left.
+    /// Statistics of the strips above the wall and to its right; where neither is in the photo and no cards
+    /// hang there, of those below and to its left.
     surroundings: Vec<Look>,
+    /// Grain (median and 80th percentile) of the smoothest tenth of the squares that were read; `None` for
+    /// fewer than 5.
     smoothest: Option<[f64; 2]>,
-    /// Cells without a named code.
+    /// Cells without a named code, with their statistics; row by row.
     others: Vec<(Cell, Look)>,
+    /// Brightness, in grey levels, at which the photo clips.
     brightest: f64,
 }
 
 impl<'a> Behind<'a> {
-    /// Looks at the surroundings of the wall, and at its cells; `read` are the cells where squares were read, with their
-    /// codes' poses, `cards` says whether cards hang to the left and below.
+    /// Classifier for one photo, from its pixels and camera.
+    ///
+    /// `read` are the cells where squares were read, with their codes' poses; `cards` says whether cards hang
+    /// to the left and below.
     #[must_use]
     pub fn new(
         colour: &'a RgbImage,
@@ -130,7 +138,7 @@ impl<'a> Behind<'a> {
         behind
     }
 
-    /// What is to be said of a cell without a named code, and how surely.
+    /// Sight of a cell without a named code, and its certainty, 0 … 1.
     #[must_use]
     pub fn judge(&self, cell: Cell) -> (Sight, f64) {
         let (width, height) = (f64::from(self.colour.width()), f64::from(self.colour.height()));
@@ -169,8 +177,8 @@ impl<'a> Behind<'a> {
         }
     }
 
-    /// Those of the whites that can be among the [`WHITES`] nearest of any of these places: on a wall of thousands of squares
-    /// few are.
+    /// Whites that can be among the [`WHITES`] nearest of any of these places: on a wall of thousands of
+    /// squares few are.
     fn whites_about(&self, places: &[Point<WallMm>]) -> Vec<(Point<WallMm>, f64)> {
         let (Some(first), Some(last)) = (places.first(), places.last()) else { return Vec::new() };
         let middle = first.towards(*last, 0.5);
@@ -186,7 +194,7 @@ impl<'a> Behind<'a> {
         self.whites.iter().filter(|white| away(white) <= most).copied().collect()
     }
 
-    /// The brightness of white paper near a place on the wall; `None` where no code was read.
+    /// Brightness of white paper near a place on the wall, in grey levels; `None` where no code was read.
     fn white_near(&self, place: Point<WallMm>, whites: &[(Point<WallMm>, f64)]) -> Option<f64> {
         let mut near: Vec<(f64, f64)> =
             whites.iter().map(|(at, white)| (at.distance(place).value(), *white)).collect();
@@ -198,7 +206,7 @@ impl<'a> Behind<'a> {
         (weights > 0.0).then(|| sum / weights)
     }
 
-    /// The look of the places that lie in the photo; `None` where those are too few.
+    /// Statistics of the places that lie in the photo; `None` where those are too few.
     fn look(&self, places: impl Iterator<Item = Point<WallMm>>) -> Option<Look> {
         let (mut reds, mut greens, mut grains) = (Vec::new(), Vec::new(), Vec::new());
         let (mut levels, mut whites) = (Vec::new(), Vec::new());
@@ -244,7 +252,7 @@ impl<'a> Behind<'a> {
     }
 }
 
-/// Places spread over the middle part of a cell.
+/// Places spread over the middle part of a cell, row by row.
 fn places(grid: &Grid, cell: Cell) -> impl Iterator<Item = Point<WallMm>> + use<> {
     let ([corner, ..], side) = (grid.corners(cell), grid.square_mm);
     let along = move |i: usize| {
@@ -254,7 +262,7 @@ fn places(grid: &Grid, cell: Cell) -> impl Iterator<Item = Point<WallMm>> + use<
     (0..ALONG * ALONG).map(move |i| Point::new(corner.x + along(i % ALONG), corner.y + along(i / ALONG)))
 }
 
-/// The brightness of the paper in a code: of its lightest modules.
+/// Brightness of the paper in a code, in grey levels: the 85th percentile of its modules.
 fn white(colour: &RgbImage, pose: &Pose) -> Option<f64> {
     let along = |i: usize| float(i) + 0.5;
     let levels: Vec<f64> = (0..SIDE * SIDE)
@@ -316,7 +324,7 @@ fn quantile(mut values: Vec<f64>, share: f64) -> f64 {
     values.get(floor_index(float(values.len().saturating_sub(1)) * share)).copied().unwrap_or(0.0)
 }
 
-/// The brightness that hardly a pixel of the photo exceeds: where the sensor clips, if it does.
+/// Brightness, in grey levels, that 2 pixels in 1,000 exceed: where the sensor clips, if it does.
 fn brightest(colour: &RgbImage) -> f64 {
     let levels = colour.pixels().step_by(101).map(|p| p.0.iter().map(|v| f64::from(*v)).sum::<f64>() / 3.0);
     quantile(levels.collect(), 0.998)

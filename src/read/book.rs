@@ -1,15 +1,17 @@
-//! The codes of the event as a photo shows them, and the comparison of what is seen with all of them at once.
+//! Templates of all codes of the event, in every way a photo may show them.
 //!
-//! A code is compared on a lattice of two places a module, without its quiet zone. A `Sheet` holds every
-//! code of the event as it looks there in one view: after a blur, and bleached by the sun or not. What all codes share (finder
-//! patterns, timing, the first letters of the text) says *whether and where* there is a code; the rest says *which*:
+//! A code is compared on a lattice of two places a module, without its quiet zone. A `Sheet` holds the
+//! templates of all codes in one view: after one blur, bleached by the sun or not, locally normalised or not.
+//! What all codes share (finder patterns, timing, the first letters of the text) says *whether and where*
+//! there is a code; the rest says
+//! *which*:
 //!
 //! ```text
-//!   seen = light · (1, x, y) + contrast · (shared part + what is this code's own) + noise
+//!   seen = light · (1, x, y) + contrast · (shared part + own part) + noise
 //! ```
 //!
-//! Light and shared part are projected out; the correlation of what is left with each code's own part is its score.
-//! No error correction is needed: two codes of an event differ in at least 50 of 441 modules.
+//! Light and shared part are projected out; a code's score is the correlation of its own part with what is
+//! left. No error correction is needed: two codes of an event differ in at least 50 of 441 modules.
 
 use std::ops::Range;
 use std::sync::OnceLock;
@@ -27,10 +29,11 @@ const fn evened(blur: f64, drowned: f32) -> View {
     View { blur, drowned, evened: true }
 }
 
-/// How a photo may show a code.
+/// Views in which codes are compared: blur in modules, bleaching as a share of full dark.
 ///
-/// A phone's 0.7–1.0 px, its pixels and the interpolation make a blur of 1.25 modules at 0.8 px a module and 0.2 at 6. In
-/// full sun the sensor clips: of a bleached code only those places show that are darker than a share of full dark.
+/// A phone's 0.7–1.0 px, its pixels and the interpolation make a blur of 1.25 modules at 0.8 px a module and
+/// 0.2 at 6. In full sun the sensor clips: of a bleached code only those places show that are darker than
+/// that share.
 const VIEWS: [View; 18] = [
     plain(0.2, 0.0),
     plain(0.35, 0.0),
@@ -51,19 +54,19 @@ const VIEWS: [View; 18] = [
     evened(0.95, 0.0),
     evened(0.5, 0.5),
 ];
-/// Number of views, the first ones, that are neither bleached nor evened.
+/// Number of views, the first of [`VIEWS`], that are neither bleached nor normalised.
 const PLAIN: usize = 6;
-/// Number of views compared in full.
+/// Maximum number of views in which one place is compared with the codes: those whose shared part fits best.
 const VIEWS_TRIED: usize = 3;
-/// Number of best codes kept in a match.
+/// Number of best codes that a comparison returns.
 pub(super) const RANKED: usize = 5;
 
-/// How what is seen is prepared before it is compared.
+/// Preparation of the samples under a pose before they are compared.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Light {
-    /// As it is.
+    /// Samples as the photo has them.
     AsSeen,
-    /// Light and contrast evened out from place to place: for shadow edges across a code.
+    /// Local normalisation of light and contrast: for shadow edges across a code.
     Evened,
 }
 
@@ -75,7 +78,7 @@ impl Light {
         }
     }
 
-    /// The view for finding the way: blurred enough to pull a pose in from a module away.
+    /// Index of the view for the first alignment: blurred enough to pull a pose in from a module away.
     pub(super) fn first_view(self) -> usize {
         match self {
             Self::AsSeen => 2,
@@ -84,16 +87,16 @@ impl Light {
     }
 }
 
-/// Whose code it is.
+/// Owner of a code.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Whose {
-    /// The square that belongs in a cell.
+    /// Square, by the cell where it belongs.
     Square(Cell),
-    /// A card, by its place in [`Printed::cards`].
+    /// Card, by its index in [`Printed::cards`].
     Card(usize),
 }
 
-/// All codes of an event.
+/// Codebook: all codes of an event, and their templates in every view.
 #[derive(Debug)]
 pub struct Book {
     whose: Vec<Whose>,
@@ -101,49 +104,52 @@ pub struct Book {
     sheets: [OnceLock<Sheet>; VIEWS.len()],
 }
 
-/// How a code does against the photo's own pixels.
+/// Fit of a code to the photo's own pixels by the forward model.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Weight {
-    /// The share of what is seen, light taken out, that the code leaves unexplained.
+    /// Residual of the fit as a share of the variation that light alone leaves, 0 … 1.
     pub left: f32,
-    /// Ratio of the residual where codes differ to that where all codes of the world are the same.
+    /// Ratio of the mean squared residual where codes differ to that over finder patterns and timing.
     pub rest: f32,
-    /// Log-likelihood ratio (natural) to the second best code.
+    /// Log likelihood ratio of the best code to the second best.
     pub lead: f32,
-    /// Standard deviation of the blur in pixels.
+    /// Standard deviation of the blur, in pixels of the photo.
     pub blur: f32,
-    /// Standard deviation of the blur in modules.
+    /// Standard deviation of the blur, in modules.
     pub blur_modules: f32,
-    /// Ratio of the residual that looks like flipped modules to what noise alone would give: 1 where all is noise.
+    /// Power of the residual that looks like modules of another colour, over that of pure noise: 1 where all
+    /// is noise.
     pub flips: f32,
-    /// How dark its dark modules are, as a share of the paper's brightness.
+    /// Darkness of the ink, as a share of the paper's brightness.
     pub ink: f32,
 }
 
-/// The outcome of one comparison.
+/// Outcome of one comparison with the codebook.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Match {
-    /// Place in the book of the best code.
+    /// Index in the codebook of the best code.
     pub best: usize,
-    /// Correlation of what is seen with the best code's own part, −1 … 1.
+    /// Score of the best code: correlation of what is seen with its own part, −1 … 1.
     pub score: f32,
-    /// Correlation of the second best code.
+    /// Score of the second best code, −1 … 1.
     pub second: f32,
-    /// Correlation of what is seen with what all codes share, −1 … 1.
+    /// Correlation of what is seen with the shared part, −1 … 1.
     pub shared: f32,
-    /// The best code's own part as strong as it is seen, over what the shared part's strength lets expect: 1 for that very
-    /// code, less for one that is only like it.
+    /// Ratio of the measured contrast of the best code's own part to what the shared part's contrast
+    /// predicts.
+    ///
+    /// 1 for that very code, less for one that is only like it.
     pub strength: f32,
-    /// Whether the view it was compared in is a bleached one.
+    /// Whether the view was one bleached by more than 0.3 of full dark.
     pub bleached: bool,
-    /// How the best code does against the photo's own pixels.
+    /// Fit of the best code to the photo's pixels; `None` where it was not weighed.
     pub weight: Option<Weight>,
-    /// The best codes, best first.
+    /// Indices in the codebook of the best codes, best first.
     pub(super) ranked: [usize; RANKED],
 }
 
 impl Book {
-    /// The codes of all squares, then of all cards.
+    /// Codebook of all squares, then of all cards, in the order of `printed`.
     #[must_use]
     pub fn new(printed: &Printed) -> Self {
         let squares = printed.squares.iter().map(|s| (Whose::Square(s.cell), s.modules.clone()));
@@ -152,41 +158,42 @@ impl Book {
         Self { whose, modules, sheets: Default::default() }
     }
 
-    /// Works out all views, many at a time; without it that is done when the first photo is read.
+    /// Computes the templates of all views, in parallel; without it the first photo read has to wait for
+    /// them.
     pub fn prepare(&self) {
         (0..VIEWS.len()).into_par_iter().for_each(|view| {
             self.sheet(view);
         });
     }
 
-    /// Whose the code at a place in the book is.
+    /// Owner of the code at an index of the codebook.
     #[must_use]
     pub fn whose(&self, at: usize) -> Whose {
         self.whose[at]
     }
 
-    /// A code's modules.
+    /// Modules of the code at an index of the codebook.
     pub(super) fn modules(&self, at: usize) -> &Modules {
         &self.modules[at]
     }
 
-    /// The blur, in modules, and the darkness below which nothing shows, of one of the views.
+    /// Blur of a view, in modules, and the darkness below which nothing shows in it, as a share of full dark.
     pub(super) fn view(&self, view: usize) -> (f64, f32) {
         (VIEWS[view].blur, VIEWS[view].drowned)
     }
 
-    /// The sheet of one of the views.
+    /// Templates of all codes in one view, computed at the first call.
     pub(super) fn sheet(&self, view: usize) -> &Sheet {
         self.sheets[view].get_or_init(|| Sheet::new(VIEWS[view], &self.modules))
     }
 
-    /// The plain view whose blur, in modules, is nearest.
+    /// Index of the plain view whose blur, in modules, is nearest to `blur` by ratio.
     pub(super) fn view_near(&self, blur: f64) -> usize {
         let away = |view: &usize| (VIEWS[*view].blur / blur).ln().abs();
         (0..PLAIN).min_by(|a, b| away(a).total_cmp(&away(b))).unwrap_or(0)
     }
 
-    /// The views whose shared part fits best what is seen, best first, and how well it does.
+    /// Views whose shared part fits best what is seen, as correlation and index, best first.
     pub(super) fn views_of(&self, seen: &[f32], light: Light) -> Vec<(f32, usize)> {
         let mut views: Vec<(f32, usize)> =
             light.views().map(|view| (self.sheet(view).shared_fit(seen), view)).collect();
@@ -195,7 +202,7 @@ impl Book {
         views
     }
 
-    /// A code in one of the views, without light, of length 1.
+    /// Template of one code in one view, light projected out, of length 1; lattice places, row by row.
     pub(super) fn drawn(&self, at: usize, view: usize) -> Vec<f32> {
         self.sheet(view).drawn(&self.modules[at])
     }

@@ -1,8 +1,9 @@
-//! The camera: a homography and two radial coefficients, fitted to codes whose place on the wall is known or assumed.
+//! Camera fit: a homography and two radial coefficients, from codes whose place on the wall is known or
+//! assumed.
 //!
-//! Every square and card hangs a little beside its place, some far from it. So what is made small is the distance **on the
-//! wall**, in millimetres, and codes far off lose their weight (Geman & McClure 1987). Fitted by Levenberg–Marquardt from a
-//! start that another stage gives.
+//! Every square and card hangs a little beside its place, some far from it. So the residual is the distance
+//! **on the wall**, in millimetres, and codes far off lose their weight (Geman & McClure 1987). Fitted by
+//! Levenberg–Marquardt from a start that another stage gives.
 
 use nalgebra::{Matrix3, SMatrix, SVector};
 
@@ -10,12 +11,12 @@ use super::lens::Lens;
 use super::reading::Camera;
 use crate::frame::{Map, PhotoPx, Point, StraightPx, Vector, WallMm, float};
 
-/// A code seen in the photo, and where on the wall it is taken to be: its four outer corners.
+/// Correspondence of a code between photo and wall: its four outer corners, in the same order.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Anchor {
-    /// Where its corners belong.
+    /// Corners on the wall.
     pub wall: [Point<WallMm>; 4],
-    /// Where they are seen.
+    /// Corners in the photo.
     pub photo: [Point<PhotoPx>; 4],
 }
 
@@ -24,28 +25,39 @@ const UNKNOWNS: usize = 10;
 pub(super) type Normal = SMatrix<f64, UNKNOWNS, UNKNOWNS>;
 pub(super) type Unknowns = SVector<f64, UNKNOWNS>;
 
-/// Standard deviation of a square's place, in mm: the weight of what is seen against the prior.
+/// Standard deviation of a square's distance from its place, in mm: the weight of what is seen against the
+/// priors.
 pub(super) const USUAL_SHIFT_MM: f64 = 3.0;
-/// Standard deviation of a square's rotation and relative size: 0.05 is three degrees. So two codes side by side tell directions by
-/// themselves, not by the line from one to the other. From memory, no source.
+/// Standard deviation of a square's rotation, in radians, and of its size, as a share: 0.05 is three degrees.
+///
+/// So two codes side by side tell directions by themselves, not by the line from one to the other. From
+/// memory, no source.
 const USUAL_TURN: f64 = 0.05;
-/// Weight of all codes' directions and sizes together, in codes: the corners of paper curl alike, so their
-/// errors do not average out. Without it squares on the simulator's walls were taken from farther beside their places.
+/// Maximum total weight of the codes' directions and sizes, in codes.
+///
+/// The corners of paper curl alike, so their errors do not average out. Without it squares on the simulator's
+/// walls were taken from farther beside their places.
 const CODES_FOR_TURNS: f64 = 4.0;
-/// Standard deviation of a phone lens's distortion at the corner of the photo, for r² and r⁴ (prior): from memory, no source. Twenty codes
-/// outweigh it.
+/// Prior standard deviation of the lens's coefficients of r² and r⁴, where r is 1 at the photo's corner.
+///
+/// From memory, no source. Twenty codes outweigh it.
 const USUAL_LENS: [f64; 2] = [0.15, 0.08];
-/// Standard deviation of the perspective over half the wall's size (prior): 0.4 is a view from far aside. From memory, no source.
+/// Prior standard deviation of the perspective: how much nearer one end of the wall is, over half its size.
+///
+/// 0.4 is a view from far aside. From memory, no source.
 const USUAL_PERSPECTIVE: f64 = 0.4;
 /// Minimum distance from its place, in mm, at which a code has lost three quarters of its weight.
 const LEAST_SPREAD_MM: f64 = 8.0;
-/// Minimum numbers of codes for the first and the second lens coefficient.
+/// Minimum number of codes for each of the lens's two coefficients to be told from noise.
 const CODES_FOR_LENS: [usize; 2] = [8, 24];
+/// Number of rounds of reweighting.
 const ROUNDS: usize = 4;
+/// Maximum number of Levenberg–Marquardt steps in a round.
 const STEPS: usize = 8;
 
 impl Camera {
-    /// The affine camera that sees one code as it is seen.
+    /// Affine camera that sees one code as it is seen; `None` where the code is degenerate or the lens cannot
+    /// show it.
     #[must_use]
     pub fn from_one(anchor: &Anchor, lens: Lens) -> Option<Self> {
         let mut to = [Point::origin(); 4];
@@ -64,7 +76,8 @@ impl Camera {
         Map::from_matrix(*map.matrix()).map(|wall_to_straight| Self { wall_to_straight, lens })
     }
 
-    /// Distance of a code's middle from its place on the wall, in mm. Infinite where the camera cannot see it.
+    /// Distance of a code's centre from its place on the wall, in mm. Infinite where the camera cannot see
+    /// it.
     #[must_use]
     pub fn shift(&self, anchor: &Anchor) -> f64 {
         let Some(seen) = self.shifts(anchor) else { return f64::INFINITY };
@@ -72,7 +85,7 @@ impl Camera {
         (sum / 4.0).length().value()
     }
 
-    /// Residuals of a code's four corners on the wall.
+    /// Residuals of a code's four corners on the wall, seen minus place, in mm.
     fn shifts(&self, anchor: &Anchor) -> Option<[Vector<WallMm>; 4]> {
         let back = self.wall_to_straight.inverse()?;
         let mut shifts = [Vector::new(0.0, 0.0); 4];
@@ -86,7 +99,7 @@ impl Camera {
         Some(shifts)
     }
 
-    /// The camera that fits the anchors best, beginning from this one.
+    /// Camera that fits the anchors best, beginning from this one.
     #[must_use]
     pub fn fitted(&self, anchors: &[Anchor]) -> Self {
         let mut camera = *self;
@@ -105,28 +118,30 @@ impl Camera {
     }
 }
 
-/// One thing that a code says of a camera.
+/// Observation of one coordinate, with its residual and derivatives.
 #[derive(Copy, Clone, Debug)]
 pub(super) struct Said {
-    /// Residual in mm.
+    /// Residual, in mm on the wall.
     pub(super) miss: f64,
-    /// How its place changes with the camera's numbers, in mm.
+    /// Derivatives by the camera's unknowns, in mm.
     pub(super) slope: Unknowns,
-    /// What it counts, where a code's middle counts 1.
+    /// Weight, where a code's centre has 1.
     pub(super) weight: f64,
 }
 
-/// One weighted least squares problem, in normalised coordinates: the wall's about the anchors' middle in units of their
-/// spread, the photo's about the lens's centre in units of its scale.
+/// Weighted least squares problem in normalised coordinates.
+///
+/// The wall's are about the anchors' middle in units of their spread, the photo's about the lens's centre in
+/// units of its scale.
 #[derive(Clone, Debug)]
 pub(super) struct Fit {
-    /// Where it begins.
+    /// Camera at the start.
     from: Camera,
     middle: Point<WallMm>,
     spread: f64,
     lens: Lens,
     lens_free: [bool; 2],
-    /// What direction and size of one code count.
+    /// Weight of direction and size of one code.
     turns: f64,
 }
 
@@ -141,17 +156,18 @@ impl Fit {
         Self { from: *camera, middle, spread: far, lens: camera.lens, lens_free, turns }
     }
 
-    /// mm of wall for a normalised unit of the photo.
+    /// Scale at a place on the wall, in mm for a normalised unit of the photo.
     fn mm_at(&self, place: Point<WallMm>) -> f64 {
         self.lens.scale / self.from.wall_to_straight.scale_at(place).max(1e-9)
     }
 
-    /// A place on the wall in normalised coordinates.
+    /// Normalised coordinates of a place on the wall.
     fn normal(&self, place: Point<WallMm>) -> [f64; 2] {
         [(place.x - self.middle.x) / self.spread, (place.y - self.middle.y) / self.spread]
     }
 
-    /// How a place moves across the wall, right and down, when the camera's numbers change. `None` where the camera cannot see it.
+    /// Derivatives of a place by the camera's unknowns, right and down, in mm. `None` where the camera cannot
+    /// see it.
     pub(super) fn slopes(&self, n: &Unknowns, place: Point<WallMm>) -> Option<[Unknowns; 2]> {
         let [x, y] = self.normal(place);
         let (_, slopes) = project(n, x, y)?;
@@ -159,7 +175,7 @@ impl Fit {
         Some(slopes.map(|slope| slope * mm))
     }
 
-    /// The camera's numbers in normalised coordinates; `None` where the anchors' middle lies behind it.
+    /// Unknowns of a camera in normalised coordinates; `None` where the anchors' middle lies behind it.
     pub(super) fn unknowns(&self, camera: &Camera) -> Option<Unknowns> {
         let Point { x: cx, y: cy, .. } = self.lens.centre;
         let s = self.lens.scale;
@@ -186,7 +202,8 @@ impl Fit {
         Some(Camera { wall_to_straight, lens: Lens { k1: n[8], k2: n[9], ..self.lens } })
     }
 
-    /// What a code says of the camera with these numbers: its middle, then its corners about that. `None` where it falls behind the camera.
+    /// Observations of a code at `n`: its centre (x, y), then its four corners (x, y each) about that. `None`
+    /// where it falls behind the camera.
     pub(super) fn said(&self, n: &Unknowns, anchor: &Anchor) -> Option<[Said; 10]> {
         let mm = self.mm_at(anchor.wall[0]);
         let mut corners = [Said { miss: 0.0, slope: Unknowns::zeros(), weight: 0.0 }; 8];
@@ -224,7 +241,7 @@ impl Fit {
         Some(all)
     }
 
-    /// Normal equations and cost at `n`; `None` where an anchor falls behind the camera.
+    /// Normal equations (matrix, right side) and cost at `n`; `None` where an anchor falls behind the camera.
     fn equations(
         &self,
         n: &Unknowns,
@@ -281,13 +298,13 @@ impl Fit {
     }
 }
 
-/// What is known of a camera beforehand: which of its numbers are usually so far from 0.
+/// Priors: index of an unknown, and its standard deviation about 0.
 pub(super) fn prior() -> impl Iterator<Item = (usize, f64)> {
     (6..UNKNOWNS).zip([USUAL_PERSPECTIVE, USUAL_PERSPECTIVE, USUAL_LENS[0], USUAL_LENS[1]])
 }
 
-/// Where the normalised place (x, y) is seen, and how that changes with each unknown. `None` behind the camera or where the
-/// lens folds back.
+/// Projection of the normalised place (x, y), and its derivatives by each unknown. `None` behind the camera
+/// or where the lens folds back.
 fn project(n: &Unknowns, x: f64, y: f64) -> Option<([f64; 2], [Unknowns; 2])> {
     let w = n[6] * x + n[7] * y + 1.0;
     if w <= 1e-3 {

@@ -1,28 +1,28 @@
-//! Doubt: how far from where a camera says may a place on the wall be?
+//! Uncertainty of a fitted camera: the standard deviation of a place on the wall, in mm.
 //!
-//! A camera that was fitted to a few codes in one corner is good there and worth nothing at the far end. How much it is worth at a place
-//! follows from its codes (the covariance of a least squares fit):
+//! A camera that was fitted to a few codes in one corner is good there and worth nothing at the far end. How
+//! good it is at a place follows from its codes (the covariance of a least squares fit):
 //!
 //! ```text
 //!   doubt² = trace(J · C · Jᵀ)      J  how the place is seen changes with the camera's ten numbers
 //!                                    C  their covariance: the inverse of the normal equations
 //! ```
 //!
-//! A code says where its middle is to within the shift with which squares usually hang, and which way and how large to within a few
-//! degrees. Where the doubt is large nothing is sought, and no cell is called empty.
+//! A code says where its middle is to within the shift with which squares usually hang, and which way and how
+//! large to within a few degrees. Where the doubt is large nothing is sought, and no cell is called empty.
 
 use super::camera::{Anchor, Fit, Normal, Said, USUAL_SHIFT_MM, Unknowns, prior};
 use super::reading::Camera;
 use crate::frame::{Point, WallMm};
 
-/// Standard deviation of a camera's map all over the wall.
+/// Uncertainty of a camera all over the wall.
 #[derive(Clone, Debug)]
 pub struct Doubt {
     known: Option<(Fit, Unknowns, Normal)>,
 }
 
 impl Doubt {
-    /// Of a camera that was fitted to these codes.
+    /// Uncertainty of a camera that was fitted to these codes.
     #[must_use]
     pub fn of(camera: &Camera, anchors: &[Anchor]) -> Self {
         let fit = Fit::new(camera, anchors);
@@ -39,7 +39,8 @@ impl Doubt {
         Self { known }
     }
 
-    /// One standard deviation, in mm on the wall; infinite where the camera cannot see the place or nothing is known.
+    /// Standard deviation of a place, in mm on the wall; infinite where the camera cannot see it or nothing
+    /// is known.
     #[must_use]
     pub fn at(&self, place: Point<WallMm>) -> f64 {
         let doubt = || {
@@ -51,7 +52,7 @@ impl Doubt {
     }
 }
 
-/// Adds what a code says.
+/// Adds a code's observations to the normal equations.
 fn add(normal: &mut Normal, fit: &Fit, n: &Unknowns, camera: &Camera, anchor: &Anchor) {
     // one that hangs elsewhere says little, as in the fit
     let shift = USUAL_SHIFT_MM.hypot(camera.shift(anchor));

@@ -1,11 +1,14 @@
-//! A code's modules as levels on the lattice where it is compared, and the arithmetic of such levels.
+//! Template of a code on the comparison lattice, and vector arithmetic on such templates.
+//!
+//! A template has 42 × 42 levels, row by row from the top left: two places along each side of each of the 21
+//! × 21 modules. The quiet zone is not part of it.
 //!
 //! ```text
-//!      21 modules, no quiet zone     two places a module:
-//!    ┌───────────────────────┐       ┌─────┐
-//!    │ row by row            │       │ · · │
-//!    │                       │       │ · · │
-//!    └───────────────────────┘       └─────┘
+//!    ┌───────────────────────┐     one module:
+//!    │ 21 modules            │      ┌─────┐
+//!    │                       │      │ · · │
+//!    │                       │      │ · · │
+//!                                   └─────┘
 //! ```
 
 use std::ops::Range;
@@ -14,21 +17,23 @@ use crate::frame::float;
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
 
-/// Width of the quiet zone that is compared, in modules: none, since visitors draw on it.
+/// Width of the quiet zone that is compared, in modules: none, since visitors often draw on it.
 const MARGIN: usize = 0;
 /// Number of places along a module's side.
 const PER_MODULE: usize = 2;
 /// Number of places along a code's side.
 pub(super) const LATTICE: usize = (SIDE + 2 * MARGIN) * PER_MODULE;
-/// Number of places in all.
+/// Number of places of a template, rows × columns.
 pub(super) const PLACES: usize = LATTICE * LATTICE;
 
-/// Offset of a place of the lattice from the code's centre, in modules.
+/// Offset of a place from the code's centre along one axis, in modules.
 pub(super) fn offset(place: usize) -> f64 {
     (float(place) + 0.5) / float(PER_MODULE) - float(MARGIN) - super::pose::HALF
 }
 
-/// Share of each module at each place of the lattice along one axis: a module convolved with a Gaussian.
+/// Weights of the modules at each place along one axis, places × modules: a module convolved with a Gaussian.
+///
+/// `blur` is the Gaussian's standard deviation, in modules.
 pub(super) fn weights(blur: f64) -> Vec<[f32; SIDE]> {
     (0..LATTICE)
         .map(|place| {
@@ -41,7 +46,9 @@ pub(super) fn weights(blur: f64) -> Vec<[f32; SIDE]> {
         .collect()
 }
 
-/// A code's darkness at each place, negated: dark is low. Darkness of less than `drowned` does not show.
+/// Template of a code: its darkness at each place, negated, so that dark is low; row by row.
+///
+/// `drowned` is the darkness, as a share of full dark, below which a place shows as paper.
 pub(super) fn draw(code: &Modules, weights: &[[f32; SIDE]], drowned: f32) -> Vec<f32> {
     let seen: Vec<Range<usize>> = weights.iter().map(felt).collect();
     let rows: Vec<[f32; LATTICE]> = (0..SIDE)
@@ -65,19 +72,19 @@ pub(super) fn draw(code: &Modules, weights: &[[f32; SIDE]], drowned: f32) -> Vec
     drawn
 }
 
-/// The modules that show at a place at all; what is left out is less than a thousandth of a grey level each.
+/// Range of modules with a noticeable weight at a place; the others add less than 0.001 grey levels each.
 fn felt(weights: &[f32; SIDE]) -> Range<usize> {
     let shows = |weight: &f32| *weight > 2e-6;
     let first = weights.iter().position(shows).unwrap_or(0);
     first..weights.iter().rposition(shows).map_or(first, |last| last + 1)
 }
 
-/// Half the side of the square over which light is evened out, in places: 3½ modules, a finder pattern's half.
+/// Half side of the window of local normalisation, in places: 3½ modules, half a finder pattern.
 const AROUND: usize = 7;
-/// Minimum local contrast, as a share of the whole lattice's, to which evening divides: what is flat stays flat.
+/// Minimum local standard deviation, as a share of the whole lattice's: what is flat stays flat.
 const LEAST_CONTRAST: f32 = 0.35;
 
-/// Evens out light and contrast: from each level the mean around it is taken, and the rest divided by its spread.
+/// Local normalisation: each level minus the mean around it, divided by the standard deviation around it.
 pub(super) fn even_out(levels: &mut [f32]) {
     let squares: Vec<f32> = levels.iter().map(|level| level * level).collect();
     let (mean, mean_square) = (around(levels), around(&squares));
@@ -93,7 +100,7 @@ pub(super) fn even_out(levels: &mut [f32]) {
     }
 }
 
-/// The mean over the square around each place, as far as it lies in the lattice.
+/// Box filter: the mean over the window around each place, clipped to the lattice.
 fn around(levels: &[f32]) -> Vec<f32> {
     let rows: Vec<f32> = levels.chunks_exact(LATTICE).flat_map(mean_along).collect();
     let row = |y: usize| &rows[y * LATTICE..(y + 1) * LATTICE];
@@ -114,7 +121,7 @@ fn around(levels: &[f32]) -> Vec<f32> {
     means
 }
 
-/// The places around one along a line: the first, and the one after the last.
+/// Window around a place along one axis: the first place, and the one after the last.
 fn window(place: usize) -> (usize, usize) {
     (place.saturating_sub(AROUND), (place + AROUND + 1).min(LATTICE))
 }
@@ -132,7 +139,7 @@ fn mean_along(line: &[f32]) -> [f32; LATTICE] {
     })
 }
 
-/// The share of a standard normal distribution below `x`, to 1.5e-7 (Abramowitz & Stegun 1964, 7.1.26).
+/// Cumulative standard normal distribution at `x`, to 1.5e-7 (Abramowitz & Stegun 1964, 7.1.26).
 pub(super) fn normal_below(x: f64) -> f64 {
     let z = x.abs() / std::f64::consts::SQRT_2;
     let t = 1.0 / (1.0 + 0.327_591_1 * z);
@@ -151,7 +158,7 @@ pub(super) fn single(x: f64) -> f32 {
     x as f32
 }
 
-/// The scalar product, in eight running sums so that it is done eight at a time.
+/// Scalar product, in eight running sums so that eight products are taken at a time.
 pub(super) fn dot(a: &[f32], b: &[f32]) -> f32 {
     let mut sums = [0.0_f32; 8];
     let (a8, b8) = (a.chunks_exact(8), b.chunks_exact(8));
@@ -164,7 +171,7 @@ pub(super) fn dot(a: &[f32], b: &[f32]) -> f32 {
     rest + sums.iter().sum::<f32>()
 }
 
-/// Takes from `seen` what points along `part`, which has length 1.
+/// Subtracts from `seen` its projection onto `part`, a vector of length 1.
 pub(super) fn project_out(seen: &mut [f32], part: &[f32]) {
     let along = dot(seen, part);
     seen.iter_mut().zip(part).for_each(|(s, p)| *s -= along * p);

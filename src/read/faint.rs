@@ -1,8 +1,8 @@
-//! Codes too small or too blurred for their finder patterns to show five edges: places where three faint patterns stand as in a code.
+//! Candidates by area: codes too small or too blurred for a line to cross the five edges of a finder pattern.
 //!
-//! Where modules are little larger than the blur, a line through a pattern no longer crosses 1 : 1 : 3 : 1 : 1. What is left is
-//! seen over areas: at every pixel three squares about it are summed, and the correlation with the rings is rated, in deviations of
-//! what noise would reach.
+//! Where modules are little larger than the blur, a line through a pattern no longer crosses the
+//! widths 1:1:3:1:1. What is left shows over areas: at every pixel the sums over three squares about it, from a summed-area
+//! table, give the correlation with a finder pattern's rings, in standard deviations of noise.
 //!
 //! ```text
 //!   ┌───────────────┐   outer   7 modules     dark:  outer − middle, and inner
@@ -12,8 +12,9 @@
 //!   └───────────────┘   sides are odd numbers of pixels: a table of sums gives each square in four look-ups
 //! ```
 //!
-//! One pattern alone drowns among all else that is rated high. So every place of the photo is taken for the middle of a code, in many sizes
-//! and directions, and the best three of its four corners are added up:
+//! One pattern alone drowns among all else that is rated high. So every place of the photo is taken for the
+//! centre of a code, in many sizes and directions, and the best three ratings of its four corners are added
+//! up:
 //!
 //! ```text
 //!   ▣───────▣      the fourth, worst corner says how the code is turned; a code in a mirror has the same three
@@ -34,40 +35,49 @@ use super::sweep::likeliest;
 use crate::frame::{PhotoPx, Point, Vector, float, floor_index, narrow, round_signed};
 use crate::photo::Luma;
 
-/// Half sides of the three nested squares, in pixels without the middle one, and the module's side that they stand for.
+/// Half sides of the three squares, in pixels without the central one, and the side of a module that they
+/// stand for, in pixels.
 const RINGS: [([usize; 3], f64); 5] =
     [([1, 2, 3], 1.0), ([1, 3, 4], 1.3), ([2, 3, 5], 1.5), ([2, 4, 6], 1.85), ([2, 5, 7], 2.1)];
 /// Candidate sides of a module, across and down, in pixels: each an eighth larger than the one before.
 const SIDES: [f64; 8] = [1.0, 1.12, 1.26, 1.41, 1.58, 1.77, 1.99, 2.22];
-/// Maximum difference of the two sides, in those steps: a wall seen from aside is narrower than high.
+/// Maximum difference between a module's two sides, in steps of [`SIDES`]: a wall seen from aside is narrower
+/// than high.
 const NARROWER: usize = 2;
-/// Candidate directions, in degrees from the photo's own. A hand holds a phone straighter than the last of them.
+/// Directions of a code that are tried, in degrees from the photo's own. A hand holds a phone straighter than
+/// the last.
 const DIRECTIONS: [f64; 9] = [0.0, -3.0, 3.0, -6.0, 6.0, -9.0, 9.0, -12.0, 12.0];
-/// Distance from a code's middle to that of a finder pattern along both axes, in modules.
+/// Distance from a code's centre to that of a finder pattern along both axes, in modules.
 const FINDER: f64 = 7.0;
-/// Maximum distance of a pattern's middle from its code's along both axes, in pixels: 7 modules of 2.22 px, 12 degrees askew; and the
-/// farthest that anything is looked at from there.
+/// Maximum distance of a pattern's centre from its code's along both axes, in pixels: 7 modules of 2.22 px,
+/// 12 degrees askew.
 const FAR: usize = 20;
+/// Width of the photo's edge that is left out, in pixels: [`FAR`], and half a pattern.
 const MARGIN: usize = FAR + 8;
-/// Number of rows in a strip.
+/// Number of rows in a strip, the unit of parallel work.
 const STRIP: usize = 128;
-/// Minimum spread of brightness about a pattern, in grey levels: what is flatter is noise.
+/// Minimum contrast of a pattern, in grey levels, and minimum variance about it, in their squares: what is
+/// flatter is noise.
 const SPREAD: f32 = 6.0;
-/// Rating levels for one standard deviation of noise; with 4, three patterns fit in a byte. A clean pattern of 2.1 px modules has 9
-/// deviations.
+/// Rating steps for one standard deviation of noise; with 4, the sum of three ratings fits in a byte. A clean
+/// pattern of 2.1 px modules has 9 deviations.
 const LEVELS: f32 = 4.0;
-/// Minimum sum of three ratings for a code, in those levels: patterns at the edge of what can be named have 4 deviations each.
+/// Minimum sum of three ratings for a candidate: patterns at the edge of what can be named have 4 deviations
+/// each.
 const LEAST: u8 = 36;
-/// Maximum number of candidates compared with the shared template, best first: a photo of drawings has 100,000.
+/// Maximum number of candidates compared with the shared part, those rated highest: a photo of drawings has
+/// 100,000.
 const PLACES: usize = 200_000;
-/// Side of an area in pixels, maximum number of poses looked at closely in one, and in all: hatching makes any number.
+/// Side of the areas, in pixels, of which only [`AN_AREA`] poses are kept: hatching makes any number.
 const AREA: f64 = 128.0;
+/// Maximum number of poses kept in an area, those likeliest.
 const AN_AREA: usize = 20;
+/// Maximum number of poses kept in all, before each is doubled by its mirror image.
 const MOST: usize = 1200;
-/// Give up after this many unidentified candidates.
+/// Maximum number of unidentified candidates before this search gives up.
 pub(super) const MOST_NAMELESS: usize = 200;
 
-/// Rough poses of what may be codes, likeliest first; for each place as seen and as in a mirror.
+/// Rough poses of candidates, likeliest first; each as seen, then mirrored.
 #[must_use]
 pub(super) fn find(luma: &Luma, identifier: &Identifier<'_>) -> Vec<Pose> {
     if luma.width <= 2 * MARGIN || luma.height <= 2 * MARGIN {
@@ -88,7 +98,7 @@ pub(super) fn find(luma: &Luma, identifier: &Identifier<'_>) -> Vec<Pose> {
     best_of_areas(likeliest).into_iter().take(MOST).flat_map(mirrored).collect()
 }
 
-/// The first poses of each area.
+/// Poses kept in each area: its first [`AN_AREA`].
 fn best_of_areas(mut poses: Vec<Pose>) -> Vec<Pose> {
     let mut areas: HashMap<[usize; 2], usize> = HashMap::new();
     poses.retain(|pose| {
@@ -100,7 +110,8 @@ fn best_of_areas(mut poses: Vec<Pose>) -> Vec<Pose> {
     poses
 }
 
-/// One size and direction of a code: the patterns' places from its middle, clockwise from the top left, and which rings suit it.
+/// One size and direction of a code: offsets of the four corners' patterns from its centre, in pixels,
+/// clockwise from the top left, and the index of the rings that suit it.
 struct Shape {
     rings: usize,
     corners: [[i64; 2]; 4],
@@ -128,7 +139,8 @@ fn shapes() -> Vec<Shape> {
     shapes
 }
 
-/// What may be a code: the middles of its four corners, clockwise from the top left, and the one without a pattern.
+/// Candidate: the centres of its four corners, clockwise from the top left, and the index of the one without
+/// a pattern.
 struct Place {
     rating: u8,
     corners: [Point<PhotoPx>; 4],
@@ -136,7 +148,7 @@ struct Place {
 }
 
 impl Place {
-    /// The code with its patterns there, as it would be seen without a mirror.
+    /// Pose of the code with its patterns there, not mirrored.
     fn pose(&self) -> Pose {
         let corner = |k: usize| self.corners[(self.without + k) % 4];
         let (right, first, below) = (corner(3), corner(2), corner(1));
@@ -145,9 +157,10 @@ impl Place {
     }
 }
 
-/// Some rows of the photo and how much each of their pixels looks like the middle of a pattern.
+/// Strip of rows of the photo with the ratings of each pixel as the centre of a pattern, rows × width for
+/// each ring size.
 struct Strip {
-    /// The photo's row that the first row of the ratings is.
+    /// Row of the photo at which the ratings begin.
     top: usize,
     width: usize,
     rows: usize,
@@ -167,7 +180,7 @@ impl Strip {
         self.ratings[rings].get(y * self.width + x).copied().unwrap_or(0)
     }
 
-    /// The places of the strip's own rows that may be a code's middle.
+    /// Candidates in the strip's own rows: local maxima of the rating.
     fn places(&self, shapes: &[Shape]) -> Vec<Place> {
         let (from, to) = (MARGIN, self.rows.saturating_sub(MARGIN));
         // a row more at either end, so that what stands above its neighbours does so across strips
@@ -187,8 +200,8 @@ impl Strip {
         places
     }
 
-    /// How much the best three corners look like patterns, for each place of a row from [`FAR`] pixels from the left on, in the shape
-    /// that suits it best.
+    /// Rating of each place of a row, from [`FAR`] pixels from the left on: the sum of the best three
+    /// corners, in the shape that suits it best.
     fn row(&self, y: usize, shapes: &[Shape]) -> Vec<u8> {
         let count = self.width - 2 * FAR;
         let mut best = vec![0; count];
@@ -202,7 +215,7 @@ impl Strip {
         best
     }
 
-    /// The same at one place, in one shape.
+    /// Rating of one place in one shape: the sum of the best three corners.
     fn three(&self, shape: &Shape, x: usize, y: usize) -> u8 {
         let [a, b, c, d] = shape.corners.map(|[dx, dy]| {
             let one = self.moved(shape.rings, y, dx + whole(x) - whole(FAR), dy, 1);
@@ -211,14 +224,14 @@ impl Strip {
         three(a, b, c, d)
     }
 
-    /// The ratings of a row's places, so far beside and below them.
+    /// Ratings of `count` pixels from [`FAR`] on along row `y`, shifted by (`dx`, `dy`).
     fn moved(&self, rings: usize, y: usize, dx: i64, dy: i64, count: usize) -> &[u8] {
         let (x, y) = (usize::try_from(whole(FAR) + dx), usize::try_from(whole(y) + dy));
         let at = y.unwrap_or(0) * self.width + x.unwrap_or(0);
         self.ratings[rings].get(at..at + count).unwrap_or_default()
     }
 
-    /// The code there, each corner where the rating is highest nearby.
+    /// Candidate at a place, each corner moved to the highest rating within a pixel.
     fn place(&self, rating: u8, shape: &Shape, x: usize, y: usize) -> Place {
         let seen = shape.corners.map(|[dx, dy]| {
             let near = (-1..=1).flat_map(|down| (-1..=1).map(move |right| [right, down]));
@@ -235,7 +248,7 @@ impl Strip {
     }
 }
 
-/// The sum of the best three of four ratings, each at most 63.
+/// Sum of the best three of four ratings, each at most 63.
 fn three(a: u8, b: u8, c: u8, d: u8) -> u8 {
     a + b + c + d - a.min(b).min(c.min(d))
 }
@@ -244,7 +257,8 @@ fn whole(n: usize) -> i64 {
     i64::try_from(n).unwrap_or(i64::MAX)
 }
 
-/// Sums over rectangles from the top left, of levels and of their squares; they may run over, differences do not mind.
+/// Summed-area tables of levels and of their squares, (rows + 1) × (width + 1). They may wrap; differences do
+/// not mind.
 struct Sums {
     width: usize,
     rows: usize,
@@ -272,7 +286,7 @@ impl Sums {
         Self { width, rows, level, square }
     }
 
-    /// The ratings of all pixels; 0 at the edge.
+    /// Ratings of all pixels, rows × width; 0 at the edge.
     fn rated(&self, halves: [usize; 3]) -> Vec<u8> {
         let width = self.width - 1;
         let mut ratings = vec![0; width * self.rows];
@@ -283,7 +297,7 @@ impl Sums {
         ratings
     }
 
-    /// The sums over the squares about a row's pixels, from `edge` pixels from the left on.
+    /// Sums over the squares of half side `half` about a row's pixels, from `edge` pixels from the left on.
     fn squares(&self, of: &[i32], y: usize, half: usize, edge: usize) -> impl Iterator<Item = f32> {
         let count = self.width - 1 - 2 * edge;
         let row = |y: usize, x: usize| &of[y * self.width + x..][..count];
@@ -315,7 +329,7 @@ impl Sums {
     }
 }
 
-/// A sum over at most 225 levels or their squares as a real number: these are below 2²⁴, so nothing is lost.
+/// Sum over at most 225 levels or their squares as a real number: below 2²⁴, so nothing is lost.
 fn level(sum: i32) -> f32 {
     narrow(f64::from(sum))
 }

@@ -1,7 +1,7 @@
 //! Finder patterns: the nested squares in three corners of every code, found along lines of pixels.
 //!
-//! Whatever way a code is turned, a line through the middle of a finder pattern crosses dark, light, dark, light, dark in
-//! the proportion 1 : 1 : 3 : 1 : 1 (ISO/IEC 18004).
+//! In whatever direction, a line through the centre of a finder pattern crosses dark, light, dark, light,
+//! dark in the proportion 1 : 1 : 3 : 1 : 1 (ISO/IEC 18004).
 //!
 //! ```text
 //!   ███████        level ▔▔▔\__/▔\______/▔\__/▔▔▔
@@ -20,31 +20,36 @@ use rayon::prelude::*;
 use crate::frame::{PhotoPx, Point, float, floor_index};
 use crate::photo::Luma;
 
-/// A finder pattern.
+/// Finder pattern seen in the photo.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Finder {
-    /// Its middle.
+    /// Centre of the pattern.
     pub centre: Point<PhotoPx>,
-    /// A module's width along a row of pixels and along a column: larger than a module's side where the code is turned.
+    /// Width of a module, in pixels, along a row and along a column: larger than its side where the code is
+    /// turned.
     pub module: [f64; 2],
-    /// Number of scan lines that crossed it.
+    /// Number of hits that were merged into it, over all scan lines and thresholds.
     pub crossings: usize,
 }
 
-/// Minimum differences between a peak and the pit beside it, in grey levels, tried one after the other: a low one sees patterns in
-/// the dark, a high one is not misled by noise.
+/// Thresholds of the difference between a peak and the pit beside it, in grey levels, tried one after the
+/// other.
+///
+/// A low one sees patterns in the dark, a high one is not misled by noise.
 const STEPS: [f32; 3] = [10.0, 24.0, 56.0];
-/// Row stride of the scan. The middle of a pattern of 1.5 px modules is 4.5 rows high.
+/// Row stride of the scan. The centre of a pattern of 1.5 px modules is 4.5 rows high.
 const ROW_STEP: usize = 2;
-/// Minimum and maximum module width, in pixels.
+/// Minimum and maximum width of a module, in pixels.
 const MODULE: (f64, f64) = (1.1, 60.0);
-/// Maximum number of finder patterns kept, those crossed most often first, and pixels of the photo for each beyond that. Hatching makes
-/// thousands of spots; a photo larger than a phone's usual twelve megapixels may show more patterns: 3,000 squares have 9,000
-/// patterns, at 1.75 px a module on 42 million pixels.
+/// Maximum number of patterns kept, those with most hits first: hatching makes thousands of spots.
 const MOST: usize = 6000;
+/// Minimum number of pixels for each pattern kept beyond [`MOST`], for photos larger than a phone's usual
+/// twelve million.
+///
+/// 3,000 squares have 9,000 patterns, at 1.75 px a module on 42 million pixels.
 const PIXELS_A_PATTERN: usize = 2000;
 
-/// All finder patterns of a picture, from the top.
+/// All finder patterns of a picture, those with most hits first; equal ones from the top.
 #[must_use]
 pub fn find(luma: &Luma) -> Vec<Finder> {
     let rows: Vec<usize> = (1..luma.height.saturating_sub(1)).step_by(ROW_STEP).collect();
@@ -67,7 +72,7 @@ pub fn find(luma: &Luma) -> Vec<Finder> {
     merge(hits, MOST.max(luma.grey.len() / PIXELS_A_PATTERN))
 }
 
-/// A row of pixels averaged with the two beside it.
+/// Row of pixels averaged with the rows above and below it, in grey levels.
 fn row_line(luma: &Luma, row: usize) -> Vec<f32> {
     let line = |row: usize| luma.grey.get(row * luma.width..(row + 1) * luma.width).unwrap_or_default();
     let (above, here, below) = (line(row - 1), line(row), line(row + 1));
@@ -75,7 +80,7 @@ fn row_line(luma: &Luma, row: usize) -> Vec<f32> {
     above.iter().zip(here).zip(below).map(|three| f32::from(sum(three)) / 3.0).collect()
 }
 
-/// Looks along a column (or row, `across`) through a place where the other direction saw a pattern.
+/// Centre and module width, in pixels, of the pattern nearest to a place along its column (or row, `across`).
 fn check_along(luma: &Luma, x: f64, y: f64, module: f64, step: f32, across: bool) -> Option<[f64; 2]> {
     let (at, beside, length, breadth) =
         if across { (x, y, luma.width, luma.height) } else { (y, x, luma.height, luma.width) };
@@ -95,14 +100,16 @@ fn check_along(luma: &Luma, x: f64, y: f64, module: f64, step: f32, across: bool
         .min_by(|a, b| (a[0] - at).abs().total_cmp(&(b[0] - at).abs()))
 }
 
-/// A pattern seen along a row must be seen along the column through its middle, and along the row through that.
+/// Cross-check: a pattern seen along a row must show along the column through its centre, and along the row
+/// through that.
 fn cross_check(luma: &Luma, x: f64, y: f64, module: f64, step: f32) -> Option<Finder> {
     let [y, high] = check_along(luma, x, y, module, step, false)?;
     let [x, wide] = check_along(luma, x, y, module, step, true)?;
     Some(Finder { centre: Point::new(x, y), module: [wide, high], crossings: 1 })
 }
 
-/// Middle and module width of each 1 : 1 : 3 : 1 : 1 along a line of levels with these peaks and pits.
+/// Centre and module width of each 1 : 1 : 3 : 1 : 1 along a line of levels with these peaks and pits, in
+/// pixels.
 fn crossings(line: &[f32], turns: &[usize]) -> Vec<[f64; 2]> {
     let edges = edges(line, turns);
     edges
@@ -132,12 +139,13 @@ struct Edge {
     falls: bool,
 }
 
-/// Where a line passes the middle between a peak and the pit beside it.
+/// Edges: where a line passes the mean of a peak and the pit beside it.
 fn edges(line: &[f32], turns: &[usize]) -> Vec<Edge> {
     turns.windows(2).filter_map(|two| edge(line, two[0], two[1])).collect()
 }
 
-/// Peaks and pits in turn, each at least `step` from the next; what is smaller is passed over.
+/// Indices of peaks and pits in turn, each differing from the next by at least `step`; smaller ones are
+/// passed over.
 fn turns(mut levels: impl Iterator<Item = (usize, f32)>, step: f32) -> Vec<usize> {
     let Some((i, level)) = levels.next() else { return Vec::new() };
     let (mut high, mut low) = ((level, i), (level, i));
@@ -175,10 +183,11 @@ fn edge(line: &[f32], from: usize, to: usize) -> Option<Edge> {
     Some(Edge { at: float(from + two) + 0.5 + part, falls: start > end })
 }
 
-/// Side of the squares in which hits are kept while they are merged, in pixels.
+/// Side of the bins in which hits are looked up while they are merged, in pixels.
 const BIN: f64 = 16.0;
 
-/// Hits of one pattern, from many lines and steps, become one; the most often crossed come first, `most` at most.
+/// Merges the hits of one pattern, from many lines and thresholds; those with most hits first, `most` at
+/// most.
 fn merge(hits: Vec<Finder>, most: usize) -> Vec<Finder> {
     let mut merged: Vec<Finder> = Vec::new();
     let mut bins: HashMap<(usize, usize), Vec<usize>> = HashMap::new();

@@ -1,7 +1,7 @@
 //! Hunt: from the codes that are known to all the others, cell by cell.
 //!
-//! A camera fitted to few codes is good near them. So cells near known codes are sought first, the camera is fitted again
-//! with what was found, and so on outwards until nothing changes.
+//! A camera fitted to few codes is good near them. So cells near known codes are sought first, the camera is
+//! fitted again with what was found, and so on outwards until nothing changes.
 
 use std::collections::BTreeMap;
 
@@ -42,46 +42,47 @@ const HARD_ROUNDS: usize = 2;
 /// Rectangle of places, ends included.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub struct Bounds {
-    /// The top left one.
+    /// Top left cell.
     pub first: Site,
-    /// The bottom right one.
+    /// Bottom right cell.
     pub last: Site,
 }
 
 impl Bounds {
-    /// Whether a place is within.
+    /// Whether a place is within the rectangle.
     #[must_use]
     pub fn hold(&self, site: Site) -> bool {
         (self.first.row..=self.last.row).contains(&site.row)
             && (self.first.column..=self.last.column).contains(&site.column)
     }
 
-    /// All of them, row by row.
+    /// All its places, row by row.
     pub(super) fn sites(&self) -> impl Iterator<Item = Site> + use<> {
         let (rows, columns) = (self.first.row..=self.last.row, self.first.column..=self.last.column);
         rows.flat_map(move |row| columns.clone().map(move |column| Site { row, column }))
     }
 }
 
-/// What is known of a wall so far.
+/// State of the search: what is known of a wall so far.
 #[derive(Clone, Debug)]
 pub struct Known {
-    /// Wall to photo.
+    /// Camera, from the wall to the photo.
     pub camera: Camera,
-    /// What the camera came from, as long as nothing else is known.
+    /// Anchors that the first camera came from; used as long as nothing else is known.
     pub start: Vec<Anchor>,
-    /// Cards whose places agree.
+    /// Cards whose places agree with the camera.
     pub cards: Vec<Anchor>,
-    /// Squares, by the place where they hang.
+    /// Squares that were named, by the place where they hang.
     pub squares: BTreeMap<Site, Sought>,
-    /// Codes without a name, by place.
+    /// Codes that were not named, the best of each place.
     pub nameless: BTreeMap<Site, Sought>,
-    /// Where a cell's middle was expected when it was last sought, quickly and thoroughly.
+    /// Place in the photo where a cell's middle was expected when it was last sought: 0 quickly, 1
+    /// thoroughly.
     pub(super) sought: [BTreeMap<Site, Point<PhotoPx>>; 2],
 }
 
 impl Known {
-    /// A camera, and nothing else.
+    /// State with a camera, and nothing else known.
     #[must_use]
     pub fn new(camera: Camera) -> Self {
         let (start, cards) = (Vec::new(), Vec::new());
@@ -90,24 +91,26 @@ impl Known {
     }
 }
 
-/// Where squares may hang, and how well the camera is known there.
+/// Cells where squares may hang, and the camera's uncertainty.
 type Reach<'a> = (&'a Bounds, &'a Doubt);
 
-/// What the hunt works with.
+/// Search for squares over the whole wall in one photo.
 #[derive(Debug)]
 pub struct Hunt<'a> {
-    /// The photo.
+    /// Photo, in grey levels.
     pub luma: &'a Luma,
-    /// The event's codes.
+    /// Identifier of the event's codes.
     pub identifier: &'a Identifier<'a>,
-    /// What a square is like.
+    /// Layout of a square.
     pub layout: Layout,
-    /// Squares' codes that their finder patterns gave away.
+    /// Detections of squares' codes by their finder patterns, not yet put in a cell.
     pub loose: &'a [Found],
 }
 
 impl Hunt<'_> {
-    /// Hunts on from what is known until nothing new turns up within `bounds`.
+    /// Searches outwards from what is known until nothing new turns up within `bounds`.
+    ///
+    /// Quickly; thoroughly only where the camera stays too uncertain at a cell that may be in the photo.
     #[must_use]
     pub fn go_on(&self, mut known: Known, bounds: impl Fn(&Known) -> Bounds) -> Known {
         let mut near = NEAR;
@@ -139,7 +142,8 @@ impl Hunt<'_> {
         known
     }
 
-    /// Looks once more, and harder, where nothing was found.
+    /// Last pass: searches thoroughly once more where nothing was found, and drops squares blurred as none
+    /// near them is.
     #[must_use]
     pub fn finish(&self, mut known: Known, within: &Bounds) -> Known {
         for _ in 0..HARD_ROUNDS {
@@ -161,7 +165,8 @@ impl Hunt<'_> {
         known
     }
 
-    /// Seeks all cells that are due; whether anything was found, and whether any cell was due.
+    /// One round over all cells that are due. Returns whether anything was found, and whether any cell was
+    /// due.
     fn round(&self, known: &mut Known, within: &Bounds, near: f64, effort: &Effort) -> (bool, bool) {
         let doubt = Doubt::of(&known.camera, &self.anchors(known));
         let hard = usize::from(effort.is_thorough());
@@ -170,7 +175,7 @@ impl Hunt<'_> {
         (self.look(known, (within, &doubt), &due, effort), !due.is_empty())
     }
 
-    /// Whether the camera is too little known at a cell that may be in the photo.
+    /// Whether the camera is too uncertain at a cell that may be in the photo.
     fn doubtful(&self, known: &Known, within: &Bounds) -> bool {
         let doubt = Doubt::of(&known.camera, &self.anchors(known));
         let in_sight =
@@ -178,7 +183,7 @@ impl Hunt<'_> {
         within.sites().any(|site| in_sight(&site) && !self.sure_of(&doubt, site))
     }
 
-    /// Seeks the cells that are due and fits the camera again; whether anything was found.
+    /// Searches the cells in `due` and fits the camera again. Returns whether anything was found.
     fn look(
         &self,
         known: &mut Known,
@@ -216,7 +221,8 @@ impl Hunt<'_> {
         doubt.at(centre(site, self.layout.side)) <= DOUBT * self.layout.side
     }
 
-    /// The anchors of all that is known.
+    /// Anchors of all that is known: cards, then squares row by row; those of the start where that is
+    /// nothing.
     #[must_use]
     pub fn anchors(&self, known: &Known) -> Vec<Anchor> {
         let squares = known.squares.iter().map(|(site, seen)| Anchor {
@@ -227,7 +233,7 @@ impl Hunt<'_> {
         if all.is_empty() { known.start.clone() } else { all }
     }
 
-    /// Codes found by their finder patterns find their cells.
+    /// Puts the detections in `loose` in their cells. Returns whether that is news.
     fn take_loose(&self, known: &mut Known, where_to: Reach<'_>) -> bool {
         let mut news = false;
         for found in self.loose {
@@ -238,7 +244,8 @@ impl Hunt<'_> {
         news
     }
 
-    /// Puts a named code where its paper hangs, unless a better one hangs there; whether that is news.
+    /// Puts a named code where its paper hangs, unless a better one hangs there. Returns whether that is
+    /// news.
     fn take(&self, known: &mut Known, (within, doubt): Reach<'_>, found: Found) -> bool {
         let Some((site, turn)) = self.hangs(&known.camera, &found) else { return false };
         if found.whose.is_none() || !within.hold(site) || !self.sure_of(doubt, site) {
@@ -266,7 +273,7 @@ impl Hunt<'_> {
         fits.then(|| (site, Turn::from_quarters(quarters)))
     }
 
-    /// Cells to be sought now, and where in the photo they are expected.
+    /// Cells to be sought now, with the place in the photo where their middle is expected.
     fn due(
         &self,
         known: &Known,
@@ -296,10 +303,12 @@ impl Hunt<'_> {
 /// Number of nearest squares whose median is the local blur, and maximum ratio of a code's blur to it: far out of focus nothing of a code
 /// would show, and what does is none. A wall seen from aside is sharper at one end.
 const NEIGHBOURS: usize = 8;
+/// Maximum ratio of a code's blur to the local blur: far out of focus nothing of it would show, and what does
+/// is no code.
 const BLURRED: f32 = 1.5;
 
 impl Hunt<'_> {
-    /// The median blur of the squares known that hang nearest to a place; `None` while there are few.
+    /// Median blur, in pixels, of the known squares nearest to a place; `None` while there are few.
     fn blur_at(&self, known: &Known, place: Point<PhotoPx>) -> Option<f32> {
         let mut near: Vec<(f64, &Found)> = known
             .squares
@@ -317,8 +326,10 @@ impl Hunt<'_> {
         blurs.get(NEIGHBOURS / 2).copied()
     }
 
-    /// Whether a code is named, but blurred as no code near it is, or a card where squares hang. A code that leaves no doubt is as
-    /// sharp as it needs to be.
+    /// Whether a named code is implausible: a square blurred as none near it is, or a card where squares
+    /// hang.
+    ///
+    /// A code that leaves no doubt is as sharp as it needs to be.
     fn rules_out(&self, known: &Known, found: &Found) -> bool {
         let blurred = || {
             let weight = found.matched.weight.filter(|_| !found.matched.clear())?;
@@ -332,7 +343,7 @@ impl Hunt<'_> {
     }
 }
 
-/// A cell's middle.
+/// Middle of a cell on the wall; `side` is a square's, in mm.
 #[must_use]
 pub fn centre(site: Site, side: f64) -> Point<WallMm> {
     Point::new((whole(site.column) + 0.5) * side, (whole(site.row) + 0.5) * side)

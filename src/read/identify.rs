@@ -1,13 +1,4 @@
-//! Identification: a rough pose becomes an exact one, and the code under it a name, or none.
-//!
-//! In: a pose within about a module of a code. Out: [`Found`], its pose aligned to a small part of a pixel and what was compared;
-//! `None` where the shared part hardly correlates, so that no code of any event is there. A name is given only where the best code of
-//! the event leads over the second by a minimum log-likelihood ratio and, where that alone leaves doubt, by the evidence of weighing.
-//!
-//! ```text
-//!   pose ─ align ─▶ exact pose ─ compare (sheets) ─▶ Match ─ clear? ─▶ name
-//!                                                     └ weigh (pixels) ─ evidence ≥ SURELY ─▶ name, else none
-//! ```
+//! Identification: refines a rough pose, and names the code under it, or leaves it without a name.
 
 use super::align::{Aligner, Freedom};
 use super::book::{Book, Light, Match, Weight, Whose};
@@ -18,61 +9,71 @@ use crate::frame::float;
 use crate::photo::Luma;
 use crate::plan::code::SIDE;
 
-/// Minimum correlation with the shared part for a code to be there at all. Clean codes have 0.6 to 0.8; half of that is
-/// left where a shadow or a neighbour lies over a part. Naming asks for more; halved, drawings take time and give nothing.
+/// Minimum correlation with the shared part for a candidate to be a code at all.
+///
+/// Clean codes have 0.6 to 0.8; half of that is left where a shadow or a neighbour lies over a part. Naming
+/// asks for more; halved, drawings take time and give nothing.
 const PRESENT: f32 = 0.42;
-/// Minimum shared correlation where a code hardly shows: drawn up to, or dark and noisy.
+/// Minimum correlation with the shared part where a code is looked for that hardly shows: drawn up to, or
+/// dark and noisy.
 const PRESENT_FAINTLY: f32 = 0.32;
-/// Minimum shared correlation after the rigid steps of the alignment; below it the candidate is dropped.
+/// Minimum correlation with the shared part after the rigid steps of alignment; below it the candidate is
+/// dropped.
 const HOPELESS: f32 = 0.2;
-/// Minimum correlation with a code's own part for its name to be taken. The largest of 3,000 chance correlations over
-/// some 250 free places lies near 0.25.
+/// Minimum score, the correlation with a code's own part, for a name.
+///
+/// The largest of 3,000 chance correlations over some 250 free places lies near 0.25.
 const KNOWN: f32 = 0.38;
-/// Minimum log-likelihood ratio (natural) of the best code to the second.
+/// Minimum log likelihood ratio of the best code to the second best for a name.
 const LIKELIER: f32 = 12.0;
-/// Minimum ratio of measured to expected contrast in the modules that distinguish codes, for unweighed codes.
+/// Minimum ratio of measured to expected contrast in the code's own part, for codes that were not weighed.
 const STRENGTH: f32 = 0.65;
-/// Minimum score, log-likelihood ratio and explained share that leave no doubt. Of 21,000 foreign codes and drawings (`limit trials`)
-/// the likeliest had 0.77, 65 and 0.69, the next 0.72, 42 and 0.69; halved, squares of other events are named unweighed.
+/// Minimum score for a name without weighing.
+///
+/// Of 21,000 foreign codes and drawings (`limit trials`) the likeliest had a score, a log likelihood ratio
+/// and an explained share of 0.77, 65 and 0.69, the next 0.72, 42 and 0.69; halved, squares of other events
+/// are named unweighed.
 const CLEAR_SCORE: f32 = 0.8;
+/// Minimum log likelihood ratio of the best code to the second best for a name without weighing.
 const CLEAR_LIKELIER: f32 = 100.0;
+/// Minimum explained share for a name without weighing.
 const CLEAR_EXPLAINED: f32 = 0.7;
-/// Number of independent places in a comparison: of 441 modules, shared ones left out, what blur
-/// and the photo's compression leave.
+/// Number of independent places that decide between two codes: of 441 modules, shared ones left out, what
+/// blur and the photo's compression leave.
 const FREE_PLACES: f32 = 200.0;
-/// Minimum score at which a name is taken without looking at further places.
+/// Minimum score of a named code at which no further candidates are looked at.
 const SURE: f32 = 0.6;
 
-/// Minimum correlation with a code's own part for it to be weighed.
+/// Minimum score for a code to be weighed.
 const WORTH: f32 = 0.3;
-/// Minimum log-likelihood ratio of the best code to the second for it to be weighed.
+/// Minimum log likelihood ratio of the best code to the second best for it to be weighed.
 const WORTH_LIKELIER: f32 = 8.0;
 
-/// Standard deviation of a phone photo's blur, its pixels and their interpolation included, in pixels.
+/// Standard deviation of the blur of a phone's photo, pixels and interpolation included, in pixels.
 const USUAL_BLUR_PX: f64 = 0.95;
 
-/// Number of steps in which the blur of a code whose pose is known settles.
+/// Maximum number of Gauss–Newton steps for the blur of a code whose pose is known.
 const BLUR_STEPS: usize = 3;
 
-/// A code that was seen.
+/// Detection of a code in the photo, identified or not.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Found {
-    /// Where.
+    /// Pose of the code in the photo.
     pub pose: Pose,
-    /// Whose it is; `None` where the lead is too small to say.
+    /// Owner of the code; `None` where the evidence for the best code is too small.
     pub whose: Option<Whose>,
-    /// The comparison.
+    /// Comparison with the codebook.
     pub matched: Match,
 }
 
 impl Found {
-    /// Whether looking further can be spared.
+    /// Whether no further candidates need to be looked at.
     #[must_use]
     pub fn sure(&self) -> bool {
         self.whose.is_some() && self.matched.score >= SURE && self.matched.likelier() >= 2.0 * LIKELIER
     }
 
-    /// What decides between two readings of one place: name first, then correlation.
+    /// Order of two detections at one place: named before nameless, then by the sum of the two correlations.
     #[must_use]
     pub fn rank(&self) -> f32 {
         let named = if self.whose.is_some() { 1.0 } else { 0.0 };
@@ -81,30 +82,31 @@ impl Found {
 }
 
 impl Match {
-    /// Log-likelihood ratio (natural) of the best code to the second: what each leaves unexplained, taken
-    /// for Gaussian noise over the places that are free of each other.
+    /// Log likelihood ratio of the best code to the second best.
+    ///
+    /// The residual of each is taken for Gaussian noise over 200 independent places.
     #[must_use]
     pub fn likelier(&self) -> f32 {
         let left = |score: f32| 1.0 - score.max(0.0).powi(2).min(0.999);
         FREE_PLACES / 2.0 * (left(self.second) / left(self.score)).ln()
     }
 
-    /// The share of what is seen, light left out, that the best code explains, 0 … 1.
+    /// Share of the variation of what is seen, light left out, that the best code explains, 0 … 1.
     #[must_use]
     pub fn explained(&self) -> f32 {
         let shared = self.shared.powi(2);
         shared + (1.0 - shared) * self.score.max(0.0).powi(2)
     }
 
-    /// How sure it is, 0 … 1, that the best code is the one that is seen, when any of `codes` codes might have been there, or none
-    /// of them.
+    /// Probability, 0 … 1, that the best code is the one seen, when any of `codes` codes might be there, or
+    /// none of them.
     #[must_use]
     pub fn certainty(&self, codes: usize) -> f64 {
         let others = float(codes.max(1)) / CODES_TRIED;
         1.0 / (1.0 + others * f64::from(-self.evidence()).exp())
     }
 
-    /// What speaks for the best code, all taken together: the natural logarithm of its odds against all else that may be there.
+    /// Evidence for the best code: the natural logarithm of its odds against all else that may be there.
     #[must_use]
     pub fn evidence(&self) -> f32 {
         let Some(weight) = self.weight else {
@@ -115,12 +117,12 @@ impl Match {
         if weight.blur_modules > LEFT_BLURRED { flips } else { flips.max(self.by_both(&weight)) }
     }
 
-    /// The mean of the evidence of the two kinds.
+    /// Mean of the evidence from the flips and from the residual.
     fn by_both(&self, weight: &Weight) -> f32 {
         f32::midpoint(self.by_flips(weight), by_left(weight))
     }
 
-    /// The evidence that lies in how little of what is left looks like other modules.
+    /// Evidence from the flips, in log odds: how little of the residual looks like modules of another colour.
     fn by_flips(&self, weight: &Weight) -> f32 {
         let [constant, by_likelier, by_rest, by_lead, by_flips] = BY_FLIPS;
         constant
@@ -130,7 +132,7 @@ impl Match {
             + by_flips * weight.flips.max(0.05).ln()
     }
 
-    /// Whether the comparison alone leaves no doubt, so that nothing needs to be weighed.
+    /// Whether the comparison alone decides, so that nothing needs to be weighed.
     #[must_use]
     pub fn clear(&self) -> bool {
         !self.bleached
@@ -140,7 +142,7 @@ impl Match {
             && self.explained() >= CLEAR_EXPLAINED
     }
 
-    /// Whether all speaks for the best code.
+    /// Whether the best code may be named.
     #[must_use]
     pub fn settled(&self) -> bool {
         let Some(weight) = self.weight else { return self.clear() };
@@ -157,8 +159,10 @@ impl Match {
     }
 }
 
-/// The evidence that lies in how little is left at all: where a phone's sharpening or steep light leaves the same pattern at
-/// every code, that says more.
+/// Evidence from the size of the residual, in log odds.
+///
+/// It says more than the flips where a phone's sharpening or steep light leaves the same pattern at every
+/// code.
 fn by_left(weight: &Weight) -> f32 {
     let [constant, by_left, by_rest, by_lead] = BY_LEFT;
     let left = weight.left.clamp(0.01, 0.99);
@@ -168,34 +172,52 @@ fn by_left(weight: &Weight) -> f32 {
         + by_lead * (1.0 + weight.lead.max(0.0)).ln()
 }
 
-/// Logistic regressions of "the best code is the one that is there" over single made codes, a third of them none of the event's
-/// (`limit trials`): constant and weight of the lead alone, over 40,800 codes at 0.65 to 2.2 px a module with a lead of 8 to 70; and
-/// with logarithms of what weighing gives, over 20,800 at 0.7 to 1.15 px with a lead of 8 to 130.
+/// Coefficients of the logistic regression on the comparison alone: constant and weight of the log likelihood
+/// ratio.
+///
+/// The outcome of all three regressions is "the best code is the one that is there", over single made codes,
+/// a third of them none of the event's (`limit trials`): here 40,800 codes at 0.65 to 2.2 px a module with a
+/// log likelihood ratio of 8 to 70.
 const COMPARED: [f32; 2] = [-4.27, 0.245];
+/// Coefficients of the logistic regression on the flips: constant, and weights of the comparison's log
+/// likelihood ratio and of the logarithms of rest, lead and flips.
+///
+/// Over 20,800 codes at 0.7 to 1.15 px a module with a log likelihood ratio of 8 to 130.
 const BY_FLIPS: [f32; 5] = [-4.334, 0.0871, -4.574, 2.454, -2.211];
-/// Logistic regression over 740 squares of the event and the 1,190 likest of other events on made walls at 0.8 to 1.3 px a module:
-/// constant, and weights of what is left as odds, of the rest and of the lead. Moved by 3, so that [`SURELY`] is a name's least here too.
+/// Coefficients of the logistic regression on the residual: constant, and weights of the residual's log odds
+/// and of the logarithms of rest and lead.
+///
+/// Over 740 squares of the event and the 1,190 likest of other events on made walls at 0.8 to 1.3 px a
+/// module. The constant is moved by 3, so that [`SURELY`] is the minimum for a name here too.
 const BY_LEFT: [f32; 4] = [-20.0, -10.2, -4.3, 5.5];
-/// Maximum blur, in modules, at which a small residual says something: beyond it hardly anything is to be seen at all.
+/// Maximum blur, in modules, at which the residual's size counts: beyond it hardly anything shows at all.
 const LEFT_BLURRED: f32 = 1.75;
-/// Number of codes that were told apart in those trials.
+/// Number of codes in the codebook that the regressions were fitted with.
 const CODES_TRIED: f64 = 220.0;
-/// Minimum evidence for a name. Of 5,300 codes and drawings that were none of the event's the likeliest had 4.5, and one in
-/// fifty 0.3: a tenth of the chance is left for each 2.5 more. Lower, squares of other events are named.
+/// Minimum evidence, in log odds, for a name.
+///
+/// Of 5,300 codes and drawings that were none of the event's the likeliest had 4.5, and one in fifty 0.3: a
+/// tenth of the chance is left for each 2.5 more. Lower, squares of other events are named.
 const SURELY: f32 = 5.5;
-/// Minimum evidence where the code is bleached or blurred beyond [`BLURRED`]: less can be seen to be wrong.
+/// Minimum evidence, in log odds, for a name where the code is bleached or blurred beyond [`BLURRED`]: less
+/// can be seen to be wrong.
 const SURELY_BLURRED: f32 = 8.0;
-/// Minimum mean of both kinds of evidence where only a small residual speaks for a code. Of 15,700 foreign codes and
-/// drawings one had 2.6, the next 2.2; the least of own ones named so had 4.4 (simulator's hard-6).
+/// Minimum mean of both kinds of evidence, in log odds, where only the residual's size suffices for a name.
+///
+/// Of 15,700 foreign codes and drawings one had 2.6, the next 2.2; the least of own ones named so had 4.4
+/// (simulator's hard-6).
 const SURELY_BOTH: f32 = 4.0;
-/// Standard deviation of the blur, in modules, beyond which single modules no longer show: there foreign codes came nearest.
+/// Standard deviation of the blur, in modules, beyond which single modules no longer show: there foreign
+/// codes came nearest.
 const BLURRED: f32 = 1.25;
-/// Darkness of ink as a share of the paper's brightness. Printed black has 0.6 and more, in glare a third of that; what noise
-/// and compression make of a bare wall has less than 0.1. Nothing is darker than black, but where the sun clips the paper's white, its
-/// brightness is taken for less than it is: 1.27 was seen.
+/// Range of the ink's darkness, as a share of the paper's brightness, in which a code may be named.
+///
+/// Printed black has 0.6 and more, in glare a third of that; what noise and compression make of a bare wall
+/// has less than 0.1. Nothing is darker than black, but where the sun clips the paper's white, its brightness
+/// is taken for less than it is: 1.27 was seen.
 pub(super) const INK: std::ops::Range<f32> = 0.15..1.4;
 
-/// Names codes.
+/// Identifier of codes: an event's codebook, with aligners for its shared part.
 #[derive(Debug)]
 pub struct Identifier<'a> {
     book: &'a Book,
@@ -203,7 +225,7 @@ pub struct Identifier<'a> {
 }
 
 impl<'a> Identifier<'a> {
-    /// For the codes of a book.
+    /// Identifier for the codes of a codebook; prepares all its views.
     #[must_use]
     pub fn new(book: &'a Book) -> Self {
         book.prepare();
@@ -212,7 +234,8 @@ impl<'a> Identifier<'a> {
         Self { book, shared }
     }
 
-    /// What all codes share as a photo shows it with so many pixels a module, a place a module, light taken out.
+    /// Shared part as a photo with this many pixels a module shows it: 21 × 21 levels, one a module, row by
+    /// row, light projected out.
     pub(super) fn shared(&self, px_per_module: f64) -> Vec<f32> {
         let sheet = self.book.sheet(self.book.view_near(USUAL_BLUR_PX / px_per_module));
         let fine = |at: usize| [at, at + 1, at + LATTICE, at + LATTICE + 1].map(|at| sheet.shared[at]);
@@ -221,13 +244,14 @@ impl<'a> Identifier<'a> {
             .collect()
     }
 
-    /// The code near `rough`, which may be off by a module or so and a few degrees; `None` where there is none.
+    /// Detection of the code near `rough`, which may be off by a module or so and a few degrees; `None` where
+    /// there is none.
     #[must_use]
     pub fn identify(&self, luma: &Luma, rough: Pose, light: Light) -> Option<Found> {
         self.identified(luma, rough, light, PRESENT)
     }
 
-    /// Identifies a code that hardly shows: the shared part may be fainter.
+    /// Detection of a code near `rough` that hardly shows: a lower correlation with the shared part suffices.
     pub(super) fn identify_faint(&self, luma: &Luma, rough: Pose) -> Option<Found> {
         self.identified(luma, rough, Light::AsSeen, PRESENT_FAINTLY)
     }
@@ -268,7 +292,8 @@ impl<'a> Identifier<'a> {
         Some(Found { pose, whose, matched })
     }
 
-    /// The likeliest codes weighed against the photo's own pixels; the best of them comes first then.
+    /// Best-ranked codes weighed against the photo's own pixels: pose and match of the one with the smallest
+    /// residual.
     fn weighed(&self, luma: &Luma, pose: Pose, matched: Match, view: usize) -> (Pose, Match) {
         let (blur, drowned) = self.book.view(view);
         let start = (pose, blur * pose.px_per_module());
@@ -298,7 +323,7 @@ impl<'a> Identifier<'a> {
         (first.pose, Match { best: *best, weight: Some(weight), ..matched })
     }
 
-    /// How blurred a named code is, in pixels, from its own pixels; `None` where that cannot be told.
+    /// Standard deviation of the blur of a named code, in pixels; `None` where it cannot be fitted.
     pub(super) fn blur(&self, luma: &Luma, found: &Found) -> Option<f32> {
         if let Some(weight) = found.matched.weight {
             return Some(weight.blur);
@@ -308,20 +333,20 @@ impl<'a> Identifier<'a> {
         weigh(&pixels, self.book.modules(found.matched.best), 0.0, start, BLUR_STEPS).map(|w| single(w.blur))
     }
 
-    /// The views in which most of the shared part shows, best first; none where too little does.
+    /// Views with the largest correlation with the shared part, best first; none below `present`.
     fn views(&self, seen: &[f32], light: Light, present: f32) -> Vec<usize> {
         let views = self.book.views_of(seen, light).into_iter();
         views.filter(|(fit, _)| *fit >= present).map(|(_, view)| view).collect()
     }
 
-    /// The comparison with these codes in that of the views that explains most of what is seen, and that view.
+    /// Comparison with these codes in the view that explains most of what is seen, with that view's index.
     fn compare(&self, seen: &[f32], views: &[usize], among: &[usize]) -> Option<(usize, Match)> {
         let compared = views.iter().map(|view| (*view, self.book.sheet(*view).compare(seen, among)));
         compared.max_by(|a, b| a.1.explained().total_cmp(&b.1.explained()))
     }
 }
 
-/// Whether alignment ended at something else than it started from.
+/// Whether alignment left its start: by more than 4 modules, or by more than a third in size.
 fn strayed(rough: &Pose, pose: &Pose) -> bool {
     let size = rough.px_per_module();
     let grown = pose.px_per_module() / size;

@@ -1,8 +1,8 @@
-//! Without a card: the codes themselves show the lattice of cells.
+//! Lattice of cells from the codes alone, without a card.
 //!
-//! A code tells where its square's middle lies and which way its sides run, so it tells where its four neighbours hang.
-//! What the codes *say* is not looked at: every square may hang in another's place. Turned squares are no matter either,
-//! a square is square.
+//! A code tells where its square's middle lies and which way its sides run, so it tells where its four
+//! neighbours hang. What the codes *say* does not count: every square may hang in another's place. Turned
+//! squares are no matter either, a square is square.
 
 use std::collections::{BTreeMap, VecDeque};
 
@@ -14,21 +14,21 @@ use crate::plan::Turn;
 
 /// Maximum distance of a neighbour from where it is expected, in sides of a square.
 const SLACK: f64 = 0.22;
-/// Range of the ratio of two neighbours' sizes.
+/// Range of the ratio of two neighbours' sizes in the photo.
 const ALIKE: std::ops::Range<f64> = 0.7..1.43;
 
-/// A code's place in a lattice whose origin and upright are those of one of its codes.
+/// Member of a lattice whose origin and upright are those of one of its codes.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Member {
-    /// Which of the codes.
+    /// Index of the code.
     pub code: usize,
-    /// Where in the lattice.
+    /// Place in the lattice.
     pub site: Site,
-    /// How it is turned against the lattice.
+    /// Turn against the lattice.
     pub turn: Turn,
 }
 
-/// The largest lattice that neighbouring codes make, the first of equals; empty where there are no codes.
+/// Largest lattice of neighbouring codes, row by row; empty where there are no codes.
 #[must_use]
 pub fn largest(layout: &Layout, codes: &[Found]) -> Vec<Member> {
     let mut largest = Vec::new();
@@ -53,7 +53,7 @@ pub fn all(layout: &Layout, codes: &[Found]) -> Vec<Vec<Member>> {
     lattices
 }
 
-/// All codes that hang together with `seed` by way of neighbours.
+/// Connected component of `seed` by way of neighbours; marks its codes as no longer free.
 fn spread(layout: &Layout, codes: &[Found], seed: usize, free: &mut [bool]) -> Vec<Member> {
     let first = Member { code: seed, site: Site { row: 0, column: 0 }, turn: Turn::None };
     free[seed] = false;
@@ -77,7 +77,7 @@ fn spread(layout: &Layout, codes: &[Found], seed: usize, free: &mut [bool]) -> V
     taken.into_values().collect()
 }
 
-/// The place one step on: 0 right, 1 down, 2 left, 3 up.
+/// Neighbouring place: 0 right, 1 down, 2 left, 3 up.
 fn next(site: Site, way: u32) -> Site {
     match way % 4 {
         0 => site.step(1, 0),
@@ -87,7 +87,7 @@ fn next(site: Site, way: u32) -> Site {
     }
 }
 
-/// The free code whose square hangs one step on from the square with this pose, and how it is turned against it.
+/// Free code whose square hangs one step on from the square with this pose, and its quarter turns against it.
 fn neighbour(layout: &Layout, codes: &[Found], pose: &Pose, way: u32, free: &[bool]) -> Option<(usize, u32)> {
     let side = layout.side / layout.module;
     let step = match way % 4 {
@@ -115,8 +115,8 @@ fn neighbour(layout: &Layout, codes: &[Found], pose: &Pose, way: u32, free: &[bo
         .map(|(_, at, quarters)| (at, quarters))
 }
 
-/// Number of quarter turns clockwise, in the pose's own sense, from the pose's `u` to this one; `None` where it is not near a
-/// quarter turn.
+/// Quarter turns clockwise, in the pose's own sense, from the pose's `u` to this `u`; `None` where it is not
+/// near one.
 #[must_use]
 pub fn quarters_between(pose: &Pose, u: Vector<PhotoPx>) -> Option<u32> {
     let det = pose.u.cross(pose.v);

@@ -8,9 +8,9 @@ use crate::frame::{PhotoPx, Point, StraightPx};
 /// Radial distortion about a centre.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Lens {
-    /// Middle of the distortion, the same in both frames.
+    /// Centre of the distortion, at equal coordinates in both frames.
     pub centre: Point<PhotoPx>,
-    /// The distance, in pixels, at which r is 1: half the photo's diagonal.
+    /// Distance at which r is 1, in pixels: half the photo's diagonal.
     pub scale: f64,
     /// Coefficient of r².
     pub k1: f64,
@@ -18,11 +18,11 @@ pub struct Lens {
     pub k2: f64,
 }
 
-/// Maximum number of Newton steps towards the straight point; they double the right digits each time.
+/// Maximum number of Newton steps towards the straight point; each doubles the number of right digits.
 const STEPS: usize = 20;
 
 impl Lens {
-    /// A lens without distortion for a photo of `width` × `height` pixels.
+    /// Lens without distortion for a photo of `width` × `height` pixels.
     #[must_use]
     pub fn straight(width: f64, height: f64) -> Self {
         Self {
@@ -33,7 +33,8 @@ impl Lens {
         }
     }
 
-    /// Where the lens puts a straight point. Not finite beyond the distance where the distortion folds back.
+    /// Place in the photo of a straight point. Not finite beyond the distance where the distortion folds
+    /// back.
     #[must_use]
     pub fn straight_to_photo(&self, p: Point<StraightPx>) -> Point<PhotoPx> {
         let (x, y) = ((p.x - self.centre.x) / self.scale, (p.y - self.centre.y) / self.scale);
@@ -45,7 +46,7 @@ impl Lens {
         Point::new(self.centre.x + x * by, self.centre.y + y * by)
     }
 
-    /// The straight point that the lens puts at `p`; `None` where the lens puts none there.
+    /// Straight point that the lens puts at `p`; `None` where it puts none there.
     #[must_use]
     pub fn photo_to_straight(&self, p: Point<PhotoPx>) -> Option<Point<StraightPx>> {
         let (x, y) = ((p.x - self.centre.x) / self.scale, (p.y - self.centre.y) / self.scale);

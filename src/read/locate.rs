@@ -1,18 +1,20 @@
 //! Codes of any size: where they lie, how many modules they have a side, and what they say.
 //!
-//! A square's code has 21 modules a side; one on a poster or in somebody's book may have more. Its finder patterns then lie farther apart
-//! than 14 modules, and how far is first taken from the patterns' own width, then counted along the timing pattern:
+//! A square's code has 21 modules a side; one on a poster or in somebody's book may have more. Its finder
+//! patterns then lie farther apart than 14 modules; how far is counted along the timing pattern, or where
+//! that fails told from the patterns' own width and the timing that suits best:
 //!
 //! ```text
-//!   ▣ ▪ ▪ ▪ ▪ ▪ ▣     three patterns of like size          threes
+//!   ▣ ▪ ▪ ▪ ▪ ▪ ▣     three patterns of like size          triples
 //!   ▪         │       dark and light in turn between them  timing
 //!   ▪         │
 //!   ▪         ◀───    the outermost dark modules           fourth corner
 //!   ▣ ▲ ▲ ▲ ▲
 //! ```
 //!
-//! The fourth corner is where the lines along the outermost modules meet: under tilt it lies elsewhere than three patterns say. From
-//! four corners comes a homography, and the modules are decoded with error correction (ISO/IEC 18004).
+//! The fourth corner is where the lines along the outermost modules meet: under tilt it lies elsewhere than
+//! three patterns say. Four correspondences give a homography, and the modules are decoded with error
+//! correction (ISO/IEC 18004).
 
 use rayon::prelude::*;
 
@@ -22,41 +24,48 @@ use super::stranger::decoded;
 use crate::frame::{Map, Module, PhotoPx, Point, Vector, float, round_index};
 use crate::photo::Luma;
 
-/// A code and its outer corners, clockwise from its own top left.
+/// Code of any kind in the photo.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Located {
-    /// Modules along a side.
+    /// Number of modules along a side.
     pub side: usize,
-    /// Where it is seen.
+    /// Outer corners, clockwise from the code's own top left.
     pub corners: [Point<PhotoPx>; 4],
-    /// What it says; `None` where it cannot be decoded.
+    /// Text of the code; `None` where it cannot be decoded.
     pub text: Option<String>,
 }
 
-/// Range of a code's side, in modules: versions 1 to 16; and the step from one version to the next.
+/// Range of modules a side: versions 1 to 16.
 const SIDES: std::ops::RangeInclusive<usize> = 21..=81;
+/// Modules a side from one version to the next.
 const VERSION: usize = 4;
-/// Distance from a code's edge to the middle of a finder pattern, in modules.
+/// Distance from a code's edge to the centre of a finder pattern, in modules.
 const IN: f64 = 3.5;
-/// Maximum numbers of finder patterns (those crossed most often), of partners of one pattern (the nearest of like size), and of triples
-/// (those that fit best). Without them, printed rings without end took seconds.
+/// Maximum number of patterns looked at, those with most hits. All three limits: printed rings without end
+/// took seconds.
 const PATTERNS: usize = 600;
+/// Maximum number of patterns of like size that are tried as partners of one, the nearest.
 const PARTNERS: usize = 24;
+/// Maximum number of triples in all, those that fit best.
 const MOST: usize = 3_000;
-/// Maximum error, in QR versions, of the version estimated from the patterns' widths.
+/// Maximum error of the version told from the patterns' widths, in versions.
 const OFF: usize = 2;
-/// Minimum correlation of both timing patterns with alternating modules. True ones have 0.7 and more.
+/// Minimum mean correlation of the two timing patterns with dark and light in turn. Right ones have 0.7 and
+/// more.
 const IN_TURN: f32 = 0.4;
-/// Score bonus, on the scale of that correlation, when both timing patterns give the same module count.
+/// Score, on the scale of that correlation, of a triple whose timing patterns give the same number of
+/// modules.
 const COUNTED: f32 = 0.8;
-/// Range outside and inside the expected edge in which a code's outermost modules are searched, and its step, in modules.
+/// Distance beyond the code's edge from which its outermost modules are looked for, in modules.
 const BEYOND: f64 = 2.5;
+/// Distance within the code's edge to which its outermost modules are looked for, in modules.
 const WITHIN: f64 = 3.0;
+/// Distance of samples along a line, in modules.
 const STEP: f64 = 0.1;
-/// Maximum distance of an inlier from its line, in modules.
+/// Maximum distance of an inlier from a line, in modules.
 const NEAR: f64 = 0.3;
 
-/// All codes that these finder patterns belong to, those first that are surest.
+/// All codes that these finder patterns belong to, surest first; `finders` holds those with most hits first.
 #[must_use]
 pub fn locate(luma: &Luma, finders: &[Finder]) -> Vec<Located> {
     let finders = &finders[..finders.len().min(PATTERNS)];
@@ -79,7 +88,8 @@ pub fn locate(luma: &Luma, finders: &[Finder]) -> Vec<Located> {
     codes
 }
 
-/// Corner, right and below: threes of patterns of like size at a right angle, those that look most like a code's first.
+/// Triples (corner, right, below) of patterns of like size at about a right angle, those most like a code
+/// first.
 fn threes(finders: &[Finder]) -> Vec<[usize; 3]> {
     let far = float(SIDES.end() - 7) * 1.25;
     let mut threes: Vec<(f64, [usize; 3])> = (0..finders.len())
@@ -110,12 +120,12 @@ fn threes(finders: &[Finder]) -> Vec<[usize; 3]> {
     threes.into_iter().map(|(_, three)| three).collect()
 }
 
-/// Whether two patterns may be of one code.
+/// Whether two patterns are alike enough in size to be of one code.
 fn alike(a: &Finder, b: &Finder) -> bool {
     (0..2).all(|k| (0.6..1.67).contains(&(a.module[k] / b.module[k])))
 }
 
-/// Misfit of three patterns to a square's corners, and from telling the same number of modules both ways; `None` where no
+/// Misfit of a triple: 0 for a square's corners with the same number of modules both ways; `None` where no
 /// code looks so.
 fn misfit([corner, right, below]: [&Finder; 3]) -> Option<f64> {
     let (u, v) = (right.centre - corner.centre, below.centre - corner.centre);
@@ -127,7 +137,7 @@ fn misfit([corner, right, below]: [&Finder; 3]) -> Option<f64> {
     looks.then(|| (long / short).ln() - sine.ln() + (wide / high).ln().abs())
 }
 
-/// Number of modules between the patterns, estimated from their widths along rows and along columns.
+/// Number of modules between the patterns, from their widths along rows and along columns.
 fn apart([corner, right, below]: &[&Finder; 3]) -> [f64; 2] {
     let (u, v) = (right.centre - corner.centre, below.centre - corner.centre);
     let wide = expected_run([u.x, v.x], [u.y, v.y]);
@@ -136,7 +146,7 @@ fn apart([corner, right, below]: &[&Finder; 3]) -> [f64; 2] {
     [wide / mean(0), high / mean(1)]
 }
 
-/// The code of three patterns, and how sure it is that there is one.
+/// Code of a triple with its score; `None` where the timing does not fit.
 fn one(luma: &Luma, three: [&Finder; 3]) -> Option<(f32, Located)> {
     let (turn, side) = counted(luma, three).map(|side| (COUNTED, side)).or_else(|| guessed(luma, three))?;
     let map = homography(luma, &Affine::new(three, side))?;
@@ -152,8 +162,10 @@ fn one(luma: &Luma, three: [&Finder; 3]) -> Option<(f32, Located)> {
     Some((turn + decoded, Located { side, corners, text }))
 }
 
-/// Modules a side, where both timing patterns have the same number of light modules: from one pattern's dark edge to the next it is
-/// counted how often it turns light, which perspective does not change.
+/// Number of modules a side, where both timing patterns have the same number of light modules.
+///
+/// From one pattern's dark edge to the next it is counted how often it turns light, which perspective does
+/// not change.
 fn counted(luma: &Luma, three: [&Finder; 3]) -> Option<usize> {
     let [wide, high] = apart(&three);
     let modules = (wide * high).sqrt();
@@ -183,7 +195,7 @@ fn counted(luma: &Luma, three: [&Finder; 3]) -> Option<usize> {
     (across == down && version.is_some() && SIDES.contains(&side)).then_some(side)
 }
 
-/// Modules a side, by the patterns' own widths and the timing that suits best; and how well it does.
+/// Number of modules a side by the patterns' own widths and the timing that suits best, with its correlation.
 fn guessed(luma: &Luma, three: [&Finder; 3]) -> Option<(f32, usize)> {
     let [wide, high] = apart(&three);
     let told = (wide * high).sqrt() + 7.0 - float(*SIDES.start());
@@ -196,13 +208,13 @@ fn guessed(luma: &Luma, three: [&Finder; 3]) -> Option<(f32, usize)> {
         .filter(|(turn, _)| *turn >= IN_TURN)
 }
 
-/// A code with so many modules a side as three patterns show it, without perspective.
+/// Affine pose of a code with `side` modules a side, from a triple; without perspective.
 struct Affine {
     corner: Point<PhotoPx>,
     u: Vector<PhotoPx>,
     v: Vector<PhotoPx>,
     side: f64,
-    /// The patterns' middles.
+    /// Centres of the patterns: corner, right, below.
     seen: [Point<PhotoPx>; 3],
 }
 
@@ -219,7 +231,7 @@ impl Affine {
     }
 }
 
-/// How well both timing patterns are dark and light in turn: the mean of two correlations.
+/// Mean correlation of both timing patterns with dark and light in turn.
 fn timing(luma: &Luma, code: &Affine) -> f32 {
     let last = round_index(code.side) - 8;
     let along = |place: &dyn Fn(f64) -> Point<PhotoPx>| {
@@ -248,8 +260,10 @@ fn correlation(pairs: &[(f32, f32)]) -> f32 {
     ab / (aa.max(1.0) * bb).sqrt().max(f32::MIN_POSITIVE)
 }
 
-/// Modules to photo, from the three patterns' middles and the corner where the outermost modules' lines meet; without perspective where no
-/// such lines are to be seen.
+/// Homography from modules to photo, from the triple's centres and the corner where the outermost modules'
+/// lines meet.
+///
+/// Without perspective where no such lines show.
 fn homography(luma: &Luma, code: &Affine) -> Option<Map<Module, PhotoPx>> {
     let half = half_dark(luma, code);
     let right = border(luma, &|out, along| code.at(out, along), code.side, half);
@@ -265,7 +279,8 @@ fn homography(luma: &Luma, code: &Affine) -> Option<Map<Module, PhotoPx>> {
     Map::from_four(modules, [corner, right, code.at(x, y), below])
 }
 
-/// The level between dark and light: of the patterns' middles and of the light rings around them.
+/// Threshold between dark and light, in grey levels, from the patterns' centres and the light rings around
+/// them.
 fn half_dark(luma: &Luma, code: &Affine) -> f32 {
     let far = code.side - IN;
     let mut sum = 0.0;
@@ -277,8 +292,10 @@ fn half_dark(luma: &Luma, code: &Affine) -> f32 {
     sum / 3.0
 }
 
-/// The line along the outermost dark modules of one side, as the place outwards where it begins and its slope; `place` takes how far
-/// outwards and how far along. `None` where too few points lie on any line.
+/// Line along the outermost dark modules of one side: the place outwards where it begins, and its slope.
+///
+/// `place` takes how far outwards and how far along. The best line through two points, then least squares
+/// over its inliers; `None` where too few points are inliers of any line.
 fn border(luma: &Luma, place: &dyn Fn(f64, f64) -> Point<PhotoPx>, side: f64, half: f32) -> Option<[f64; 2]> {
     let steps = round_index((BEYOND + WITHIN) / STEP);
     let dark = |out: f64, along: f64| luma.at(place(out, along)) < half;
@@ -309,7 +326,7 @@ fn border(luma: &Luma, place: &dyn Fn(f64, f64) -> Point<PhotoPx>, side: f64, ha
     fitted(&points.into_iter().filter(|p| on(line, p)).collect::<Vec<_>>())
 }
 
-/// The line of least squares through these places, outwards against along.
+/// Least squares line through points of (outwards, along): offset and slope.
 fn fitted(points: &[[f64; 2]]) -> Option<[f64; 2]> {
     let count = float(points.len());
     let mean = |k: usize| points.iter().map(|p| p[k]).sum::<f64>() / count;

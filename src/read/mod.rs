@@ -1,18 +1,21 @@
-//! From an upright photo to what hangs in which cell, and how surely.
+//! Reading: from an upright photo to what hangs in which cell, and how surely.
 //!
 //! The stages, each a file, in the order in which their types fit:
 //!
 //! ```text
 //!   Luma ─ finders ─▶ Finder ─ group ─▶ Found ─ lattice, start ─▶ Camera ─ hunt (seek) ─▶ Sought
 //!                                 │                                  ▲          │
-//!                              identify                              └─ fitted ─┘
-//!                       (align, compare, weigh)                 (promising, sweep)
-//!   Sought ─ resolve ─▶ which cell is which ─ apart ─▶ what hangs on another board ─ behind ─▶ PhotoReading
-//!   PhotoReading, one or more ─ several ─▶ WallReading
+//!                              identify                              └─ camera ─┘
+//!                       (align, book, sheet, weigh)
+//!   Sought ─ resolve ─▶ which cell is which ─ behind ─▶ PhotoReading ─ several ─▶ WallReading
 //! ```
 //!
-//! Promised: a square is named only where its own code was compared with all codes of the event and leads by far;
-//! else its cell is *unread*. The camera comes from where codes sit, never from what squares say.
+//! `one` calls the stages in turn. Beside the way lie `sweep`, the template search inside `seek`; `faint`,
+//! the finder patterns by area where modules are small and little was read; `doubt`, the camera's
+//! uncertainty; `locate` and `stranger`, codes of other events and other kinds.
+//!
+//! Promised: a square is named only where its own code was compared with the codes of the event and leads by
+//! far; else its cell is *unread*. The camera comes from where codes sit, never from what squares say.
 //!
 //! ```no_run
 //! use everysquare::photo::Photo;

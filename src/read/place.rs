@@ -6,17 +6,18 @@ use super::reading::Camera;
 use crate::frame::{Map, Module, PhotoPx, Point, SquareMm, WallMm};
 use crate::plan::{Card, Cell, Printed, Turn};
 
-/// A place of the lattice of cells, which goes on beyond the wall: column and row from the top left cell, of either sign.
+/// Place in the lattice of cells, which goes on beyond the wall: row and column from the top left cell, of
+/// either sign.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Site {
-    /// Downwards.
+    /// Row, downwards.
     pub row: i64,
-    /// To the right.
+    /// Column, to the right.
     pub column: i64,
 }
 
 impl Site {
-    /// The place `right` columns and `down` rows on.
+    /// Place `right` columns and `down` rows on.
     #[must_use]
     pub fn step(self, right: i64, down: i64) -> Self {
         Self { row: self.row + down, column: self.column + right }
@@ -42,19 +43,19 @@ pub struct Layout {
 }
 
 impl Layout {
-    /// The layout of an event's squares.
+    /// Layout of an event's squares.
     #[must_use]
     pub fn of(printed: &Printed) -> Self {
         Self { side: printed.grid.square_mm, module: printed.module_mm, code: printed.code_top_left }
     }
 
-    /// From the code's modules to the upright square.
+    /// Map from the code's modules to the upright square.
     #[must_use]
     pub fn module_to_square(&self) -> Map<Module, SquareMm> {
         Map::scale_then_shift(self.module, self.code.x, self.code.y)
     }
 
-    /// From a square, hanging exactly in its place, turned, to the wall.
+    /// Map to the wall from a square that hangs exactly in its place, turned.
     #[must_use]
     pub fn square_to_wall(&self, site: Site, turn: Turn) -> Map<SquareMm, WallMm> {
         let middle = Point::new(self.side / 2.0, self.side / 2.0);
@@ -62,15 +63,15 @@ impl Layout {
         Map::quarter_turns(turn.quarters(), middle).then(&place)
     }
 
-    /// The outer corners of the code of a square that hangs exactly in its place, clockwise in the code's own sense from
-    /// its top left.
+    /// Outer corners of the code of a square that hangs exactly in its place, clockwise in the code's own
+    /// sense from its top left.
     #[must_use]
     pub fn code_corners(&self, site: Site, turn: Turn) -> [Point<WallMm>; 4] {
         let to_wall = self.module_to_square().then(&self.square_to_wall(site, turn));
         module_corners().map(|m| to_wall.apply(m))
     }
 
-    /// The corners of the paper whose code has this pose, clockwise in the square's own sense from its top left.
+    /// Corners of the paper whose code has this pose, clockwise in the square's own sense from its top left.
     #[must_use]
     pub fn paper_corners(&self, pose: &Pose) -> [Point<PhotoPx>; 4] {
         let s = self.side;
@@ -80,7 +81,7 @@ impl Layout {
         })
     }
 
-    /// The middle of the paper whose code has this pose.
+    /// Middle of the paper whose code has this pose.
     #[must_use]
     pub fn paper_middle(&self, pose: &Pose) -> Point<PhotoPx> {
         let [a, _, c, _] = self.paper_corners(pose);
@@ -88,7 +89,7 @@ impl Layout {
     }
 }
 
-/// The outer corners of a card's code.
+/// Outer corners of a card's code, clockwise from its top left.
 #[must_use]
 pub fn card_corners(card: &Card) -> [Point<WallMm>; 4] {
     let half = HALF * card.module_mm;
@@ -97,7 +98,7 @@ pub fn card_corners(card: &Card) -> [Point<WallMm>; 4] {
     module_corners().map(|m| to_wall.apply(m))
 }
 
-/// The pose that a camera gives a code with these outer corners; `None` where the camera does not see them.
+/// Pose that a camera gives a code with these outer corners; `None` where the camera does not see them.
 #[must_use]
 pub fn pose_of(camera: &Camera, corners: [Point<WallMm>; 4]) -> Option<Pose> {
     let [a, b, c, d] = corners.map(|p| camera.wall_to_photo(p));

@@ -1,13 +1,14 @@
-//! Affine pose of one code in the photo: the image of the code's middle and of one module's step along either axis.
+//! Pose: where one code lies in the photo.
 
 use crate::frame::{Module, PhotoPx, Point, Vector};
 use crate::photo::Luma;
 use crate::plan::code::SIDE;
 
-/// Half a code's side, in modules: its middle as seen from its corner.
+/// Half a code's side, in modules: its centre as seen from its corner.
 pub const HALF: f64 = 10.5;
 
-/// An affine pose: a code is small enough that perspective within it does not show (12.6 mm seen from 2 m: 0.6 %).
+/// Affine pose of a code: small enough that perspective within it does not show (12.6 mm seen from 2 m: 0.6
+/// %).
 ///
 /// ```text
 ///      ┌───────────┐
@@ -20,22 +21,22 @@ pub const HALF: f64 = 10.5;
 /// ```
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Pose {
-    /// The code's middle.
+    /// Centre of the code.
     pub centre: Point<PhotoPx>,
-    /// One module to the right, in the code's own sense.
+    /// Step of one module to the right, in the code's own sense.
     pub u: Vector<PhotoPx>,
-    /// One module down, in the code's own sense.
+    /// Step of one module down, in the code's own sense.
     pub v: Vector<PhotoPx>,
 }
 
 impl Pose {
-    /// Where a place on the code is seen.
+    /// Place in the photo of a place on the code.
     #[must_use]
     pub fn module_to_photo(&self, m: Point<Module>) -> Point<PhotoPx> {
         self.centre + self.u * (m.x - HALF) + self.v * (m.y - HALF)
     }
 
-    /// Which place on the code is seen at `p`; `None` where the pose has collapsed to a line.
+    /// Place on the code that is seen at `p`; `None` where the pose has collapsed to a line.
     #[must_use]
     pub fn photo_to_module(&self, p: Point<PhotoPx>) -> Option<Point<Module>> {
         let det = self.u.cross(self.v);
@@ -44,7 +45,7 @@ impl Pose {
         at.is_finite().then_some(at)
     }
 
-    /// Pixels that a module takes: the square root of its area.
+    /// Side of a module in pixels: the square root of its area.
     #[must_use]
     pub fn px_per_module(&self) -> f64 {
         self.u.cross(self.v).abs().sqrt()
@@ -56,15 +57,15 @@ impl Pose {
         self.u.cross(self.v) < 0.0
     }
 
-    /// The code's outer corners, clockwise in its own sense from its top left.
+    /// Outer corners of the code, clockwise in its own sense from its top left.
     #[must_use]
     pub fn corners(&self) -> [Point<PhotoPx>; 4] {
         [(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0)]
             .map(|(x, y)| self.module_to_photo(Point::new(x * HALF, y * HALF)))
     }
 
-    /// The pose after a small change of the code's own coordinates: `m ↦ centre + (1 + a)(m − centre) + d` undone.
-    /// `None` where that would fold the code.
+    /// Pose after undoing a small change of the code's own coordinates, `m ↦ centre + (1 + a)(m − centre) +
+    /// d`. `None` where that would fold the code.
     pub(super) fn undo(&self, d: [f64; 2], a: [[f64; 2]; 2]) -> Option<Self> {
         let [[p, q], [r, s]] = [[1.0 + a[0][0], a[0][1]], [a[1][0], 1.0 + a[1][1]]];
         let det = p * s - q * r;
@@ -79,7 +80,7 @@ impl Pose {
         Some(Self { centre: self.centre - back(d[0], d[1]), u: back(1.0, 0.0), v: back(0.0, 1.0) })
     }
 
-    /// The brightness of the 441 modules at their centres, row by row.
+    /// Brightness of the 441 modules at their centres, in grey levels, row by row.
     #[must_use]
     pub fn modules(&self, luma: &Luma) -> Vec<f32> {
         let middle = |i: usize| crate::frame::float(i) + 0.5;

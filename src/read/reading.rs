@@ -1,4 +1,4 @@
-//! What reading a wall gives: the seam between what knows pixels and what follows.
+//! Result of reading a wall: the seam between what knows pixels and what follows.
 
 use std::collections::BTreeSet;
 
@@ -10,14 +10,14 @@ use crate::words::{Sentence, Tell, told_in_english};
 
 use super::lens::Lens;
 
-/// Why a photo cannot be read.
+/// Reason why a photo cannot be read.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum ReadError {
     /// No code of any event.
     NoCodes,
     /// Codes of other events only, with their tags.
     Foreign(Vec<String>),
-    /// Codes of other kinds only, with what some of them say, shortened.
+    /// Codes of other kinds only, with the texts of some of them, shortened.
     Other(Vec<String>),
     /// Hardly any light.
     TooDark,
@@ -39,64 +39,68 @@ impl Tell for ReadError {
     }
 }
 
-/// What was seen in one cell.
+/// Sight of one cell.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Sight {
-    /// A square of this event.
+    /// Square of this event.
     Square {
-        /// The cell where it belongs.
+        /// Cell where it belongs.
         home: Cell,
         /// How far it is turned clockwise from upright.
         turn: Turn,
     },
-    /// A code that is not one of this event's squares.
+    /// Code that is not one of this event's squares.
     Stranger {
-        /// What it says.
+        /// Text of the code.
         text: String,
         /// How far it is turned clockwise from upright.
         turn: Turn,
     },
-    /// The wall behind shows.
+    /// Bare wall.
     Empty,
-    /// A square hangs there, its code cannot be read.
+    /// Square whose code cannot be read.
     Unread,
     /// Outside the photo, or hidden by somebody or something in front of the wall.
     Unseen,
 }
 
-/// One cell of the wall.
+/// Reading of one cell of the wall.
 #[derive(Clone, Debug, PartialEq)]
 pub struct CellReading {
-    /// Which.
+    /// Cell on the wall.
     pub cell: Cell,
-    /// What was seen there.
+    /// Sight of the cell.
     pub sight: Sight,
-    /// How surely, 0 … 1.
+    /// Certainty of the sight, 0 … 1.
     pub certainty: f64,
-    /// The corners of the paper, clockwise from the square's own top left, in the photo that `photo` names; of the cell,
-    /// clockwise from its top left, where no code was read; `None` where the cell is not in any photo.
+    /// Corners of the paper, clockwise from the square's own top left, in the photo that `photo` names.
+    ///
+    /// Of the cell, clockwise from its top left, where no code was read; `None` where the cell is not in any
+    /// photo.
     pub corners: Option<[Point<PhotoPx>; 4]>,
-    /// Which photo shows it best, from 0.
+    /// Index of the photo that shows it best, from 0.
     pub photo: usize,
 }
 
-/// From the wall into one photo: a homography, then the lens.
+/// Camera of one photo, from the wall: a homography, then the lens.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Camera {
-    /// As a pinhole without a lens would see the wall.
+    /// Homography: the wall as a pinhole without a lens would see it.
     pub wall_to_straight: Map<WallMm, StraightPx>,
-    /// The lens's distortion.
+    /// Distortion of the lens.
     pub lens: Lens,
 }
 
 impl Camera {
-    /// Where a place on the wall is seen. Not finite where it lies behind the camera or beyond what the lens can show.
+    /// Place in the photo of a place on the wall. Not finite behind the camera or beyond what the lens can
+    /// show.
     #[must_use]
     pub fn wall_to_photo(&self, p: Point<WallMm>) -> Point<PhotoPx> {
         self.lens.straight_to_photo(self.wall_to_straight.apply(p))
     }
 
-    /// Which place on the wall is seen at `p`; `None` where that is no place on the wall's plane in front of the camera.
+    /// Place on the wall that is seen at `p`; `None` where that is no place on the wall's plane in front of
+    /// the camera.
     #[must_use]
     pub fn photo_to_wall(&self, p: Point<PhotoPx>) -> Option<Point<WallMm>> {
         let back = self.wall_to_straight.inverse()?;
@@ -136,26 +140,26 @@ pub struct PhotoReading {
     pub height: usize,
     /// Number of squares and cards identified in it.
     pub codes_read: usize,
-    /// Where the wall is in it.
+    /// Camera, from the wall to the photo.
     pub camera: Camera,
     /// Whether the photo is a mirror image, as a front camera stores it. `camera` and all corners already say so.
     pub mirrored: bool,
-    /// Median over the read squares of the pixels that a module of theirs takes.
+    /// Side of a module in pixels, median over the squares that were read.
     pub px_per_module: f64,
-    /// The largest distance of a read square's middle from its cell's, in mm on the wall.
+    /// Maximum distance of a read square's middle from its cell's, in mm on the wall.
     pub worst_shift_mm: f64,
-    /// Every cell, row by row from the top.
+    /// Readings of all cells, row by row from the top.
     pub cells: Vec<CellReading>,
     /// What hangs or lies apart from the wall.
     pub apart: Apart,
 }
 
-/// The wall, from all its photos.
+/// Reading of the wall, from all its photos.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WallReading {
-    /// Each photo, in the order given.
+    /// Readings of the photos, in the order given.
     pub photos: Vec<PhotoReading>,
-    /// Every cell, row by row from the top, each from the photo that shows it best.
+    /// Readings of all cells, row by row from the top, each from the photo that shows it best.
     pub cells: Vec<CellReading>,
     /// Cells where two photos show two different squares: something was moved between them.
     pub contradictions: Vec<Cell>,

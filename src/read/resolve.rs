@@ -1,49 +1,51 @@
-//! Which cell is which, when only squares show the lattice.
+//! Placement: which cell is which, when only squares show the lattice.
 //!
-//! The lattice has a top left code and an upright of its own. Four turns and a shift lead from it to the wall; what the
-//! squares *say* votes for one of them, and so do cards that are in sight. Squares that all hang in wrong places still vote
-//! with their uprights, and a lattice as large as the wall fits in one place only.
+//! The lattice has a top left code and an upright of its own. Four turns and a shift lead from it to the
+//! wall; what the squares *say* votes for one of them, and so do cards that are in sight. Squares that all
+//! hang in wrong places still vote with their uprights, and a lattice as large as the wall fits in one place
+//! only.
 
 use super::place::{Site, whole};
 use crate::frame::{Map, Point, WallMm};
 use crate::plan::{Cell, Grid, Turn};
 
-/// A square seen at a place of the floating lattice.
+/// Vote of a square seen at a place of the floating lattice.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Vote {
-    /// Where it hangs.
+    /// Place in the lattice where it hangs.
     pub site: Site,
-    /// How it is turned against the lattice.
+    /// Turn against the lattice.
     pub turn: Turn,
-    /// The cell where it belongs, if its code was named.
+    /// Cell where it belongs, if its code was named.
     pub home: Option<Cell>,
 }
 
-/// From a floating lattice to the wall: quarter turns clockwise about the origin of cell (0, 0), then a shift by cells.
+/// Placing of a floating lattice on the wall: quarter turns clockwise about the origin cell (0, 0), then a
+/// shift by cells.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Placing {
     /// Quarter turns clockwise.
     pub turn: Turn,
-    /// Columns to the right.
+    /// Shift to the right, in columns.
     pub right: i64,
-    /// Rows down.
+    /// Shift down, in rows.
     pub down: i64,
 }
 
 impl Placing {
-    /// The place on the wall of a place in the lattice.
+    /// Place on the wall of a place in the lattice.
     #[must_use]
     pub fn site(&self, from: Site) -> Site {
         turned(from, self.turn).step(self.right, self.down)
     }
 
-    /// How a square is turned on the wall that is turned so in the lattice.
+    /// Turn on the wall of a square that has turn `from` in the lattice.
     #[must_use]
     pub fn turn(&self, from: Turn) -> Turn {
         Turn::from_quarters(from.quarters() + self.turn.quarters())
     }
 
-    /// The way back, in millimetres: from the wall to the floating lattice with cells of this side.
+    /// Map from the wall to the floating lattice with cells of this side, in mm.
     #[must_use]
     pub fn wall_to_lattice(&self, side: f64) -> Map<WallMm, WallMm> {
         let middle = Point::new(side / 2.0, side / 2.0);
@@ -52,7 +54,7 @@ impl Placing {
     }
 }
 
-/// A cell's place after quarter turns clockwise about the middle of cell (0, 0).
+/// Place of a cell after quarter turns clockwise about the middle of cell (0, 0).
 fn turned(site: Site, turn: Turn) -> Site {
     let Site { row, column } = site;
     match turn {
@@ -63,12 +65,13 @@ fn turned(site: Site, turn: Turn) -> Site {
     }
 }
 
-/// Votes of a square that would hang upright: a turned square is the exception.
+/// Weight of a square that would hang upright, where one in its own cell has 1: a turned square is the
+/// exception.
 const UPRIGHT: f64 = 0.6;
 
-/// The placing that most speaks for; `None` where two have about the same to say for them, or none fits the wall.
+/// Placing with the most votes; `None` where the runner-up has about as many, or none fits the wall.
 ///
-/// `cards` rates what the cards in sight say for a placing.
+/// `cards` rates what the cards in sight say for a placing, in votes.
 #[must_use]
 pub fn resolve(grid: &Grid, votes: &[Vote], cards: impl Fn(&Placing) -> f64) -> Option<Placing> {
     let mut rated: Vec<(f64, Placing)> =
@@ -86,11 +89,13 @@ pub fn resolve(grid: &Grid, votes: &[Vote], cards: impl Fn(&Placing) -> f64) -> 
     (sure && !chance).then_some(best)
 }
 
-/// Minimum lead in votes over the runner-up with the same rotation: absolute, and as a share of all squares seen. Either suffices.
+/// Minimum lead in votes over the runner-up with the same turn, however many squares are seen. This or
+/// [`MOSTLY`] suffices.
 const NO_CHANCE: f64 = 4.0;
+/// Minimum lead in votes over the runner-up with the same turn, as a share of all squares seen, however few.
 const MOSTLY: f64 = 0.4;
 
-/// All placings that keep every square on the wall.
+/// Candidates: all placings that keep every square on the wall.
 fn candidates(grid: &Grid, votes: &[Vote]) -> Vec<Placing> {
     let (columns, rows) =
         (i64::try_from(grid.columns).unwrap_or(i64::MAX), i64::try_from(grid.rows).unwrap_or(i64::MAX));

@@ -1,9 +1,9 @@
-//! Seek: the code of the square that hangs in one cell, if there is one.
+//! Search of one cell: the code of the square that hangs there, if there is one.
 //!
-//! The camera says where the code should be, for each of the four ways the square may be turned; the square may hang a
-//! centimetre off and five degrees askew. For each way a patch around that place is straightened, every place of it is
-//! rated as the middle of a finder pattern, and the places where three ratings stand together as in a code are looked at
-//! closely by [`Identifier`].
+//! The camera says where the code should be, for each of the four ways the square may be turned; the square
+//! may hang a centimetre off and five degrees askew. For each way a patch around that place is straightened,
+//! every place of it is rated as the centre of a finder pattern, and candidates where three ratings stand
+//! together as in a code are looked at closely by [`Identifier`].
 
 use std::ops::Range;
 
@@ -18,30 +18,31 @@ use crate::frame::{float, floor_index, round_byte, round_signed};
 use crate::photo::Luma;
 use crate::plan::Turn;
 
-/// How hard to look.
+/// Effort of a search: how far, how askew and how many candidates.
 #[derive(Copy, Clone, Debug)]
 pub struct Effort {
-    /// Search radius around a square's expected place, in mm.
+    /// Maximum distance of a code from its place, in mm, along each side of the cell.
     reach_mm: f64,
-    /// Directions of the search, in degrees from the cell's.
+    /// Directions of the flat candidates, in degrees from the cell's.
     askew: &'static [f64],
-    /// Whether single marks are tried as the corners of a narrow or sheared code, as paper that stands off the wall shows
-    /// it.
+    /// Whether triples of single peaks are tried as a narrow or sheared code, as paper that stands off the
+    /// wall shows it.
     bent: bool,
-    /// Maximum number of candidates looked at closely, for each quarter turn of the square.
+    /// Maximum number of candidates of one kind and mark that are looked at closely, for each turn of the
+    /// square.
     closer: usize,
-    /// Templates for the middle of a finder pattern.
+    /// Templates of a finder pattern, tried in this order.
     marks: &'static [Mark],
-    /// Preparations of the light in which candidates are compared.
+    /// Preparations of the samples, tried in this order.
     lights: &'static [Light],
-    /// Number of sweep candidates that are looked at closely.
+    /// Maximum number of candidates of the template search that are looked at closely; 0 for no such search.
     swept: usize,
-    /// Radius of the sweep around a code's expected place, in mm.
+    /// Maximum distance of a code from its place in the template search, in mm.
     swept_mm: f64,
 }
 
 impl Effort {
-    /// This effort with a search radius of at least `mm`; candidates grow with the area.
+    /// Effort that reaches at least this many mm far, with candidates as dense as nearer by.
     #[must_use]
     pub fn reaching(self, mm: f64) -> Self {
         let farther = (mm / self.reach_mm).max(1.0);
@@ -50,14 +51,14 @@ impl Effort {
         Self { reach_mm: self.reach_mm * farther, closer: floor_index(closer), swept_mm, ..self }
     }
 
-    /// Whether this is more than a quick look.
+    /// Whether the template search belongs to it.
     #[must_use]
     pub fn is_thorough(&self) -> bool {
         self.swept > 0
     }
 }
 
-/// Enough for squares that hang well: a centimetre off and five degrees askew.
+/// Effort for squares that hang well: a centimetre off and five degrees askew.
 pub const QUICK: Effort = Effort {
     reach_mm: 12.0,
     askew: &[0.0, -2.5, 2.5, -5.0, 5.0],
@@ -69,7 +70,8 @@ pub const QUICK: Effort = Effort {
     swept_mm: 12.0,
 };
 
-/// For cells where the quick look found nothing: curled corners, squares far askew, codes bleached by the sun.
+/// Effort for cells where [`QUICK`] found nothing: curled corners, squares far askew, codes bleached by the
+/// sun.
 pub const THOROUGH: Effort = Effort {
     reach_mm: 17.0,
     askew: &[0.0, -3.0, 3.0, -6.0, 6.0, -9.0, 9.0, -12.0, 12.0],
@@ -81,43 +83,51 @@ pub const THOROUGH: Effort = Effort {
     swept_mm: 12.0,
 };
 
-/// What is taken for the middle of a finder pattern.
+/// Template of a finder pattern.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 enum Mark {
-    /// 3, 5 and 7 modules wide squares in turn dark, light and dark. What is around is not looked at: visitors draw there.
+    /// Squares 3, 5 and 7 modules wide, in turn dark, light and dark. What is around does not count: visitors
+    /// draw there.
     Rings,
-    /// A dark square of 3 modules in light: what the sun leaves of it.
+    /// Dark square of 3 modules in a light one of 9: what the sun leaves of a pattern.
     Dot,
 }
 
-/// Number of rated places along a module's side.
+/// Number of places rated along a module's side.
 const PER_MODULE: usize = 2;
-/// Distance from a code's middle to that of a finder pattern along both axes, in modules.
+/// Distance from a code's centre to that of a finder pattern along both axes, in modules.
 const FINDER: f64 = 7.0;
 /// Half the width of a finder pattern with the light ring around it, in modules.
 const RING: f64 = 4.5;
-/// Minimum sum of three ratings for a closer look; a perfect code has 3.
+/// Minimum sum of three ratings for a flat candidate; a perfect code has 3.
 const PROMISING: f32 = 1.0;
-/// Minimum rating of a single mark, and maximum number of marks of a patch that are combined.
+/// Minimum rating of a single peak.
 const PEAK: f32 = 0.3;
+/// Maximum number of peaks of a patch, the highest, that are combined to triples.
 const PEAKS: usize = 24;
-/// Number of mark triples that are scored against the shared template; the likeliest are looked at closely. The eight best by their marks
-/// alone missed two flapping corners on the simulator's walls (hard-6).
+/// Maximum number of peak triples that are compared with the shared part; the likeliest of them are looked at
+/// closely.
+///
+/// The eight best by their ratings alone missed two flapping corners on the simulator's walls (hard-6).
 const BENT: usize = 80;
 
-/// Minimum ratio of a side's main to its cross component: 1.3 limits shear to 38 degrees, that of the simulator's flapping corners.
+/// Minimum ratio of a side's main component to its cross component: limits shear to 38 degrees, as the
+/// simulator's flapping corners have.
 const SHEARED: f64 = 1.3;
 
-/// What was found in a cell.
+/// Detection in a cell.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Sought {
-    /// How the square is turned.
+    /// Turn of the square against its cell.
     pub turn: Turn,
-    /// Its code, named or not.
+    /// Code of the square, identified or not.
     pub found: Found,
 }
 
-/// The best code in a cell; `None` where there is none to be seen.
+/// Best detection in a cell; `None` where no code shows.
+///
+/// A named code beats a nameless one, a flat one a sheared one. The search ends at the first that leaves no
+/// doubt.
 #[must_use]
 pub fn seek(
     luma: &Luma,
@@ -162,7 +172,7 @@ pub fn seek(
     best
 }
 
-/// The places where most shows of what all codes share, over all ways that the square may be turned.
+/// Candidates of the template search over all four turns, those with most of the shared part first.
 fn swept(
     luma: &Luma,
     identifier: &Identifier<'_>,
@@ -186,7 +196,7 @@ fn swept(
     all.into_iter().map(|(turn, swept)| (turn, swept.pose)).collect()
 }
 
-/// Places in a patch around the expected pose that look like a code's.
+/// Candidates by finder pattern in a patch around the expected pose.
 fn promising(
     luma: &Luma,
     identifier: &Identifier<'_>,
@@ -219,13 +229,13 @@ fn promising(
     poses
 }
 
-/// A pose that is looked at closely, and whether it is that of a code seen narrow or sheared.
+/// Candidate pose in the photo, and whether it comes from a narrow or sheared triple.
 struct Rough {
     pose: Pose,
     bent: bool,
 }
 
-/// A place that looks like a code's middle, in modules from the patch's middle, and the code's steps of one module there.
+/// Candidate in a patch: the code's centre in modules from the patch's, and its steps of one module there.
 #[derive(Copy, Clone)]
 struct Place {
     rating: f32,
@@ -246,7 +256,7 @@ impl Place {
     }
 }
 
-/// The best of the places, none near a better one.
+/// Non-maximum suppression: the best candidates, none near a better one, `most` at most.
 fn apart(mut places: Vec<Place>, most: usize) -> Vec<Place> {
     places.sort_by(|a, b| b.rating.total_cmp(&a.rating));
     let mut kept: Vec<Place> = Vec::new();
@@ -261,7 +271,8 @@ fn apart(mut places: Vec<Place>, most: usize) -> Vec<Place> {
     kept
 }
 
-/// Correlation of every place of a patch with a mark, −1 … 1; hardly changed by a few degrees of rotation.
+/// Score map of a patch: correlation of each corner between places with a template, −1 … 1, (places + 1) a
+/// side, row by row. Nearly the same for patterns a few degrees askew.
 struct Ratings {
     places: usize,
     rating: Vec<f32>,
@@ -286,8 +297,9 @@ impl Ratings {
         }
     }
 
-    /// The ratings of `count` places from (`x`, `y`) to the right; none where these are not all in the patch, which is made
-    /// large enough for all that is asked.
+    /// Ratings of `count` places from (`x`, `y`) to the right.
+    ///
+    /// None where these are not all in the patch, which is made large enough for all that is asked.
     fn row(&self, x: i64, y: i64, count: i64) -> &[f32] {
         let width = self.places + 1;
         let (Ok(x), Ok(y), Ok(count)) = (usize::try_from(x), usize::try_from(y), usize::try_from(count))
@@ -298,7 +310,7 @@ impl Ratings {
         self.rating.get(y * width + x..y * width + x + count).filter(|_| inside).unwrap_or_default()
     }
 
-    /// The places, best first, where three ratings stand as in a code that lies flat.
+    /// Flat candidates, best first: three ratings stand as in a code that lies flat.
     fn best_codes(&self, reach: f64, effort: &Effort) -> Vec<Place> {
         let per = float(PER_MODULE);
         let reach = i64::try_from(floor_index(reach * per)).unwrap_or(0);
@@ -326,7 +338,7 @@ impl Ratings {
         apart(promising, effort.closer)
     }
 
-    /// The places, best first, where three single marks stand as in a code that is seen narrow or sheared.
+    /// Sheared candidates, best first: three peaks stand as in a code that is seen narrow or sheared.
     fn bent_codes(&self, reach: f64) -> Vec<Place> {
         let peaks = self.peaks();
         let mut promising = Vec::new();
@@ -351,7 +363,7 @@ impl Ratings {
         apart(promising, BENT)
     }
 
-    /// The highest ratings that stand above all within two modules, with their places in modules from the patch's middle.
+    /// Highest local maxima within two modules, with their places in modules from the patch's centre.
     fn peaks(&self) -> Vec<(f32, [f64; 2])> {
         let (per, middle) = (float(PER_MODULE), self.middle());
         let last = i64::try_from(self.places).unwrap_or(0);
@@ -375,14 +387,15 @@ impl Ratings {
     }
 }
 
-/// Sums over rectangles of a patch, of levels and of their squares. They may wrap; the differences that are taken do not.
+/// Summed-area tables of a patch, of levels and of their squares, (places + 1) a side. They may wrap; the
+/// differences that are taken do not.
 struct Sums {
     width: usize,
     level: Vec<i32>,
     square: Vec<i32>,
 }
 
-/// Width of the unrated edge of a patch, in places: half the larger mark.
+/// Width of a patch's edge that is not rated, in places: half the larger template.
 const MARGIN: usize = 9;
 
 impl Sums {
@@ -406,7 +419,8 @@ impl Sums {
         Self { width, level, square }
     }
 
-    /// The sums over the squares of side `2 * half` about the corners between four places, of a whole row of corners.
+    /// Sums over the squares of side `2 * half` about the corners between four places, for a whole row of
+    /// corners.
     fn square_sums(&self, sums: &[i32], y: usize, half: usize) -> impl Iterator<Item = i32> {
         let (width, last) = (self.width, self.width - MARGIN);
         let row = |y: usize, shift: usize| &sums[y * width + shift..][..last - MARGIN];
@@ -417,8 +431,10 @@ impl Sums {
         far.zip(near).map(|((a, b), (c, d))| a.wrapping_add(*b).wrapping_sub(*c).wrapping_sub(*d))
     }
 
-    /// Correlation of what lies about each corner of a row with a mark: 7 × 7 modules of 196 places for rings, of which 132 are
-    /// dark; 9 × 9 modules of 324 places for a dot, of which 36 are dark. The first and last [`MARGIN`] stay what they are.
+    /// Rates a row of corners: correlation of what lies about each with a template.
+    ///
+    /// Rings cover 7 × 7 modules of 196 places, of which 132 are dark; a dot 9 × 9 modules of 324 places, of
+    /// which 36 are dark. The first and last [`MARGIN`] ratings are left as they are.
     fn rate_row(&self, y: usize, mark: Mark, ratings: &mut [f32]) {
         let (half, places) = match mark {
             Mark::Rings => (7, 132.0_f32),
@@ -443,7 +459,7 @@ impl Sums {
     }
 }
 
-/// Two stretches of one list, the earlier one to read, the later one to write.
+/// Two ranges of one slice, the earlier one to read, the later one to write.
 fn split(list: &mut [i32], earlier: Range<usize>, later: Range<usize>) -> (&[i32], &mut [i32]) {
     let (before, after) = list.split_at_mut(later.start);
     (&before[earlier], &mut after[..later.len()])

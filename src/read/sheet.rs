@@ -1,7 +1,4 @@
-//! Template matrix: all codes of an event as they look in one view, and the normalized correlation of what is seen with them.
-//!
-//! A row for each code, its own part without light and shared part, of length 1; so a comparison is one matrix-vector product. Coarse
-//! first, one place a module, then the shortlist with two.
+//! Templates of all codes of an event in one view, and the comparison of a sampled place with them.
 
 use super::book::{Match, RANKED};
 use super::draw::{LATTICE, PLACES, dot, draw, even_out, normalise, offset, project_out, single, weights};
@@ -15,25 +12,26 @@ pub(super) struct View {
     pub(super) blur: f64,
     /// Darkness below which nothing shows, as a share of full dark.
     pub(super) drowned: f32,
-    /// Whether light and contrast are evened out before comparing.
+    /// Whether light and contrast are locally normalised before comparing.
     pub(super) evened: bool,
 }
 
-/// All codes of an event in one view.
+/// Templates of all codes of an event in one view.
 #[derive(Debug)]
 pub(super) struct Sheet {
     view: View,
     weights: Vec<[f32; SIDE]>,
-    /// Orthonormal: constant, slope along x, slope along y, and what the blur lets in from the four sides around the code,
+    /// Orthonormal basis of the light, each vector a template: constant, slope along x, slope along y, and in
+    /// views neither bleached nor normalised what the blur lets in from the four sides around the code,
     /// whatever is drawn there.
     light: Vec<Vec<f32>>,
-    /// What all codes share, without light, of length 1.
+    /// Shared part: what all codes have in common, light projected out, of length 1; one template.
     pub(super) shared: Vec<f32>,
-    /// What is each code's own, without light and shared part, of length 1; one after the other.
+    /// Own parts: codes × places, light and shared part projected out, each of length 1.
     own: Vec<f32>,
-    /// The codes' own parts with one place a module, not normalized.
+    /// Own parts summed to one place a module: codes × `COARSE`, not normalised.
     coarse: Vec<f32>,
-    /// How strong each code's own part is against the shared part.
+    /// Ratio of each code's own part to its shared part, in length.
     strength: Vec<f32>,
 }
 
@@ -65,7 +63,7 @@ impl Sheet {
         Self { shared, own, coarse, strength, ..sheet }
     }
 
-    /// A code in this view, without light, of length 1.
+    /// Template of a code in this view, light projected out, of length 1.
     pub(super) fn drawn(&self, code: &Modules) -> Vec<f32> {
         let mut drawn = self.view.draw(code, &self.weights);
         self.darken(&mut drawn);
@@ -73,20 +71,20 @@ impl Sheet {
         drawn
     }
 
-    /// Takes the light (constant and slopes) out of what is seen.
+    /// Projects the light (the basis in `light`) out of what is seen.
     fn darken(&self, seen: &mut [f32]) {
         for part in &self.light {
             project_out(seen, part);
         }
     }
 
-    /// Correlation of what is seen with what all codes share.
+    /// Correlation of what is seen with the shared part, light projected out.
     pub(super) fn shared_fit(&self, seen: &[f32]) -> f32 {
         let power = dot(seen, seen) - self.light.iter().map(|part| dot(seen, part).powi(2)).sum::<f32>();
         if power <= 0.0 { 0.0 } else { dot(seen, &self.shared) / power.sqrt() }
     }
 
-    /// Compares what is seen with the codes at these places in the book.
+    /// Compares what is seen, one level a place, with the codes at these indices of the codebook.
     pub(super) fn compare(&self, seen: &[f32], among: &[usize]) -> Match {
         let mut rest = seen.to_vec();
         self.darken(&mut rest);
@@ -118,15 +116,19 @@ impl Sheet {
     }
 }
 
-/// Number of codes compared at full resolution: those with the best correlation at one place a module. Blur leaves little more than that to
-/// be seen, so the best and the second best are among them by far; common practice, no source.
+/// Maximum number of codes compared at full resolution: those most alike at one place a module.
+///
+/// Blur leaves little more than that to be seen, so the best and the second best are among them by far;
+/// common practice, no source.
 const IN_FULL: usize = 24;
-/// Number of codes that stay in the running at one place after the coarse comparison. A place is compared a dozen times, ever closer; with
-/// all codes only once, or 3,000 cells would cost much more each than 200.
+/// Number of codes that stay in the running at one place after the first coarse comparison.
+///
+/// A place is compared a dozen times, ever closer; with all codes only once, or 3,000 cells would cost much
+/// more each than 200.
 const SHORTLIST: usize = 64;
 
 impl Sheet {
-    /// The codes of the whole event that are most like what is seen.
+    /// Indices of the codes of the whole event that are most like what is seen, in ascending order.
     pub(super) fn shortlist(&self, seen: &[f32]) -> Vec<usize> {
         let mut rest = seen.to_vec();
         self.darken(&mut rest);
@@ -134,7 +136,7 @@ impl Sheet {
         self.likeliest(&rest, 0..self.strength.len(), SHORTLIST)
     }
 
-    /// The `most` codes of these that are most like what is seen, in their order.
+    /// Indices of the `most` codes among these that are most like `rest`, in ascending order.
     fn likeliest(&self, rest: &[f32], among: impl Iterator<Item = usize>, most: usize) -> Vec<usize> {
         let rest: Vec<f32> = a_place_a_module(rest).collect();
         let alike = |at: usize| dot(&rest, &self.coarse[at * COARSE..(at + 1) * COARSE]);
@@ -149,10 +151,10 @@ impl Sheet {
     }
 }
 
-/// Length of a coarse row, one place a module, padded to a multiple of eight.
+/// Length of a template with one place a module, padded to a multiple of eight.
 const COARSE: usize = (SIDE * SIDE).next_multiple_of(8);
 
-/// Sums over each module's places.
+/// Sums over the four places of each module, row by row, padded with zeros to `COARSE`.
 fn a_place_a_module(levels: &[f32]) -> impl Iterator<Item = f32> {
     let module = |i: usize| {
         let at = i / SIDE * 2 * LATTICE + i % SIDE * 2;

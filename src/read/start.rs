@@ -1,4 +1,4 @@
-//! The first camera: from codes that agree with each other where they hang.
+//! Consensus: the first camera, from codes that agree with each other where they hang.
 
 use super::camera::Anchor;
 use super::lens::Lens;
@@ -7,12 +7,12 @@ use crate::frame::{Length, WallMm};
 
 /// Maximum distance of an inlier from its place, in mm: squares and cards hang within some 15.
 const AGREES_MM: f64 = 25.0;
-/// Growth of that distance for each mm from the codes that the camera was fitted to, while they are few.
+/// Growth of that distance for each mm from the nearest inlier, while there are fewer than 6 inliers.
 const DRIFT: f64 = 0.12;
-/// Number of codes tried as seeds.
+/// Maximum number of anchors tried as seeds.
 const SEEDS: usize = 12;
 
-/// The camera that most of the anchors agree with, and which of them do. `None` where there are no anchors.
+/// Camera with the most inliers, and these. `None` where there are no anchors.
 ///
 /// Grown from one anchor outwards, each time fitted again: a few that hang elsewhere do not bend it.
 #[must_use]

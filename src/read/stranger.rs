@@ -1,4 +1,4 @@
-//! Foreign codes: the text of a code that is none of this event's, decoded with error correction from its modules.
+//! Foreign codes: what codes say that are none of this event's.
 
 use rqrr::{Grid, SimpleGrid};
 
@@ -13,10 +13,12 @@ pub fn text(luma: &Luma, pose: &Pose) -> Option<String> {
     decoded(&pose.modules(luma), SIDE)
 }
 
-/// Text of a code from the levels of its modules, row by row, `side` in a row; `None` where error correction fails.
+/// Text of a code from the levels of its modules, side × side, row by row; `None` where error correction
+/// fails.
 ///
-/// Without control characters: whoever printed it may mean the terminal that shows it. Dark and light are told apart by one level for
-/// the whole code, and if that fails by the levels around each module.
+/// Without control characters: whoever printed it may mean the terminal that shows it. Dark and light are
+/// told apart by one threshold for the whole code, and if that fails by thresholds nearer to the mean around
+/// each module.
 pub(super) fn decoded(levels: &[f32], side: usize) -> Option<String> {
     let half = threshold(levels);
     let around = around(levels, side);
@@ -30,7 +32,8 @@ pub(super) fn decoded(levels: &[f32], side: usize) -> Option<String> {
     Some(text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect())
 }
 
-/// The tag in what a square's or a card's code of any event says, `K7M-D7`, `K7M/D`, `K7M.1`; `None` for codes of other kinds.
+/// Tag in the text of a square's or a card's code of any event, `K7M-D7`, `K7M/D`, `K7M.1`; `None` for codes
+/// of other kinds.
 #[must_use]
 pub fn tag(text: &str) -> Option<&str> {
     let (tag, rest) = text.split_at_checked(3)?;
@@ -38,7 +41,7 @@ pub fn tag(text: &str) -> Option<&str> {
     ours.then_some(tag)
 }
 
-/// The mean of the 5 × 5 modules around each, as far as they lie in the code.
+/// Mean of the 5 × 5 modules around each, clipped to the code; side × side, row by row.
 fn around(levels: &[f32], side: usize) -> Vec<f32> {
     let span = |k: usize| k.saturating_sub(2)..(k + 3).min(side);
     (0..levels.len())
@@ -50,7 +53,8 @@ fn around(levels: &[f32], side: usize) -> Vec<f32> {
         .collect()
 }
 
-/// The middle between the means of dark and light, found by four rounds of dividing the levels by it.
+/// Threshold between dark and light: the midpoint of their means, found in four rounds of splitting the
+/// levels by it.
 fn threshold(levels: &[f32]) -> f32 {
     let mean = |of: &mut dyn Iterator<Item = f32>| {
         let (sum, count) = of.fold((0.0, 0.0_f32), |(s, n), level| (s + level, n + 1.0));

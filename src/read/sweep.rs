@@ -1,8 +1,10 @@
-//! Sweep: every place of a patch is compared with all that codes share, for codes whose finder patterns no longer show.
+//! Template search: every place of a patch is compared with the shared part, for codes whose finder patterns
+//! no longer show.
 //!
-//! In go the pose at which a code is expected and how far off it may be; out come the likeliest poses, best first. A code is
-//! looked at with one place a module. What lies around it is not looked at, and the outermost modules count for where
-//! the code is, but not for how much there is to explain: visitors draw up to them, and blur lets that in.
+//! In go the pose at which a code is expected and how far off it may be; out come the likeliest poses, best
+//! first. A code is compared at one place a module. What lies around it does not count, and the outermost
+//! modules count for where the code is, but not for how much there is to explain: visitors draw up to them,
+//! and blur lets that in.
 //!
 //! ```text
 //!    ┌──────────────────────────┐      for each direction the patch is straightened anew;
@@ -23,26 +25,29 @@ use crate::plan::code::SIDE;
 
 /// Length of a row of the shared part, padded to a multiple of eight.
 const ROW: usize = 24;
-/// Directions of the sweep, in degrees from the expected one; alignment pulls in what lies between.
+/// Directions tried, in degrees from the expected one; alignment pulls in what lies between.
 const ASKEW: [f64; 3] = [0.0, -4.0, 4.0];
-/// Samples along a module's side, averaged.
+/// Number of samples along a module's side, averaged to one level.
 const SAMPLES: usize = 2;
-/// Width of the edge, in modules, that does not count in the variance to be explained.
+/// Width of the code's edge that does not count for how much there is to explain, in modules.
 const EDGE: usize = 2;
-/// Minimum rating for a closer look; a clean code has 0.35 to 0.5, the faintest that was named 0.2.
+/// Minimum rating for a candidate; a clean code has 0.35 to 0.5, the faintest that was named 0.2.
 const PROMISING: f32 = 0.18;
-/// Radius of the non-maximum suppression, in modules.
+/// Radius of non-maximum suppression along each axis, in modules.
 const APART: usize = 2;
 
-/// A place that may be a code's, and how much of the shared part shows there.
+/// Candidate of the template search.
 #[derive(Copy, Clone, Debug)]
 pub(super) struct Swept {
+    /// Correlation with the shared part, as `Patch::rate` gives it.
     pub(super) rating: f32,
+    /// Pose in the photo.
     pub(super) pose: Pose,
 }
 
-/// The `most` likeliest poses within `reach` modules of the expected one. `shared` is what all codes share, a place a module,
-/// light taken out.
+/// Candidates within `reach` modules of the expected pose, best first, `most` at most.
+///
+/// `shared` is the shared part, 21 × 21 levels, one a module, row by row, light projected out.
 pub(super) fn sweep(luma: &Luma, shared: &[f32], expected: &Pose, reach: f64, most: usize) -> Vec<Swept> {
     let reach = ceil_index(reach);
     // rows are filled up so that eight places are multiplied at a time
@@ -82,7 +87,8 @@ pub(super) fn sweep(luma: &Luma, shared: &[f32], expected: &Pose, reach: f64, mo
     kept.into_iter().map(|(swept, _)| swept).collect()
 }
 
-/// The `most` of these poses at which most shows of what all codes share, best first; `px` says how many pixels a module has there.
+/// Poses with the largest correlation with the shared part, best first, `most` at most; `px` gives the pixels
+/// a module.
 pub(super) fn likeliest(
     luma: &Luma,
     identifier: &Identifier<'_>,
@@ -98,7 +104,7 @@ pub(super) fn likeliest(
     rated.into_iter().map(|(_, pose)| pose).collect()
 }
 
-/// Correlation of what is seen under a pose, one place a module, with what all codes share.
+/// Correlation of what is seen under a pose, one place a module, with the shared part.
 fn fit(luma: &Luma, shared: &[f32], pose: &Pose, seen: &mut Vec<f32>) -> f32 {
     let corner = 0.5 - float(SIDE) / 2.0;
     luma.lattice(pose.centre + (pose.u + pose.v) * corner, [pose.u, pose.v], [SIDE, SIDE], seen);
@@ -109,11 +115,11 @@ fn fit(luma: &Luma, shared: &[f32], pose: &Pose, seen: &mut Vec<f32>) -> f32 {
     seen.iter().zip(shared).map(|(level, part)| level * part).sum::<f32>() / power.sqrt()
 }
 
-/// A straightened piece of the photo, one level a module.
+/// Straightened piece of the photo, one level a module, row by row.
 struct Patch {
     side: usize,
     level: Vec<f32>,
-    /// Sums over rectangles from the top left, of levels and of their squares.
+    /// Summed-area tables of levels and of their squares, (side + 1) × (side + 1).
     sums: Vec<[f64; 2]>,
 }
 
@@ -148,7 +154,8 @@ impl Patch {
         Self { side, level, sums }
     }
 
-    /// Correlation with the shared part of the code whose top left module is there.
+    /// Correlation of the shared part with the code whose top left module is there, normalised without its
+    /// [`EDGE`].
     fn rate(&self, shared: &[f32], right: usize, down: usize) -> f32 {
         let mut sums = [0.0_f32; 8];
         for (row, part) in shared.chunks_exact(ROW).enumerate() {

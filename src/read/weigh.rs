@@ -1,19 +1,19 @@
-//! Weighing a code's name against the pixels themselves: what should they hold if it were that code?
+//! Weighing: the fit of one code to the photo's own pixels, by a forward model of print, blur and light.
 //!
-//! In go a pose, good to a fraction of a module, and a code; out comes how well that very code explains the pixels under the
-//! pose: a forward model of print, blur and light,
+//! In go a pose, good to a fraction of a module, and a code; out comes the residual that this very code
+//! leaves of the pixels under the pose:
 //!
 //! ```text
-//!   pixel = light · (1, x, y, four sides) + contrast · (the code's darkness, blurred, at the pixel's place) + noise
+//!   pixel = light · (1, x, y, four sides) + contrast · (the code's blurred darkness there) + noise
 //! ```
 //!
-//! fitted by Gauss–Newton in fifteen unknowns: the six of the pose, the blur, seven of light (the four sides around the code may
-//! be drawn on, and blur lets that in), one of contrast. Pixels are
-//! taken as the photo has them, not interpolated: at one pixel a module, interpolation is the largest error there is.
-//! Where a module has many pixels, blocks of them are taken together.
+//! Fitted by Gauss–Newton in fifteen unknowns: the six of the pose, the blur, seven of light (the four sides
+//! around the code may be drawn on, and blur lets that in), one of contrast. Pixels are taken as the photo
+//! has them, not interpolated: at one pixel a module, interpolation is the largest error there is. Where a
+//! module has many pixels, blocks of them are averaged.
 //!
-//! Finder patterns and timing are the same in all codes of the world. How well *they* are explained says what noise and
-//! model leave at this place; a wrong code leaves more than that of the rest.
+//! Finder patterns and timing are the same in all codes of the world. The residual over *them* says what
+//! noise and model leave at this place; a wrong code leaves more than that over the rest.
 
 use nalgebra::{SMatrix, SVector};
 
@@ -24,38 +24,38 @@ use crate::photo::Luma;
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
 
-/// Minimum size of a module, in blocks, after pixels are averaged in blocks.
+/// Minimum number of blocks along a module's side after pixels are averaged in blocks.
 const BLOCK_PX: f64 = 1.25;
-/// Range of the blur's standard deviation, in pixels (blocks): a pixel's own area is 0.29.
+/// Range of the blur's standard deviation, in pixels (blocks): a pixel's own area alone has 0.29.
 const BLUR: (f64, f64) = (0.3, 2.4);
-/// Radius of the blur's kernel, in standard deviations.
+/// Reach of the blur, in standard deviations; what lies beyond is left out.
 const REACH: f64 = 3.3;
-/// Maximum number of module edges in a pixel's view: twice the reach at a blur of 2.4 modules.
+/// Maximum number of module edges within one pixel's reach: twice the reach at a blur of 2.4 modules.
 const EDGES: usize = 20;
-/// Number of unknowns: six of the pose, the blur, light, contrast.
+/// Number of unknowns: six of the pose, the blur, seven of light, the contrast.
 const UNKNOWNS: usize = 15;
-/// Number of linear unknowns: seven of light, one of contrast.
+/// Number of linear unknowns: seven of light, the contrast.
 const LIGHTS: usize = 8;
-/// Length, in modules, by which offsets from the centre are divided, so that all unknowns of the pose weigh about the same.
+/// Unit of offsets from the centre, in modules, so that all unknowns of the pose have about the same weight.
 const ARM: f64 = 8.0;
-/// Ridge term against stretching and against a change of blur, as a share of the pixels' own weight.
+/// Ridge term for the pose's matrix and for a change of the blur, as a share of the pixels' own weight.
 const STIFFNESS: f64 = 0.01;
 /// Ridge term per pixel for the four side-light coefficients.
 const SIDES_LEAST: f64 = 1e-5;
-/// Maximum length of a step, in modules and as a share of the blur.
+/// Maximum change of an unknown in one step: in modules, and for the blur as a share of it.
 const LONGEST: f64 = 0.5;
 
-/// The pixels under a code.
+/// Pixels under a code, or blocks of them: places and levels in the same order.
 #[derive(Debug)]
 pub(super) struct Pixels {
     at: Vec<Point<PhotoPx>>,
     level: Vec<f32>,
-    /// Pixels along the side of a block.
+    /// Side of a block, in pixels.
     block: f64,
 }
 
 impl Pixels {
-    /// The pixels whose middles lie on the code; `None` where they are too few or not all in the photo.
+    /// Pixels whose centres lie on the code; `None` where they are too few or a corner is not in the photo.
     pub(super) fn under(luma: &Luma, pose: &Pose) -> Option<Self> {
         let corners = pose.corners();
         if corners.iter().any(|c| !luma.holds(*c, 1.0)) {
@@ -88,27 +88,33 @@ fn mean(luma: &Luma, x: usize, y: usize, size: usize) -> f32 {
     rows.map(|grey| f32::from(*grey)).sum::<f32>() / single(float(size * size))
 }
 
-/// How a code explains the pixels.
+/// Fit of one code to the pixels.
 #[derive(Copy, Clone, Debug)]
 pub(super) struct Weighed {
-    /// Where the code lies then.
+    /// Pose after the fit.
     pub(super) pose: Pose,
-    /// Deviation of the blur in pixels of the photo.
+    /// Standard deviation of the blur, in pixels of the photo.
     pub(super) blur: f64,
-    /// Sum of squares that is left.
+    /// Residual sum of squares, in grey levels squared.
     pub(super) left: f64,
-    /// What is left a pixel over finder patterns and timing, and over the rest.
+    /// Mean squared residual over finder patterns and timing, and over the other modules.
     pub(super) known_and_rest: [f64; 2],
-    /// Sum of squares without the code, light taken out.
+    /// Residual sum of squares of light alone, without the code.
     pub(super) without: f64,
-    /// Ratio of the residual that looks like flipped modules to what noise alone would give: 1 where all is noise.
+    /// Power of the residual that looks like modules of another colour, over that of pure noise: 1 where all
+    /// is noise.
     pub(super) flips: f64,
-    /// How dark its dark modules are, as a share of the paper's brightness.
+    /// Darkness of the ink, as a share of the paper's brightness.
     pub(super) ink: f64,
+    /// Number of pixels (blocks) fitted.
     pub(super) pixels: usize,
 }
 
-/// Fits the code to the pixels, from a pose and a blur in pixels of the photo, in at most `steps` steps.
+/// Fits a code to the pixels, from a start of pose and blur (in pixels of the photo), in at most `steps`
+/// steps.
+///
+/// `drowned` is the darkness, as a share of full dark, below which a place shows as paper. `None` where the
+/// model cannot be set up at the start.
 pub(super) fn weigh(
     pixels: &Pixels,
     code: &Modules,
@@ -148,35 +154,35 @@ pub(super) fn weigh(
 type Normal = SMatrix<f64, UNKNOWNS, UNKNOWNS>;
 type Unknowns = SVector<f64, UNKNOWNS>;
 
-/// The model at one pose and blur, with the light that suits it best.
+/// Linearised model at one pose and blur, with the light that suits it best.
 struct Fit {
     normal: Normal,
     right: Unknowns,
-    /// Constant, slopes, contrast.
+    /// Coefficients of the light, in the order of `Seen::lit`: constant, two slopes, four sides, contrast.
     light: [f64; LIGHTS],
     left: f64,
     known_and_rest: [f64; 2],
     without: f64,
     sides_least: f64,
-    /// What is left of each pixel.
+    /// Residual of each pixel, in grey levels.
     errors: Vec<f64>,
 }
 
-/// What one pixel sees of the code.
+/// One pixel's share in the model.
 struct Seen {
-    /// Its place from the code's middle, in modules.
+    /// Offset from the code's centre, in modules.
     at: [f64; 2],
     level: f64,
-    /// Shares of the pixel's view that lie left, right, above and below of the code.
+    /// Weight of its blur beyond the code's left, right, upper and lower edge.
     sides: [f64; 4],
-    /// The code there: darkness (negative), and its change along x, y and with the blur.
+    /// Darkness of the code there (negative), and its derivatives by x, y and blur.
     code: [f64; 4],
-    /// Share of the pixel's view that is finder or timing pattern.
+    /// Share of finder patterns and timing in what it sees, 0 … 1.
     known: f64,
 }
 
 impl Seen {
-    /// What its level is made of: light, then the code.
+    /// Row of the linear model: light, then the code.
     fn lit(&self) -> [f64; LIGHTS] {
         let [left, right, above, below] = self.sides;
         [1.0, self.at[0] / ARM, self.at[1] / ARM, left, right, above, below, self.code[0]]
@@ -253,7 +259,7 @@ impl Fit {
         Some(fit)
     }
 
-    /// One step of Gauss–Newton: pose, blur, and how far they moved.
+    /// One step of Gauss–Newton: next pose, next blur, and the largest change of an unknown.
     fn step(&self, pose: &Pose, blur: f64, first: f64) -> Option<(Pose, f64, f64)> {
         let mut normal = self.normal;
         let mut right = self.right;
@@ -277,7 +283,7 @@ impl Fit {
     }
 }
 
-/// Shares of the modules in a pixel's view along one axis, and their derivatives.
+/// Weights of the modules within a pixel's reach along one axis, with their derivatives by place and width.
 struct Axis {
     first: usize,
     count: usize,
@@ -285,7 +291,7 @@ struct Axis {
     with_place: [f64; EDGES],
     with_width: [f64; EDGES],
     width: f64,
-    /// Shares before the first module and after the last.
+    /// Weight before the code's first module and after its last.
     beyond: [f64; 2],
 }
 
@@ -320,7 +326,8 @@ impl Axis {
     }
 }
 
-/// What a pixel sees of a code: darkness and its changes; and how much of that is finder pattern or timing.
+/// Darkness of a code at a pixel (negative) with its derivatives by x, y and blur; and the share of finder
+/// patterns and timing in it.
 fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> ([f64; 4], f64) {
     let dark = code.as_slice();
     let (mut level, mut along, mut down, mut wider, mut known, mut all) = (0.0, 0.0, 0.0, 0.0, 0.0, 1e-9);
@@ -352,9 +359,10 @@ fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> ([f64; 4
     ([level + drowned, along, down, wider / blur], known / all)
 }
 
-/// What is left of the pixels, compared with what each module that differs from code to code would leave if it had the other
-/// colour: the sum of squares of what is alike, over what noise as strong lets expect. A score test (C. R. Rao, 1948) of "this very
-/// code" against "whatever code".
+/// Score test (C. R. Rao, 1948) of "this very code" against "whatever code", as a ratio to noise.
+///
+/// The residual is correlated with the change that each module of its own would make by having the other
+/// colour; the sum of squares of these, over what noise of the residual's power lets expect.
 fn flips(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> f64 {
     let det = pose.u.cross(pose.v).abs();
     let wide = [pose.v.length().value(), pose.u.length().value()].map(|side| blur * side / det);
@@ -377,7 +385,7 @@ fn flips(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> f64 {
     alike.iter().map(|a| a * a).sum::<f64>() / (power * noise).max(f64::MIN_POSITIVE)
 }
 
-/// Whether a module belongs to a finder pattern with its separator, or to the timing: the same in every code.
+/// Whether a module belongs to a finder pattern with its separator, or to the timing: equal in every code.
 fn is_known(column: usize, row: usize) -> bool {
     let (low, high) = (8, SIDE - 8);
     column == 6
@@ -387,11 +395,11 @@ fn is_known(column: usize, row: usize) -> bool {
         || (column >= high && row < low)
 }
 
-/// Steps of the table of the normal distribution a unit, and where it ends.
+/// Table of the normal distribution: entries a unit, and its last argument.
 const FINE: f64 = 64.0;
 const END: f64 = 4.0;
 
-/// The share of a standard normal distribution below `z`, and its density there.
+/// Cumulative standard normal distribution at `z`, and its density there, from a table.
 fn normal(z: f64) -> (f64, f64) {
     static TABLE: std::sync::OnceLock<Vec<(f64, f64)>> = std::sync::OnceLock::new();
     let table = TABLE.get_or_init(|| {

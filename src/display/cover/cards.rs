@@ -1,4 +1,4 @@
-//! Which cards around the wall are in sight: those whose code is where it belongs.
+//! Cards around the wall that are in sight: those whose code is where it belongs.
 
 use rayon::prelude::*;
 
@@ -11,15 +11,16 @@ use crate::read::PhotoReading;
 
 use super::Tiles;
 
-/// Search radius around a card's place, in steps to each side, and the step in modules.
+/// Search around a card's place: number of steps to each side, and a step in modules.
 const STEPS: (i8, f64) = (5, 0.9);
-/// Least correlation of a code's modules with what is printed: codes of cards have 441 modules of 1.5 mm or more, so that chance
-/// stays below 0.25.
+/// Minimum correlation of a code's modules with what is printed.
+///
+/// Codes of cards have 441 modules of 1.5 mm or more, so that chance stays below 0.25.
 const ALIKE: f64 = 0.6;
 /// Maximum distance of a card from its place, in mm.
 const ASKEW_MM: f64 = 8.0;
 
-/// The tiles of the cards that are in sight.
+/// Whether each tile, row by row, belongs to a card that is in sight.
 pub(super) fn in_sight(photo: &Photo, reading: &PhotoReading, printed: &Printed, tiles: Tiles) -> Vec<bool> {
     let seen: Vec<&Card> = printed.cards.par_iter().filter(|card| is_seen(photo, reading, card)).collect();
     let mut cards = vec![false; tiles.count()];
@@ -33,7 +34,7 @@ pub(super) fn in_sight(photo: &Photo, reading: &PhotoReading, printed: &Printed,
     cards
 }
 
-/// The upper left and the lower right corner of a card, with what it may hang askew.
+/// Upper left and lower right corner of a card on the wall, widened by [`ASKEW_MM`].
 fn outline(card: &Card, square_mm: f64, printed: &Printed) -> [Point<WallMm>; 2] {
     let (half, long) = (RING_MM / 2.0, square_mm.min(EDGE_CARD_MOST_MM) / 2.0);
     let shift = crate::plan::cards::edge_code_shift_mm(printed.grid.square_mm);
@@ -57,7 +58,8 @@ fn is_seen(photo: &Photo, reading: &PhotoReading, card: &Card) -> bool {
     })
 }
 
-/// The correlation of a card's modules, dark as 1, with the darkness of the photo where they would be.
+/// Correlation of a card's modules, dark as 1, with the photo's darkness at its place shifted by (`right`,
+/// `down`) mm.
 fn alike(photo: &Photo, reading: &PhotoReading, card: &Card, (right, down): (f64, f64)) -> f64 {
     let [mut n, mut sum_a, mut sum_b, mut aa, mut bb, mut ab] = [0.0; 6];
     for i in (0..SIDE * SIDE).step_by(2) {

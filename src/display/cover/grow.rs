@@ -1,8 +1,11 @@
-//! Which tiles a person hides: those that look like nothing of the wall's own and reach in from outside, or from a group of
-//! cells that could not be read.
+//! Region growing: the tiles that a person hides.
 //!
-//! A freely drawn square has tiles that look like nothing of its own too. They are left alone unless somebody was found: such a
-//! tile counts only where an unbroken way of such tiles leads to it from where somebody surely stands.
+//! These look like nothing of the wall's own and reach in from outside, or from a group of cells that could
+//! not be read.
+//!
+//! A freely drawn square has tiles that look like nothing of its own too. They are left alone unless somebody
+//! was found: such a tile counts only where it is connected through such tiles to where somebody surely
+//! stands.
 
 use std::cell::OnceCell;
 
@@ -22,7 +25,7 @@ const OWN: f64 = 52.0;
 const REACH: usize = 2;
 /// Maximum distance from paper, in levels, of a tile that is not drawn on; it is no person's unless everything around should be darker …
 const UNDRAWN: f64 = 30.0;
-/// … than this, in levels from paper.
+/// Minimum distance from paper of a colour that should cover its tile, in levels.
 const FULL: f64 = 110.0;
 /// Minimum share of foreign tiles in an unread cell that has somebody before it, where a neighbour has too.
 const HIDDEN: f64 = 0.5;
@@ -40,7 +43,7 @@ const TOUCHING: f64 = 0.3;
 /// Number of bare cells in a row from somebody that are doubted: a shirt is two or three squares wide.
 const DOUBTED: usize = 3;
 
-/// The tiles that a person hides, and whether there is somebody.
+/// Whether each tile, row by row, is hidden by a person; and whether there is somebody.
 pub(super) fn grow(
     looks: &Looks,
     reading: &PhotoReading,
@@ -72,7 +75,7 @@ pub(super) fn grow(
     (covered, true)
 }
 
-/// What was seen in each cell, in the order of the cells.
+/// Sights of the cells, row by row.
 fn sights(reading: &PhotoReading, grid: &Grid) -> Vec<Sight> {
     let mut sights = vec![Sight::Unseen; grid.count()];
     for cell in reading.cells.iter().filter(|cell| grid.holds(cell.cell)) {
@@ -91,8 +94,9 @@ struct Growing<'a> {
 }
 
 impl Growing<'_> {
-    /// Where somebody surely is: foreign tiles at the outer edge of what is seen, and in cells of which two beside each other
-    /// are hidden.
+    /// Seeds: foreign tiles where somebody surely is.
+    ///
+    /// At the outer edge of what is seen, and in cells of which two beside each other are hidden.
     fn seeds(&self) -> Vec<usize> {
         let tiles = self.looks.tiles;
         let edge = (0..tiles.count()).filter(|tile| tiles.cell(*tile).is_none() && self.is_edge(*tile));
@@ -128,7 +132,7 @@ impl Growing<'_> {
                 || self.beside(tile).any(|other| self.looks.colours[other].is_none()))
     }
 
-    /// The tiles to the left and right, above and below.
+    /// 4-neighbours of a tile.
     fn beside(&self, tile: usize) -> impl Iterator<Item = usize> + use<> {
         let tiles = self.looks.tiles;
         let (x, y, columns) = (tile % tiles.columns, tile / tiles.columns, tiles.columns);
@@ -141,9 +145,11 @@ impl Growing<'_> {
         places.into_iter().flatten()
     }
 
-    /// Everything foreign that hangs together with the seeds, and how many tiles of it lie on the wall itself. A cell that was not
-    /// read is passed through as a whole where somebody reaches into it: it is covered in any case, and a sleeve over a drawing of
-    /// its own colour would end the way.
+    /// Flood fill: everything foreign that is connected with the seeds, and its number of tiles on the wall
+    /// itself.
+    ///
+    /// An unread cell is passed through as a whole where somebody reaches into it: it is covered in any case,
+    /// and a sleeve over a drawing of its own colour would end the way.
     fn flood(&self, seeds: Vec<usize>) -> (Vec<bool>, usize) {
         let mut grown = vec![false; self.looks.tiles.count()];
         let mut asked = grown.clone();
@@ -169,7 +175,7 @@ impl Growing<'_> {
         (grown, on_wall)
     }
 
-    /// The tiles of a cell that was not read and that are not grown yet, now grown, where enough of them are foreign.
+    /// Tiles of an unread cell that were not grown yet, now grown, where enough of them are foreign.
     fn reached(&self, cell: Cell, grown: &mut [bool], asked: &mut [bool]) -> Vec<usize> {
         let own: Vec<usize> = self.looks.tiles.of_cell(cell).collect();
         if float(own.iter().filter(|tile| self.is_foreign(**tile)).count()) < PASSED * float(TILES * TILES) {
@@ -200,7 +206,8 @@ impl Growing<'_> {
         }
     }
 
-    /// Whether a colour is none that a drawing of a piece has there: not between paper and a colour that is expected nearby.
+    /// Whether a drawing of a piece has no such colour there: none between paper and a colour that is
+    /// expected nearby.
     fn is_not_drawn(&self, home: Cell, (column, row): (usize, usize), colour: [u8; 3], read: bool) -> bool {
         let Some(expected) = self.asked.get_or_init(|| (self.expected)()) else { return !read };
         if read && is_code(self.printed, self.looks.tiles.side_mm, column, row) {
@@ -237,7 +244,7 @@ impl Growing<'_> {
         wide
     }
 
-    /// Covers holes.
+    /// Covers holes of at most [`HOLE`] tiles.
     fn fill_holes(&self, covered: &mut [bool]) {
         let mut asked = covered.to_vec();
         for first in 0..covered.len() {
@@ -297,7 +304,7 @@ impl Growing<'_> {
         }
     }
 
-    /// Covers squares as a whole of which most is covered.
+    /// Covers as a whole the squares of which more than [`MOSTLY`] is covered.
     fn fill_squares(&self, covered: &mut [bool]) {
         for cell in self.grid.cells() {
             let tiles: Vec<usize> = self.looks.tiles.of_cell(cell).collect();

@@ -1,4 +1,4 @@
-//! The colour of every tile of the wall and its rim, the light evened out, and that of the bare wall.
+//! Colours of every tile of the wall and its rim, light corrected, and of the bare wall.
 
 use rayon::prelude::*;
 
@@ -21,7 +21,7 @@ const FEWEST: usize = 24;
 /// Maximum distance of a tile from the bare wall's colour: in levels, and in median deviations of its tiles; the larger counts.
 const AWAY: (f64, f64) = (26.0, 6.0);
 
-/// What a photo shows, tile by tile.
+/// Colours of a photo, tile by tile, row by row.
 pub(super) struct Looks {
     pub tiles: Tiles,
     /// Mean colours; `None` outside the photo.
@@ -35,7 +35,7 @@ pub(super) struct Looks {
     pub papers: Vec<Option<([u8; 3], f64)>>,
     /// The bare wall's colour and how far from it a tile of it may lie; `None` where it is not seen.
     backing: Option<([u8; 3], f64)>,
-    /// Which tiles of the rim belong to cards that are in sight.
+    /// Whether each tile belongs to a card that is in sight.
     pub cards: Vec<bool>,
 }
 
@@ -111,7 +111,7 @@ fn tile(photo: &Photo, reading: &PhotoReading, tiles: Tiles, column: usize, row:
     Seen { colour: Some(colour), clipped: false, grain: float(most - least) / mean.max(1.0) }
 }
 
-/// The bare wall's colour: the median of the rim above the wall and to its right, where no cards hang.
+/// Colour of the bare wall: the median of the rim above the wall and to its right, where no cards hang.
 fn backing(colours: &[Option<[u8; 3]>], tiles: Tiles) -> Option<([u8; 3], f64)> {
     let (rim, right, bottom) = (tiles.rim, tiles.columns - tiles.rim, tiles.rows - tiles.rim);
     let beside = |tile: usize| {
@@ -138,7 +138,7 @@ pub(super) fn median(mut levels: Vec<u8>) -> u8 {
     levels.get(levels.len() / 2).copied().unwrap_or(0)
 }
 
-/// The distance of two colours in levels.
+/// Euclidean distance of two colours, in levels.
 pub(super) fn away(one: [u8; 3], other: [u8; 3]) -> f64 {
     let part = |i: usize| f64::from(one[i]) - f64::from(other[i]);
     (part(0).powi(2) + part(1).powi(2) + part(2).powi(2)).sqrt()

@@ -1,4 +1,5 @@
-//! What of a photo is covered before anything is drawn from it: nobody who stands before the wall is kept in a picture.
+//! Cover: what of a photo is hidden before anything is drawn from it, so that nobody before the wall is kept
+//! in a picture.
 //!
 //! ```text
 //!   Photo, PhotoReading ─▶ looks ─▶ the mean colour of each tile, light evened out   ┐
@@ -38,21 +39,23 @@ use crate::read::{Camera, PhotoReading, Sight};
 use super::drawing::Canvas;
 use super::marked::MARGIN_MM;
 
-/// Tiles along a square's side: 8 mm on squares of 127 mm, a third of a child's wrist. Fewer hide a drawing around an arm, more
-/// are ruled by single strokes.
+/// Number of tiles along a square's side: 8 mm on squares of 127 mm, a third of a child's wrist.
+///
+/// Fewer hide a drawing around an arm, more are ruled by single strokes.
 pub(super) const TILES: usize = 16;
 /// Colour of what is covered: a little darker than paper.
 pub const PLAIN: Rgb<u8> = Rgb([214, 216, 220]);
-/// Letters on what is covered, and their heights as shares of a cell's side: the label and the state.
+/// Colour of letters on what is covered.
 const INK: Rgb<u8> = Rgb([70, 74, 82]);
+/// Heights of the label's and of the state's letters, as shares of a cell's side.
 const LETTERS: (f64, f64) = (0.22, 0.14);
 
-/// The colours that are to be drawn, tile by tile.
+/// Expected colours: mean of the picture for each tile of each piece, cell by cell, each row by row.
 #[derive(Clone, Debug)]
 pub struct Expected(Vec<[u8; 3]>);
 
 impl Expected {
-    /// The mean colours of the tiles of each cell's piece.
+    /// Expected colours of a picture over a grid.
     #[must_use]
     pub fn of(picture: &Picture, grid: &Grid) -> Self {
         let crop = picture.crop(grid);
@@ -71,13 +74,13 @@ impl Expected {
         Self(colours)
     }
 
-    /// The colour of a tile of a cell's piece, upright.
+    /// Expected colour of a tile of a cell's piece, upright.
     fn at(&self, home: usize, column: usize, row: usize) -> [u8; 3] {
         self.0.get((home * TILES + row) * TILES + column).copied().unwrap_or([255; 3])
     }
 }
 
-/// The mean of nine places spread over a square of a picture.
+/// Mean of nine places spread over a square of a picture.
 fn mean(pixels: &RgbImage, left: f64, upper: f64, side: f64) -> [u8; 3] {
     let mut sum = [0_usize; 3];
     for i in 0..9 {
@@ -113,13 +116,13 @@ impl Tiles {
         self.columns * self.rows
     }
 
-    /// Where on the wall a tile's corner is; parts of tiles count.
+    /// Place on the wall of a tile's corner; parts of tiles count.
     fn wall(&self, column: f64, row: f64) -> Point<WallMm> {
         let rim = float(self.rim);
         Point::new((column - rim) * self.side_mm, (row - rim) * self.side_mm)
     }
 
-    /// The cell of a tile and the tile's column and row in it; `None` on the rim.
+    /// Cell of a tile, and the tile's column and row in it; `None` on the rim.
     fn cell(&self, tile: usize) -> Option<(Cell, usize, usize)> {
         let (x, y) =
             ((tile % self.columns).checked_sub(self.rim)?, (tile / self.columns).checked_sub(self.rim)?);
@@ -127,7 +130,7 @@ impl Tiles {
         self.grid.holds(cell).then_some((cell, x % TILES, y % TILES))
     }
 
-    /// The tiles of a cell.
+    /// Tiles of a cell, row by row.
     fn of_cell(&self, cell: Cell) -> impl Iterator<Item = usize> + use<> {
         let (left, top, columns) =
             (self.rim + cell.column * TILES, self.rim + cell.row * TILES, self.columns);
@@ -135,7 +138,7 @@ impl Tiles {
     }
 }
 
-/// What of one photo is covered.
+/// Cover of one photo: the tiles of the wall and its rim that are hidden.
 #[derive(Clone, Debug)]
 pub struct Cover {
     tiles: Tiles,
@@ -146,15 +149,17 @@ pub struct Cover {
 }
 
 impl Cover {
-    /// Covers nothing: for whoever asks for the photo as it is.
+    /// Cover that hides nothing: for whoever asks for the photo as it is.
     #[must_use]
     pub fn nothing(grid: &Grid) -> Self {
         let tiles = Tiles::of(grid);
         Self { tiles, camera: None, covered: vec![false; tiles.count()], someone: false, white: Vec::new() }
     }
 
-    /// Finds what is to be covered in a photo. `expected` is asked only where somebody may stand before the wall; without it a
-    /// person is covered on cells that were not read and beside the wall only.
+    /// Cover for a photo.
+    ///
+    /// `expected` is asked only where somebody may stand before the wall; without it a person is covered on
+    /// unread cells and beside the wall only.
     #[must_use]
     pub fn of(
         photo: &Photo,
@@ -202,7 +207,7 @@ impl Cover {
         10 * tiles.count() >= 9 * TILES * TILES
     }
 
-    /// Part of a cell that is covered, 0 … 1.
+    /// Share of a cell that is covered, 0 … 1.
     #[must_use]
     pub fn share(&self, cell: Cell) -> f64 {
         let tiles = self.tiles.of_cell(cell).filter(|tile| self.covered.get(*tile) == Some(&true));
@@ -292,20 +297,20 @@ pub struct Covered {
 }
 
 impl Covered {
-    /// Covers what a cover says.
+    /// Photo with what `cover` hides painted over.
     #[must_use]
     pub fn new(mut photo: Photo, cover: &Cover) -> Self {
         cover.paint(&mut photo.colour);
         Self { photo, cover: cover.clone() }
     }
 
-    /// The photo, covered.
+    /// Photo with what is covered painted over.
     #[must_use]
     pub fn photo(&self) -> &Photo {
         &self.photo
     }
 
-    /// What is covered in it.
+    /// Cover of the photo.
     #[must_use]
     pub fn cover(&self) -> &Cover {
         &self.cover

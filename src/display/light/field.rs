@@ -1,11 +1,12 @@
-//! White and black over the whole wall, smooth, from what single codes say.
+//! White and black over the whole wall, smooth, from the references of single codes.
 //!
-//! At the corners and middles of all cells a plane is laid through the references near by, the nearer the heavier (Cleveland
-//! 1979, "Robust locally weighted regression"); references far off from their neighbours' plane, such as glare, lose their weight.
-//! Between those places the numbers are interpolated bilinearly.
+//! At the corners and middles of all cells a plane is fitted to the references near by, weighted by distance
+//! (Cleveland 1979, "Robust locally weighted regression"); outliers from their neighbours' plane, such as
+//! glare, lose their weight. Between those places the field is interpolated bilinearly.
 //!
-//! White is followed from place to place. Black is not: next to sunlight a code's own black is easily taken for too light. It is the
-//! same veil of stray light everywhere in a photo, and a part of white, since ink throws back a little.
+//! White is followed from place to place. Black is not: next to sunlight a code's own black is easily taken
+//! for too light. It is one veil of stray light everywhere in a photo, plus a share of white, since ink
+//! throws back a little.
 
 use rayon::prelude::*;
 
@@ -15,29 +16,31 @@ use crate::display::hung::median;
 use crate::frame::{Point, WallMm, float, floor_index, narrow};
 use crate::plan::Grid;
 
-/// Number of places along a cell's side at which a plane is fitted: light changes little over half a square of 127 mm.
+/// Number of places a cell, along one side, at which a plane is fitted: light changes little over half a
+/// square of 127 mm.
 const PLACES_A_CELL: usize = 2;
-/// Number of references that a plane is fitted to. Eight leave a shadow's edge a square wide; fewer follow noise.
+/// Number of nearest references that a plane is fitted to. Eight leave a shadow's edge a square wide; fewer
+/// follow noise.
 const NEIGHBOURS: usize = 8;
-/// Radius of a plane's support as a multiple of the distance to the last of them.
+/// Ratio of the distance at which a reference has no weight to that of the last of [`NEIGHBOURS`].
 const REACH: f64 = 1.15;
-/// Number of rounds in which outliers among the references lose their weight.
+/// Number of rounds of robust reweighting.
 const ROUNDS: usize = 2;
-/// Numbers of a reference: the logarithm of white for three channels.
+/// Number of values of a reference that are smoothed: the logarithm of white in three channels.
 const NUMBERS: usize = 3;
 type Numbers = [f64; NUMBERS];
 
-/// White and black everywhere.
+/// Field of light corrections over the wall.
 #[derive(Clone, Debug)]
 pub(super) struct Field {
-    /// What to do at each place, row by row.
+    /// Corrections at each place, row by row.
     places: Vec<Evening>,
     columns: usize,
     rows: usize,
     step_mm: f64,
 }
 
-/// A reference in the numbers that are smoothed.
+/// Reference in the values that are smoothed, with its weight.
 struct Known {
     at: Point<WallMm>,
     numbers: Numbers,
@@ -45,7 +48,7 @@ struct Known {
 }
 
 impl Field {
-    /// The field over a grid; `None` without a reference.
+    /// Field over a grid; `None` without a reference.
     pub fn of(references: &[Reference], grid: &Grid) -> Option<Self> {
         let mut known: Vec<Known> = references.iter().map(Known::of).collect();
         if known.is_empty() {
@@ -67,7 +70,7 @@ impl Field {
         Some(Self { places: places.collect(), columns, rows, step_mm })
     }
 
-    /// What to do at a place; beyond the wall what is done at its edge.
+    /// Correction at a place, interpolated bilinearly; beyond the wall that at its edge.
     #[inline]
     pub fn at(&self, place: Point<WallMm>) -> Evening {
         let along = |mm: f64, count: usize| {
@@ -96,13 +99,13 @@ impl Known {
         Self { at: reference.at, numbers: reference.white.map(f64::ln), weight: 1.0 }
     }
 
-    /// Residual: the largest difference.
+    /// Residual: the largest difference over the channels.
     fn off(&self, smooth: &Numbers) -> f64 {
         self.numbers.iter().zip(smooth).map(|(own, smooth)| (own - smooth).abs()).fold(0.0, f64::max)
     }
 }
 
-/// The plane through the references around a place, at that place.
+/// Value at a place of the plane through the references around it.
 fn smooth(known: &[Known], place: Point<WallMm>) -> Numbers {
     let mut apart: Vec<f64> = known.iter().map(|own| own.at.distance(place).value()).collect();
     let count = NEIGHBOURS.min(apart.len());
@@ -125,8 +128,9 @@ struct Plane {
     values: [[f64; NUMBERS]; 3], // of the numbers, times 1, x, y
 }
 
-/// Ridge term of the slopes, so that three references in a row make a plane too: a part of all weight; ten times as much bends a
-/// slope at the wall's corner by 6 %.
+/// Ridge term on the slopes, as a share of all weight, so that three references in a row make a plane too.
+///
+/// Ten times as much bends a slope at the wall's corner by 6 %.
 const LEVEL: f64 = 1e-3;
 
 impl Plane {
@@ -138,7 +142,8 @@ impl Plane {
         }
     }
 
-    /// The first row of the inverse of the normal equations, times the values.
+    /// Value of the plane at the origin: the first row of the inverse of the normal equations, times the
+    /// values.
     fn at_middle(&self) -> Numbers {
         let [w, x, y, xx, xy, yy] = self.sums;
         let (xx, yy) = (xx + LEVEL * w, yy + LEVEL * w);
@@ -153,20 +158,22 @@ impl Plane {
     }
 }
 
-/// Black: stray light, and a part of white.
+/// Model of black in one channel: stray light, and a share of white.
 struct Veil {
     light: f64,
     part: f64,
 }
 
-/// Range of ink's reflectance as a part of white: none is blacker than the least, and what looks lighter than the most is blurred, not
-/// light.
+/// Range of the share of white that ink throws back.
+///
+/// None is blacker than the least, and what looks lighter than the most is blurred, not light.
 const INK_PARTS: [f64; 2] = [INK / PAPER, 0.06];
-/// Maximum stray light as a part of the median white: a window in the picture.
+/// Maximum stray light, as a share of the median white: a window in the picture.
 const MOST_VEIL: f64 = 0.15;
 
 impl Veil {
-    /// The straight line that black follows against white, through the middle of all references (Theil 1950, on the halves).
+    /// Line of black against white, through the medians of all references, with the slope between the two
+    /// halves' medians (Theil 1950, on the halves).
     fn of(references: &[Reference], channel: usize) -> Self {
         let mut pairs: Vec<(f64, f64)> =
             references.iter().map(|own| (own.white[channel], own.black[channel])).collect();
@@ -184,7 +191,7 @@ impl Veil {
     }
 }
 
-/// What takes black to [`INK`] and white to [`PAPER`].
+/// Correction that takes black to [`INK`] and white to [`PAPER`].
 fn evening(numbers: &Numbers, veils: &[Veil; 3]) -> Evening {
     let channel = |i: usize| {
         let white = numbers[i].exp();

@@ -1,4 +1,4 @@
-//! The light on the wall, evened out: every printed code says what white and black look like just there.
+//! Light correction: every printed code says what white and black look like just there.
 //!
 //! ```text
 //!   Photo, CellReading ─▶ reference ─▶ white and black beside each code ─▶ field ─▶ smooth over the wall ─▶ even
@@ -6,9 +6,10 @@
 //!                         blur found from the photo                        codes lose their weight
 //! ```
 //!
-//! Worked out in light as it adds up (sRGB undone), for red, green and blue apart: that takes out lamps that are yellow, the end of
-//! the wall that is darker, and haze in the lens. Two references a channel are all that a code gives, so a camera's own taste in
-//! between (its tone curve) stays. White paper comes out as [`PAPER`], printer's black as [`INK`].
+//! Computed in linear light (sRGB undone), for red, green and blue apart: that takes out lamps that are
+//! yellow, the end of the wall that is darker, and haze in the lens. Two references a channel are all that a
+//! code gives, so a camera's own tone curve in between stays. White paper comes out as [`PAPER`], printer's
+//! black as [`INK`].
 
 mod field;
 mod reference;
@@ -23,18 +24,19 @@ use super::hung::median;
 use field::Field;
 use reference::references;
 
-/// Reflectance of white office paper, 0 … 1; from memory, no source. sRGB 245: a drawing's own white is a little
-/// darker than the screen's.
+/// Reflectance of white office paper, 0 … 1; from memory, no source.
+///
+/// sRGB 245: a drawing's own white is a little darker than the screen's.
 pub const PAPER: f64 = 0.913;
 /// Reflectance of printer's black, 0 … 1; from memory, no source. sRGB 33.
 pub const INK: f64 = 0.015;
-/// Steps of the table that takes light back to levels; at its dark end 0.8 of a level each.
+/// Number of entries of the table from light to levels; at its dark end 0.8 of a level each.
 const STEPS: usize = 4096;
-/// Pixels of a row between two evaluations of the field; it is interpolated linearly between them.
+/// Number of pixels of a row between two look-ups in the field; interpolated linearly between them.
 const RUN: usize = 16;
 const RUN_AS_PART: f32 = 16.0;
 
-/// What light falls on the wall in one photo, as the photo shows it.
+/// Light on the wall in one photo, and its correction.
 #[derive(Clone, Debug)]
 pub struct Light {
     field: Field,
@@ -44,7 +46,7 @@ pub struct Light {
     level_of_light: Vec<u8>,
 }
 
-/// How levels become others at one place on the wall: for each channel what is taken away first, then the factor.
+/// Light correction at one place on the wall: for each channel what is subtracted first, then the factor.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub(super) struct Evening([[f32; 2]; 3]);
 
@@ -85,7 +87,8 @@ impl Light {
         Some(([level(0), level(1), level(2)], tint(0).max(tint(1)).max(tint(2))))
     }
 
-    /// Evens out a row of pixels, three bytes each, that runs straight over the wall from one place to another.
+    /// Corrects a row of pixels, three bytes each, that runs straight over the wall from one place to
+    /// another.
     pub(super) fn even_row(&self, row: &mut [u8], from: Point<WallMm>, to: Point<WallMm>) {
         let count = row.len() / 3;
         let place = |pixel: usize| from.towards(to, float(pixel) / float(count.max(1)));
@@ -97,7 +100,7 @@ impl Light {
         }
     }
 
-    /// A colour as even light would show it.
+    /// Corrects one pixel to what even light would show.
     #[inline]
     fn even(&self, pixel: &mut [u8], Evening(how): Evening) {
         for (level, [away, factor]) in pixel.iter_mut().zip(how) {
@@ -109,7 +112,7 @@ impl Light {
 }
 
 impl Evening {
-    /// What lies a part `t` of the way to another place.
+    /// Linear interpolation, a share `t` of the way to another correction.
     #[inline]
     fn towards(&self, other: &Self, t: f32) -> Self {
         let mut mixed = self.0;

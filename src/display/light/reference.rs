@@ -1,7 +1,8 @@
-//! What white paper and black ink look like beside one code.
+//! Reference of white paper and black ink beside one code.
 //!
-//! Where a code lies and which of its modules are black is known. Blurred as the photo is, that gives for each pixel how
-//! much of it is ink, 0 … 1; light is then white − ink · (white − black), a line through hundreds of pixels.
+//! Where a code lies and which of its modules are black is known. Blurred as the photo is, that gives for
+//! each pixel its share of ink, 0 … 1; light is then white − ink · (white − black), a line fitted to hundreds
+//! of pixels.
 
 use rayon::prelude::*;
 
@@ -14,9 +15,9 @@ use crate::read::{Camera, CellReading, Sight};
 
 use super::super::hung::{code_corners, median};
 
-/// Samples along a module in the picture of the ink.
+/// Number of samples along a module in the map of the ink.
 const FINE: usize = 4;
-/// Samples along the picture of the ink: the code and its quiet zone.
+/// Number of samples along the map of the ink: the code and its quiet zone.
 const ACROSS: usize = (SIDE + 2 * QUIET_ZONE) * FINE;
 /// Margin around the code whose pixels are used, in modules: the quiet zone has 4, and drawings begin beside it.
 const MARGIN: f64 = 2.0;
@@ -29,7 +30,7 @@ const LEAST_PIXELS: usize = 40;
 /// Number of rounds in which outliers among the pixels lose their weight.
 const ROUNDS: usize = 4;
 
-/// White and black at one place, as light, 0 … 1.
+/// White and black at one place, in linear light, 0 … 1; red, green, blue.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub(super) struct Reference {
     pub cell: Cell,
@@ -38,7 +39,7 @@ pub(super) struct Reference {
     pub black: [f64; 3],
 }
 
-/// A code that was read: where it lies and what was printed.
+/// Code that was read: its place in the photo and on the wall, and its modules.
 struct Code<'a> {
     /// Where its square hangs.
     cell: Cell,
@@ -62,7 +63,7 @@ impl Code<'_> {
         (b - a).cross(d - a).abs().sqrt() / float(SIDE)
     }
 
-    /// The photo's pixels in and around it: where they lie on the code, and what they show.
+    /// Pixels of the photo in and around it: their places on the code, and their linear light.
     fn pixels(&self, photo: &Photo, light: &[f32; 256]) -> Vec<(Point<Module>, [f64; 3])> {
         let [a, b, c, d] = self.corners;
         let (u, v) = ((b - a) / float(SIDE), (d - a) / float(SIDE));
@@ -94,7 +95,7 @@ impl Code<'_> {
     }
 }
 
-/// White and black beside every code that was read. Paper brighter than the file can say counts as bright as that.
+/// References beside every code that was read. Paper that clips counts as bright as the file can say.
 pub(super) fn references(
     photo: &Photo,
     cells: &[CellReading],
@@ -123,7 +124,7 @@ fn is_sound(code: &Code<'_>) -> bool {
     px.is_finite() && px > 0.1
 }
 
-/// A pixel: how much of it is ink, and its light.
+/// Pixel: its share of ink, 0 … 1, and its linear light.
 type Inked = (f64, [f64; 3]);
 
 fn inked(code: &Code<'_>, pixels: &[(Point<Module>, [f64; 3])], blur_px: f64) -> Vec<Inked> {
@@ -131,7 +132,7 @@ fn inked(code: &Code<'_>, pixels: &[(Point<Module>, [f64; 3])], blur_px: f64) ->
     pixels.iter().map(|(at, light)| (ink.at(*at), *light)).collect()
 }
 
-/// The blur with which the codes fit the photo best, in pixels; `None` without a code.
+/// Standard deviation of the blur that fits the codes best, in pixels; `None` without a code.
 fn blur(photo: &Photo, codes: &[Code<'_>], light: &[f32; 256]) -> Option<f64> {
     let every = codes.len().div_ceil(TRIED).max(1);
     let tried: Vec<_> = codes.iter().step_by(every).map(|code| (code, code.pixels(photo, light))).collect();
@@ -147,16 +148,18 @@ fn blur(photo: &Photo, codes: &[Code<'_>], light: &[f32; 256]) -> Option<f64> {
     known.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, blur_px)| blur_px)
 }
 
-/// The line through a code's pixels in one channel.
+/// Line fitted to a code's pixels in one channel.
 struct Line {
     white: f64,
     black: f64,
-    /// The mean square of what is left.
+    /// Squared robust standard deviation of the residual.
     miss: f64,
 }
 
-/// Fits it; what does not fit, such as a pencil's stroke over the code, loses its weight (Tukey's biweight, Beaton & Tukey
-/// 1974). `None` where there are too few pixels or black is not darker than white.
+/// Fits the line, robustly: outliers, such as a pencil's stroke over the code, lose their weight (Tukey's
+/// biweight, Beaton & Tukey 1974).
+///
+/// `None` where there are too few pixels or black is not darker than white.
 fn line(pixels: &[Inked], channel: usize) -> Option<Line> {
     if pixels.len() < LEAST_PIXELS {
         return None;
@@ -185,10 +188,11 @@ fn line(pixels: &[Inked], channel: usize) -> Option<Line> {
     (white > 0.01 && black < 0.8 * white && white.is_finite()).then_some(Line { white, black, miss })
 }
 
-/// Standard deviations at which a pixel has no say: 95 % as good as least squares where all is well.
+/// Residual at which a pixel has no weight, in standard deviations: 95 % as efficient as least squares on
+/// normal noise.
 const TUKEY: f64 = 4.685;
 
-/// Tukey's biweight; 1 in the first round, when nothing is known of the spread.
+/// Tukey's biweight of a scaled residual; 1 in the first round, when the spread is unknown.
 pub(super) fn weight(off: f64) -> f64 {
     if off.is_finite() { (1.0 - off * off).max(0.0).powi(2) } else { 0.0 }
 }
@@ -220,7 +224,7 @@ impl Ink {
     }
 }
 
-/// A Gaussian's weights from its middle on, which add up to 1 with their mirror image.
+/// Weights of a Gaussian from its centre on, which sum to 1 with their mirror image.
 fn gauss(deviation: f64) -> Vec<f32> {
     let half: Vec<f64> = (0..=ceil_index(3.0 * deviation))
         .map(|i| (-0.5 * (float(i) / deviation.max(1e-3)).powi(2)).exp())
@@ -229,7 +233,7 @@ fn gauss(deviation: f64) -> Vec<f32> {
     half.iter().map(|weight| crate::frame::narrow(weight / all)).collect()
 }
 
-/// Blurred along its rows, which become columns. Outside there is no ink.
+/// One pass of the separable blur, along the rows, which become columns. Outside there is no ink.
 fn blurred(from: &[f32], weights: &[f32]) -> Vec<f32> {
     let mut into = vec![0.0; ACROSS * ACROSS];
     for (y, row) in from.chunks_exact(ACROSS).enumerate() {

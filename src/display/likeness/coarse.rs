@@ -1,29 +1,29 @@
-//! Coarse comparison on 8 × 8 places, which leaves few pieces for the fine one: the misfit of means, in all four turns.
+//! Coarse comparison at 8 × 8 places, to leave few pieces for the fine one.
 
 use super::piece::Ink;
 use super::plane::{Plane, SIDE, turned_back};
 use crate::frame::{float, narrow};
 
-/// Places along a side.
+/// Number of places along a side.
 const ACROSS: usize = 8;
 const PLACES: usize = ACROSS * ACROSS;
-/// Range of the ratio of a drawing's ink to the piece's: a pale pencil … a felt pen.
+/// Range of the gain of a drawing's colours over the piece's: a pale pencil … a felt pen.
 pub(super) const GAIN: (f32, f32) = (0.4, 1.15);
-/// Maximum relative difference of one channel's strength from the others': a tinted light or pencil.
+/// Maximum deviation of one channel's gain from the common one, as a share: a tinted light or pencil.
 const TINT: f32 = 0.25;
 
-/// For each quarter turn how much each place counts.
+/// Weight of each place, row by row, for each quarter turn.
 pub(super) type Weights = [[f32; PLACES]; 4];
 
 /// A picture in 8 × 8 places.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Coarse {
     ink: Vec<[f32; PLACES]>,
-    /// For each quarter turn the sum of squares of each colour.
+    /// Weighted sum of squares of each colour, for each quarter turn.
     square: [Ink; 4],
 }
 
-/// The weights of the places of a paper, turned back by 0 … 3 quarters.
+/// Weights of the places of a paper, turned back by 0 … 3 quarters.
 pub(super) fn weights(of_paper: &Plane) -> Weights {
     [0, 1, 2, 3].map(|quarters| shrunk(&turned_back(of_paper, quarters)))
 }
@@ -51,7 +51,8 @@ impl Coarse {
         Self { ink, square }
     }
 
-    /// How badly a drawing fits that was turned back by `quarters`: what the best strengths of red, green and blue leave.
+    /// Misfit of a drawing turned back by `quarters`: the residual after the best gains of red, green and
+    /// blue.
     pub fn misfit(&self, drawing: &View, quarters: usize) -> f32 {
         let mut both = [0.0; 3];
         for ((both, own), theirs) in both.iter_mut().zip(&self.ink).zip(&drawing.weighted) {
@@ -72,7 +73,7 @@ fn sum(ink: Ink) -> f32 {
     ink[0] + ink[1] + ink[2]
 }
 
-/// Sixteen sums side by side, so that the machine adds several at once.
+/// Scalar product, in sixteen running sums so that several are added at once.
 fn dot(a: &[f32; PLACES], b: &[f32; PLACES]) -> f32 {
     let mut sums = [0.0; 16];
     for (a, b) in a.chunks_exact(16).zip(b.chunks_exact(16)) {
@@ -83,7 +84,7 @@ fn dot(a: &[f32; PLACES], b: &[f32; PLACES]) -> f32 {
     sums.iter().sum()
 }
 
-/// A drawing, turned back.
+/// Drawing, turned back by some quarters: its weighted ink, and the weighted sum of squares of each colour.
 #[derive(Clone, Debug)]
 pub(super) struct View {
     weighted: Vec<[f32; PLACES]>,
@@ -91,7 +92,7 @@ pub(super) struct View {
 }
 
 impl View {
-    /// From its inks turned back, with the weights turned as far.
+    /// View of a drawing from its ink turned back, with the weights turned as far.
     pub fn of(planes: &[Plane; 3], weights: &[f32; PLACES]) -> Self {
         let mut square = [0.0; 3];
         let weighted = planes

@@ -1,9 +1,9 @@
-//! The second look: one drawing against one piece, forgiving what crayons, hands and lights do.
+//! Fine comparison: one drawing against one piece, forgiving what crayons, hands and lights do.
 //!
 //! ```text
-//!   piece's areas ─▶ each in the mean colour that the drawing has where the area is pure ─▶ the piece as this visitor would
-//!                   have coloured it ─▶ at each place: how far is the drawing from all that the piece has within 4 mm,
-//!                   and the other way round                                              ▶ shape
+//!   piece's areas ─▶ each in the mean colour that the drawing has where it is pure ─▶ the piece as this
+//!                   visitor would have coloured it ─▶ at each place: how far is the drawing from all
+//!                   that the piece has within 4 mm, and the other way round                 ▶ shape
 //!   those mean colours against the pencils', all as pale or as strong as they are together ▶ colour
 //! ```
 
@@ -11,15 +11,18 @@ use super::coarse::GAIN;
 use super::piece::{Ink, Piece};
 use super::plane::{PLACES, Plane, reach};
 
-/// Minimum share of one pencil, of 255, in a place that is that pencil's alone.
+/// Share of a place, 0 … 255, above which it is one pencil's.
 const PURE: u8 = 191;
-/// Weight of the pencil's own colour in a region's mean, in places; small areas keep nearly what the pencil has.
+/// Weight of the pencil's own colour in the mean, in places; small areas keep nearly what the pencil has.
 const PRIOR: f32 = 20.0;
-/// Maximum contribution of one place, in squares of ink: what lies over the paper, tape or a neighbour, is not the drawing.
+/// Maximum misfit of one place, in squares of ink: what lies over the paper, tape or a neighbour, is not the
+/// drawing.
 const MOST_SHAPE: f32 = 0.2;
-/// Maximum contribution of an area's colour: somebody took another pencil.
+/// Maximum misfit of an area's colour, in squares of ink: somebody took another pencil.
 const MOST_COLOUR: f32 = 0.06;
-/// Weight of colours beside shapes. At 1 a drawing in wrong colours looks like another piece; at 0 trees look like clouds.
+/// Weight of the colours' misfit beside the shapes'.
+///
+/// At 1 a drawing in wrong colours looks like another piece; at 0 trees look like clouds.
 const COLOUR: f32 = 0.2;
 
 /// A drawing turned back by some quarters.
@@ -28,11 +31,11 @@ pub(super) struct View {
     ink: [Plane; 3],
     least: [Plane; 3],
     most: [Plane; 3],
-    /// Weights of the places; they sum up to 1.
+    /// Weight of each place; they sum to 1.
     weight: Plane,
 }
 
-/// How badly a drawing fits a piece: mean squares of ink, 0 … about 1.
+/// Misfit of a drawing to a piece: mean squares of ink, 0 … about 1.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub(super) struct Misfit {
     pub shape: f32,
@@ -46,7 +49,7 @@ impl View {
         Self { ink, least: [a.0, b.0, c.0], most: [a.1, b.1, c.1], weight: weight.map(|own| own / sum) }
     }
 
-    /// How the drawing fits a piece.
+    /// Misfit of the drawing to a piece.
     pub fn misfit(&self, piece: &Piece, inks: &[Ink]) -> Misfit {
         let gain = self.gain(piece, inks);
         let meant: Vec<Ink> = inks.iter().map(|ink| ink.map(|level| level * gain)).collect();
@@ -65,7 +68,7 @@ impl View {
         Misfit { shape, all: shape + COLOUR * colour }
     }
 
-    /// How strong the drawing's colours are beside the pencils'.
+    /// Gain of the drawing's colours over the pencils'.
     fn gain(&self, piece: &Piece, inks: &[Ink]) -> f32 {
         let (mut both, mut own) = (0.0, 0.0);
         for (plane, drawn) in piece.in_colours(|pencil| inks[pencil]).iter().zip(&self.ink) {
@@ -77,7 +80,7 @@ impl View {
         (both / own.max(1e-4)).clamp(GAIN.0, GAIN.1)
     }
 
-    /// The sum of the drawing's ink where a pencil is alone, and at how many places that is.
+    /// Sum of the drawing's ink over the places where a pencil is alone, and their number.
     fn pure(&self, shares: &[u8]) -> (Ink, f32) {
         let (mut sum, mut count) = ([0.0; 3], 0.0);
         for (i, _) in shares.iter().enumerate().filter(|(i, share)| **share > PURE && self.weight[*i] > 0.0) {
@@ -89,7 +92,8 @@ impl View {
         (sum, count)
     }
 
-    /// The pencils that a drawing of a piece shows at `least` places or more, as strong as they would be on the picture.
+    /// Pencils that a drawing of a piece shows at `least` places or more, with their ink at the picture's
+    /// strength.
     pub fn pencils(&self, piece: &Piece, inks: &[Ink], least: f32) -> Vec<(usize, Ink)> {
         let gain = self.gain(piece, inks);
         let shown = piece.shares.iter().map(|(pencil, shares)| (*pencil, self.pure(shares)));
@@ -112,7 +116,7 @@ impl View {
     }
 }
 
-/// Adds the square of how far values lie outside their ranges.
+/// Adds the squared distance of values from their ranges, 0 within.
 fn beyond(sums: &mut Plane, values: &Plane, least: &Plane, most: &Plane) {
     for i in 0..PLACES {
         let off = (least[i] - values[i]).max(values[i] - most[i]).max(0.0);

@@ -1,8 +1,10 @@
-//! Does the drawing belong to its square? Each is compared with all pieces of the picture in all four turns.
+//! Likeness: does the drawing belong to its square? Each is compared with all pieces of the picture in all
+//! four turns.
 //!
-//! In goes a drawing, straightened, upright by its code, its light evened out; out comes whether it is its paper's piece
-//! ([`Belongs`]), or, where the code cannot be read, which of the missing pieces it may be ([`Pieces::suggest`]). Either is a hint to
-//! look and changes nothing by itself. What looks the same cannot be told apart, and nothing is said of it.
+//! In goes a drawing, rectified, upright by its code, its light corrected; out comes whether it is its
+//! paper's piece ([`Belongs`]), or, where the code cannot be read, which of the missing pieces it may be
+//! ([`Pieces::suggest`]). Either is a hint to look and changes nothing by itself. What looks the same cannot
+//! be told apart, and nothing is said of it.
 //!
 //! ```text
 //!   FewColours, Printed ─▶ Pieces      every piece in 8 × 8 and 32 × 32 places
@@ -58,38 +60,52 @@ use plane::{PLACES, Plane, SIDE, turned_back};
 
 pub use say::{about, about_unread};
 
-/// Level of white paper in a drawing whose light is evened out. Where it is 10 off, plain paper counts as a pale tint.
+/// Level of white paper in a drawing whose light is corrected. Where it is 10 off, plain paper counts as a
+/// pale tint.
 pub const PAPER_LEVEL: u8 = 245;
-/// Number of pieces and turns that get a second look. With 24 one in a hundred right ones is lost on photos of 40 pixels a square; half as
-/// many lose three.
+/// Number of pieces and turns that are compared finely, those best in the coarse comparison.
+///
+/// With 24 one in a hundred right ones is lost on photos of 40 pixels a square; half as many lose three.
 const FINALISTS: usize = 32;
-/// Minimum variance of a piece's ink for it not to be plain: a drawing of it is mostly one colour, whatever it was to be.
+/// Minimum variance of a piece's ink; below it the piece is plain.
+///
+/// A drawing of a plain piece is mostly one colour, whatever it was to be.
 const MUCH: f32 = 0.02;
-/// Maximum misfit of one piece, drawn without fault, to another that looks the same.
+/// Maximum misfit of one piece, drawn without fault, to another for the two to look the same.
 const SAME: f32 = 0.006;
-/// Misfit of a good drawing, added to misfits before their ratio is taken.
+/// Misfit that a good drawing leaves anyway, added to misfits before they are divided.
 const USUAL: f32 = 0.002;
-/// Minimum lead, see [`lead`]: the least of those tried without a false alarm on 20 made walls, seeds 5 to 24 of the
-/// example; there it finds 91.0 % of 277. Half of it finds 94.9 % and calls 1 of 2,210 right ones wrong. On other seeds: the head.
+/// Minimum lead over the paper's own piece for another to be told; see [`lead`].
+///
+/// The least of those tried without a false alarm on 20 made walls, seeds 5 to 24 of the example; there it
+/// finds 91.0 % of 277. Half of it finds 94.9 % and calls 1 of 2,210 right ones wrong. On other seeds: the
+/// head.
 const ASKED: f32 = 0.0051;
-/// Minimum lead over all others where no code says anything: less, since it is over the next best of all pieces.
+/// Minimum lead over all others where no code says anything: less, since it is over the next best of all
+/// pieces.
 const ASKED_UNREAD: f32 = 0.0015;
-/// Minimum lead of a named piece over the next best but the paper's own. Without it one name in ninety was another's.
+/// Minimum lead of a piece over the next best but the paper's own for it to be named. Without it one name in
+/// ninety was another's.
 const ASKED_NAME: f32 = 0.0005;
-/// A wall is drawn freely where one in seven of the squares that seem at home fits its own piece worse than this: unfinished, in
-/// pencils of other colours, with hearts, or in the sun. Made walls: 0.0059 at most by `rehearse`, 0.0073 and more on the photos of
-/// `tests/walls.rs`.
+/// Misfit to their own piece that, exceeded by one in seven of the squares that seem at home, marks a wall as
+/// drawn freely.
+///
+/// Unfinished, in pencils of other colours, with hearts, or in the sun. Made walls: 0.0059 at most by
+/// `rehearse`, 0.0073 and more on the photos of `tests/walls.rs`.
 const FREE: f32 = 0.0072;
-/// Maximum misfit of another piece on such a wall …
+/// Maximum misfit of another piece for it to be told on a wall that is drawn freely.
 const CLOSE: f32 = 0.008;
-/// … and maximum ratio of it to the next best piece's. On those photos, 961 squares on their own paper, that leaves two false alarms of 72.
+/// Maximum ratio of that misfit to the next best piece's.
+///
+/// On those photos, 961 squares on their own paper, that leaves two false alarms of 72.
 const CLOSER: f32 = 0.6;
-/// Maximum number of squares from which the room's pencils are estimated.
+/// Maximum number of squares that the room's pencils are taken from.
 const SAMPLE: usize = 48;
-/// Minimum number of places of one pencil alone in a drawing that tells its colour, and minimum number of such drawings.
+/// Minimum number of places of one pencil's own for a drawing to tell its colour, and of drawings that must
+/// tell it.
 const TELLING: (f32, usize) = (40.0, 5);
 
-/// Whether a drawing is its paper's piece.
+/// Verdict on whether a drawing is its paper's piece.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub enum Belongs {
     /// It looks like its piece, and like no other.
@@ -100,14 +116,14 @@ pub enum Belongs {
     CannotTell,
 }
 
-/// What a drawing looks like: a suggestion, to be looked at by a person.
+/// Piece that a drawing looks like: a suggestion, to be looked at by a person.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Likeness {
-    /// The piece.
+    /// Piece, by its cell.
     pub piece: Cell,
-    /// Rotation of the drawing as it was given, clockwise.
+    /// Turn of the drawing, as it was given, clockwise.
     pub turn: Turn,
-    /// Lead over the runner-up as a multiple of the minimum lead: from 1 on it is told.
+    /// Lead over what else the drawing may be, as a multiple of what is asked for: from 1 on it is told.
     pub lead: f64,
 }
 
@@ -117,21 +133,22 @@ pub struct Pieces {
     grid: Grid,
     inks: Vec<Ink>,
     pieces: Vec<Piece>,
-    /// Weights of the places of an upright paper, and of one whose code may be in any corner.
+    /// Weight of each place of an upright paper.
     weight: Plane,
+    /// Weight of each place of a paper whose code may be in any corner.
     weight_unread: Plane,
     coarse: coarse::Weights,
     /// Whether the wall is drawn freely, so that only what is very like another piece is told.
     free: bool,
 }
 
-/// A piece of all and a turn: what a drawing may show.
+/// Candidate of what a drawing shows: index of a piece, and a turn.
 type Guess = (usize, Turn);
-/// How well it fits.
+/// Candidate with its misfit.
 type Fit = (Guess, Misfit);
 
 impl Pieces {
-    /// Prepares the pieces of a picture.
+    /// Pieces of a picture, prepared for comparison.
     #[must_use]
     pub fn of(few: &FewColours, printed: &Printed) -> Self {
         let grid = printed.grid;
@@ -180,15 +197,16 @@ impl Pieces {
         judged(if here { Belongs::Here } else { Belongs::CannotTell }, true)
     }
 
-    /// What fits a drawing better than the paper that it is on, however small its lead; `None` where nothing does that could be told
-    /// from the paper's piece.
+    /// Piece that fits a drawing better than the paper's own, however small its lead.
+    ///
+    /// `None` where nothing does that could be told from the paper's piece.
     #[must_use]
     pub fn closest(&self, drawing: &RgbImage, printed_for: Cell) -> Option<Likeness> {
         let (all, own, of_own) = self.compared(drawing, printed_for)?;
         self.first_of(&all, own, of_own).filter(|(_, clear)| *clear || !self.free).map(|(other, _)| other)
     }
 
-    /// The guesses, the best first; the paper's own, and how the drawing fits it.
+    /// Candidates, best first; the paper's own, and its misfit.
     fn compared(&self, drawing: &RgbImage, printed_for: Cell) -> Option<(Vec<Fit>, Guess, Misfit)> {
         let own = (self.piece(printed_for)?, Turn::None);
         let mut look = Look::at(drawing, self, &self.weight);
@@ -197,8 +215,8 @@ impl Pieces {
         Some((look.ranked(self, guesses), own, look.misfit(self, own)))
     }
 
-    /// The best guess, if it is another than the paper's own and no plain piece, and whether it is clear enough for a wall that is drawn
-    /// freely. Where another fits about as well its lead stays small.
+    /// Best candidate, if it is neither the paper's own nor a plain piece, and whether it is clear enough for
+    /// a wall that is drawn freely. Where another fits about as well its lead stays small.
     fn first_of(&self, all: &[Fit], own: Guess, of_own: Misfit) -> Option<(Likeness, bool)> {
         let (guess, best) = all.first().copied()?;
         if self.pieces[guess.0].variety < MUCH || !self.apart(guess, own) {
@@ -214,13 +232,14 @@ impl Pieces {
         Likeness { piece: self.pieces[index].cell, turn, lead: lead.into() }
     }
 
-    /// The same for all squares of a wall whose code was read, once the room's pencils are known, and how freely people drew.
+    /// Verdicts on all squares of a wall whose code was read, in their order, given the room's pencils and
+    /// how freely people drew.
     #[must_use]
     pub fn judge_all(&self, squares: &[(Cell, &RgbImage)]) -> Vec<Belongs> {
         self.on_this_wall(squares).1
     }
 
-    /// The pieces as this wall's squares show them, and what those squares are.
+    /// Pieces as this wall's squares show them, and the verdicts on those squares, in their order.
     #[must_use]
     pub fn on_this_wall(&self, squares: &[(Cell, &RgbImage)]) -> (Self, Vec<Belongs>) {
         let mut here = self.in_colours_of(squares);
@@ -236,14 +255,16 @@ impl Pieces {
         (here, told)
     }
 
-    /// Which of the pieces that hang nowhere a drawing may be whose code was not read; however it is turned. `None` where it is plain, like
-    /// two of them, or about as much like a piece that hangs elsewhere.
+    /// Missing piece that a drawing may be whose code was not read, however it is turned.
+    ///
+    /// `None` where the drawing is plain, like two of them, or about as much like a piece that hangs
+    /// elsewhere.
     #[must_use]
     pub fn suggest(&self, drawing: &RgbImage, missing: &[Cell]) -> Option<Likeness> {
         self.closest_of(drawing, missing).filter(|own| own.lead >= 1.0)
     }
 
-    /// The closest piece among those, however small its lead is.
+    /// Missing piece that fits a drawing best whose code was not read, however small its lead.
     #[must_use]
     pub fn closest_of(&self, drawing: &RgbImage, missing: &[Cell]) -> Option<Likeness> {
         let mut asked: Vec<bool> = vec![false; self.pieces.len()];
@@ -264,8 +285,10 @@ impl Pieces {
         Some(self.likeness(best, lead(*rival, fits) / ASKED_UNREAD))
     }
 
-    /// The same pieces in the colours that the pencils have on a wall: for each the median over squares that clearly are what
-    /// their paper says. A pencil that too few of them show keeps the picture's colour.
+    /// Pieces in the colours that the pencils have on a wall: for each the median over squares that clearly
+    /// are what their paper says.
+    ///
+    /// A pencil that too few of them show keeps the picture's colour.
     #[must_use]
     pub fn in_colours_of(&self, squares: &[(Cell, &RgbImage)]) -> Self {
         let every = squares.len().div_ceil(SAMPLE).max(1);
@@ -286,7 +309,7 @@ impl Pieces {
         pieces
     }
 
-    /// What the pencils of a drawing look like, where it clearly is its paper's piece.
+    /// Pencils of a drawing, by index, with their ink, where it clearly is its paper's piece.
     fn pencils_of(&self, drawing: &RgbImage, cell: Cell) -> Vec<(usize, Ink)> {
         let (Belongs::Here, Some(own)) = (self.judge(drawing, cell), self.piece(cell)) else {
             return Vec::new();
@@ -299,7 +322,7 @@ impl Pieces {
         self.grid.holds(cell).then(|| self.grid.index(cell))
     }
 
-    /// Whether drawings of the two are told apart: neither, drawn without fault, fits the other.
+    /// Whether drawings of two candidates can be told apart: neither, drawn without fault, fits the other.
     fn apart(&self, one: Guess, other: Guess) -> bool {
         one != other && self.differs(one, other) && self.differs(other, one)
     }
@@ -313,12 +336,12 @@ impl Pieces {
     }
 }
 
-/// What was found of one drawing.
+/// Verdict on one drawing, before what the whole wall says.
 struct Judged {
     belongs: Belongs,
     /// Whether another piece fits well enough to be told even on a wall that is drawn freely.
     clear: bool,
-    /// How it fits its paper's piece.
+    /// Misfit to its paper's piece.
     of_own: f32,
 }
 
@@ -331,13 +354,14 @@ impl Judged {
     }
 }
 
-/// Whether a guess fits well enough to be told on a wall that is drawn freely.
+/// Whether a candidate fits well enough to be told on a wall that is drawn freely.
 fn is_clear(best: Misfit, next: Option<Misfit>) -> bool {
     best.all <= CLOSE && next.is_none_or(|next| best.all <= CLOSER * next.all)
 }
 
-/// How clearly one fits better than another: by how much, times how many times. Both shapes alone and all together must say so:
-/// colours alone are the pencils' doing.
+/// Lead of one misfit over another: their difference times their ratio.
+///
+/// Both shapes alone and all together must say so: colours alone are the pencils' doing.
 fn lead(worse: Misfit, better: Misfit) -> f32 {
     (worse.all - better.all).min(worse.shape - better.shape) * worse.all / (better.all + USUAL)
 }
@@ -365,7 +389,7 @@ impl Look {
         Self { ink, weight: *weight, views: [None, None, None, None], coarse }
     }
 
-    /// The guesses that fit best at first look.
+    /// Candidates with the smallest coarse misfit, in no order.
     fn first(&self, pieces: &Pieces, asked: impl Fn(usize) -> bool) -> Vec<Guess> {
         let mut all: Vec<(f32, Guess)> = Vec::with_capacity(4 * pieces.pieces.len());
         for (quarters, (turn, view)) in Turn::ALL.iter().zip(&self.coarse).enumerate() {
@@ -379,7 +403,7 @@ impl Look {
         all.into_iter().map(|(_, guess)| guess).collect()
     }
 
-    /// Guesses with how the drawing fits each, the best first.
+    /// Candidates with their fine misfit, best first.
     fn ranked(&mut self, pieces: &Pieces, mut guesses: Vec<Guess>) -> Vec<Fit> {
         guesses.sort_unstable();
         guesses.dedup();
@@ -408,7 +432,8 @@ fn ink(level: u8) -> f32 {
     (1.0 - f32::from(level) / f32::from(PAPER_LEVEL)).max(0.0)
 }
 
-/// Which places of a paper count: not the outermost, where tick marks, tape and neighbours are, nor the code's box.
+/// Weight of each place of a paper, 0 or 1: not the outermost, where tick marks, tape and neighbours are, nor
+/// the code's box.
 fn weights(printed: &Printed) -> Plane {
     let side = printed.grid.square_mm;
     let step = side / float(SIDE);

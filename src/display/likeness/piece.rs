@@ -1,4 +1,4 @@
-//! A piece as it is compared: for each place the shares of the pencils that cover it.
+//! Piece as it is compared: each pencil's share of each place.
 
 use super::coarse::{self, Coarse};
 use super::plane::{PLACES, Plane, SIDE, smoothed};
@@ -6,17 +6,17 @@ use crate::frame::{ceil_index, float, floor_index, narrow, round_byte};
 use crate::picture::{Crop, FewColours};
 use crate::plan::{Cell, Grid};
 
-/// Least part of a piece that a pencil must have to count, 0 … 1: a strip of 4 mm along a tenth of one side.
+/// Minimum share of a piece for a pencil to count, 0 … 1: a strip of 4 mm along a tenth of one side.
 const LEAST_PART: f32 = 0.003;
 
 /// Ink of a colour on white paper: red, green, blue, 0 white … 1 black.
 pub(super) type Ink = [f32; 3];
 
-/// A piece.
+/// Piece of the picture, upright.
 #[derive(Clone, Debug)]
 pub(super) struct Piece {
     pub cell: Cell,
-    /// For each pencil that it needs its number and its smoothed share of every place, 0 … 255.
+    /// Pencils that it needs, by index, each with its smoothed share of every place, 0 … 255, row by row.
     pub shares: Vec<(usize, Vec<u8>)>,
     /// Variance of its ink, see [`super::MUCH`].
     pub variety: f32,
@@ -39,14 +39,14 @@ impl Piece {
         piece
     }
 
-    /// Works out anew what hangs on the pencils' colours.
+    /// Recomputes what depends on the pencils' colours.
     pub fn recolour(&mut self, inks: &[Ink], weights: &coarse::Weights) {
         let planes = self.in_colours(|pencil| inks[pencil]);
         self.variety = planes.iter().map(variance).sum();
         self.coarse = Coarse::of(&planes, weights);
     }
 
-    /// The piece with each pencil in a colour.
+    /// Ink of the piece with each pencil in a colour: red, green, blue.
     pub fn in_colours(&self, ink: impl Fn(usize) -> Ink) -> [Plane; 3] {
         let mut planes = [[0.0; PLACES]; 3];
         for (pencil, shares) in &self.shares {
@@ -67,9 +67,10 @@ fn variance(plane: &Plane) -> f32 {
     plane.iter().map(|value| (value - mean) * (value - mean)).sum::<f32>() / count
 }
 
-/// For each pencil how much of every place it has, 0 … 1. Pictures finer than a few pixels a place are counted at some of their pixels.
+/// Share of every place, 0 … 1, for each pencil. Pictures finer than a few pixels a place are counted at some
+/// of their pixels.
 fn count(few: &FewColours, grid: &Grid, cell: Cell) -> Vec<Plane> {
-    /// Maximum number of pixels sampled along a side of a place.
+    /// Maximum number of pixels counted along a side of a place.
     const MOST: usize = 4;
     let crop = Crop::of(few.size(), grid);
     let (corner, step) = (crop.piece_top_left(cell), crop.piece.value() / float(SIDE));

@@ -1,17 +1,20 @@
-//! Square rasters of numbers, row by row: quarter turns, smoothing, and the minimum and maximum around each place.
+//! Small square rasters: turned, smoothed, and the minimum and maximum around each place.
 
 use crate::frame::{float, narrow};
 
-/// Places along a side of what is compared. On a square of 127 mm one is 4 mm wide: as much as a line may wander. Half as
-/// many would lose what a piece's smallest figures look like; twice as many cost four times the time and see the crayon's grain.
+/// Number of places along a side of what is compared. On a square of 127 mm one is 4 mm wide: as much as a
+/// line may wander.
+///
+/// Half as many would lose what a piece's smallest figures look like; twice as many cost four times the time
+/// and see the crayon's grain.
 pub(super) const SIDE: usize = 32;
-/// Places in all.
+/// Number of places in all.
 pub(super) const PLACES: usize = SIDE * SIDE;
 
-/// A number for each place, row by row.
+/// Value for each place, row by row.
 pub(super) type Plane = [f32; PLACES];
 
-/// The plane turned anticlockwise by quarter turns: what was turned clockwise by as many stands upright again.
+/// Plane turned anticlockwise by quarter turns: what was turned clockwise by as many stands upright again.
 pub(super) fn turned_back(plane: &Plane, quarters: u32) -> Plane {
     std::array::from_fn(|i| {
         let (x, y) = (i % SIDE, i / SIDE);
@@ -27,7 +30,8 @@ pub(super) fn turned_back(plane: &Plane, quarters: u32) -> Plane {
     })
 }
 
-/// Smoothed by a Gaussian with a standard deviation of one place; beyond the sides the outermost places go on.
+/// Plane smoothed by a Gaussian with a standard deviation of one place; beyond the sides the outermost places
+/// go on.
 pub(super) fn smoothed(plane: &Plane) -> Plane {
     const REACH: usize = 3;
     let weight = |off: usize| narrow((-float(off * off) / 2.0).exp());
@@ -51,7 +55,7 @@ pub(super) fn smoothed(plane: &Plane) -> Plane {
     std::array::from_fn(|i| down[i % SIDE * SIDE + i / SIDE])
 }
 
-/// The least and the most within one place of each.
+/// Minimum and maximum within one place of each (erosion and dilation, 3 × 3).
 pub(super) fn reach(plane: &Plane) -> (Plane, Plane) {
     (around(plane, f32::min), around(plane, f32::max))
 }

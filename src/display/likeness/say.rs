@@ -1,10 +1,10 @@
-//! What people are told of it.
+//! Sentences about what a drawing looks like.
 
 use super::{Belongs, Likeness};
 use crate::plan::{Cell, Grid, Turn};
 use crate::words::Sentence;
 
-/// What to say of a square whose code was read; `None` where there is nothing to say.
+/// Sentence about a square whose code was read; `None` where there is nothing to say.
 #[must_use]
 pub fn about(belongs: Belongs, printed_for: Cell, grid: &Grid) -> Option<Sentence> {
     let Belongs::Elsewhere(Likeness { piece, turn, .. }) = belongs else { return None };
@@ -21,7 +21,7 @@ pub fn about(belongs: Belongs, printed_for: Cell, grid: &Grid) -> Option<Sentenc
     })
 }
 
-/// What to say of a square in a cell whose code was not read.
+/// Sentence about a square whose code was not read, in the cell where it hangs.
 #[must_use]
 pub fn about_unread(suggestion: Likeness, hangs_in: Cell, grid: &Grid) -> Sentence {
     Sentence::new("likeness-unread")

@@ -6,10 +6,10 @@
 
 use super::{Modules, SIDE};
 
-/// Codewords in all and of data, version 1-H.
+/// Number of codewords in version 1-H; 9 of them are data.
 const CODEWORDS: usize = 26;
 const DATA: usize = 9;
-/// What format information is laid over with.
+/// Mask of the format information.
 const FORMAT_MASK: u32 = 0b101_0100_0001_0010;
 /// Generator of the format's BCH (15, 5) code.
 const FORMAT_GENERATOR: u32 = 0b101_0011_0111;

@@ -33,13 +33,13 @@ use thiserror::Error;
 use crate::words::{Sentence, Tell, told_in_english};
 pub use link::LinkCode;
 
-/// Modules along one side of a version 1 code (ISO/IEC 18004).
+/// Number of modules along one side of a version 1 code (ISO/IEC 18004).
 pub const SIDE: usize = 21;
-/// Modules of white that the standard asks for around a code.
+/// Width of the quiet zone that the standard asks for around a code, in modules.
 pub const QUIET_ZONE: usize = 4;
-/// Alphanumeric characters that version 1 at level H holds (ISO/IEC 18004, table of capacities).
+/// Maximum number of alphanumeric characters in version 1 at level H (ISO/IEC 18004, table of capacities).
 pub const CAPACITY: usize = 10;
-/// The characters of a tag: capitals and digits without 0, 1, I and O, which are mistaken for each other.
+/// Alphabet of a tag: capitals and digits without 0, 1, I and O, which are mistaken for each other.
 pub const TAG_ALPHABET: &str = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
 
 /// A code that cannot be made.
@@ -166,13 +166,13 @@ impl Modules {
         column < SIDE && row < SIDE && self.0[row * SIDE + column]
     }
 
-    /// All 441, row by row.
+    /// Modules, 21 × 21, row by row.
     #[must_use]
     pub fn as_slice(&self) -> &[bool] {
         &self.0
     }
 
-    /// In how many modules two codes differ.
+    /// Number of modules in which two codes differ (Hamming distance).
     #[must_use]
     pub fn differences(&self, other: &Self) -> usize {
         self.0.iter().zip(&other.0).filter(|(a, b)| a != b).count()

@@ -9,18 +9,20 @@ use crate::plan::cards::RING_MM;
 use crate::plan::cell::Grid;
 use crate::plan::settings::{ACROSS, MOST_CELLS, Room};
 
-/// Pieces drawn a visitor where all goes well: one each, and one in ten stays for a second. Families who share one make it fewer, so a plan
-/// that counts on more is too kind. Common practice, no source.
+/// Number of pieces drawn a visitor where all goes well: one each, and one in ten stays for a second.
+///
+/// Families who share one make it fewer, so a plan that counts on more is too kind. Common practice, no
+/// source.
 pub const PIECES_A_VISITOR: f64 = 1.1;
-/// How many other grids are proposed at most.
+/// Maximum number of other grids that are proposed.
 const MOST_PROPOSED: usize = 3;
-/// Two proposals differ by at least this part of their pieces, else they are no choice.
+/// Minimum difference of two proposals, as a share of their pieces; nearer ones are no choice.
 const LEAST_APART: f64 = 0.08;
-/// How much worse a grid is that loses all of the picture.
+/// Badness of a grid that loses all of the picture.
 const WEIGHT_OF_LOSS: f64 = 4.0;
-/// How much worse a grid is that has *e* times as many pieces as are aimed at, or as few.
+/// Badness of a grid that has *e* times as many pieces as are aimed at, or as few.
 pub const WEIGHT_OF_COUNT: f64 = 0.5;
-/// The part of the picture that a proposed grid may lose.
+/// Maximum share of the picture that a proposed grid may lose.
 const MOST_LOST: f64 = 0.15;
 
 /// Whether the grid suits the crowd.
@@ -58,12 +60,14 @@ impl Verdict {
     }
 }
 
-/// Of those visitors who could draw, the part that gets a piece in a grid that suits the crowd: some come to look. Common practice,
-/// no source.
+/// Minimum share of those visitors who could draw that gets a piece in a grid that suits the crowd.
+///
+/// Some come to look. Common practice, no source.
 const LEAST_PART_DRAWING: f64 = 0.8;
 
-/// How many pieces suit the crowd: from a piece for four in five of the visitors, as far as the time allows, to what all of them can
-/// finish.
+/// Range of the number of pieces that suits the crowd.
+///
+/// From a piece for four in five of the visitors, as far as the time allows, to what all of them can finish.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub struct Range {
     /// At least.
@@ -72,7 +76,7 @@ pub struct Range {
     pub most: usize,
 }
 
-/// How many pieces suit so many visitors of whom all together finish `can_finish`.
+/// Range of the number of pieces that suits `visitors` who all together finish `can_finish`.
 #[must_use]
 pub fn range(visitors: usize, can_finish: usize) -> Range {
     let most = can_finish.min(floor_index(PIECES_A_VISITOR * float(visitors)));
@@ -146,7 +150,8 @@ pub fn grids_of(cells: RangeInclusive<usize>) -> impl Iterator<Item = (usize, us
     })
 }
 
-/// How bad a grid is that loses a part of the picture, 0 … 1, and has `count` pieces where `aim` are aimed at; 0 is perfect.
+/// Badness of a grid that loses a share of the picture, 0 … 1, and has `count` pieces where `aim` are aimed
+/// at; 0 is perfect.
 #[must_use]
 pub fn badness(lost: f64, count: usize, aim: f64, weight_of_count: f64) -> f64 {
     WEIGHT_OF_LOSS * lost + weight_of_count * (float(count) / aim).ln().abs()

@@ -48,11 +48,11 @@ pub use supplies::{
 };
 pub use time::{HAND_OUT_MINUTES, Time, part_of, time};
 
-/// Visitors where nothing is said. Common practice, no source.
+/// Number of visitors where nothing is said. Common practice, no source.
 pub const USUAL_VISITORS: usize = 60;
-/// Minutes of drawing where nothing is said. Common practice, no source.
+/// Time of drawing where nothing is said, in minutes. Common practice, no source.
 pub const USUAL_MINUTES: f64 = 90.0;
-/// Seats where nothing is said. Common practice, no source.
+/// Number of seats where nothing is said. Common practice, no source.
 pub const USUAL_SEATS: usize = 24;
 
 /// What there is to draw.

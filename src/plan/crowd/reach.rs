@@ -14,12 +14,15 @@ use crate::plan::cards::RING_MM;
 use crate::plan::cell::Grid;
 use crate::plan::settings::Room;
 
-/// The height of a stool with one step, in mm. Common practice, no source.
+/// Height of a stool with one step, in mm. Common practice, no source.
 pub const STOOL_MM: f64 = 230.0;
-/// The least height of the wall's lower edge that is proposed, in mm: the lowest that people reach for without kneeling, 15 inches
-/// (2010 ADA Standards for Accessible Design, 308.2.1).
+/// Minimum height of the wall's lower edge that is proposed, in mm.
+///
+/// The lowest that people reach for without kneeling, 15 inches (2010 ADA Standards for Accessible Design,
+/// 308.2.1).
 pub const LOWEST_MM: f64 = 381.0;
-/// The height of the middle of what hangs on a wall to be looked at, in mm. Common practice in galleries, no source.
+/// Height of the middle of what hangs on a wall to be looked at, in mm. Common practice in galleries, no
+/// source.
 const EYES_MM: f64 = 1_450.0;
 
 /// Who hangs squares.

@@ -12,15 +12,16 @@ use crate::frame::float;
 use crate::plan::cards::RING_MM;
 use crate::plan::cell::Grid;
 
-/// The part of all moments in which nobody waits for a pencil.
+/// Share of all moments in which nobody waits for a pencil.
 pub const NOBODY_WAITS: f64 = 0.95;
-/// Seats that share a pencil sharpener. Common practice, no source.
+/// Number of seats that share a pencil sharpener. Common practice, no source.
 pub const SEATS_A_SHARPENER: usize = 6;
-/// Seats that share an eraser. Common practice, no source.
+/// Number of seats that share an eraser. Common practice, no source.
 pub const SEATS_AN_ERASER: usize = 3;
-/// Tape for a square, in mm: four pieces of 30 mm, rolled behind the corners. Common practice, no source.
+/// Length of tape for a square, in mm: four pieces of 30 mm, rolled behind the corners. Common practice, no
+/// source.
 pub const TAPE_A_SQUARE_MM: f64 = 120.0;
-/// Tape for a card, in mm: two pieces of 30 mm. Common practice, no source.
+/// Length of tape for a card, in mm: two pieces of 30 mm. Common practice, no source.
 pub const TAPE_A_CARD_MM: f64 = 60.0;
 
 /// One pencil colour.

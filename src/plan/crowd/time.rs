@@ -7,9 +7,10 @@
 use super::{Work, sum};
 use crate::frame::{float, floor_index};
 
-/// Minutes between two pieces at a seat: hang the one, choose the next, find pencils. Common practice, no source.
+/// Time between two pieces at a seat, in minutes: hang the one, choose the next, find pencils. Common
+/// practice, no source.
 pub const HAND_OUT_MINUTES: f64 = 3.0;
-/// The part of a piece that is unfinished at each seat when the evening ends.
+/// Share of a piece that is unfinished at each seat when the event ends.
 const IN_HAND: f64 = 0.5;
 
 /// What the time allows.
