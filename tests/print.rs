@@ -177,7 +177,7 @@ fn a_photo_as_picture_stays_a_small_file() {
 #[test]
 fn a_kit_of_any_shape_is_set_in_every_language() {
     for (columns, rows) in [(1, 1), (3, 2), (40, 1), (1, 30), (16, 12)] {
-        for language in [Language::English, Language::Spanish] {
+        for language in [Language::English, Language::BritishEnglish, Language::Spanish] {
             let mut settings = settings(columns, rows, 127.0, Paper::A4, Flip::None);
             settings.language = language;
             let kit = print(&settings).unwrap();

@@ -1,12 +1,14 @@
 # British English: the sentences that differ from US English (en.ftl). All others are said as there.
 
+error-words-attribute = put just one sentence after the =, with no lines that start with a full stop
 help-new-colours = How many pencil colours to use
-help-new-paper = The paper in your printer: letter, tabloid, a4 or a3 (default: a4)
 help-new-black-and-white = Use greys only, as many as --colors says
+help-new-paper = The paper in your printer: letter, tabloid, a4 or a3 (default: a4)
 new-working = Finding the pencil colours
 new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colours (--colors) or your own pencils (--pencils).
 new-warn-plain = Heads up: { $plain } pieces are one colour all over, and only { $drawn } have something to draw. A busier picture, or fewer squares, is more fun.
 colour-grey = grey
+plan-reach = Who can hang each row. Almost all children aged 5 and over reach { $five }, aged 9 and over { $nine }, a seated adult { $seated }, a standing adult { $adults }. Step stools ({ $stool }) and ladders are for adults only. “adult” means an adult hangs it for them.
 plan-pencils-why = { $count } pencils in all. With { $seats ->
     [one] 1 seat
    *[other] { $seats } seats
@@ -19,12 +21,21 @@ report-language = en-GB
 report-picture-marked = Your photo with everything to fix outlined and labelled. Everything outside the wall and its edge cards is blanked out.
 fix-turn = { $by ->
     [quarter] Turn the square in { $cell } a quarter turn to the right (clockwise).
-    [half] Turn the square in { $cell } right side up. It’s upside down.
+    [half] Turn the square in { $cell } the right way up. It’s upside down.
    *[three-quarters] Turn the square in { $cell } a quarter turn to the left (anticlockwise).
 }
+fix-swap-upright-one = Swap the squares in { $a } and { $b }. Hang the one that goes in { $cell } the right way up.
+fix-swap-upright-both = Swap the squares in { $a } and { $b }. Hang both the right way up.
+fix-move-upright = Move the square in { $from } to { $to }. Hang it the right way up.
+help-rehearse-cycles = How many groups of three squares swap places in a circle
 help-rehearse-yaw = How many degrees right of centre the camera is
 help-rehearse-pitch = How many degrees above centre the camera is
 level-plain = one colour
+print-paper-letter = US letter
+print-paper-tabloid = US tabloid (11 × 17 in)
+print-choose-one-sided = In the print dialogue, choose { $paper } paper, “Actual size” or 100%, one-sided.
+print-choose-long-edge = In the print dialogue, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on long edge.
+print-choose-short-edge = In the print dialogue, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on short edge.
 print-codes-changed = The codes or sizes have changed since you last printed this kit. Squares from that print won’t be recognised, so don’t use them.
 print-next = Next: cut along the lines and practise with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
 checklist-intro = Tick a box when a piece goes out, and when its square is up on the wall: { $pieces ->
@@ -36,12 +47,18 @@ pencils-intro = With { $seats ->
    *[other] { $seats } seats in use
 } and these pencils, no one has to wait for a colour { $percent }% of the time.
 pencils-pieces-intro = The numbers match the list above. Bold is the colour that fills most of the piece.
+wall-map-rows-intro = Stretch a string tight against the wall, or draw a faint pencil line, at these heights above the floor. Use a spirit level; floors aren’t always even.
 print-math-page = The maths of our mural
+comparison-ratio-4 = Every angle stays the same, and every length grows by the same scale factor. Shapes like that are called similar. Making one is an enlargement.
 comparison-pitch = Centre of one square to the next
+comparison-right-of = { $name } is { $by } further right than planned.
+comparison-left-of = { $name } is { $by } further left than planned.
 comparison-poster-3 = Neighbouring pages overlap by { $shared }. A dotted line shows where the next page’s edge goes: glue it over that strip so the picture continues.
 comparison-poster-fire-m2 = The poster is { $area } m² ({ $feet } sq ft) of paper, on top of the squares. Fire rules limit paper on walls, most strictly in corridors and near exits. Ask the building manager or fire authority before it goes up.
 comparison-poster-fire-ft2 = The poster is { $feet } sq ft ({ $area } m²) of paper, on top of the squares. Fire rules limit paper on walls, most strictly in corridors and near exits. Ask the building manager or fire authority before it goes up.
+error-print-no-wall = the straightened picture of the wall is empty: take another photo of the whole wall, from further back
 help-display-codes = What to do with the codes: keep them, or fill them in with the colours around them
+help-serve-new-link = Make a new link; phones with the old one can’t connect any more
 serve-cli-set-aside = The list of what helpers had ticked off was damaged. We put it aside and started a new one. Nothing else is lost.
 serve-cli-quiet =
     No phone has connected yet. If one is stuck:
@@ -56,6 +73,8 @@ questions-about-answers = Keep these answers away from the cards. Most numbers c
 questions-ask-colours-of-piece = Look at this piece. How many colours can you see?
 questions-ask-one-colour = Look at the picture key. How many pieces have just one colour?
 questions-ask-colours = Look at the pencil chart. How many colours are on it?
+questions-ask-quarter-boxes = A square has 3 marks on each side. Draw a line from each mark to the one opposite. How many small boxes do you get?
+questions-ask-quarter-up = A quarter of the { $count } squares are up. How many squares are up?
 questions-ask-half-of-boxes = A square has 16 small boxes. You colour half of them. How many boxes do you colour?
 questions-ask-mural-width = { $squares } squares hang side by side. Each one is { $square } wide. { $unit ->
     [inch] How many inches
@@ -75,13 +94,16 @@ questions-ask-inches-to-mm = One inch is 25.4 mm. How many millimetres are in { 
 questions-ask-part-of-boxes = A square has 16 small boxes. { $part }/{ $of } of them are coloured. How many boxes is that?
 questions-ask-millimetres = A string is { $metres } metres long. How many millimetres is that?
 questions-ask-larger-patch = On the piece, a patch of colour covers { $length } mm². Every length on the square is { $scale } times as long. How many mm² does the patch cover there?
-questions-ask-percent-with = { $having } of the { $count } pieces have { $colour } in them. What per cent is that?
+questions-ask-percent-with = { $having } of the { $count } pieces have { $colour } in them. What percentage is that?
 questions-ask-chessboard = Colour the { $count } squares like a chessboard. Start with black in the top left corner. How many squares are black?
 questions-ask-most-colours = Look at the picture key. No piece has more than { $colours } colours. How many pieces have { $colours }?
 questions-ask-seams = The mural has { $columns } columns and { $rows } rows. A strip of tape joins each square to each neighbour beside, above and below it. How many strips is that?
 questions-ask-percent-of-boxes = A square has 16 small boxes. { $percent }% of them are coloured. How many boxes is that?
 questions-ask-boxes-ratio = Of 16 small boxes, 4 are coloured and 12 are white. Which number goes in the box? Coloured : white = 1 : ☐
 steps-5 = Colour it in. Keep the little code box white.
+people-children-from-5 = Children aged 5 and over: { $reach }
+people-children-from-9 = Children aged 9 and over: { $reach }
+helpers-each-3 = Tick “out” next to that label on the checklist. Don’t write down anyone’s name.
 helpers-if-3 = Someone wants a fresh start? That’s fine! Ask the organiser to print that sheet again. If there’s no time, use a plain square of the same size. Copy the label, large, into the same corner. The phone can’t read a plain square, so check that spot by eye.
 helpers-if-4 = A square is out for 45 minutes, or its visitor has left? Ask the organiser to print both sheets again, and give that piece to someone else. If both squares come back, the check finds the extra copy.
 helpers-if-5 = A child under 5? Share a piece with a grown-up, or pick one with one colour.
@@ -98,12 +120,20 @@ helpers-set-3 = { $sharpeners ->
 }, shared out, and a bin for shavings. Keep small things away from children under 3.
 helpers-set-4 = Coloured pencils only. Felt pens bleed through and paint curls the paper. Both hide the code.
 helpers-help-4 = “Colour all the way to the edge. The next square picks up right there.”
+helpers-look-1 = Can you read the label on both the piece and the square? Then both are the right way up.
 helpers-look-3 = Pencils go back to the middle after each colour.
 helpers-look-4 = No one should wait more than a minute for a colour. Suggest starting with another colour.
+helpers-hang-1 = Before you start, mark the bottom edge and every other row. Use a spirit level and a faint pencil line. The wall map has the measurements.
+helpers-hang-3 = Visitors bring you their squares. Hang each one where its column and row meet, label the right way up, edge to edge: no gaps, no overlaps.
+helpers-hang-5 = Tick “up” on your copy of the checklist. Show visitors how to find their spot.
+helpers-check-turned = Turn it as the list says. The label must be the right way up.
+helpers-cutters-1 = Adults cut the squares and pieces before the event. Use a paper trimmer, or a metal ruler and a craft knife. Close or lock the blade whenever you put it down.
 helpers-cutters-2 = At the tables, use only children’s scissors with round tips. Count them afterwards. Keep trimmers and knives out of the room.
-helpers-tape-1 = Test the tape in a hidden spot the day before. Masking tape comes off most walls, but any tape can pull off old paint or wallpaper. On painted block it may not stick: hang the squares on lining paper.
+helpers-tape-1 = Test the tape in a hidden spot the day before. Masking tape comes off most walls, but any tape can pull off old paint or wallpaper. On painted blockwork it may not stick: hang the squares on lining paper.
 helpers-fire-1 = About { $paper-area } of paper will hang here. Fire rules limit that. Don’t add more without asking the organiser.
+helpers-fire-3 = Keep exits clear to their full width: no bags, no tables, no queues. Know how you would lead everyone out.
 helpers-pictures-3 = The check keeps only the wall and its cards, and covers anyone it finds in front of them. It can miss someone: look before you share. Delete the photo from the phone afterwards.
+helpers-room-1 = Tape down cables. Keep bags under the tables. Wipe up spills straight away.
 guide-intro = { $event }: everyone draws one small piece of a picture, bigger. Together the pieces make the whole picture on the wall. This guide is for you, the organiser. All numbers come from your picture and your settings.
 guide-picture-value = { $columns ->
     [one] 1 column
@@ -118,8 +148,20 @@ guide-picture-value = { $columns ->
     [one] 1 colour
    *[other] { $colours } colours
 }
+guide-verdict-too-big-for-crowd = This grid is big for your crowd: when everyone has drawn one, about { $difference ->
+    [one] 1 piece is
+   *[other] { $difference } pieces are
+} left. Invite more visitors, choose a smaller grid, or count on many visitors drawing two.
 guide-week-1 = Ask about the wall: paper, tape, height, exits, and how many people may be in the room. What the building manager or fire authority says goes.
 guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
+guide-week-4 = Cut out squares and pieces, and sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Allow one evening for two people.
+guide-week-7 = Practise: “everysquare rehearse FOLDER” makes a practice photo with mistakes to find.
+guide-day-7 = Copy the whole event folder to the laptop you’ll bring, and to a USB stick. Without print/manifest.json, no photo can be read.
+guide-clearing = Clearing up
+guide-paper-amount = { $paper }: { $sheets ->
+    [one] 1 sheet
+   *[other] { $sheets } sheets
+} for the squares alone, plus 10% extra. Heavier paper is best: thick printer paper or thin card (120 to 160 g/m²). “everysquare print” lists the sheets for everything else.
 guide-printer-amount = Any printer. Pieces and the pencil sheet need colour; black and white is fine for the rest.
 guide-pencils = Coloured pencils
 guide-sharpeners-amount = { $sharpeners ->
@@ -130,13 +172,18 @@ guide-sharpeners-amount = { $sharpeners ->
    *[other] { $erasers } rubbers
 }, scrap paper, pens for the checklists
 guide-tape = Masking tape
-guide-cutting-amount = paper trimmer, or utility knife, metal ruler and mat, before the event, adults only; children’s scissors for the question cards
+guide-string-amount = spirit level, tape measure, soft pencil, or string with a weight
+guide-cutting-amount = paper trimmer, or craft knife, metal ruler and mat, before the event, adults only; children’s scissors for the question cards
+guide-bin = Clearing up
 guide-bin-amount = bin for shavings and scraps, cloth, box for finished squares
 guide-pencil-list = Pencils by colour
 guide-pencil-list-intro = Enough that, with every seat taken, no one waits for a colour 95% of the time. Choose one way: share all the pencils, or give each table a set.
 guide-colour = Colour
+guide-room-4 = Light should come from above or the side. A window opposite the wall causes glare; close the blinds.
 guide-fire = { $paper-area } of paper will hang on the wall. Fire rules limit how much of a wall paper may cover, some to as little as a tenth. They’re strictest in corridors and near exits. Ask the building manager or fire authority before you print.
 guide-cautions-2 = Trimmers and knives: before the event, adults only, counted afterwards and out of the room.
+guide-pieces-4 = Starting again is fine: print that square’s sheet again. On a plain square, copy the label into the same corner. The check can’t read it, so look for yourself.
+guide-wrong-turned-do = Show the wall helpers the label next to the code: it must be the right way up. The check lists which squares to turn.
 guide-wrong-pencils = A colour runs out
 guide-wrong-pencils-do = Swap pencils between tables. A similar colour is better than waiting; just use it for the whole area.
 guide-after-1 = Leave the mural up with the original next to it. “everysquare display FOLDER PHOTO” makes the keepsakes: prints, a poster, a maths page. Add a sign: “Drawn by everyone who came.”
@@ -145,14 +192,9 @@ error-reduce-one-pencil = with these pencils the whole picture turns into one co
 typed-millimetres-from = it must be a number of millimetres from { $least } to { $most }
 error-settings-millimetres = must be a number from { $least } to { $most }, in millimetres
 error-settings-colour = write a colour like "#3a8f4d": two hexadecimal digits each for red, green and blue
+error-settings-minutes-a-piece = use four numbers from { $least } to { $most }, in minutes, for a one-colour, an easy, a medium and a hard piece, none smaller than the one before
 event-colours = how many pencil colours to use
 event-pencils = To use your own pencils, leave out colours and list each pencil at the end of this file, like this:
 event-inset-mm = distance from the cut edge to the code; tape and neighbouring squares tend to cover the edges
-event-pieces-level = plain (one colour), easy, medium or hard, or your own name for it
-error-settings-minutes-a-piece = use four numbers from { $least } to { $most }, in minutes, for a one-colour, an easy, a medium and a hard piece, none smaller than the one before
 event-minutes-a-piece = minutes for a one-colour, an easy, a medium and a hard piece
-print-choose-one-sided = In the print dialogue, choose { $paper } paper, “Actual size” or 100%, one-sided.
-print-choose-long-edge = In the print dialogue, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on long edge.
-print-choose-short-edge = In the print dialogue, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on short edge.
-help-serve-new-link = Make a new link; phones with the old one can’t connect any more
-guide-bin = Clearing up
+event-pieces-level = plain (one colour), easy, medium or hard, or your own name for it
