@@ -11,7 +11,6 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::book::Whose;
 use super::camera::Anchor;
 use super::hunt::{Bounds, Hunt, Known, centre};
 use super::identify::Found;
@@ -22,8 +21,6 @@ use crate::plan::{Cell, Printed, Turn};
 
 /// Minimum certainty of a name without a place on the wall to support it; the reader's own walls never had a wrong one above.
 const SURE: f64 = 0.99;
-/// Radius within which two codes are one, in modules: half the width of a code.
-const SAME: f64 = 10.0;
 /// Minimum distance from the lattice of the others, in sides of a square, from which a block of squares is not on it: 15 mm, twice as far
 /// as single squares hang askew.
 const BESIDE: f64 = 0.12;
@@ -39,18 +36,18 @@ pub(super) fn take_out(hunt: &Hunt<'_>, known: &mut Known, bounds: &Bounds, prin
     let (mut squares, mut parts) = (BTreeSet::new(), BTreeSet::new());
     for _ in 0..MOST_PARTS {
         let Some(seed) = codes.first().copied() else { break };
-        let part = around(hunt, &seed, known, printed);
-        codes.retain(|code| !part.iter().any(|own| are_same(own, code)));
-        let homes: BTreeSet<Cell> = part.iter().filter_map(home).collect();
+        let part = around(hunt, &seed, known, (bounds, printed));
+        codes.retain(|code| part.iter().all(|own| own.is_clear_of(code)));
+        let homes: BTreeSet<Cell> = part.iter().filter_map(Found::home).collect();
         if homes.len() >= PART {
             parts.extend(homes.iter().copied());
         }
         squares.extend(homes);
     }
-    squares.extend(codes.iter().filter_map(home));
+    squares.extend(codes.iter().filter_map(Found::home));
     parts.extend(take_out_shifted(hunt, known, !parts.is_empty()));
     squares.extend(parts.iter().copied());
-    let hanging: BTreeSet<Cell> = known.squares.values().filter_map(|seen| home(&seen.found)).collect();
+    let hanging: BTreeSet<Cell> = known.squares.values().filter_map(|seen| seen.found.home()).collect();
     squares.retain(|home| !hanging.contains(home));
     let cells = printed.grid.cells().filter(|cell| {
         !known.squares.contains_key(&site_of(*cell))
@@ -62,42 +59,41 @@ pub(super) fn take_out(hunt: &Hunt<'_>, known: &mut Known, bounds: &Bounds, prin
 
 /// Named codes that hang in no place of the wall.
 fn outside(hunt: &Hunt<'_>, known: &Known, bounds: &Bounds, printed: &Printed) -> Vec<Found> {
-    let count = printed.squares.len() + printed.cards.len();
     let on_wall = |code: &Found| hunt.hangs(&known.camera, code).is_some_and(|(site, _)| bounds.hold(site));
-    let sure = hunt.loose.iter().filter(|code| home(code).is_some() && code.matched.certainty(count) >= SURE);
+    let sure = hunt.loose.iter().filter(|code| code.home().is_some() && is_sure(code, printed));
     sure.filter(|code| !is_taken(known, code) && !on_wall(code)).copied().collect()
 }
 
 /// A code outside the wall, and all squares that hang around it in a lattice of its own.
-fn around(hunt: &Hunt<'_>, seed: &Found, known: &Known, printed: &Printed) -> Vec<Found> {
+fn around(
+    hunt: &Hunt<'_>,
+    seed: &Found,
+    known: &Known,
+    (bounds, printed): (&Bounds, &Printed),
+) -> Vec<Found> {
     let origin = Site { row: 0, column: 0 };
     let anchor = Anchor { wall: hunt.layout.code_corners(origin, Turn::None), photo: seed.pose.corners() };
     let Some(camera) = Camera::from_one(&anchor, known.camera.lens) else { return vec![*seed] };
-    let [rows, columns] =
-        [printed.grid.rows, printed.grid.columns].map(|n| i64::try_from(n).unwrap_or(i64::MAX));
-    let bounds = Bounds {
-        first: Site { row: 1 - rows, column: 1 - columns },
-        last: Site { row: rows - 1, column: columns - 1 },
-    };
-    let part = hunt.go_on(Known { start: vec![anchor], ..Known::new(camera) }, |_| bounds);
-    let count = printed.squares.len() + printed.cards.len();
+    let last = bounds.last;
+    let around = Bounds { first: Site { row: -last.row, column: -last.column }, last };
+    let part = hunt.go_on(Known { start: vec![anchor], ..Known::new(camera) }, |_| around);
     let found = part.squares.into_values().map(|seen| seen.found);
     let mut found: Vec<Found> =
-        found.filter(|code| code.matched.certainty(count) >= SURE && !is_taken(known, code)).collect();
-    if !found.iter().any(|own| are_same(own, seed)) {
+        found.filter(|code| is_sure(code, printed) && !is_taken(known, code)).collect();
+    if found.iter().all(|own| own.is_clear_of(seed)) {
         found.push(*seed);
     }
     found
 }
 
-/// Whether a code is that of a square on the wall.
-fn is_taken(known: &Known, code: &Found) -> bool {
-    known.squares.values().any(|seen| are_same(&seen.found, code))
+/// Whether a name is sure without a place on the wall to support it.
+fn is_sure(code: &Found, printed: &Printed) -> bool {
+    code.matched.certainty(printed.squares.len() + printed.cards.len()) >= SURE
 }
 
-/// Whether two codes lie on the same place.
-fn are_same(one: &Found, other: &Found) -> bool {
-    one.pose.centre.distance(other.pose.centre).value() < SAME * other.pose.px_per_module()
+/// Whether a code is that of a square on the wall.
+fn is_taken(known: &Known, code: &Found) -> bool {
+    !known.squares.values().all(|seen| seen.found.is_clear_of(code))
 }
 
 /// Takes blocks of squares out of the wall that hang together as they belong, but all equally far from their cells: where the wall is
@@ -121,7 +117,7 @@ fn take_out_shifted(hunt: &Hunt<'_>, known: &mut Known, in_parts: bool) -> BTree
     let blocks = shifted_blocks(known);
     let out: BTreeSet<Site> =
         blocks.into_iter().filter(|block| in_parts || beside(block)).flatten().collect();
-    let homes = out.iter().filter_map(|site| home(&known.squares.get(site)?.found)).collect();
+    let homes = out.iter().filter_map(|site| known.squares.get(site)?.found.home()).collect();
     if !out.is_empty() {
         known.squares.retain(|site, _| !out.contains(site));
         known.camera = known.camera.fitted(&hunt.anchors(known));
@@ -156,7 +152,7 @@ fn shifted_blocks(known: &Known) -> Vec<BTreeSet<Site>> {
 
 /// Rows down and columns to the right from where an upright square belongs to where it hangs; `None` for others.
 fn shift(hangs: Site, seen: &Sought) -> Option<(i64, i64)> {
-    let home = site_of(home(&seen.found).filter(|_| seen.turn == Turn::None)?);
+    let home = site_of(seen.found.home().filter(|_| seen.turn == Turn::None)?);
     Some((hangs.row - home.row, hangs.column - home.column))
 }
 
@@ -167,11 +163,4 @@ fn is_nearer(cell: Cell, parts: &BTreeSet<Cell>, known: &Known) -> bool {
     let part = parts.iter().map(|home| away(&site_of(*home))).min();
     let wall = known.squares.keys().map(away).min();
     part.is_some_and(|part| wall.is_none_or(|wall| part <= wall))
-}
-
-fn home(code: &Found) -> Option<Cell> {
-    match code.whose {
-        Some(Whose::Square(home)) => Some(home),
-        _ => None,
-    }
 }

@@ -160,17 +160,18 @@ impl<'a> Behind<'a> {
         if drowned || marked {
             return (Sight::Unread, 0.8);
         }
-        let twin = || self.others.iter().any(|(other, twin)| *other != cell && alike(look, twin));
         let bare_wall = |look: &Look, hue| self.surroundings.iter().any(|around| like(look, around, hue));
-        // pale pencil on white lies as far from the wall's colour as bare wall in another light; bare wall has its like
-        let paired = || {
-            self.others
-                .iter()
-                .any(|(other, twin)| *other != cell && alike(look, twin) && bare_wall(twin, HUE))
+        let twin = |is_right: &dyn Fn(&Look) -> bool| {
+            self.others.iter().any(|(other, twin)| *other != cell && alike(look, twin) && is_right(twin))
         };
+        // pale pencil on white lies as far from the wall's colour as bare wall in another light; bare wall has its like
+        let paired = || twin(&|twin| bare_wall(twin, HUE));
         if bare_wall(look, SAME_HUE) || (bare_wall(look, HUE) && paired()) {
             (Sight::Empty, 0.95)
-        } else if self.surroundings.is_empty() && self.smoothest.is_some_and(|s| bare(look, s)) && twin() {
+        } else if self.surroundings.is_empty()
+            && self.smoothest.is_some_and(|s| bare(look, s))
+            && twin(&|_| true)
+        {
             (Sight::Empty, 0.8)
         } else {
             (Sight::Unread, 0.8)
@@ -236,13 +237,14 @@ impl<'a> Behind<'a> {
         let is_dark: Vec<bool> = levels.iter().map(|own| *own < DARK * level).collect();
         let darks = is_dark.iter().filter(|dark| **dark).count();
         let dark = float(darks) / float(levels.len());
-        let hue = [quantile(reds.clone(), 0.5), quantile(greens.clone(), 0.5)];
         let mean = |of: &[f64]| {
             let own = of.iter().zip(&is_dark).filter(|(_, dark)| **dark);
             own.map(|(share, _)| share).sum::<f64>() / float(darks)
         };
+        let dark_hue = [mean(&reds), mean(&greens)];
+        let hue = [quantile(reds, 0.5), quantile(greens, 0.5)];
         Some(Look {
-            dark_hue: if darks == 0 { hue } else { [mean(&reds), mean(&greens)] },
+            dark_hue: if darks == 0 { hue } else { dark_hue },
             hue,
             grain: [quantile(grains.clone(), 0.5), quantile(grains, 0.8)],
             level,
@@ -272,9 +274,14 @@ fn white(colour: &RgbImage, pose: &Pose) -> Option<f64> {
     (!levels.is_empty()).then(|| quantile(levels, 0.85))
 }
 
+/// Distance of two colours in chromaticity: shares of red and green.
+fn hue_apart(one: [f64; 2], other: [f64; 2]) -> f64 {
+    (one[0] - other[0]).hypot(one[1] - other[1])
+}
+
 /// Whether a cell looks like the surroundings.
 fn like(cell: &Look, surroundings: &Look, hue: f64) -> bool {
-    let away = (cell.hue[0] - surroundings.hue[0]).hypot(cell.hue[1] - surroundings.hue[1]);
+    let away = hue_apart(cell.hue, surroundings.hue);
     // in less light the sensor's noise is a larger share of the brightness
     let dimmer = (surroundings.level / cell.level.max(1.0)).clamp(1.0, 4.0);
     let smooth = |k: usize| cell.grain[k] <= surroundings.grain[k] * GRAINIER[k] * dimmer;
@@ -284,9 +291,8 @@ fn like(cell: &Look, surroundings: &Look, hue: f64) -> bool {
 
 /// Whether what is dark in a cell is the cell's own colour in shadow, as between boards, and no ink: told on coloured walls only.
 fn is_shadow(look: &Look) -> bool {
-    let away = |a: [f64; 2], b: [f64; 2]| (a[0] - b[0]).hypot(a[1] - b[1]);
-    let from_grey = away(look.hue, [1.0 / 3.0; 2]);
-    look.white < DARKER && from_grey > COLOURED && away(look.dark_hue, look.hue) < SHADOW * from_grey
+    let from_grey = hue_apart(look.hue, [1.0 / 3.0; 2]);
+    look.white < DARKER && from_grey > COLOURED && hue_apart(look.dark_hue, look.hue) < SHADOW * from_grey
 }
 
 /// Whether a cell is much smoother than the smoothest squares.
@@ -297,7 +303,7 @@ fn bare(cell: &Look, smoothest: [f64; 2]) -> bool {
 /// Whether two cells look the same.
 fn alike(a: &Look, b: &Look) -> bool {
     let ratio = |a: f64, b: f64| (1.0 / ALIKE.1..ALIKE.1).contains(&(a / b.max(1e-6)));
-    (a.hue[0] - b.hue[0]).hypot(a.hue[1] - b.hue[1]) < ALIKE.0
+    hue_apart(a.hue, b.hue) < ALIKE.0
         && ratio(a.white, b.white)
         && ratio(a.grain[0], b.grain[0])
         && ratio(a.grain[1], b.grain[1])

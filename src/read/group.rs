@@ -109,10 +109,7 @@ pub fn triples(finders: &[Finder]) -> Vec<Triple> {
 fn apart(found: Vec<Found>) -> Vec<Found> {
     let mut kept: Vec<Found> = Vec::new();
     for one in found {
-        let far = |other: &Found| {
-            one.pose.centre.distance(other.pose.centre).value() > 10.0 * other.pose.px_per_module()
-        };
-        if kept.iter().all(far) {
+        if kept.iter().all(|other| one.is_clear_of(other)) {
             kept.push(one);
         }
     }

@@ -7,6 +7,7 @@ use super::pose::Pose;
 use super::weigh::{Pixels, Weighed, weigh};
 use crate::frame::float;
 use crate::photo::Luma;
+use crate::plan::Cell;
 use crate::plan::code::SIDE;
 
 /// Minimum correlation with the shared part for a candidate to be a code at all.
@@ -55,6 +56,9 @@ const USUAL_BLUR_PX: f64 = 0.95;
 /// Maximum number of Gauss–Newton steps for the blur of a code whose pose is known.
 const BLUR_STEPS: usize = 3;
 
+/// Radius within which two codes are one, in modules: half the width of a code.
+const SAME_PLACE: f64 = 10.0;
+
 /// Detection of a code in the photo, identified or not.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Found {
@@ -67,6 +71,21 @@ pub struct Found {
 }
 
 impl Found {
+    /// The cell where the square with this code belongs; `None` for cards and where the code has no name.
+    #[must_use]
+    pub fn home(&self) -> Option<Cell> {
+        match self.whose {
+            Some(Whose::Square(home)) => Some(home),
+            _ => None,
+        }
+    }
+
+    /// Whether this code lies elsewhere than another: farther from it than half the width of a code.
+    #[must_use]
+    pub fn is_clear_of(&self, other: &Self) -> bool {
+        self.pose.centre.distance(other.pose.centre).value() > SAME_PLACE * other.pose.px_per_module()
+    }
+
     /// Whether no further candidates need to be looked at.
     #[must_use]
     pub fn sure(&self) -> bool {

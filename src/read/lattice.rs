@@ -31,26 +31,17 @@ pub struct Member {
 /// Largest lattice of neighbouring codes, row by row; empty where there are no codes.
 #[must_use]
 pub fn largest(layout: &Layout, codes: &[Found]) -> Vec<Member> {
+    let mut free = vec![true; codes.len()];
     let mut largest = Vec::new();
-    for members in all(layout, codes) {
-        if members.len() > largest.len() {
-            largest = members;
+    for seed in 0..codes.len() {
+        if free[seed] {
+            let members = spread(layout, codes, seed, &mut free);
+            if members.len() > largest.len() {
+                largest = members;
+            }
         }
     }
     largest
-}
-
-/// Every lattice that neighbouring codes make, a code without neighbours being one by itself. No code is in two of them.
-#[must_use]
-pub fn all(layout: &Layout, codes: &[Found]) -> Vec<Vec<Member>> {
-    let mut free = vec![true; codes.len()];
-    let mut lattices = Vec::new();
-    for seed in 0..codes.len() {
-        if free[seed] {
-            lattices.push(spread(layout, codes, seed, &mut free));
-        }
-    }
-    lattices
 }
 
 /// Connected component of `seed` by way of neighbours; marks its codes as no longer free.

@@ -98,7 +98,7 @@ fn cell_reading(
     let site = site_of(cell);
     let reading = |sight, certainty, corners| CellReading { cell, sight, certainty, corners, photo: 0 };
     if let Some(seen) = wall.squares.get(&site)
-        && let Some(home) = home(seen)
+        && let Some(home) = seen.found.home()
     {
         let certainty = seen.found.matched.certainty(printed.squares.len() + printed.cards.len());
         return reading(
@@ -330,7 +330,7 @@ fn place(printed: &Printed, floating: &Known, cards: &[Anchor]) -> Option<Placin
     let votes: Vec<Vote> = floating
         .squares
         .iter()
-        .map(|(site, seen)| Vote { site: *site, turn: seen.turn, home: home(seen) })
+        .map(|(site, seen)| Vote { site: *site, turn: seen.turn, home: seen.found.home() })
         .collect();
     let side = printed.grid.square_mm;
     resolve(&printed.grid, &votes, |placing| {
@@ -341,13 +341,6 @@ fn place(printed: &Printed, floating: &Known, cards: &[Anchor]) -> Option<Placin
         };
         CARD_VOTES * float(cards.iter().filter(in_place).count())
     })
-}
-
-fn home(seen: &Sought) -> Option<Cell> {
-    match seen.found.whose {
-        Some(Whose::Square(cell)) => Some(cell),
-        _ => None,
-    }
 }
 
 /// Moves all that is known from the floating lattice to the wall, and hunts on there.
