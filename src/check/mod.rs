@@ -63,6 +63,19 @@ impl Noticed {
             white: reading.cells.iter().filter(is_white).map(|seen| seen.cell).collect(),
         }
     }
+
+    /// Whether to ask for a photo without whoever stands there. Squares of another part of the wall look like somebody before this one.
+    #[must_use]
+    pub fn asks_to_step_aside(&self, judgement: &Judgement) -> bool {
+        self.someone && !judgement.apart.is_part
+    }
+
+    /// Cells where a square hangs that nobody has drawn on; where photos contradict each other, nobody knows what hangs.
+    #[must_use]
+    pub fn still_white(&self, judgement: &Judgement) -> Vec<Cell> {
+        let is_known = |cell: &Cell| judgement.at(*cell).is_some_and(|at| at.found.is_some());
+        self.white.iter().copied().filter(is_known).collect()
+    }
 }
 
 /// The pictures of a check, as JPEG files.
@@ -88,14 +101,12 @@ impl Check {
     ) -> Self {
         let judgement = judge(&reading, &printed.grid);
         let (fixes, mut advice) = (fixes(&judgement), advise(&reading, &judgement));
-        // squares of another part of the wall look like somebody before this one
-        if noticed.someone && !judgement.apart.is_part {
+        if noticed.asks_to_step_aside(&judgement) {
             advice.insert(0, Advice::StepAside);
         }
         let mut report = Report::new((&reading, &judgement), (&fixes, &advice), printed, occasion, words);
-        let white =
-            noticed.white.iter().filter(|cell| judgement.at(**cell).is_some_and(|at| at.found.is_some()));
-        report.white = white.map(|cell| judgement.grid.label(*cell)).collect();
+        let white = noticed.still_white(&judgement);
+        report.white = white.iter().map(|cell| judgement.grid.label(*cell)).collect();
         Self { reading, judgement, report }
     }
 

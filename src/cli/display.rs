@@ -17,7 +17,7 @@ use crate::display::{Moment, filling};
 use crate::gallery::{
     Codes, Compared, Figures, Manner, MeasuredFigures, Showing, Shown, SuggestionFigures, View, checks_until,
 };
-use crate::judge::{Advice, Summary, advise, judge};
+use crate::judge::{Advice, Judgement, Summary, advise, judge};
 use crate::photo::Photo;
 use crate::plan::settings::{Choice, Units};
 use crate::plan::{Cell, Folder, Printed};
@@ -141,11 +141,13 @@ impl Work<'_> {
         let covering = Covering::new(self.folder, self.printed, self.args.uncovered);
         let mut seen = look(&self.args.photos, self.printed, &covering, console.words(), step)?;
         let reading = read::several(std::mem::take(&mut seen.readings));
-        let notes = self.notes(&Noticed::of(&seen.covers, &reading), &reading, console.words());
+        let judgement = judge(&reading, &self.printed.grid);
+        let noticed = Noticed::of(&seen.covers, &reading);
+        let notes = self.notes(&noticed, (&reading, &judgement), console.words());
         let shown = self.show(&reading, &mut seen, step)?;
         step();
         let compared = Compared::of(&shown, &reading, self.event.few(), self.printed);
-        let summary = judge(&reading, &self.printed.grid).summary;
+        let summary = judgement.summary;
         let checks = checks_until(self.folder, &self.printed.grid, self.now, &shown.wall, summary, seen.made);
         let pairs = self.pairs(&shown)?;
         let poster = Poster { width_mm: self.args.poster_width, original: self.args.poster_original };
@@ -167,14 +169,17 @@ impl Work<'_> {
     }
 
     /// What a better photo would show: squares of another part of the wall, what somebody hides, and what is not drawn yet.
-    fn notes(&self, noticed: &Noticed, reading: &WallReading, words: &Words) -> Vec<String> {
-        let grid = &self.printed.grid;
-        let say = Sentences { words, grid };
-        let judgement = judge(reading, grid);
-        let apart = advise(reading, &judgement).into_iter().filter(|one| matches!(one, Advice::Apart { .. }));
-        let someone = noticed.someone && !judgement.apart.is_part;
-        let someone = someone.then(|| words.say("display-someone", &[]));
-        let white = (!noticed.white.is_empty()).then(|| say.white(&noticed.white));
+    fn notes(
+        &self,
+        noticed: &Noticed,
+        (reading, judgement): (&WallReading, &Judgement),
+        words: &Words,
+    ) -> Vec<String> {
+        let say = Sentences { words, grid: &self.printed.grid };
+        let apart = advise(reading, judgement).into_iter().filter(|one| matches!(one, Advice::Apart { .. }));
+        let someone = noticed.asks_to_step_aside(judgement).then(|| words.say("display-someone", &[]));
+        let white = noticed.still_white(judgement);
+        let white = (!white.is_empty()).then(|| say.white(&white));
         apart.map(|one| say.advice(&one)).chain(someone).chain(white).collect()
     }
 

@@ -1,10 +1,12 @@
 //! Colours of every tile of the wall and its rim, light corrected, and of the bare wall.
 
+use std::collections::BTreeMap;
+
 use rayon::prelude::*;
 
 use crate::frame::{Point, float, floor_index};
 use crate::photo::Photo;
-use crate::plan::Printed;
+use crate::plan::{Cell, Printed};
 use crate::read::PhotoReading;
 
 use super::super::light::Light;
@@ -30,9 +32,8 @@ pub(super) struct Looks {
     pub clipped: Vec<bool>,
     /// Range of the grey levels of a tile's places, as a part of their mean.
     pub grain: Vec<f64>,
-    /// The white paper in the code of each cell's square, in the order of the cells, and how far its chromaticity lies from the median of
-    /// all codes; `None` where that is not known.
-    pub papers: Vec<Option<([u8; 3], f64)>>,
+    /// The white paper in the code of each square that was read, and how far its chromaticity lies from the median of all codes.
+    pub papers: BTreeMap<Cell, ([u8; 3], f64)>,
     /// The bare wall's colour and how far from it a tile of it may lie; `None` where it is not seen.
     backing: Option<([u8; 3], f64)>,
     /// Whether each tile belongs to a card that is in sight.
@@ -68,7 +69,7 @@ impl Looks {
         let colours: Vec<Option<[u8; 3]>> = seen.iter().map(|tile| tile.colour).collect();
         let clipped = seen.iter().map(|tile| tile.clipped).collect();
         let grain = seen.iter().map(|tile| tile.grain).collect();
-        let papers = printed.grid.cells().map(|cell| light.as_ref()?.paper_in(cell)).collect();
+        let papers = light.as_ref().map(Light::papers).unwrap_or_default();
         let backing = backing(&colours, tiles);
         let cards = super::cards::in_sight(photo, reading, printed, tiles);
         Self { tiles, colours, clipped, grain, papers, backing, cards }

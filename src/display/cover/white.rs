@@ -8,7 +8,7 @@
 //! Whatever is unsure counts as drawn: what is told to be white is white. Nothing is said of pieces that are white by themselves.
 
 use crate::frame::float;
-use crate::plan::{Cell, Printed};
+use crate::plan::{Cell, Printed, Turn};
 use crate::read::{PhotoReading, Sight};
 
 use super::looks::{Looks, PAPER, away, median};
@@ -46,26 +46,38 @@ pub(super) fn white(
     printed: &Printed,
     expected: &(dyn Fn() -> Option<Expected> + Sync),
 ) -> Vec<Cell> {
-    let tiles = |cell: Cell| inner(looks, covered, printed, cell);
-    let mut pale = reading
-        .cells
-        .iter()
-        .filter(|seen| {
-            let seen_tiles = tiles(seen.cell);
-            looks_white(&seen_tiles) && is_as_paper(&seen_tiles, looks, printed, seen.cell)
+    let usable = usable(printed, looks.tiles.side_mm);
+    let on_grid = reading.cells.iter().filter(|seen| printed.grid.holds(seen.cell));
+    let mut pale = on_grid
+        .filter_map(|seen| {
+            let Sight::Square { home, turn } = &seen.sight else { return None };
+            let tiles = inner(looks, covered, &usable, seen.cell);
+            let is_pale = looks_white(&tiles) && is_as_paper(&tiles, looks, seen.cell);
+            is_pale.then_some(Pale { cell: seen.cell, home: *home, turn: *turn, tiles })
         })
-        .filter_map(|seen| match &seen.sight {
-            Sight::Square { home, turn } if printed.grid.holds(seen.cell) => Some((seen.cell, *home, *turn)),
-            _ => None,
-        });
-    let Some(first) = pale.next() else { return Vec::new() };
+        .peekable();
+    if pale.peek().is_none() {
+        return Vec::new();
+    }
     let Some(expected) = expected() else { return Vec::new() };
-    let is_white = |(cell, home, turn): &(Cell, Cell, crate::plan::Turn)| {
-        let home = printed.grid.index(*home);
-        let quarters = (4 - turn.quarters()) % 4;
+    pale.filter(|pale| pale.is_undrawn(&expected, printed)).map(|pale| pale.cell).collect()
+}
+
+/// A square that looks as white as paper.
+struct Pale {
+    cell: Cell,
+    home: Cell,
+    turn: Turn,
+    tiles: Vec<Tile>,
+}
+
+impl Pale {
+    /// Whether its piece has colours that tell, and hardly anything of them shows.
+    fn is_undrawn(&self, expected: &Expected, printed: &Printed) -> bool {
+        let home = printed.grid.index(self.home);
+        let quarters = (4 - self.turn.quarters()) % 4;
         let (mut along, mut weights, mut telling) = (0.0, 0.0, 0);
-        let seen = tiles(*cell);
-        for tile in &seen {
+        for tile in &self.tiles {
             let (column, row) = turned((tile.column, tile.row), quarters);
             let wanted = expected.at(home, column, row);
             let far = away(wanted, PAPER);
@@ -80,8 +92,7 @@ pub(super) fn white(
             }
         }
         float(telling) >= ENOUGH * float(TILES * TILES) && along < DRAWN * weights
-    };
-    std::iter::once(first).chain(pale).filter(is_white).map(|(cell, ..)| cell).collect()
+    }
 }
 
 /// A tile of a square as it hangs.
@@ -93,31 +104,29 @@ struct Tile {
     grain: f64,
 }
 
-/// The tiles of a cell that are neither at its edge nor covered nor, on any way a square may hang, at its code.
-fn inner(looks: &Looks, covered: &[bool], printed: &Printed, cell: Cell) -> Vec<Tile> {
-    if !printed.grid.holds(cell) {
-        return Vec::new();
-    }
+/// Which tiles of any square are looked at, row by row: those that are neither at its edge nor, whichever way it hangs, at its code.
+fn usable(printed: &Printed, side_mm: f64) -> Vec<bool> {
     let within = EDGE..TILES - EDGE;
-    let own = looks.tiles.of_cell(cell).zip(0..);
-    own.filter_map(|(tile, at)| {
-        let (column, row) = (at % TILES, at / TILES);
-        let near_code = || {
-            (0..4).any(|quarters| {
-                let (column, row) = turned((column, row), quarters);
-                is_code(printed, looks.tiles.side_mm, column, row)
-            })
-        };
-        let usable = within.contains(&column) && within.contains(&row) && !near_code();
-        let colour = looks
-            .colours
-            .get(tile)
-            .copied()
-            .flatten()
-            .filter(|_| usable && covered.get(tile) != Some(&true))?;
+    let at = |i: usize| (i % TILES, i / TILES);
+    let near_code = |i: usize| {
+        (0..4).any(|quarters| {
+            let (column, row) = turned(at(i), quarters);
+            is_code(printed, side_mm, column, row)
+        })
+    };
+    let is_inner = |i: usize| within.contains(&at(i).0) && within.contains(&at(i).1);
+    (0..TILES * TILES).map(|i| is_inner(i) && !near_code(i)).collect()
+}
+
+/// The usable tiles of a cell that are in the photo and not covered.
+fn inner(looks: &Looks, covered: &[bool], usable: &[bool], cell: Cell) -> Vec<Tile> {
+    let own = looks.tiles.of_cell(cell).enumerate().zip(usable).filter(|(_, usable)| **usable);
+    own.filter_map(|((at, tile), _)| {
+        let colour =
+            looks.colours.get(tile).copied().flatten().filter(|_| covered.get(tile) != Some(&true))?;
         Some(Tile {
-            column,
-            row,
+            column: at % TILES,
+            row: at / TILES,
             colour,
             clipped: looks.clipped.get(tile) == Some(&true),
             grain: looks.grain.get(tile).copied().unwrap_or(0.0),
@@ -138,9 +147,8 @@ fn looks_white(tiles: &[Tile]) -> bool {
 }
 
 /// Whether the tiles are of the colour of the white paper in the square's own code.
-fn is_as_paper(tiles: &[Tile], looks: &Looks, printed: &Printed, cell: Cell) -> bool {
-    let paper = looks.papers.get(printed.grid.index(cell)).copied().flatten();
-    let Some((paper, _)) = paper.filter(|(_, tint)| *tint <= TINTED) else { return false };
+fn is_as_paper(tiles: &[Tile], looks: &Looks, cell: Cell) -> bool {
+    let Some((paper, _)) = looks.papers.get(&cell).filter(|(_, tint)| *tint <= TINTED) else { return false };
     let off = [0, 1, 2].map(|i| {
         let median = median(tiles.iter().map(|tile| tile.colour[i]).collect());
         i16::from(median) - i16::from(paper[i])

@@ -14,6 +14,8 @@
 mod field;
 mod reference;
 
+use std::collections::BTreeMap;
+
 use crate::frame::{Point, WallMm, float, floor_index, round_byte};
 use crate::photo::Photo;
 use crate::picture::colour::light_of_levels;
@@ -68,23 +70,21 @@ impl Light {
         Some(Self { field, whites, light_of_level: light_of_levels(), level_of_light })
     }
 
-    /// What the white paper in the code of a cell's square looks like in even light, in levels, and the greatest difference of its
-    /// shares of red, green and blue from the medians over all codes; `None` where no code was read.
+    /// What the white paper in the code of each square that was read looks like in even light, in levels, and the greatest difference of its
+    /// shares of red, green and blue from the medians over all codes.
     #[must_use]
-    pub fn paper_in(&self, cell: Cell) -> Option<([u8; 3], f64)> {
-        let (_, at, white) = self.whites.iter().find(|(own, ..)| *own == cell)?;
-        let Evening(how) = self.field.at(*at);
-        let level = |i: usize| {
-            let light = (white[i] - f64::from(how[i][0])) * f64::from(how[i][1]);
-            let step = floor_index(light * float(STEPS - 1) + 0.5).min(STEPS - 1);
-            self.level_of_light[step]
-        };
+    pub fn papers(&self) -> BTreeMap<Cell, ([u8; 3], f64)> {
         let share = |white: &[f64; 3], i: usize| white[i] / white.iter().sum::<f64>();
-        let tint = |i: usize| {
-            let usual = median(self.whites.iter().map(|(.., white)| share(white, i)).collect());
-            (share(white, i) - usual.unwrap_or_default()).abs()
+        let usual = [0, 1, 2].map(|i| {
+            median(self.whites.iter().map(|(.., white)| share(white, i)).collect()).unwrap_or_default()
+        });
+        let paper = |(cell, at, white): &(Cell, Point<WallMm>, [f64; 3])| {
+            let Evening(how) = self.field.at(*at);
+            let level = |i: usize| self.level_of((white[i] - f64::from(how[i][0])) * f64::from(how[i][1]));
+            let tint = |i: usize| (share(white, i) - usual[i]).abs();
+            (*cell, ([level(0), level(1), level(2)], tint(0).max(tint(1)).max(tint(2))))
         };
-        Some(([level(0), level(1), level(2)], tint(0).max(tint(1)).max(tint(2))))
+        self.whites.iter().map(paper).collect()
     }
 
     /// Corrects a row of pixels, three bytes each, that runs straight over the wall from one place to
@@ -100,13 +100,18 @@ impl Light {
         }
     }
 
+    /// The level of light that adds up, 0 … 1.
+    #[inline]
+    fn level_of(&self, light: f64) -> u8 {
+        self.level_of_light[floor_index(light * float(STEPS - 1) + 0.5).min(STEPS - 1)]
+    }
+
     /// Corrects one pixel to what even light would show.
     #[inline]
     fn even(&self, pixel: &mut [u8], Evening(how): Evening) {
         for (level, [away, factor]) in pixel.iter_mut().zip(how) {
             let light = (self.light_of_level[usize::from(*level)] - away) * factor;
-            let step = floor_index(f64::from(light) * float(STEPS - 1) + 0.5).min(STEPS - 1);
-            *level = self.level_of_light[step];
+            *level = self.level_of(f64::from(light));
         }
     }
 }
