@@ -15,12 +15,12 @@ mod common;
 use std::io::Cursor;
 use std::path::{Path, PathBuf};
 
+use common::evening::{Opened, event_of, opened};
 use common::everysquare;
-use everysquare::cli::sample;
 use everysquare::judge::{Advice, Outcome, State, advise, fixes, judge};
 use everysquare::photo::Photo;
-use everysquare::picture::{FewColours, Picture};
-use everysquare::plan::{Folder, Grid, Printed};
+use everysquare::picture::Picture;
+use everysquare::plan::{Grid, Printed};
 use everysquare::read::{self, PhotoReading, Sight, WallReading, book::Book};
 use everysquare::rehearse::{Cards, Light, Made, Options, Pose, make};
 use image::imageops::{crop_imm, replace};
@@ -36,18 +36,9 @@ struct Event {
 }
 
 fn event(place: &Path) -> Event {
-    let picture = place.join("balloons.png");
-    std::fs::write(&picture, sample::PICTURE_PNG).unwrap();
-    let folder = place.join("evening");
-    let (at, picture) = (folder.to_str().unwrap(), picture.to_str().unwrap());
-    let new = ["new", at, "--picture", picture, "--columns", "8", "--rows", "6", "--tag", "K7M"];
-    assert_eq!(everysquare(&new).0, 0);
-    assert_eq!(everysquare(&["print", at]).0, 0);
-    let kept = Folder::at(folder.clone());
-    let settings = kept.settings().unwrap();
-    let picture = Picture::open(&kept.picture_bytes(&settings).unwrap()).unwrap();
-    let picture = FewColours::chosen(&picture, &settings.picture).to_picture();
-    Event { folder, printed: kept.printed().unwrap(), picture }
+    let folder = event_of(place, "K7M", ["8", "6"]);
+    let Opened { printed, drawn, .. } = opened(&folder);
+    Event { folder, printed, picture: drawn }
 }
 
 impl Event {

@@ -6,28 +6,22 @@
 
 mod common;
 
-use common::evening::event;
+use common::evening::{Opened, event, opened};
 use everysquare::photo::Photo;
-use everysquare::picture::{FewColours, Picture};
-use everysquare::plan::Folder;
 use everysquare::read::{self, Sight, book::Book};
 use everysquare::rehearse::{Backing, Faults, Options, State, make};
 
 #[test]
 fn bare_wall_is_empty_and_torn_or_scribbled_squares_are_not() {
     let place = tempfile::tempdir().unwrap();
-    let folder = Folder::at(event(place.path(), "K7M"));
-    let settings = folder.settings().unwrap();
-    let original = Picture::open(&folder.picture_bytes(&settings).unwrap()).unwrap();
-    let picture = FewColours::chosen(&original, &settings.picture).to_picture();
-    let printed = folder.printed().unwrap();
+    let Opened { printed, drawn, .. } = opened(&event(place.path(), "K7M"));
     let book = Book::new(&printed);
     let backings = [Backing::White, Backing::Grey, Backing::Coloured, Backing::Wood];
     let (mut empty, mut told) = (0, 0);
     for (seed, backing) in (701..709).zip(backings.into_iter().cycle()) {
         let faults = Faults { missing: 6, torn: 2, scribbled: 2, ..Faults::default() };
         let options = Options { faults, backing, width: 2000, height: 1500, ..Options::varied(seed) };
-        let made = make(&printed, &picture, &options).unwrap();
+        let made = make(&printed, &drawn, &options).unwrap();
         let reading = read::photo(&Photo::open(&made.jpeg).unwrap(), &printed, &book).unwrap();
         for (truth, seen) in made.truth.cells.iter().zip(&reading.cells) {
             if truth.state == State::Empty {

@@ -9,27 +9,23 @@ mod common;
 
 use std::path::Path;
 
-use common::evening::{event, photo};
+use common::evening::{Opened, event, opened, photo};
 use common::everysquare;
 use everysquare::display::cover::PLAIN;
 use everysquare::display::{Cover, Covered, Expected};
 use everysquare::frame::{Point, float};
 use everysquare::photo::Photo;
-use everysquare::picture::{FewColours, Picture};
-use everysquare::plan::{Folder, Printed};
+use everysquare::picture::Picture;
+use everysquare::plan::Printed;
 use everysquare::read::{self, Sight, book::Book};
 use everysquare::rehearse::{Options, make};
 use everysquare::report::Report;
 
 /// An event, and the picture as it is drawn.
-fn opened(place: &Path) -> (Printed, Picture, Expected) {
-    let folder = Folder::at(event(place, "K7M"));
-    let settings = folder.settings().unwrap();
-    let picture = Picture::open(&folder.picture_bytes(&settings).unwrap()).unwrap();
-    let few = FewColours::chosen(&picture, &settings.picture).to_picture();
-    let printed = folder.printed().unwrap();
-    let expected = Expected::of(&few, &printed.grid);
-    (printed, few, expected)
+fn drawn(place: &Path) -> (Printed, Picture, Expected) {
+    let Opened { printed, drawn, .. } = opened(&event(place, "K7M"));
+    let expected = Expected::of(&drawn, &printed.grid);
+    (printed, drawn, expected)
 }
 
 /// Of one made photo: pixels of people on the wall and around it, how many of them are left; pixels of read squares that show
@@ -78,7 +74,7 @@ fn small(seed: u64, people: usize) -> Options {
 #[test]
 fn little_of_a_person_is_left() {
     let place = tempfile::tempdir().unwrap();
-    let event = opened(place.path());
+    let event = drawn(place.path());
     let (mut people, mut left) = (0, 0);
     for seed in 1001..=1006 {
         for count in [1, 3] {
@@ -99,7 +95,7 @@ const LEFT: f64 = 0.26;
 #[test]
 fn where_nobody_stands_no_square_that_was_read_loses_anything() {
     let place = tempfile::tempdir().unwrap();
-    let event = opened(place.path());
+    let event = drawn(place.path());
     for seed in 1001..=1008 {
         let mut options = small(seed, 0);
         options.unsteady = if seed % 2 == 0 { 2.0 } else { 1.0 };

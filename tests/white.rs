@@ -8,12 +8,11 @@ mod common;
 
 use std::collections::BTreeSet;
 
-use common::evening::{event, photo};
+use common::evening::{Opened, event, opened, photo};
 use common::everysquare;
 use everysquare::display::{Cover, Expected};
 use everysquare::photo::Photo;
-use everysquare::picture::{FewColours, Picture};
-use everysquare::plan::{Cell, Folder};
+use everysquare::plan::Cell;
 use everysquare::read::{self, Sight, book::Book};
 use everysquare::rehearse::{Faults, Options, Truth, make};
 use everysquare::report::Report;
@@ -21,15 +20,11 @@ use everysquare::report::Report;
 /// The made wall with these options: cells whose named square is white, in truth and as found.
 fn walls(options: impl Fn(u64) -> Options, seeds: std::ops::Range<u64>) -> [usize; 2] {
     let place = tempfile::tempdir().unwrap();
-    let folder = Folder::at(event(place.path(), "K7M"));
-    let settings = folder.settings().unwrap();
-    let original = Picture::open(&folder.picture_bytes(&settings).unwrap()).unwrap();
-    let picture = FewColours::chosen(&original, &settings.picture).to_picture();
-    let printed = folder.printed().unwrap();
+    let Opened { printed, original, drawn } = opened(&event(place.path(), "K7M"));
     let expected = Expected::of(&original, &printed.grid);
     let mut counts = [0; 2];
     for seed in seeds {
-        let made = make(&printed, &picture, &options(seed)).unwrap();
+        let made = make(&printed, &drawn, &options(seed)).unwrap();
         let photo = Photo::open(&made.jpeg).unwrap();
         let reading = read::photo(&photo, &printed, &Book::new(&printed)).unwrap();
         let cover = Cover::of(&photo, &reading, &printed, &|| Some(expected.clone()));

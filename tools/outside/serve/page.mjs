@@ -9,6 +9,7 @@ import { createRequire } from "node:module";
 import { networkInterfaces } from "node:os";
 import { join, resolve } from "node:path";
 import { asReal } from "./photo.mjs";
+import { check, finish, wait } from "./tally.mjs";
 import { past } from "./past.mjs";
 
 const [modules, chromium, everysquare, out] = process.argv.slice(2, 6).map((path) => resolve(path));
@@ -22,14 +23,6 @@ const FIRST_PAGE_BYTES = 90_000;
 const READING_MS = 60_000; // a busy machine
 const NEWEST = { swaps: 2, turns: 2, missing: 12, scribbled: 1 };
 
-let passed = 0;
-let failed = 0;
-const check = (name, holds, seen = "") => {
-  if (holds) passed += 1;
-  else failed += 1;
-  console.log(`${holds ? "ok    " : "FAILED"} ${name}${holds || seen === "" ? "" : `: ${seen}`}`);
-};
-const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 
 // ---- an event, made photos, the program
 rmSync(out, { recursive: true, force: true });
@@ -134,8 +127,7 @@ const stop = () => program.kill("SIGKILL");
 if (part !== "way") await past({ check, phone, made, links, wait, stop, letter, cutPhoto: cut });
 if (part === "past") {
   await browser.close();
-  console.log(`${passed} passed, ${failed} failed`);
-  process.exit(failed === 0 ? 0 : 1);
+  finish();
 }
 stop();
 rmSync(join(event, "checks"), { recursive: true, force: true });
@@ -476,5 +468,4 @@ if (spanishLinks) {
 check("no error in any page, nothing asked for elsewhere", strange.length === 0, strange.slice(0, 3).join("; "));
 
 await browser.close();
-console.log(`${passed} passed, ${failed} failed`);
-process.exit(failed === 0 ? 0 : 1);
+finish();

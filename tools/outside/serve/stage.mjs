@@ -4,20 +4,15 @@ import { mkdirSync, readFileSync, rmSync, utimesSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join, resolve } from "node:path";
 import { asReal } from "./photo.mjs";
+import { check, finish } from "./tally.mjs";
+
+export { check, wait } from "./tally.mjs";
 
 export const [modules, chromium, everysquare, out] = process.argv.slice(2).map((path) => resolve(path));
 const require = createRequire(join(modules, "package.json"));
 const { chromium: browserType } = require("playwright-core");
 const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
-let passed = 0;
-let failed = 0;
-export const check = (name, holds, seen = "") => {
-  if (holds) passed += 1;
-  else failed += 1;
-  console.log(`${holds ? "ok    " : "FAILED"} ${name}${holds || seen === "" ? "" : `: ${seen}`}`);
-};
-export const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 export const run = (...words) => execFileSync(everysquare, words, { encoding: "utf8" });
 
 // A printed event of our own harbour picture in the folder `name` of OUT.
@@ -93,6 +88,5 @@ export const end = async () => {
   check("no page complained or asked for anything elsewhere", strange.length === 0, strange.join("; "));
   await browser.close();
   if (program) program.kill("SIGKILL");
-  console.log(`${passed} passed, ${failed} failed`);
-  process.exit(failed === 0 ? 0 : 1);
+  finish();
 };

@@ -7,6 +7,7 @@ import { spawn, execFileSync } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { asReal } from "./photo.mjs";
+import { check, finish, wait } from "./tally.mjs";
 
 const [everysquare, out] = process.argv.slice(2, 4).map((path) => resolve(path));
 const PORT = 18441;
@@ -16,14 +17,6 @@ const ANSWER_MS = 60_000; // a busy machine
 const children = [];
 process.on("exit", () => children.forEach((child) => child.kill("SIGKILL")));
 
-let passed = 0;
-let failed = 0;
-const check = (name, holds, seen = "") => {
-  if (holds) passed += 1;
-  else failed += 1;
-  console.log(`${holds ? "ok    " : "FAILED"} ${name}${holds || seen === "" ? "" : `: ${seen}`}`);
-};
-const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 const child = (command, words, options = {}) => {
   const one = spawn(command, words, { stdio: "ignore", ...options });
   children.push(one);
@@ -153,5 +146,4 @@ const late = await browser(480, 900);
 await late.go(links.helpers.replace(/\/$/, ""));
 check("a link without its last slash works", (await late.until("headline", text("headline"), 10_000)) === headline);
 await Promise.all([phone, late, room].map((one) => one.end()));
-console.log(`${passed} passed, ${failed} failed`);
-process.exit(failed === 0 ? 0 : 1);
+finish();
