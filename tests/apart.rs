@@ -21,7 +21,7 @@ use everysquare::judge::{Advice, Outcome, State, advise, fixes, judge};
 use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::{Grid, Printed};
-use everysquare::read::{self, PhotoReading, Sight, WallReading, book::Book};
+use everysquare::read::{self, PhotoReading, Reader, Sight, WallReading};
 use everysquare::rehearse::{Cards, Light, Made, Options, Pose, make};
 use image::imageops::{crop_imm, replace};
 use image::{ImageFormat, Rgb, RgbImage};
@@ -69,7 +69,7 @@ impl Event {
         let mut bytes = Cursor::new(Vec::new());
         photo.write_to(&mut bytes, ImageFormat::Png).unwrap();
         let photo = Photo::open(bytes.get_ref()).unwrap();
-        read::photo(&photo, &self.printed, &Book::new(&self.printed)).unwrap()
+        Reader::new(&self.printed).read(&photo).unwrap()
     }
 }
 
@@ -217,7 +217,7 @@ fn on_a_wall_in_one_piece_nothing_is_apart() {
         };
         let made = make(&event.printed, &event.picture, &options).unwrap();
         let photo = Photo::open(&made.jpeg).unwrap();
-        let Ok(reading) = read::photo(&photo, &event.printed, &Book::new(&event.printed)) else { continue };
+        let Ok(reading) = Reader::new(&event.printed).read(&photo) else { continue };
         assert_eq!(reading.apart, read::Apart::default(), "seed {seed}");
         let empty = reading.cells.iter().filter(|cell| cell.sight == Sight::Empty).count();
         assert!(empty <= 6, "seed {seed}");

@@ -8,21 +8,21 @@ mod common;
 
 use common::evening::{Opened, event, opened};
 use everysquare::photo::Photo;
-use everysquare::read::{self, Sight, book::Book};
+use everysquare::read::{Reader, Sight};
 use everysquare::rehearse::{Backing, Faults, Options, State, make};
 
 #[test]
 fn bare_wall_is_empty_and_torn_or_scribbled_squares_are_not() {
     let place = tempfile::tempdir().unwrap();
     let Opened { printed, drawn, .. } = opened(&event(place.path(), "K7M"));
-    let book = Book::new(&printed);
+    let reader = Reader::new(&printed);
     let backings = [Backing::White, Backing::Grey, Backing::Coloured, Backing::Wood];
     let (mut empty, mut told) = (0, 0);
     for (seed, backing) in (701..709).zip(backings.into_iter().cycle()) {
         let faults = Faults { missing: 6, torn: 2, scribbled: 2, ..Faults::default() };
         let options = Options { faults, backing, width: 2000, height: 1500, ..Options::varied(seed) };
         let made = make(&printed, &drawn, &options).unwrap();
-        let reading = read::photo(&Photo::open(&made.jpeg).unwrap(), &printed, &book).unwrap();
+        let reading = reader.read(&Photo::open(&made.jpeg).unwrap()).unwrap();
         for (truth, seen) in made.truth.cells.iter().zip(&reading.cells) {
             if truth.state == State::Empty {
                 empty += 1;

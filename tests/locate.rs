@@ -4,8 +4,8 @@
 
 use everysquare::frame::{Map, Module, PhotoPx, Point, ceil_index, float, floor_index, round_byte};
 use everysquare::photo::Luma;
+use everysquare::read::any_code::locate;
 use everysquare::read::finders;
-use everysquare::read::locate::locate;
 use qrcode::{Color, EcLevel, QrCode};
 
 /// A code as a tilted camera sees it, `px` pixels a module at its top left; its corners.

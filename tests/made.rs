@@ -14,8 +14,7 @@ use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
 use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag, Turn};
-use everysquare::read::book::Book;
-use everysquare::read::{self, PhotoReading, Sight};
+use everysquare::read::{self, PhotoReading, Reader, Sight};
 use everysquare::rehearse::{Backing, Cards, CellTruth, Faults, Options, State, Truth, make};
 use rayon::prelude::*;
 
@@ -134,7 +133,7 @@ fn read_wall(seed: u64, picture: &Picture) -> Score {
     });
     let photo = Photo::open(&made.jpeg).unwrap();
     assert!(photo.made, "the file says that it is made");
-    match read::photo(&photo, &printed, &Book::new(&printed)) {
+    match Reader::new(&printed).read(&photo) {
         Ok(reading) => score(seed, &printed, &made.truth, &reading),
         Err(error) => Score {
             unplaced: 1,

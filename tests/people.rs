@@ -17,7 +17,7 @@ use everysquare::frame::{Point, float};
 use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::Printed;
-use everysquare::read::{self, Sight, book::Book};
+use everysquare::read::{Reader, Sight};
 use everysquare::rehearse::{Options, make};
 use everysquare::report::Report;
 
@@ -36,7 +36,7 @@ fn counted(
 ) -> ([usize; 4], bool) {
     let made = make(printed, picture, options).unwrap();
     let photo = Photo::open(&made.jpeg).unwrap();
-    let reading = read::photo(&photo, printed, &Book::new(printed)).unwrap();
+    let reading = Reader::new(printed).read(&photo).unwrap();
     let cover = Cover::of(&photo, &reading, printed, &|| Some(expected.clone()));
     let covered = Covered::new(photo, &cover);
     let (size, side) = (printed.grid.size(), printed.grid.square_mm);

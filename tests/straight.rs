@@ -16,8 +16,7 @@ use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::picture::colour::ciede2000;
 use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
-use everysquare::read::book::Book;
-use everysquare::read::{self, Camera, CellReading, WallReading};
+use everysquare::read::{self, Camera, CellReading, Reader, WallReading};
 use everysquare::rehearse::{
     CellTruth, Hanging as HangingOptions, Light, Made, Options, Sensor, Truth, make,
 };
@@ -40,7 +39,7 @@ fn made(printed: &Printed, options: &Options) -> (Photo, Truth) {
 }
 
 fn read(photo: &Photo, printed: &Printed) -> WallReading {
-    read::several(vec![read::photo(photo, printed, &Book::new(printed)).unwrap()])
+    read::several(vec![Reader::new(printed).read(photo).unwrap()])
 }
 
 fn hanging(reading: &WallReading, printed: &Printed) -> Hanging {
@@ -165,8 +164,7 @@ fn photos_in_quite_different_light_make_one_even_picture() {
         options.light = light;
         photos.push((made(&printed, &options).0, made(&printed, &as_drawn(&options)).0));
     }
-    let readings =
-        photos.iter().map(|(photo, _)| read::photo(photo, &printed, &Book::new(&printed)).unwrap());
+    let readings = photos.iter().map(|(photo, _)| Reader::new(&printed).read(photo).unwrap());
     let mut reading = read::several(readings.collect());
     // the left half of the wall from the first photo, the right half from the second
     for (index, cell) in reading.cells.iter_mut().enumerate() {

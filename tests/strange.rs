@@ -25,8 +25,7 @@ use std::time::Instant;
 
 use everysquare::photo::{Luma, Photo, PhotoError};
 use everysquare::plan::Printed;
-use everysquare::read::book::Book;
-use everysquare::read::{self, PhotoReading, ReadError, Sight};
+use everysquare::read::{self, PhotoReading, ReadError, Reader, Sight};
 use everysquare::rehearse::Cards;
 use everysquare::words::in_english;
 use image::{Rgb, RgbImage};
@@ -43,9 +42,10 @@ fn size() -> (u32, u32) {
 
 /// Reads, and says how long that took.
 fn look(what: &str, photo: &Photo, printed: &Printed) -> Result<PhotoReading, ReadError> {
-    let book = Book::new(printed);
+    let reader = Reader::new(printed);
+    reader.prepare();
     let begin = Instant::now();
-    let read = read::photo(photo, printed, &book);
+    let read = reader.read(photo);
     let megapixels = photo.luma.grey.len() as f64 / 1e6;
     println!("{what}: {:.2} s for {megapixels:.1} MP", begin.elapsed().as_secs_f64());
     if let Err(error) = &read {
@@ -213,11 +213,11 @@ fn odd_sizes_are_refused_or_hold_nothing() {
         assert_eq!(look(&format!("{width} × {height}"), &photo, &own).unwrap_err(), ReadError::NoCodes);
     }
     // below what opening lets through: the stages themselves
-    let book = Book::new(&own);
+    let reader = Reader::new(&own);
     for (width, height) in [(0, 0), (1, 1), (1, 5000), (5000, 1), (2, 3), (3, 2)] {
         let grey = (0..width * height).map(|i| (i * 97 % 251) as u8).collect();
         let luma = Luma { width, height, grey };
-        assert!(read::one::codes(&luma, &own, &book).is_err(), "{width} × {height}");
+        assert!(reader.camera(&luma).is_err(), "{width} × {height}");
     }
 }
 
@@ -247,5 +247,5 @@ fn a_code_that_means_the_terminal_says_nothing_to_it() {
         u: Vector::new(6.0, 0.0),
         v: Vector::new(0.0, 6.0),
     };
-    assert_eq!(read::stranger::text(&luma, &pose).as_deref(), Some(" [2Jx"));
+    assert_eq!(read::foreign::text(&luma, &pose).as_deref(), Some(" [2Jx"));
 }

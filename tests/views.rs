@@ -10,8 +10,7 @@ use everysquare::frame::{float, floor_index};
 use everysquare::photo::{Luma, Photo};
 use everysquare::picture::Picture;
 use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
-use everysquare::read::book::Book;
-use everysquare::read::{self, Sight};
+use everysquare::read::{Reader, Sight};
 use everysquare::rehearse::{Backing, Cards, Faults, Options, make};
 
 /// Pixels that a module has at least, where the wall is farthest.
@@ -48,7 +47,7 @@ fn read_part(
         image::imageops::crop_imm(&whole.colour, 0, 0, u32::try_from(width).unwrap(), whole.colour.height());
     let colour = colour.to_image();
     let photo = Photo { luma: Luma::of(&colour), colour, ..whole };
-    let reading = read::photo(&photo, &printed, &Book::new(&printed)).unwrap();
+    let reading = Reader::new(&printed).read(&photo).unwrap();
     let (mut readable, mut named, mut wrong) = (0, 0, 0);
     for (truth, cell) in made.truth.cells.iter().zip(&reading.cells) {
         let told = match &cell.sight {

@@ -20,8 +20,7 @@ use std::path::{Path, PathBuf};
 
 use everysquare::photo::Photo;
 use everysquare::plan::{Manifest, Printed, RowsFrom, Turn};
-use everysquare::read::book::Book;
-use everysquare::read::{self, CellReading, Sight};
+use everysquare::read::{CellReading, Reader, Sight};
 use serde_json::Value;
 
 /// What one photo gives.
@@ -76,7 +75,7 @@ fn printed(folder: &Path) -> Printed {
 fn read_photo(folder: &Path, photo: &str, printed: &Printed) -> Option<Vec<CellReading>> {
     let bytes = std::fs::read(folder.join(format!("photos/{photo}.jpg"))).unwrap();
     let photo = Photo::open(&bytes).unwrap();
-    Some(read::photo(&photo, printed, &Book::new(printed)).ok()?.cells)
+    Some(Reader::new(printed).read(&photo).ok()?.cells)
 }
 
 /// State, square and turn of a cell in a truth file's terms.

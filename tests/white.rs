@@ -13,7 +13,7 @@ use common::everysquare;
 use everysquare::display::{Cover, Expected};
 use everysquare::photo::Photo;
 use everysquare::plan::Cell;
-use everysquare::read::{self, Sight, book::Book};
+use everysquare::read::{Reader, Sight};
 use everysquare::rehearse::{Faults, Options, Truth, make};
 use everysquare::report::Report;
 
@@ -26,7 +26,7 @@ fn walls(options: impl Fn(u64) -> Options, seeds: std::ops::Range<u64>) -> [usiz
     for seed in seeds {
         let made = make(&printed, &drawn, &options(seed)).unwrap();
         let photo = Photo::open(&made.jpeg).unwrap();
-        let reading = read::photo(&photo, &printed, &Book::new(&printed)).unwrap();
+        let reading = Reader::new(&printed).read(&photo).unwrap();
         let cover = Cover::of(&photo, &reading, &printed, &|| Some(expected.clone()));
         let found: BTreeSet<Cell> = cover.white().iter().copied().collect();
         let named = |cell: &Cell| {

@@ -8,8 +8,7 @@ use crate::display::{Cover, Expected};
 use crate::photo::{self, Photo};
 use crate::picture::Picture;
 use crate::plan::{Folder, Printed};
-use crate::read::book::Book;
-use crate::read::{self, PhotoReading};
+use crate::read::{PhotoReading, Reader};
 use crate::words::Words;
 
 /// Photos that were read, and what kept others from it.
@@ -69,7 +68,7 @@ pub(super) fn look(
     words: &Words,
     step: &(dyn Fn() + Sync),
 ) -> Result<Seen, CliError> {
-    let book = Book::new(printed);
+    let reader = Reader::new(printed);
     let mut seen = Seen {
         paths: Vec::new(),
         only: None,
@@ -79,11 +78,11 @@ pub(super) fn look(
         covers: Vec::new(),
         refused: Vec::new(),
     };
-    let ((), first) = rayon::join(|| book.prepare(), || paths.first().map(|path| open(path)));
+    let ((), first) = rayon::join(|| reader.prepare(), || paths.first().map(|path| open(path)));
     each(paths, first, |path, photo| {
         step();
         let read = photo.and_then(|photo| {
-            let reading = read::photo(&photo, printed, &book);
+            let reading = reader.read(&photo);
             Ok((reading.map_err(|error| CliError::about(path, error))?, photo))
         });
         step();

@@ -1,18 +1,20 @@
 //! Alignment of a pose: Gauss–Newton on brightness, in the inverse compositional form
 //! (S. Baker, I. Matthews: Lucas–Kanade 20 Years On, 2004), with gain and offset of the light taken out.
 
+use std::borrow::Cow;
+
 use nalgebra::{Cholesky, Matrix6, Matrix6x3, U3, U6, Vector6};
 
-use super::book::Light;
-use super::draw::{LATTICE, PLACES, dot, even_out, offset, single};
+use super::codebook::Light;
 use super::pose::Pose;
+use super::template::{LATTICE, PLACES, dot, even_out, offset, single};
 use crate::frame::{ceil_index, float};
 use crate::photo::Luma;
 
 /// Template with its derivatives by the six parameters of an affine pose.
 #[derive(Debug)]
 pub(super) struct Aligner<'a> {
-    template: &'a [f32],
+    template: Cow<'a, [f32]>,
     light: Light,
     /// Derivatives of each place, row by row: by shift right, shift down, and the four entries of the matrix.
     steepest: Vec<[f32; 6]>,
@@ -55,7 +57,8 @@ const LONGEST_STEP: f64 = 0.8;
 impl<'a> Aligner<'a> {
     /// Aligner for a template of length 1 on the lattice, made for samples prepared as `light` says. `None`
     /// where it is flat.
-    pub(super) fn new(template: &'a [f32], light: Light) -> Option<Self> {
+    pub(super) fn new(template: impl Into<Cow<'a, [f32]>>, light: Light) -> Option<Self> {
+        let template = template.into();
         let at = |x: usize, y: usize| template[y * LATTICE + x];
         let mut normal = Matrix6::<f64>::zeros();
         let mut steepest = Vec::with_capacity(PLACES);
@@ -110,12 +113,12 @@ impl<'a> Aligner<'a> {
         let mean = seen.iter().sum::<f32>() / single(float(PLACES));
         let spread = (dot(seen, seen) - mean * mean * single(float(PLACES))).max(0.0).sqrt();
         // a template that lies askew finds little of itself; its gain when it fits is what the step must reckon with
-        let gain = dot(seen, self.template).max(FITTING * spread); // the template has no mean
+        let gain = dot(seen, &self.template).max(FITTING * spread); // the template has no mean
         if gain <= f32::EPSILON {
             return None;
         }
         let mut right = [0.0_f32; 6];
-        for ((s, t), row) in seen.iter().zip(self.template).zip(&self.steepest) {
+        for ((s, t), row) in seen.iter().zip(self.template.iter()).zip(&self.steepest) {
             let error = (s - mean) / gain - t;
             for k in 0..6 {
                 right[k] += row[k] * error;

@@ -6,17 +6,17 @@
 //!    └─┴─┴─┴─┘       └─┴─┴─┴─┘
 //! ```
 //!
-//! In: codes that were found by their finder patterns, and the wall as the hunt left it. Out: [`Apart`]. Squares that hang in places
+//! In: codes that were found by their finder patterns, and the wall as the search left it. Out: [`Apart`]. Squares that hang in places
 //! of the lattice, but belong to a lattice that goes on beyond the wall's edge, are taken out of the wall.
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::camera::Anchor;
-use super::hunt::{Bounds, Hunt, Known, centre};
-use super::identify::Found;
+use super::camera::Correspondence;
+use super::identify::Detection;
 use super::place::{Site, median, site_of};
 use super::reading::{Apart, Camera};
-use super::seek::Sought;
+use super::search::{Bounds, Search, WallState, centre};
+use super::seek::CellDetection;
 use crate::plan::{Cell, Printed, Turn};
 
 /// Minimum certainty of a name without a place on the wall to support it; the reader's own walls never had a wrong one above.
@@ -31,21 +31,26 @@ const MOST_PARTS: usize = 8;
 const PART: usize = 3;
 
 /// Finds what is apart from the wall, and takes out of the wall the squares that only seem to hang in places of its lattice.
-pub(super) fn take_out(hunt: &Hunt<'_>, known: &mut Known, bounds: &Bounds, printed: &Printed) -> Apart {
-    let mut codes: Vec<Found> = outside(hunt, known, bounds, printed);
+pub(super) fn take_out(
+    search: &Search<'_>,
+    known: &mut WallState,
+    bounds: &Bounds,
+    printed: &Printed,
+) -> Apart {
+    let mut codes: Vec<Detection> = outside(search, known, bounds, printed);
     let (mut squares, mut parts) = (BTreeSet::new(), BTreeSet::new());
     for _ in 0..MOST_PARTS {
         let Some(seed) = codes.first().copied() else { break };
-        let part = around(hunt, &seed, known, (bounds, printed));
+        let part = around(search, &seed, known, (bounds, printed));
         codes.retain(|code| part.iter().all(|own| own.is_clear_of(code)));
-        let homes: BTreeSet<Cell> = part.iter().filter_map(Found::home).collect();
+        let homes: BTreeSet<Cell> = part.iter().filter_map(Detection::home).collect();
         if homes.len() >= PART {
             parts.extend(homes.iter().copied());
         }
         squares.extend(homes);
     }
-    squares.extend(codes.iter().filter_map(Found::home));
-    parts.extend(take_out_shifted(hunt, known, !parts.is_empty()));
+    squares.extend(codes.iter().filter_map(Detection::home));
+    parts.extend(take_out_shifted(search, known, !parts.is_empty()));
     squares.extend(parts.iter().copied());
     let hanging: BTreeSet<Cell> = known.squares.values().filter_map(|seen| seen.found.home()).collect();
     squares.retain(|home| !hanging.contains(home));
@@ -58,27 +63,30 @@ pub(super) fn take_out(hunt: &Hunt<'_>, known: &mut Known, bounds: &Bounds, prin
 }
 
 /// Named codes that hang in no place of the wall.
-fn outside(hunt: &Hunt<'_>, known: &Known, bounds: &Bounds, printed: &Printed) -> Vec<Found> {
-    let on_wall = |code: &Found| hunt.hangs(&known.camera, code).is_some_and(|(site, _)| bounds.hold(site));
-    let sure = hunt.loose.iter().filter(|code| code.home().is_some() && is_sure(code, printed));
+fn outside(search: &Search<'_>, known: &WallState, bounds: &Bounds, printed: &Printed) -> Vec<Detection> {
+    let on_wall =
+        |code: &Detection| search.hangs(&known.camera, code).is_some_and(|(site, _)| bounds.hold(site));
+    let sure = search.detections.iter().filter(|code| code.home().is_some() && is_sure(code, printed));
     sure.filter(|code| !is_taken(known, code) && !on_wall(code)).copied().collect()
 }
 
 /// A code outside the wall, and all squares that hang around it in a lattice of its own.
 fn around(
-    hunt: &Hunt<'_>,
-    seed: &Found,
-    known: &Known,
+    search: &Search<'_>,
+    seed: &Detection,
+    known: &WallState,
     (bounds, printed): (&Bounds, &Printed),
-) -> Vec<Found> {
+) -> Vec<Detection> {
     let origin = Site { row: 0, column: 0 };
-    let anchor = Anchor { wall: hunt.layout.code_corners(origin, Turn::None), photo: seed.pose.corners() };
+    let anchor =
+        Correspondence { wall: search.layout.code_corners(origin, Turn::None), photo: seed.pose.corners() };
     let Some(camera) = Camera::from_one(&anchor, known.camera.lens) else { return vec![*seed] };
     let last = bounds.last;
     let around = Bounds { first: Site { row: -last.row, column: -last.column }, last };
-    let part = hunt.go_on(Known { start: vec![anchor], ..Known::new(camera) }, |_| around);
+    let part =
+        search.search_outwards(WallState { start: vec![anchor], ..WallState::new(camera) }, |_| around);
     let found = part.squares.into_values().map(|seen| seen.found);
-    let mut found: Vec<Found> =
+    let mut found: Vec<Detection> =
         found.filter(|code| is_sure(code, printed) && !is_taken(known, code)).collect();
     if found.iter().all(|own| own.is_clear_of(seed)) {
         found.push(*seed);
@@ -87,28 +95,28 @@ fn around(
 }
 
 /// Whether a name is sure without a place on the wall to support it.
-fn is_sure(code: &Found, printed: &Printed) -> bool {
+fn is_sure(code: &Detection, printed: &Printed) -> bool {
     code.matched.certainty(printed.squares.len() + printed.cards.len()) >= SURE
 }
 
 /// Whether a code is that of a square on the wall.
-fn is_taken(known: &Known, code: &Found) -> bool {
+fn is_taken(known: &WallState, code: &Detection) -> bool {
     !known.squares.values().all(|seen| seen.found.is_clear_of(code))
 }
 
 /// Takes blocks of squares out of the wall that hang together as they belong, but all equally far from their cells: where the wall is
 /// known to hang in parts, or where the block lies beside the lattice of the others. Gives where those squares belong.
-fn take_out_shifted(hunt: &Hunt<'_>, known: &mut Known, in_parts: bool) -> BTreeSet<Cell> {
-    let side = hunt.layout.side;
-    let off = |site: &Site, seen: &Sought| {
-        let middle = known.camera.photo_to_wall(hunt.layout.paper_middle(&seen.found.pose))?;
+fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) -> BTreeSet<Cell> {
+    let side = search.layout.side;
+    let off = |site: &Site, seen: &CellDetection| {
+        let middle = known.camera.photo_to_wall(search.layout.paper_middle(&seen.found.pose))?;
         Some(middle - centre(*site, side))
     };
-    let offs = |sites: &mut dyn Iterator<Item = (&Site, &Sought)>| -> [f64; 2] {
+    let offs = |sites: &mut dyn Iterator<Item = (&Site, &CellDetection)>| -> [f64; 2] {
         let all: Vec<_> = sites.filter_map(|(site, seen)| off(site, seen)).collect();
         [median(all.iter().map(|by| by.x).collect()), median(all.iter().map(|by| by.y).collect())]
     };
-    let at_home = |(site, seen): &(&Site, &Sought)| shift(**site, seen) == Some((0, 0));
+    let at_home = |(site, seen): &(&Site, &CellDetection)| shift(**site, seen) == Some((0, 0));
     let [right, down] = offs(&mut known.squares.iter().filter(at_home));
     let beside = |block: &BTreeSet<Site>| {
         let [x, y] = offs(&mut known.squares.iter().filter(|(site, _)| block.contains(site)));
@@ -120,13 +128,13 @@ fn take_out_shifted(hunt: &Hunt<'_>, known: &mut Known, in_parts: bool) -> BTree
     let homes = out.iter().filter_map(|site| known.squares.get(site)?.found.home()).collect();
     if !out.is_empty() {
         known.squares.retain(|site, _| !out.contains(site));
-        known.camera = known.camera.fitted(&hunt.anchors(known));
+        known.camera = known.camera.fitted(&search.correspondences(known));
     }
     homes
 }
 
 /// Blocks of at least [`PART`] upright squares, side by side, that share a shift from their cells that is not zero.
-fn shifted_blocks(known: &Known) -> Vec<BTreeSet<Site>> {
+fn shifted_blocks(known: &WallState) -> Vec<BTreeSet<Site>> {
     let mut free: BTreeMap<Site, (i64, i64)> = (known.squares.iter())
         .filter_map(|(site, seen)| Some((*site, shift(*site, seen).filter(|by| *by != (0, 0))?)))
         .collect();
@@ -151,13 +159,13 @@ fn shifted_blocks(known: &Known) -> Vec<BTreeSet<Site>> {
 }
 
 /// Rows down and columns to the right from where an upright square belongs to where it hangs; `None` for others.
-fn shift(hangs: Site, seen: &Sought) -> Option<(i64, i64)> {
+fn shift(hangs: Site, seen: &CellDetection) -> Option<(i64, i64)> {
     let home = site_of(seen.found.home().filter(|_| seen.turn == Turn::None)?);
     Some((hangs.row - home.row, hangs.column - home.column))
 }
 
 /// Whether a cell lies no farther from a part that hangs apart than from the squares on the wall, both where they belong.
-fn is_nearer(cell: Cell, parts: &BTreeSet<Cell>, known: &Known) -> bool {
+fn is_nearer(cell: Cell, parts: &BTreeSet<Cell>, known: &WallState) -> bool {
     let cell = site_of(cell);
     let away = |other: &Site| (other.row - cell.row).abs().max((other.column - cell.column).abs());
     let part = parts.iter().map(|home| away(&site_of(*home))).min();

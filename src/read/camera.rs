@@ -13,7 +13,7 @@ use crate::frame::{Map, PhotoPx, Point, StraightPx, Vector, WallMm, float};
 
 /// Correspondence of a code between photo and wall: its four outer corners, in the same order.
 #[derive(Copy, Clone, Debug, PartialEq)]
-pub struct Anchor {
+pub struct Correspondence {
     /// Corners on the wall.
     pub wall: [Point<WallMm>; 4],
     /// Corners in the photo.
@@ -59,7 +59,7 @@ impl Camera {
     /// Affine camera that sees one code as it is seen; `None` where the code is degenerate or the lens cannot
     /// show it.
     #[must_use]
-    pub fn from_one(anchor: &Anchor, lens: Lens) -> Option<Self> {
+    pub fn from_one(anchor: &Correspondence, lens: Lens) -> Option<Self> {
         let mut to = [Point::origin(); 4];
         for (to, from) in to.iter_mut().zip(&anchor.photo) {
             *to = lens.photo_to_straight(*from)?;
@@ -79,14 +79,14 @@ impl Camera {
     /// Distance of a code's centre from its place on the wall, in mm. Infinite where the camera cannot see
     /// it.
     #[must_use]
-    pub fn shift(&self, anchor: &Anchor) -> f64 {
+    pub fn placement_error_mm(&self, anchor: &Correspondence) -> f64 {
         let Some(seen) = self.shifts(anchor) else { return f64::INFINITY };
         let sum = seen.iter().fold(Vector::new(0.0, 0.0), |a, b| a + *b);
         (sum / 4.0).length().value()
     }
 
     /// Residuals of a code's four corners on the wall, seen minus place, in mm.
-    fn shifts(&self, anchor: &Anchor) -> Option<[Vector<WallMm>; 4]> {
+    fn shifts(&self, anchor: &Correspondence) -> Option<[Vector<WallMm>; 4]> {
         let back = self.wall_to_straight.inverse()?;
         let mut shifts = [Vector::new(0.0, 0.0); 4];
         for (shift, (wall, photo)) in shifts.iter_mut().zip(anchor.wall.iter().zip(&anchor.photo)) {
@@ -101,10 +101,10 @@ impl Camera {
 
     /// Camera that fits the anchors best, beginning from this one.
     #[must_use]
-    pub fn fitted(&self, anchors: &[Anchor]) -> Self {
+    pub fn fitted(&self, anchors: &[Correspondence]) -> Self {
         let mut camera = *self;
         for round in 0..ROUNDS {
-            let mut shifts: Vec<f64> = anchors.iter().map(|a| camera.shift(a)).collect();
+            let mut shifts: Vec<f64> = anchors.iter().map(|a| camera.placement_error_mm(a)).collect();
             let weights_from = shifts.clone();
             shifts.sort_by(f64::total_cmp);
             let median = shifts.get(shifts.len() / 2).copied().unwrap_or(0.0);
@@ -146,7 +146,7 @@ pub(super) struct Fit {
 }
 
 impl Fit {
-    pub(super) fn new(camera: &Camera, anchors: &[Anchor]) -> Self {
+    pub(super) fn new(camera: &Camera, anchors: &[Correspondence]) -> Self {
         let count = float(anchors.len().max(1));
         let sum = anchors.iter().fold(Vector::new(0.0, 0.0), |a, b| a + (b.wall[0] - Point::origin()));
         let middle = Point::origin() + sum / count;
@@ -204,7 +204,7 @@ impl Fit {
 
     /// Observations of a code at `n`: its centre (x, y), then its four corners (x, y each) about that. `None`
     /// where it falls behind the camera.
-    pub(super) fn said(&self, n: &Unknowns, anchor: &Anchor) -> Option<[Said; 10]> {
+    pub(super) fn said(&self, n: &Unknowns, anchor: &Correspondence) -> Option<[Said; 10]> {
         let mm = self.mm_at(anchor.wall[0]);
         let mut corners = [Said { miss: 0.0, slope: Unknowns::zeros(), weight: 0.0 }; 8];
         for (k, (wall, photo)) in anchor.wall.iter().zip(&anchor.photo).enumerate() {
@@ -245,7 +245,7 @@ impl Fit {
     fn equations(
         &self,
         n: &Unknowns,
-        anchors: &[Anchor],
+        anchors: &[Correspondence],
         weights: &[f64],
     ) -> Option<(Normal, Unknowns, f64)> {
         let (mut left, mut right, mut cost) = (Normal::zeros(), Unknowns::zeros(), 0.0);
@@ -271,7 +271,7 @@ impl Fit {
         Some((left, right, cost))
     }
 
-    fn solve(&self, start: Camera, anchors: &[Anchor], weights: &[f64]) -> Camera {
+    fn solve(&self, start: Camera, anchors: &[Correspondence], weights: &[f64]) -> Camera {
         let Some(mut n) = self.unknowns(&start) else { return start };
         let equations = |n: &Unknowns| self.equations(n, anchors, weights);
         let Some((mut left, mut right, mut cost)) = equations(&n) else { return start };

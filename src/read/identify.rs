@@ -1,14 +1,14 @@
 //! Identification: refines a rough pose, and names the code under it, or leaves it without a name.
 
 use super::align::{Aligner, Freedom};
-use super::book::{Book, Light, Match, Weight, Whose};
-use super::draw::{LATTICE, single};
+use super::codebook::{Codebook, Light, Match, Owner, Weight};
+use super::model_fit::{ModelFit, Pixels, weigh};
 use super::pose::Pose;
-use super::weigh::{Pixels, Weighed, weigh};
+use super::template::{LATTICE, single};
 use crate::frame::float;
 use crate::photo::Luma;
-use crate::plan::Cell;
 use crate::plan::code::SIDE;
+use crate::plan::{Cell, Printed};
 
 /// Minimum correlation with the shared part for a candidate to be a code at all.
 ///
@@ -61,21 +61,21 @@ const SAME_PLACE: f64 = 10.0;
 
 /// Detection of a code in the photo, identified or not.
 #[derive(Copy, Clone, Debug, PartialEq)]
-pub struct Found {
+pub struct Detection {
     /// Pose of the code in the photo.
     pub pose: Pose,
     /// Owner of the code; `None` where the evidence for the best code is too small.
-    pub whose: Option<Whose>,
+    pub owner: Option<Owner>,
     /// Comparison with the codebook.
     pub matched: Match,
 }
 
-impl Found {
+impl Detection {
     /// The cell where the square with this code belongs; `None` for cards and where the code has no name.
     #[must_use]
     pub fn home(&self) -> Option<Cell> {
-        match self.whose {
-            Some(Whose::Square(home)) => Some(home),
+        match self.owner {
+            Some(Owner::Square(home)) => Some(home),
             _ => None,
         }
     }
@@ -89,13 +89,15 @@ impl Found {
     /// Whether no further candidates need to be looked at.
     #[must_use]
     pub fn sure(&self) -> bool {
-        self.whose.is_some() && self.matched.score >= SURE && self.matched.likelier() >= 2.0 * LIKELIER
+        self.owner.is_some()
+            && self.matched.score >= SURE
+            && self.matched.log_likelihood_ratio() >= 2.0 * LIKELIER
     }
 
     /// Order of two detections at one place: named before nameless, then by the sum of the two correlations.
     #[must_use]
     pub fn rank(&self) -> f32 {
-        let named = if self.whose.is_some() { 1.0 } else { 0.0 };
+        let named = if self.owner.is_some() { 1.0 } else { 0.0 };
         named + self.matched.score + self.matched.shared
     }
 }
@@ -105,7 +107,7 @@ impl Match {
     ///
     /// The residual of each is taken for Gaussian noise over 200 independent places.
     #[must_use]
-    pub fn likelier(&self) -> f32 {
+    pub fn log_likelihood_ratio(&self) -> f32 {
         let left = |score: f32| 1.0 - score.max(0.0).powi(2).min(0.999);
         FREE_PLACES / 2.0 * (left(self.second) / left(self.score)).ln()
     }
@@ -130,7 +132,7 @@ impl Match {
     pub fn evidence(&self) -> f32 {
         let Some(weight) = self.weight else {
             let [constant, by_likelier] = COMPARED;
-            return constant + by_likelier * self.likelier();
+            return constant + by_likelier * self.log_likelihood_ratio();
         };
         let flips = self.by_flips(&weight);
         if weight.blur_modules > LEFT_BLURRED { flips } else { flips.max(self.by_both(&weight)) }
@@ -145,7 +147,7 @@ impl Match {
     fn by_flips(&self, weight: &Weight) -> f32 {
         let [constant, by_likelier, by_rest, by_lead, by_flips] = BY_FLIPS;
         constant
-            + by_likelier * self.likelier()
+            + by_likelier * self.log_likelihood_ratio()
             + by_rest * weight.rest.max(0.05).ln()
             + by_lead * (1.0 + weight.lead.max(0.0)).ln()
             + by_flips * weight.flips.max(0.05).ln()
@@ -153,23 +155,23 @@ impl Match {
 
     /// Whether the comparison alone decides, so that nothing needs to be weighed.
     #[must_use]
-    pub fn clear(&self) -> bool {
+    pub fn is_unambiguous(&self) -> bool {
         !self.bleached
             && self.score >= CLEAR_SCORE
-            && self.likelier() >= CLEAR_LIKELIER
+            && self.log_likelihood_ratio() >= CLEAR_LIKELIER
             && self.strength >= STRENGTH
             && self.explained() >= CLEAR_EXPLAINED
     }
 
     /// Whether the best code may be named.
     #[must_use]
-    pub fn settled(&self) -> bool {
-        let Some(weight) = self.weight else { return self.clear() };
+    pub fn is_accepted(&self) -> bool {
+        let Some(weight) = self.weight else { return self.is_unambiguous() };
         let surely = |most: f32| {
             if self.bleached || weight.blur_modules > most { SURELY_BLURRED } else { SURELY }
         };
         self.score >= KNOWN
-            && self.likelier() >= LIKELIER
+            && self.log_likelihood_ratio() >= LIKELIER
             && INK.contains(&weight.ink)
             && (self.by_flips(&weight) >= surely(BLURRED)
                 || (by_left(&weight) >= surely(LEFT_BLURRED)
@@ -238,25 +240,31 @@ pub(super) const INK: std::ops::Range<f32> = 0.15..1.4;
 
 /// Identifier of codes: an event's codebook, with aligners for its shared part.
 #[derive(Debug)]
-pub struct Identifier<'a> {
-    book: &'a Book,
-    shared: [Option<Aligner<'a>>; 2],
+pub struct Identifier {
+    codebook: Codebook,
+    shared: [Option<Aligner<'static>>; 2],
 }
 
-impl<'a> Identifier<'a> {
-    /// Identifier for the codes of a codebook; prepares all its views.
+impl Identifier {
+    /// Identifier for the codes of an event; prepares all templates, in parallel.
     #[must_use]
-    pub fn new(book: &'a Book) -> Self {
-        book.prepare();
+    pub fn new(printed: &Printed) -> Self {
+        let codebook = Codebook::new(printed);
         let shared = [Light::AsSeen, Light::Evened]
-            .map(|light| Aligner::new(&book.sheet(light.first_view()).shared, light));
-        Self { book, shared }
+            .map(|light| Aligner::new(codebook.sheet(light.first_view()).shared.clone(), light));
+        Self { codebook, shared }
+    }
+
+    /// Owner of the code at an index of the codebook, as in [`Match::best`].
+    #[must_use]
+    pub fn owner(&self, at: usize) -> Owner {
+        self.codebook.owner(at)
     }
 
     /// Shared part as a photo with this many pixels a module shows it: 21 × 21 levels, one a module, row by
     /// row, light projected out.
     pub(super) fn shared(&self, px_per_module: f64) -> Vec<f32> {
-        let sheet = self.book.sheet(self.book.view_near(USUAL_BLUR_PX / px_per_module));
+        let sheet = self.codebook.sheet(self.codebook.view_near(USUAL_BLUR_PX / px_per_module));
         let fine = |at: usize| [at, at + 1, at + LATTICE, at + LATTICE + 1].map(|at| sheet.shared[at]);
         (0..SIDE * SIDE)
             .map(|i| fine(i / SIDE * 2 * LATTICE + i % SIDE * 2).iter().sum::<f32>() / 4.0)
@@ -266,67 +274,68 @@ impl<'a> Identifier<'a> {
     /// Detection of the code near `rough`, which may be off by a module or so and a few degrees; `None` where
     /// there is none.
     #[must_use]
-    pub fn identify(&self, luma: &Luma, rough: Pose, light: Light) -> Option<Found> {
+    pub fn identify(&self, luma: &Luma, rough: Pose, light: Light) -> Option<Detection> {
         self.identified(luma, rough, light, PRESENT)
     }
 
     /// Detection of a code near `rough` that hardly shows: a lower correlation with the shared part suffices.
-    pub(super) fn identify_faint(&self, luma: &Luma, rough: Pose) -> Option<Found> {
+    pub(super) fn identify_faint(&self, luma: &Luma, rough: Pose) -> Option<Detection> {
         self.identified(luma, rough, Light::AsSeen, PRESENT_FAINTLY)
     }
 
-    fn identified(&self, luma: &Luma, rough: Pose, light: Light, present: f32) -> Option<Found> {
+    fn identified(&self, luma: &Luma, rough: Pose, light: Light, present: f32) -> Option<Detection> {
         let mut seen = Vec::new();
         let [as_seen, evened] = &self.shared;
         let shared = if light == Light::AsSeen { as_seen } else { evened };
         let shared = shared.as_ref()?;
         let pose = shared.align(luma, rough, (Freedom::Rigid, 2), &mut seen);
-        if self.book.sheet(light.first_view()).shared_fit(&seen) < HOPELESS {
+        if self.codebook.sheet(light.first_view()).shared_fit(&seen) < HOPELESS {
             return None;
         }
         let pose = shared.align(luma, pose, (Freedom::Affine, 6), &mut seen);
         let views = self.views(&seen, light, present);
-        let among = self.book.sheet(*views.first()?).shortlist(&seen);
+        let among = self.codebook.sheet(*views.first()?).shortlist(&seen);
         let (view, first) = self.compare(&seen, &views, &among)?;
         if strayed(&rough, &pose) {
             return None;
         }
         let mut best = (pose, first);
         for at in first.ranked.into_iter().take(3) {
-            let drawn = self.book.drawn(at, view);
+            let drawn = self.codebook.drawn(at, view);
             let closer = Aligner::new(&drawn, light)?.align(luma, pose, (Freedom::Affine, 4), &mut seen);
             let views = self.views(&seen, light, present);
             let Some((_, again)) = self.compare(&seen, &views, &among) else { continue };
             if again.best == at && again.explained() > best.1.explained() && !strayed(&rough, &closer) {
                 best = (closer, again);
             }
-            if best.1.clear() {
+            if best.1.is_unambiguous() {
                 break;
             }
         }
-        let (closer, matched) = if best.1.clear() { best } else { self.weighed(luma, best.0, best.1, view) };
-        let whose = matched.settled().then(|| self.book.whose(matched.best));
+        let (closer, matched) =
+            if best.1.is_unambiguous() { best } else { self.weighed(luma, best.0, best.1, view) };
+        let owner = matched.is_accepted().then(|| self.codebook.owner(matched.best));
         // a code of another event is not to be pulled towards one of this
-        let pose = if whose.is_some() { closer } else { best.0 };
-        Some(Found { pose, whose, matched })
+        let pose = if owner.is_some() { closer } else { best.0 };
+        Some(Detection { pose, owner, matched })
     }
 
     /// Best-ranked codes weighed against the photo's own pixels: pose and match of the one with the smallest
     /// residual.
     fn weighed(&self, luma: &Luma, pose: Pose, matched: Match, view: usize) -> (Pose, Match) {
-        let (blur, drowned) = self.book.view(view);
+        let (blur, drowned) = self.codebook.view(view);
         let start = (pose, blur * pose.px_per_module());
-        let worth = matched.score >= WORTH && matched.likelier() >= WORTH_LIKELIER;
+        let worth = matched.score >= WORTH && matched.log_likelihood_ratio() >= WORTH_LIKELIER;
         let Some(pixels) = Pixels::under(luma, &pose).filter(|_| worth) else { return (pose, matched) };
-        let sound = |w: &Weighed| w.ink > 0.0 && !strayed(&pose, &w.pose);
+        let sound = |w: &ModelFit| w.ink > 0.0 && !strayed(&pose, &w.pose);
         let weighed = |at: usize, from: (Pose, f64), steps: usize| {
-            weigh(&pixels, self.book.modules(at), drowned, from, steps).filter(sound).map(|w| (at, w))
+            weigh(&pixels, self.codebook.modules(at), drowned, from, steps).filter(sound).map(|w| (at, w))
         };
         let Some(first) = weighed(matched.best, start, 5) else { return (pose, matched) };
         // the others begin where the best has led: that is near for them too
         let from = (first.1.pose, first.1.blur);
         let others = matched.ranked.into_iter().filter(|at| *at != matched.best);
-        let mut weighed: Vec<(usize, Weighed)> = others.filter_map(|at| weighed(at, from, 2)).collect();
+        let mut weighed: Vec<(usize, ModelFit)> = others.filter_map(|at| weighed(at, from, 2)).collect();
         weighed.push(first);
         weighed.sort_by(|a, b| a.1.left.total_cmp(&b.1.left));
         let [(best, first), (_, second), ..] = weighed.as_slice() else { return (pose, matched) };
@@ -343,24 +352,25 @@ impl<'a> Identifier<'a> {
     }
 
     /// Standard deviation of the blur of a named code, in pixels; `None` where it cannot be fitted.
-    pub(super) fn blur(&self, luma: &Luma, found: &Found) -> Option<f32> {
+    pub(super) fn blur(&self, luma: &Luma, found: &Detection) -> Option<f32> {
         if let Some(weight) = found.matched.weight {
             return Some(weight.blur);
         }
         let start = (found.pose, USUAL_BLUR_PX);
         let pixels = Pixels::under(luma, &found.pose)?;
-        weigh(&pixels, self.book.modules(found.matched.best), 0.0, start, BLUR_STEPS).map(|w| single(w.blur))
+        weigh(&pixels, self.codebook.modules(found.matched.best), 0.0, start, BLUR_STEPS)
+            .map(|w| single(w.blur))
     }
 
     /// Views with the largest correlation with the shared part, best first; none below `present`.
     fn views(&self, seen: &[f32], light: Light, present: f32) -> Vec<usize> {
-        let views = self.book.views_of(seen, light).into_iter();
+        let views = self.codebook.views_of(seen, light).into_iter();
         views.filter(|(fit, _)| *fit >= present).map(|(_, view)| view).collect()
     }
 
     /// Comparison with these codes in the view that explains most of what is seen, with that view's index.
     fn compare(&self, seen: &[f32], views: &[usize], among: &[usize]) -> Option<(usize, Match)> {
-        let compared = views.iter().map(|view| (*view, self.book.sheet(*view).compare(seen, among)));
+        let compared = views.iter().map(|view| (*view, self.codebook.sheet(*view).compare(seen, among)));
         compared.max_by(|a, b| a.1.explained().total_cmp(&b.1.explained()))
     }
 }
@@ -382,21 +392,20 @@ mod tests {
     #[test]
     fn every_code_of_an_event_is_named_and_no_other_events() {
         let own = event("K7M");
-        let book = Book::new(&own);
-        let identifier = Identifier::new(&book);
+        let identifier = Identifier::new(&own);
         let here = pose(30.0, 30.0, 1.6, 3.0);
         for square in &own.squares {
             let luma = paint(60, 60, &[(here, square.modules.clone())]);
             let found = identifier.identify(&luma, here, Light::AsSeen).unwrap();
-            assert_eq!(found.whose, Some(Whose::Square(square.cell)), "{}", square.label);
+            assert_eq!(found.owner, Some(Owner::Square(square.cell)), "{}", square.label);
         }
         // tags that differ in one character, so that as much as can be is alike
         for tag in ["K7N", "K8M", "J7M", "7KM"] {
             for square in &event(tag).squares {
                 let luma = paint(60, 60, &[(here, square.modules.clone())]);
                 for light in [Light::AsSeen, Light::Evened] {
-                    let whose = identifier.identify(&luma, here, light).and_then(|found| found.whose);
-                    assert_eq!(whose, None, "{tag} {}", square.label);
+                    let owner = identifier.identify(&luma, here, light).and_then(|found| found.owner);
+                    assert_eq!(owner, None, "{tag} {}", square.label);
                 }
             }
         }
@@ -405,8 +414,7 @@ mod tests {
     #[test]
     fn at_one_pixel_a_module_weighing_tells_own_codes_from_other_events() {
         let own = event("K7M");
-        let book = Book::new(&own);
-        let identifier = Identifier::new(&book);
+        let identifier = Identifier::new(&own);
         let here = pose(20.3, 20.6, 1.0, 4.0);
         let look = |square: &crate::plan::PrintedSquare| {
             let luma = paint(41, 41, &[(here, square.modules.clone())]);
@@ -415,13 +423,13 @@ mod tests {
         let mut weighed = 0;
         for square in &own.squares {
             let found = look(square).unwrap();
-            assert_eq!(found.whose, Some(Whose::Square(square.cell)), "{}", square.label);
+            assert_eq!(found.owner, Some(Owner::Square(square.cell)), "{}", square.label);
             weighed += usize::from(found.matched.weight.is_some());
             assert!(found.matched.certainty(80) > 0.99);
         }
         for square in ["K7N", "9QX"].iter().flat_map(|tag| event(tag).squares) {
             let found = look(&square);
-            assert_eq!(found.and_then(|found| found.whose), None, "{}", square.text);
+            assert_eq!(found.and_then(|found| found.owner), None, "{}", square.text);
             weighed += usize::from(found.is_some_and(|found| found.matched.weight.is_some()));
         }
         assert!(weighed > 20, "{weighed} were weighed");
@@ -449,22 +457,22 @@ mod tests {
             weight: Some(weight),
             ranked: [0; 5],
         };
-        assert!(!matched.settled() && matched.certainty(220) < 0.95);
+        assert!(!matched.is_accepted() && matched.certainty(220) < 0.95);
         let own = Weight { flips: 1.0, rest: 1.0, ..weight };
-        assert!(Match { weight: Some(own), ..matched }.settled());
+        assert!(Match { weight: Some(own), ..matched }.is_accepted());
     }
 
     #[test]
     fn a_sharp_code_three_degrees_askew_is_named() {
         let own = event("K7M");
-        let book = Book::new(&own);
+        let identifier = Identifier::new(&own);
         for askew in [-3.0, -2.86, 2.0, 3.0] {
             let luma = paint(154, 154, &[(pose(77.0, 77.0, 4.295, 0.0), own.squares[19].modules.clone())]);
-            let found = Identifier::new(&book).identify(&luma, pose(77.0, 77.0, 4.295, askew), Light::AsSeen);
+            let found = identifier.identify(&luma, pose(77.0, 77.0, 4.295, askew), Light::AsSeen);
             let matched = found.map(|found| found.matched);
             assert_eq!(
-                found.unwrap().whose,
-                Some(Whose::Square(own.squares[19].cell)),
+                found.unwrap().owner,
+                Some(Owner::Square(own.squares[19].cell)),
                 "{askew}: {matched:?}"
             );
         }
@@ -478,15 +486,14 @@ mod tests {
             right in -0.6..0.6_f64, down in -0.6..0.6_f64, askew in -3.0..3.0_f64,
         ) {
             let own = event("K7M");
-            let book = Book::new(&own);
             let side = 34.0 * px + 8.0;
             let size = crate::frame::ceil_index(side);
             let truth = pose(side / 2.0, side / 2.0, px, degrees);
             let luma = paint(size, size, &[(truth, own.squares[at].modules.clone())]);
             let off = pose(side / 2.0, side / 2.0, px, degrees + askew);
             let rough = Pose { centre: off.centre + Vector::new(right * px, down * px), ..off };
-            let found = Identifier::new(&book).identify(&luma, rough, Light::AsSeen).unwrap();
-            prop_assert_eq!(found.whose, Some(Whose::Square(own.squares[at].cell)));
+            let found = Identifier::new(&own).identify(&luma, rough, Light::AsSeen).unwrap();
+            prop_assert_eq!(found.owner, Some(Owner::Square(own.squares[at].cell)));
             for (seen, there) in found.pose.corners().iter().zip(truth.corners()) {
                 prop_assert!(seen.distance(there).value() < 0.12 * px, "off by {:?}", seen.distance(there));
             }

@@ -6,7 +6,7 @@
 
 use std::collections::{BTreeMap, VecDeque};
 
-use super::identify::Found;
+use super::identify::Detection;
 use super::place::{Layout, Site};
 use super::pose::Pose;
 use crate::frame::{PhotoPx, Vector};
@@ -30,7 +30,7 @@ pub struct Member {
 
 /// Largest lattice of neighbouring codes, row by row; empty where there are no codes.
 #[must_use]
-pub fn largest(layout: &Layout, codes: &[Found]) -> Vec<Member> {
+pub fn largest(layout: &Layout, codes: &[Detection]) -> Vec<Member> {
     let mut free = vec![true; codes.len()];
     let mut largest = Vec::new();
     for seed in 0..codes.len() {
@@ -45,7 +45,7 @@ pub fn largest(layout: &Layout, codes: &[Found]) -> Vec<Member> {
 }
 
 /// Connected component of `seed` by way of neighbours; marks its codes as no longer free.
-fn spread(layout: &Layout, codes: &[Found], seed: usize, free: &mut [bool]) -> Vec<Member> {
+fn spread(layout: &Layout, codes: &[Detection], seed: usize, free: &mut [bool]) -> Vec<Member> {
     let first = Member { code: seed, site: Site { row: 0, column: 0 }, turn: Turn::None };
     free[seed] = false;
     let mut taken = BTreeMap::from([(first.site, first)]);
@@ -79,7 +79,13 @@ fn next(site: Site, way: u32) -> Site {
 }
 
 /// Free code whose square hangs one step on from the square with this pose, and its quarter turns against it.
-fn neighbour(layout: &Layout, codes: &[Found], pose: &Pose, way: u32, free: &[bool]) -> Option<(usize, u32)> {
+fn neighbour(
+    layout: &Layout,
+    codes: &[Detection],
+    pose: &Pose,
+    way: u32,
+    free: &[bool],
+) -> Option<(usize, u32)> {
     let side = layout.side / layout.module;
     let step = match way % 4 {
         0 => pose.u,
@@ -124,7 +130,7 @@ pub fn quarters_between(pose: &Pose, u: Vector<PhotoPx>) -> Option<u32> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::book::{Match, RANKED};
+    use super::super::codebook::{Match, RANKED};
     use super::super::place::whole;
     use super::super::pose::HALF;
     use super::*;
@@ -144,7 +150,7 @@ mod tests {
     };
 
     /// A square's code as a tilted camera sees it, 2.5 px a mm.
-    fn seen(site: Site, turn: Turn, mirrored: bool) -> Found {
+    fn seen(site: Site, turn: Turn, mirrored: bool) -> Detection {
         let at = |x: f64, y: f64| {
             let to_wall = LAYOUT.module_to_square().then(&LAYOUT.square_to_wall(site, turn));
             let p = to_wall.apply(Point::<Module>::new(HALF + x, HALF + y));
@@ -154,7 +160,7 @@ mod tests {
         };
         let pose =
             Pose { centre: at(0.0, 0.0), u: at(1.0, 0.0) - at(0.0, 0.0), v: at(0.0, 1.0) - at(0.0, 0.0) };
-        Found { pose, whose: None, matched: MATCH }
+        Detection { pose, owner: None, matched: MATCH }
     }
 
     proptest! {
@@ -167,7 +173,7 @@ mod tests {
                 Site { row: i / 5, column: i % 5 }
             });
             let sites: Vec<Site> = sites.collect();
-            let codes: Vec<Found> =
+            let codes: Vec<Detection> =
                 sites.iter().zip(&turns).map(|(s, t)| seen(*s, Turn::from_quarters(*t), mirrored)).collect();
             let members = largest(&LAYOUT, &codes);
             prop_assert_eq!(members.len(), sites.len());

@@ -1,18 +1,22 @@
 //! Reading: from an upright photo to what hangs in which cell, and how surely.
 //!
-//! The stages, each a file, in the order in which their types fit:
+//! Three things happen to everything that may be a code, wherever in the photo it is looked for:
 //!
 //! ```text
-//!   Luma ─ finders ─▶ Finder ─ group ─▶ Found ─ lattice, start ─▶ Camera ─ hunt (seek) ─▶ Sought
-//!                                 │                                  ▲          │
-//!                              identify                              └─ camera ─┘
-//!                       (align, book, sheet, weigh)
-//!   Sought ─ resolve ─▶ which cell is which ─ behind ─▶ PhotoReading ─ several ─▶ WallReading
+//!   candidates                    verify                              place
+//!   rough poses, from             align, compare with the codebook,   which cell of the wall,
+//!   whichever finder              fit the pixels, decide              and the camera again
+//!
+//!   the whole photo:              identify ─▶ Detection               start: the first camera
+//!     finders ─▶ triples            align          pose                 consensus, lattice, placement
+//!     area_finders                  codebook,      templates           search: outwards, cell by cell
+//!   one cell:                       model_fit      likelihood            camera, lens, uncertainty
+//!     seek, template_search         decision       who is named         apart, empty ─▶ PhotoReading
+//!        │                             ▲  │                                │
+//!        └────── Candidate ────────────┘  └──────── Detection ────────▶    └─ several ─▶ WallReading
 //! ```
 //!
-//! `one` calls the stages in turn. Beside the way lie `sweep`, the template search inside `seek`; `faint`,
-//! the finder patterns by area where modules are small and little was read; `doubt`, the camera's
-//! uncertainty; `locate` and `stranger`, codes of other events and other kinds.
+//! `reader` draws the cascade of starts and passes. `any_code` and `foreign` read codes of other kinds and of other events.
 //!
 //! Promised: a square is named only where its own code was compared with the codes of the event and leads by
 //! far; else its cell is *unread*. The camera comes from where codes sit, never from what squares say.
@@ -20,47 +24,60 @@
 //! ```no_run
 //! use everysquare::photo::Photo;
 //! use everysquare::plan::Printed;
-//! use everysquare::read::{self, book::Book};
+//! use everysquare::read::Reader;
 //!
 //! # fn example(bytes: &[u8], printed: &Printed) -> Result<(), Box<dyn std::error::Error>> {
-//! let book = Book::new(printed);
-//! let photo = Photo::open(bytes)?;
-//! let reading = read::photo(&photo, printed, &book)?;
+//! let reader = Reader::new(printed);
+//! let reading = reader.read(&Photo::open(bytes)?)?;
 //! println!("{} codes read", reading.codes_read);
 //! # Ok(())
 //! # }
 //! ```
 
-mod align;
-mod apart;
-pub mod behind;
-pub mod book;
-pub mod camera;
-pub mod doubt;
-mod draw;
-mod faint;
+// the whole photo
+pub mod reader;
+
+// candidates
+mod area_finders;
+pub mod candidate;
 pub mod finders;
-pub mod group;
-pub mod hunt;
+mod summed_area;
+pub mod triples;
+
+// verify
+mod align;
+pub mod codebook;
 pub mod identify;
+mod model_fit;
+pub mod pose;
+mod template;
+mod templates;
+
+// place
+mod apart;
+pub mod camera;
+pub mod consensus;
+pub mod empty;
 pub mod lattice;
 pub mod lens;
-pub mod locate;
-pub mod one;
+pub mod place;
+pub mod placement;
+pub mod search;
+pub mod seek;
+mod start;
+mod template_search;
+pub mod uncertainty;
+
+// what comes out
+pub mod reading;
+pub mod several;
+
+// codes of other kinds and events
+pub mod any_code;
+pub mod foreign;
 #[cfg(test)]
 mod paint;
-pub mod place;
-pub mod pose;
-pub mod reading;
-pub mod resolve;
-pub mod seek;
-pub mod several;
-mod sheet;
-pub mod start;
-pub mod stranger;
-mod sweep;
-mod weigh;
 
-pub use one::photo;
+pub use reader::Reader;
 pub use reading::{Apart, Camera, CellReading, PhotoReading, ReadError, Sight, WallReading};
 pub use several::several;

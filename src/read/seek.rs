@@ -5,22 +5,24 @@
 //! every place of it is rated as the centre of a finder pattern, and candidates where three ratings stand
 //! together as in a code are looked at closely by [`Identifier`].
 
-use std::ops::Range;
+use std::num::Wrapping;
 
-use super::book::Light;
-use super::draw::single;
-use super::identify::{Found, Identifier};
+use super::candidate::{Candidate, Source, rank_by_template, suppress_non_maxima};
+use super::codebook::Light;
+use super::identify::{Detection, Identifier};
 use super::place::{Layout, Site, pose_of};
 use super::pose::Pose;
 use super::reading::Camera;
-use super::sweep::{likeliest, sweep};
+use super::summed_area::{SummedArea, Table};
+use super::template::single;
+use super::template_search::sweep;
 use crate::frame::{float, floor_index, round_byte, round_signed};
 use crate::photo::Luma;
 use crate::plan::Turn;
 
 /// Effort of a search: how far, how askew and how many candidates.
 #[derive(Copy, Clone, Debug)]
-pub struct Effort {
+pub struct SearchEffort {
     /// Maximum distance of a code from its place, in mm, along each side of the cell.
     reach_mm: f64,
     /// Directions of the flat candidates, in degrees from the cell's.
@@ -32,7 +34,7 @@ pub struct Effort {
     /// square.
     closer: usize,
     /// Templates of a finder pattern, tried in this order.
-    marks: &'static [Mark],
+    marks: &'static [PatternTemplate],
     /// Preparations of the samples, tried in this order.
     lights: &'static [Light],
     /// Maximum number of candidates of the template search that are looked at closely; 0 for no such search.
@@ -41,7 +43,7 @@ pub struct Effort {
     swept_mm: f64,
 }
 
-impl Effort {
+impl SearchEffort {
     /// Effort that reaches at least this many mm far, with candidates as dense as nearer by.
     #[must_use]
     pub fn reaching(self, mm: f64) -> Self {
@@ -59,12 +61,12 @@ impl Effort {
 }
 
 /// Effort for squares that hang well: a centimetre off and five degrees askew.
-pub const QUICK: Effort = Effort {
+pub const QUICK: SearchEffort = SearchEffort {
     reach_mm: 12.0,
     askew: &[0.0, -2.5, 2.5, -5.0, 5.0],
     bent: false,
     closer: 5,
-    marks: &[Mark::Rings],
+    marks: &[PatternTemplate::Rings],
     lights: &[Light::AsSeen],
     swept: 0,
     swept_mm: 12.0,
@@ -72,12 +74,12 @@ pub const QUICK: Effort = Effort {
 
 /// Effort for cells where [`QUICK`] found nothing: curled corners, squares far askew, codes bleached by the
 /// sun.
-pub const THOROUGH: Effort = Effort {
+pub const THOROUGH: SearchEffort = SearchEffort {
     reach_mm: 17.0,
     askew: &[0.0, -3.0, 3.0, -6.0, 6.0, -9.0, 9.0, -12.0, 12.0],
     bent: true,
     closer: 8,
-    marks: &[Mark::Rings, Mark::Dot],
+    marks: &[PatternTemplate::Rings, PatternTemplate::Dot],
     lights: &[Light::AsSeen, Light::Evened],
     swept: 16,
     swept_mm: 12.0,
@@ -85,7 +87,7 @@ pub const THOROUGH: Effort = Effort {
 
 /// Template of a finder pattern.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
-enum Mark {
+enum PatternTemplate {
     /// Squares 3, 5 and 7 modules wide, in turn dark, light and dark. What is around does not count: visitors
     /// draw there.
     Rings,
@@ -117,11 +119,11 @@ const SHEARED: f64 = 1.3;
 
 /// Detection in a cell.
 #[derive(Copy, Clone, Debug, PartialEq)]
-pub struct Sought {
+pub struct CellDetection {
     /// Turn of the square against its cell.
     pub turn: Turn,
     /// Code of the square, identified or not.
-    pub found: Found,
+    pub found: Detection,
 }
 
 /// Best detection in a cell; `None` where no code shows.
@@ -131,26 +133,26 @@ pub struct Sought {
 #[must_use]
 pub fn seek(
     luma: &Luma,
-    identifier: &Identifier<'_>,
+    identifier: &Identifier,
     camera: &Camera,
     layout: &Layout,
     site: Site,
-    effort: &Effort,
-) -> Option<Sought> {
+    effort: &SearchEffort,
+) -> Option<CellDetection> {
     let expected = Turn::ALL.map(|turn| pose_of(camera, layout.code_corners(site, turn)));
     // worked out when its turn comes: most squares hang upright, which is looked at first
-    let mut rough: [Option<Vec<Rough>>; 4] = Default::default();
-    let mut best: Option<Sought> = None;
+    let mut rough: [Option<Vec<Candidate>>; 4] = Default::default();
+    let mut best: Option<CellDetection> = None;
     let mut best_counts = (false, f32::MIN);
     for light in effort.lights {
         for ((turn, expected), rough) in Turn::ALL.into_iter().zip(expected).zip(&mut rough) {
             let Some(expected) = expected.filter(|pose| luma.holds(pose.centre, 0.0)) else { continue };
-            for pose in rough.get_or_insert_with(|| promising(luma, identifier, &expected, layout, effort)) {
-                let Some(found) = identifier.identify(luma, pose.pose, *light) else { continue };
+            for one in rough.get_or_insert_with(|| candidates(luma, identifier, &expected, layout, effort)) {
+                let Some(found) = identifier.identify(luma, one.pose, *light) else { continue };
                 // threes of marks that stand askew may look faintly like a code: a flat one without a name counts more
-                let counts = (found.whose.is_some() || !pose.bent, found.rank());
+                let counts = (found.owner.is_some() || one.source != Source::Sheared, found.rank());
                 if counts > best_counts {
-                    best = Some(Sought { turn, found });
+                    best = Some(CellDetection { turn, found });
                     best_counts = counts;
                 }
                 if found.sure() {
@@ -159,14 +161,14 @@ pub fn seek(
             }
         }
     }
-    if effort.swept == 0 || best.is_some_and(|b| b.found.whose.is_some()) {
+    if effort.swept == 0 || best.is_some_and(|b| b.found.owner.is_some()) {
         return best;
     }
     for (turn, rough) in swept(luma, identifier, camera, layout, site, effort) {
         let found = identifier.identify_faint(luma, rough);
         // what is no code may look faintly like one: only a name counts
-        if let Some(found) = found.filter(|found| found.whose.is_some()) {
-            return Some(Sought { turn, found });
+        if let Some(found) = found.filter(|found| found.owner.is_some()) {
+            return Some(CellDetection { turn, found });
         }
     }
     best
@@ -175,11 +177,11 @@ pub fn seek(
 /// Candidates of the template search over all four turns, those with most of the shared part first.
 fn swept(
     luma: &Luma,
-    identifier: &Identifier<'_>,
+    identifier: &Identifier,
     camera: &Camera,
     layout: &Layout,
     site: Site,
-    effort: &Effort,
+    effort: &SearchEffort,
 ) -> Vec<(Turn, Pose)> {
     let mut all = Vec::new();
     for turn in Turn::ALL {
@@ -191,19 +193,19 @@ fn swept(
             all.extend(found.into_iter().map(|swept| (turn, swept)));
         }
     }
-    all.sort_by(|a, b| b.1.rating.total_cmp(&a.1.rating));
+    all.sort_by(|a, b| b.1.score.total_cmp(&a.1.score));
     all.truncate(effort.swept);
     all.into_iter().map(|(turn, swept)| (turn, swept.pose)).collect()
 }
 
 /// Candidates by finder pattern in a patch around the expected pose.
-fn promising(
+fn candidates(
     luma: &Luma,
-    identifier: &Identifier<'_>,
+    identifier: &Identifier,
     expected: &Pose,
     layout: &Layout,
-    effort: &Effort,
-) -> Vec<Rough> {
+    effort: &SearchEffort,
+) -> Vec<Candidate> {
     let per = float(PER_MODULE);
     let reach = (effort.reach_mm / layout.module * per).ceil() / per;
     let half = reach + FINDER * 1.25 + RING + 1.0;
@@ -213,26 +215,20 @@ fn promising(
     let first = expected.centre + (expected.u + expected.v) * (step / 2.0 - half);
     let mut patch = Vec::new();
     luma.lattice(first, [expected.u * step, expected.v * step], [places, places], &mut patch);
-    let sums = Sums::new(&patch, places);
-    let mut poses = Vec::new();
+    let patch = Patch::new(&patch, places);
+    let mut candidates = Vec::new();
     for mark in effort.marks {
-        let ratings = Ratings::new(&sums, *mark);
-        let flat = ratings.best_codes(reach, effort);
-        poses.extend(flat.iter().map(|place| Rough { pose: place.pose(expected), bent: false }));
+        let scores = ScoreMap::new(&patch, *mark);
+        let in_photo = |source| move |place: Place| place.in_photo(expected, source);
+        candidates.extend(scores.flat_candidates(reach, effort).into_iter().map(in_photo(Source::Flat)));
         if effort.bent {
-            let bent: Vec<Pose> =
-                ratings.bent_codes(reach).iter().map(|place| place.pose(expected)).collect();
-            let likeliest = likeliest(luma, identifier, (bent, |_| expected.px_per_module()), effort.closer);
-            poses.extend(likeliest.into_iter().map(|pose| Rough { pose, bent: true }));
+            let sheared =
+                scores.sheared_candidates(reach).into_iter().map(in_photo(Source::Sheared)).collect();
+            let px = |_: &Pose| expected.px_per_module();
+            candidates.extend(rank_by_template(luma, identifier, (sheared, px), effort.closer));
         }
     }
-    poses
-}
-
-/// Candidate pose in the photo, and whether it comes from a narrow or sheared triple.
-struct Rough {
-    pose: Pose,
-    bent: bool,
+    candidates
 }
 
 /// Candidate in a patch: the code's centre in modules from the patch's, and its steps of one module there.
@@ -245,9 +241,10 @@ struct Place {
 }
 
 impl Place {
-    fn pose(&self, expected: &Pose) -> Pose {
+    fn in_photo(&self, expected: &Pose, source: Source) -> Candidate {
         let step = |[x, y]: [f64; 2]| expected.u * x + expected.v * y;
-        Pose { centre: expected.centre + step(self.middle), u: step(self.u), v: step(self.v) }
+        let pose = Pose { centre: expected.centre + step(self.middle), u: step(self.u), v: step(self.v) };
+        Candidate { pose, score: self.rating, source }
     }
 
     fn near(&self, other: &Self) -> bool {
@@ -256,35 +253,26 @@ impl Place {
     }
 }
 
-/// Non-maximum suppression: the best candidates, none near a better one, `most` at most.
-fn apart(mut places: Vec<Place>, most: usize) -> Vec<Place> {
+/// Best candidates of a patch, best first, none near a better one, `most` at most.
+fn best_places(mut places: Vec<Place>, most: usize) -> Vec<Place> {
     places.sort_by(|a, b| b.rating.total_cmp(&a.rating));
-    let mut kept: Vec<Place> = Vec::new();
-    for place in places {
-        if !kept.iter().any(|k| k.near(&place)) {
-            kept.push(place);
-            if kept.len() == most {
-                break;
-            }
-        }
-    }
-    kept
+    suppress_non_maxima(places, |one, better| better.near(one), most)
 }
 
 /// Score map of a patch: correlation of each corner between places with a template, −1 … 1, (places + 1) a
 /// side, row by row. Nearly the same for patterns a few degrees askew.
-struct Ratings {
+struct ScoreMap {
     places: usize,
     rating: Vec<f32>,
 }
 
-impl Ratings {
-    fn new(sums: &Sums, mark: Mark) -> Self {
-        let width = sums.width;
+impl ScoreMap {
+    fn new(patch: &Patch, mark: PatternTemplate) -> Self {
+        let width = patch.width;
         let mut rating = vec![0.0; width * width];
         for y in MARGIN..width.saturating_sub(MARGIN) {
             let row = y * width..(y + 1) * width;
-            sums.rate_row(y, mark, &mut rating[row]);
+            patch.rate_row(y, mark, &mut rating[row]);
         }
         Self { places: width - 1, rating }
     }
@@ -297,7 +285,7 @@ impl Ratings {
         }
     }
 
-    /// Ratings of `count` places from (`x`, `y`) to the right.
+    /// Scores of `count` places from (`x`, `y`) to the right.
     ///
     /// None where these are not all in the patch, which is made large enough for all that is asked.
     fn row(&self, x: i64, y: i64, count: i64) -> &[f32] {
@@ -311,7 +299,7 @@ impl Ratings {
     }
 
     /// Flat candidates, best first: three ratings stand as in a code that lies flat.
-    fn best_codes(&self, reach: f64, effort: &Effort) -> Vec<Place> {
+    fn flat_candidates(&self, reach: f64, effort: &SearchEffort) -> Vec<Place> {
         let per = float(PER_MODULE);
         let reach = i64::try_from(floor_index(reach * per)).unwrap_or(0);
         let middle = self.middle();
@@ -335,11 +323,11 @@ impl Ratings {
                 }
             }
         }
-        apart(promising, effort.closer)
+        best_places(promising, effort.closer)
     }
 
     /// Sheared candidates, best first: three peaks stand as in a code that is seen narrow or sheared.
-    fn bent_codes(&self, reach: f64) -> Vec<Place> {
+    fn sheared_candidates(&self, reach: f64) -> Vec<Place> {
         let peaks = self.peaks();
         let mut promising = Vec::new();
         for (corner, c) in &peaks {
@@ -360,7 +348,7 @@ impl Ratings {
                 }
             }
         }
-        apart(promising, BENT)
+        best_places(promising, BENT)
     }
 
     /// Highest local maxima within two modules, with their places in modules from the patch's centre.
@@ -387,68 +375,48 @@ impl Ratings {
     }
 }
 
-/// Summed-area tables of a patch, of levels and of their squares, (places + 1) a side. They may wrap; the
-/// differences that are taken do not.
-struct Sums {
-    width: usize,
-    level: Vec<i32>,
-    square: Vec<i32>,
-}
-
 /// Width of a patch's edge that is not rated, in places: half the larger template.
 const MARGIN: usize = 9;
 
-impl Sums {
-    fn new(patch: &[f32], places: usize) -> Self {
-        let width = places + 1;
-        let (mut level, mut square) = (vec![0_i32; width * width], vec![0_i32; width * width]);
-        for y in 0..places {
-            let (mut row, mut row_of_squares) = (0, 0);
-            let above = y * width + 1..(y + 1) * width;
-            let here = above.end + 1..above.end + width;
-            let (levels_above, levels) = split(&mut level, above.clone(), here.clone());
-            let (squares_above, squares) = split(&mut square, above, here);
-            for (x, seen) in patch[y * places..(y + 1) * places].iter().enumerate() {
-                let grey = i32::from(round_byte(f64::from(*seen)));
-                row += grey;
-                row_of_squares += grey * grey;
-                levels[x] = levels_above[x].wrapping_add(row);
-                squares[x] = squares_above[x].wrapping_add(row_of_squares);
-            }
-        }
-        Self { width, level, square }
+/// Straightened patch, by its summed-area tables; `width` is the number of corners between places along a side.
+struct Patch {
+    width: usize,
+    sums: SummedArea<Wrapping<i32>>,
+}
+
+impl Patch {
+    fn new(levels: &[f32], places: usize) -> Self {
+        let grey = |level: &f32| Wrapping(i32::from(round_byte(f64::from(*level))));
+        let rows = levels.chunks_exact(places).map(|row| row.iter().map(grey));
+        Self { width: places + 1, sums: SummedArea::new((places, places), rows) }
     }
 
     /// Sums over the squares of side `2 * half` about the corners between four places, for a whole row of
     /// corners.
-    fn square_sums(&self, sums: &[i32], y: usize, half: usize) -> impl Iterator<Item = i32> {
-        let (width, last) = (self.width, self.width - MARGIN);
-        let row = |y: usize, shift: usize| &sums[y * width + shift..][..last - MARGIN];
-        let (upper, lower) = (y - half, y + half);
-        let (left, right) = (MARGIN - half, MARGIN + half);
-        let far = row(lower, right).iter().zip(row(upper, left));
-        let near = row(upper, right).iter().zip(row(lower, left));
-        far.zip(near).map(|((a, b), (c, d))| a.wrapping_add(*b).wrapping_sub(*c).wrapping_sub(*d))
+    fn square_sums(&self, sums: &Table<Wrapping<i32>>, y: usize, half: usize) -> impl Iterator<Item = i32> {
+        let about = |at: usize| at - half..at + half;
+        sums.boxes(about(y), about(MARGIN), self.width - 2 * MARGIN).map(|sum| sum.0)
     }
 
     /// Rates a row of corners: correlation of what lies about each with a template.
     ///
     /// Rings cover 7 × 7 modules of 196 places, of which 132 are dark; a dot 9 × 9 modules of 324 places, of
     /// which 36 are dark. The first and last [`MARGIN`] ratings are left as they are.
-    fn rate_row(&self, y: usize, mark: Mark, ratings: &mut [f32]) {
+    fn rate_row(&self, y: usize, mark: PatternTemplate, ratings: &mut [f32]) {
         let (half, places) = match mark {
-            Mark::Rings => (7, 132.0_f32),
-            Mark::Dot => (MARGIN, 36.0),
+            PatternTemplate::Rings => (7, 132.0_f32),
+            PatternTemplate::Dot => (MARGIN, 36.0),
         };
         let all = single(float(4 * half * half));
         let light = all - places;
         let scale = (light * places).sqrt() / all;
-        let sums = self.square_sums(&self.level, y, half).zip(self.square_sums(&self.square, y, half));
-        let inner = self.square_sums(&self.level, y, 3).zip(self.square_sums(&self.level, y, 5));
+        let SummedArea { level, square } = &self.sums;
+        let sums = self.square_sums(level, y, half).zip(self.square_sums(square, y, half));
+        let inner = self.square_sums(level, y, 3).zip(self.square_sums(level, y, 5));
         for (rating, ((sum, squares), (a3, a5))) in ratings[MARGIN..].iter_mut().zip(sums.zip(inner)) {
             let dark = match mark {
-                Mark::Rings => sum - a5 + a3,
-                Mark::Dot => a3,
+                PatternTemplate::Rings => sum - a5 + a3,
+                PatternTemplate::Dot => a3,
             };
             let [sum, squares, dark] = [sum, squares, dark].map(|sum| single(f64::from(sum)));
             let mean = sum / all;
@@ -457,10 +425,4 @@ impl Sums {
             *rating = if power < 0.5 { 0.0 } else { rated };
         }
     }
-}
-
-/// Two ranges of one slice, the earlier one to read, the later one to write.
-fn split(list: &mut [i32], earlier: Range<usize>, later: Range<usize>) -> (&[i32], &mut [i32]) {
-    let (before, after) = list.split_at_mut(later.start);
-    (&before[earlier], &mut after[..later.len()])
 }

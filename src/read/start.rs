@@ -1,60 +1,163 @@
-//! Consensus: the first camera, from codes that agree with each other where they hang.
+//! First camera: from cards that agree, from the lattice that squares make, or from a single card.
+//!
+//! In: detections of cards with their places, and of squares without. Out: the state from which all cells are searched. The ways are
+//! tried in the order of [`STARTS`].
 
-use super::camera::Anchor;
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::camera::Correspondence;
+use super::consensus::consensus;
+use super::lattice::{self, Member};
 use super::lens::Lens;
-use super::reading::Camera;
-use crate::frame::{Length, WallMm};
+use super::place::Site;
+use super::placement::{Placing, Vote, resolve};
+use super::reading::{Camera, ReadError};
+use super::search::{Bounds, Search, WallState};
+use super::seek::CellDetection;
+use crate::frame::float;
+use crate::plan::Printed;
 
-/// Maximum distance of an inlier from its place, in mm: squares and cards hang within some 15.
-const AGREES_MM: f64 = 25.0;
-/// Growth of that distance for each mm from the nearest inlier, while there are fewer than 6 inliers.
-const DRIFT: f64 = 0.12;
-/// Maximum number of anchors tried as seeds.
-const SEEDS: usize = 12;
+/// Minimum number of agreeing cards that fix the wall's place without a square.
+pub(super) const ENOUGH_CARDS: usize = 3;
+/// Votes that a card in its place adds to a placing of the lattice.
+const CARD_VOTES: f64 = 6.0;
+/// Maximum distance of a card from its place on the lattice for its votes, in sides of a square.
+const CARD_OFF: f64 = 0.4;
+/// Maximum distance of a card from its place for it to hold the camera, in mm: squares and cards hang within some 15.
+const CARD_AGREES_MM: f64 = 25.0;
 
-/// Camera with the most inliers, and these. `None` where there are no anchors.
-///
-/// Grown from one anchor outwards, each time fitted again: a few that hang elsewhere do not bend it.
-#[must_use]
-pub fn consensus(anchors: &[Anchor], lens: Lens) -> Option<(Camera, Vec<Anchor>)> {
-    let step = anchors.len().div_ceil(SEEDS).max(1);
-    let mut best: Option<(Camera, Vec<Anchor>)> = None;
-    for seed in anchors.iter().step_by(step) {
-        let Some(camera) = Camera::from_one(seed, lens) else { continue };
-        let camera = grown(camera, seed, anchors);
-        let agreeing: Vec<Anchor> = anchors.iter().filter(|a| camera.shift(a) < AGREES_MM).copied().collect();
-        let enough = agreeing.len() * 10 >= anchors.len() * 9;
-        if best.as_ref().is_none_or(|(_, most)| agreeing.len() > most.len()) {
-            best = Some((camera, agreeing));
-        }
-        if enough {
-            break;
-        }
-    }
-    best
+/// Way to a first camera.
+#[derive(Copy, Clone, Debug)]
+enum Start {
+    /// From cards that agree with each other, at least this many.
+    Cards(usize),
+    /// From the lattice that the squares make.
+    Lattice,
 }
 
-fn grown(mut camera: Camera, seed: &Anchor, anchors: &[Anchor]) -> Camera {
-    let away = |a: &Anchor| -> Length<WallMm> { a.wall[0].distance(seed.wall[0]) };
-    let mut waiting: Vec<&Anchor> = anchors.iter().filter(|a| *a != seed).collect();
-    waiting.sort_by(|a, b| away(a).value().total_cmp(&away(b).value()));
-    let mut agreeing = vec![*seed];
-    let mut at = 0;
-    while at < waiting.len() {
-        let batch = (agreeing.len() / 3).clamp(1, waiting.len() - at);
-        let known = agreeing.len();
-        for anchor in &waiting[at..at + batch] {
-            let near =
-                agreeing.iter().map(|a| a.wall[0].distance(anchor.wall[0]).value()).fold(f64::MAX, f64::min);
-            let slack = if known < 6 { near * DRIFT } else { 0.0 };
-            if camera.shift(anchor) < AGREES_MM + slack {
-                agreeing.push(**anchor);
+/// Ways to a first camera, in the order in which they are tried; the first that leads to one is taken.
+const STARTS: [Start; 3] = [Start::Cards(ENOUGH_CARDS), Start::Lattice, Start::Cards(1)];
+
+/// State of the search after the first way that leads to a camera.
+///
+/// # Errors
+/// Why the lattice led to none, where the cards did not either.
+pub(super) fn first(
+    search: &Search<'_>,
+    printed: &Printed,
+    cards: &[Correspondence],
+) -> Result<WallState, ReadError> {
+    let mut why = ReadError::NoCodes;
+    for start in STARTS {
+        match start {
+            Start::Cards(at_least) => {
+                if let Some(state) = from_cards(search, printed, cards, at_least) {
+                    return Ok(state);
+                }
             }
+            Start::Lattice => match from_lattice(search, printed, cards) {
+                Ok(state) => return Ok(state),
+                Err(error) => why = error,
+            },
         }
-        if agreeing.len() > known {
-            camera = camera.fitted(&agreeing);
-        }
-        at += batch;
     }
-    camera
+    Err(why)
+}
+
+/// Starts from the cards; `None` where fewer than `at_least` agree.
+fn from_cards(
+    search: &Search<'_>,
+    printed: &Printed,
+    cards: &[Correspondence],
+    at_least: usize,
+) -> Option<WallState> {
+    let (camera, agreeing) = consensus(cards, lens(search))?;
+    if agreeing.len() < at_least {
+        return None;
+    }
+    let state = WallState { cards: agreeing, ..WallState::new(camera) };
+    Some(search.search_outwards(state, |_| Bounds::of(&printed.grid)))
+}
+
+/// Lens without distortion, with its centre in the middle of the photo.
+fn lens(search: &Search<'_>) -> Lens {
+    Lens::straight(float(search.luma.width), float(search.luma.height))
+}
+
+/// Starts from the lattice that the squares make, and finds out which cell is which afterwards.
+fn from_lattice(
+    search: &Search<'_>,
+    printed: &Printed,
+    cards: &[Correspondence],
+) -> Result<WallState, ReadError> {
+    let members = lattice::largest(&search.layout, search.detections);
+    let anchor = |m: &Member| Correspondence {
+        wall: search.layout.code_corners(m.site, m.turn),
+        photo: search.detections[m.code].pose.corners(),
+    };
+    let anchors: Vec<Correspondence> = members.iter().map(anchor).collect();
+    let (camera, start) = consensus(&anchors, lens(search)).ok_or(ReadError::NoCodes)?;
+    let none = WallState { start, ..WallState::new(camera) };
+    let sites: BTreeSet<Site> = members.iter().map(|m| m.site).collect();
+    let bounds = |known: &WallState| floating_bounds(printed, &sites, known);
+    let mut floating = search.search_outwards(none, bounds);
+    let mut placing = place(printed, &floating, cards);
+    if placing.is_none() {
+        floating = search.search_thoroughly(floating, bounds);
+        placing = place(printed, &floating, cards);
+    }
+    let placing = placing.ok_or(ReadError::CannotPlace)?;
+    Ok(settle(search, printed, &floating, placing, cards))
+}
+
+/// One ring of cells around what is known, as long as that is no larger than the wall may be.
+fn floating_bounds(printed: &Printed, sites: &BTreeSet<Site>, known: &WallState) -> Bounds {
+    let most = i64::try_from(printed.grid.columns.max(printed.grid.rows)).unwrap_or(i64::MAX);
+    let all = || sites.iter().chain(known.squares.keys());
+    let span = |of: fn(&Site) -> i64| {
+        let (low, high) = (all().map(of).min().unwrap_or(0), all().map(of).max().unwrap_or(0));
+        let ring = i64::from(high - low + 1 < most);
+        (low - ring, high + ring)
+    };
+    let ((top, bottom), (left, right)) = (span(|s| s.row), span(|s| s.column));
+    Bounds { first: Site { row: top, column: left }, last: Site { row: bottom, column: right } }
+}
+
+/// Which cell is which.
+fn place(printed: &Printed, floating: &WallState, cards: &[Correspondence]) -> Option<Placing> {
+    let votes: Vec<Vote> = floating
+        .squares
+        .iter()
+        .map(|(site, seen)| Vote { site: *site, turn: seen.turn, home: seen.found.home() })
+        .collect();
+    let side = printed.grid.square_mm;
+    resolve(&printed.grid, &votes, |placing| {
+        let to_lattice = placing.wall_to_lattice(side);
+        let in_place = |card: &&Correspondence| {
+            let wall = card.wall.map(|p| to_lattice.apply(p));
+            floating.camera.placement_error_mm(&Correspondence { wall, ..**card }) < CARD_OFF * side
+        };
+        CARD_VOTES * float(cards.iter().filter(in_place).count())
+    })
+}
+
+/// Moves all that is known from the floating lattice to the wall, and hunts on there.
+fn settle(
+    search: &Search<'_>,
+    printed: &Printed,
+    floating: &WallState,
+    placing: Placing,
+    cards: &[Correspondence],
+) -> WallState {
+    let to_lattice = placing.wall_to_lattice(printed.grid.square_mm);
+    let wall_to_straight = to_lattice.then(&floating.camera.wall_to_straight);
+    let camera = Camera { wall_to_straight, ..floating.camera };
+    let moved = |all: &BTreeMap<Site, CellDetection>| {
+        let turned = |seen: &CellDetection| CellDetection { turn: placing.turn(seen.turn), ..*seen };
+        all.iter().map(|(site, seen)| (placing.site(*site), turned(seen))).collect()
+    };
+    let cards = cards.iter().filter(|c| camera.placement_error_mm(c) < CARD_AGREES_MM).copied().collect();
+    let (squares, nameless) = (moved(&floating.squares), moved(&floating.nameless));
+    let known = WallState { cards, squares, nameless, ..WallState::new(camera) };
+    search.search_outwards(known, |_| Bounds::of(&printed.grid))
 }

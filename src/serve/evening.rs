@@ -16,8 +16,8 @@ use crate::judge::{Advice, advise};
 use crate::photo::{Photo, PhotoError};
 use crate::plan::folder::FolderError;
 use crate::plan::{Cell, Folder, Printed};
-use crate::read::book::Book;
-use crate::read::{self, CellReading, ReadError};
+use crate::read::Reader;
+use crate::read::{CellReading, ReadError};
 use crate::report::{Occasion, accent};
 use crate::words::Words;
 
@@ -58,7 +58,7 @@ pub struct Evening {
     pub(super) began: u64,
     /// The pages' warm colour as a style sheet.
     pub(super) accent: String,
-    book: Book,
+    reader: Reader,
     pub(super) keep_photos: bool,
     /// The name of the oldest check that is gone on from.
     since: String,
@@ -182,7 +182,7 @@ impl Evening {
             set_aside,
             shared: watch::Sender::new((0, 0)),
             progress: watch::Sender::new(Progress::default()),
-            book: Book::new(&printed),
+            reader: Reader::new(&printed),
             standing: Mutex::new(Arc::new(standing)),
             live: watch::Sender::new(0),
             folder,
@@ -297,7 +297,7 @@ impl Evening {
             }
             (error, _) => Refusal::Read(error),
         };
-        let reading = read::photo(&photo, &self.printed, &self.book).map_err(refused)?;
+        let reading = self.reader.read(&photo).map_err(refused)?;
         done(READ);
         let cover = Cover::of(&photo, &reading, &self.printed, &|| Some(self.expected.clone()));
         let original =

@@ -2,9 +2,9 @@
 
 use everysquare::frame::{Map, PhotoPx, Point, StraightPx, Vector, WallMm, float};
 use everysquare::read::Camera;
-use everysquare::read::camera::Anchor;
+use everysquare::read::camera::Correspondence;
+use everysquare::read::consensus::consensus;
 use everysquare::read::lens::Lens;
-use everysquare::read::start::consensus;
 use proptest::prelude::*;
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -32,14 +32,14 @@ fn square_to_wall(column: usize, row: usize) -> [Point<WallMm>; 4] {
 }
 
 /// What the camera sees of 80 codes that hang `shift` beside their place.
-fn anchors(camera: &Camera, mut shift: impl FnMut(usize) -> Vector<WallMm>) -> Vec<Anchor> {
+fn anchors(camera: &Camera, mut shift: impl FnMut(usize) -> Vector<WallMm>) -> Vec<Correspondence> {
     let places = (0..ROWS).flat_map(|row| (0..COLUMNS).map(move |column| (column, row)));
     places
         .enumerate()
         .map(|(at, (column, row))| {
             let wall = square_to_wall(column, row);
             let by = shift(at);
-            Anchor { wall, photo: wall.map(|p| camera.wall_to_photo(p + by)) }
+            Correspondence { wall, photo: wall.map(|p| camera.wall_to_photo(p + by)) }
         })
         .collect()
 }
@@ -96,7 +96,7 @@ proptest! {
     fn one_code_gives_a_camera_that_sees_it_where_it_is(truth in camera(), at in 0_usize..80) {
         let seen = anchors(&truth, |_| Vector::new(0.0, 0.0));
         let one = Camera::from_one(&seen[at], truth.lens).unwrap();
-        prop_assert!(one.shift(&seen[at]) < 0.05, "{} mm", one.shift(&seen[at]));
+        prop_assert!(one.placement_error_mm(&seen[at]) < 0.05, "{} mm", one.placement_error_mm(&seen[at]));
     }
 }
 
@@ -105,7 +105,7 @@ fn a_shift_is_measured_on_the_wall() {
     let wall_to_straight = Map::scale_then_shift(2.5, 300.0, 200.0);
     let camera = Camera { wall_to_straight, lens: Lens::straight(4032.0, 3024.0) };
     let seen = anchors(&camera, |_| Vector::new(3.0, -4.0));
-    assert!((camera.shift(&seen[17]) - 5.0).abs() < 1e-9);
+    assert!((camera.placement_error_mm(&seen[17]) - 5.0).abs() < 1e-9);
 }
 
 /// One wall of 80 squares hung carelessly, every fifth of them somewhere else: the median error of what is fitted to it.

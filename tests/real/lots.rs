@@ -2,9 +2,9 @@
 
 use everysquare::photo::Luma;
 use everysquare::plan::Printed;
-use everysquare::read::book::{Book, Whose};
-use everysquare::read::identify::{Found, Identifier};
-use everysquare::read::{finders, group};
+use everysquare::read::codebook::Owner;
+use everysquare::read::identify::{Detection, Identifier};
+use everysquare::read::{finders, triples};
 
 use super::set::{Marked, folder, sheets, shots, text};
 use super::smaller::{px_per_module, resampled, scaled};
@@ -32,12 +32,12 @@ struct Score {
 }
 
 impl Score {
-    fn add(&mut self, printed: &Printed, marked: &[Marked], found: &[Found]) {
+    fn add(&mut self, printed: &Printed, marked: &[Marked], found: &[Detection]) {
         for code in marked {
             self.marked += 1;
             self.told += usize::from(code.text.is_some());
-            let off = |found: &Found| off(found, code);
-            let most = |found: &Found| off(found).into_iter().fold(0.0, f64::max);
+            let off = |found: &Detection| off(found, code);
+            let most = |found: &Detection| off(found).into_iter().fold(0.0, f64::max);
             let nearest = found.iter().min_by(|a, b| most(a).total_cmp(&most(b)));
             let Some(nearest) = nearest.filter(|found| most(found) < THERE) else {
                 println!("not found: {:?} at {:?}", code.text, code.corners[0]);
@@ -45,7 +45,7 @@ impl Score {
             };
             self.found += 1;
             self.corners.extend(off(nearest));
-            if let (Some(Whose::Square(cell)), Some(told)) = (nearest.whose, &code.text) {
+            if let (Some(Owner::Square(cell)), Some(told)) = (nearest.owner, &code.text) {
                 let right = text(printed, cell) == told;
                 self.named += usize::from(right);
                 self.wrong += usize::from(!right);
@@ -75,14 +75,14 @@ impl Score {
 }
 
 /// How far each corner of a code lies from the marked one, in modules.
-fn off(found: &Found, code: &Marked) -> [f64; 4] {
+fn off(found: &Detection, code: &Marked) -> [f64; 4] {
     let px = px_per_module(&code.corners, SIDE);
     let seen = found.pose.corners();
     std::array::from_fn(|k| seen[k].distance(code.corners[k]).value() / px)
 }
 
-fn found(luma: &Luma, book: &Book) -> Vec<Found> {
-    group::group(luma, &finders::find(luma), &Identifier::new(book))
+fn found(luma: &Luma, identifier: &Identifier) -> Vec<Detection> {
+    triples::detect(luma, &finders::find(luma), identifier)
 }
 
 #[test]
@@ -90,15 +90,15 @@ fn every_code_of_the_sheets_is_found_at_full_size_and_at_two_pixels_a_module() {
     let Some(real) = folder() else { return };
     let set = real.join("lots");
     let printed = sheets(&set);
-    let book = Book::new(&printed);
+    let identifier = Identifier::new(&printed);
     let (mut full, mut small) = (Score::default(), Score::default());
     for shot in shots(&set) {
-        full.add(&printed, &shot.marked, &found(&shot.luma, &book));
+        full.add(&printed, &shot.marked, &found(&shot.luma, &identifier));
         let sizes: Vec<f64> = shot.marked.iter().map(|m| px_per_module(&m.corners, SIDE)).collect();
         let scale = SMALL_PX / (sizes.iter().sum::<f64>() / sizes.len() as f64);
         let marked: Vec<Marked> =
             shot.marked.iter().map(|m| Marked { corners: scaled(&m.corners, scale), ..m.clone() }).collect();
-        small.add(&printed, &marked, &found(&resampled(&shot.luma, scale), &book));
+        small.add(&printed, &marked, &found(&resampled(&shot.luma, scale), &identifier));
     }
     full.say("full size");
     small.say("2 px a module");

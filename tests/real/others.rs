@@ -1,8 +1,8 @@
 //! Codes of other people's making, with other numbers of modules: which are found, how exactly, and what they say.
 
 use everysquare::frame::{PhotoPx, Point};
+use everysquare::read::any_code::{Located, locate};
 use everysquare::read::finders;
-use everysquare::read::locate::{Located, locate};
 
 use super::set::{folder, shots};
 

@@ -4,8 +4,8 @@ use everysquare::frame::{PhotoPx, Point, float};
 use everysquare::photo::Luma;
 use everysquare::plan::{Printed, Turn};
 use everysquare::read::Camera;
-use everysquare::read::book::{Book, Whose};
-use everysquare::read::camera::Anchor;
+use everysquare::read::camera::Correspondence;
+use everysquare::read::codebook::Owner;
 use everysquare::read::identify::Identifier;
 use everysquare::read::lens::Lens;
 use everysquare::read::place::{Layout, Site};
@@ -39,22 +39,26 @@ fn misplaced(corners: [Point<PhotoPx>; 4], chance: &mut Chance) -> [Point<PhotoP
 }
 
 /// What is named at a place, as text.
-fn named<'p>(luma: &Luma, printed: &'p Printed, book: &Book, at: [Point<PhotoPx>; 4]) -> Option<&'p str> {
+fn named<'p>(
+    luma: &Luma,
+    printed: &'p Printed,
+    identifier: &Identifier,
+    at: [Point<PhotoPx>; 4],
+) -> Option<&'p str> {
     let (layout, site) = (Layout::of(printed), Site { row: 0, column: 0 });
     let lens = Lens::straight(float(luma.width), float(luma.height));
-    let anchor = Anchor { wall: layout.code_corners(site, Turn::None), photo: at };
+    let anchor = Correspondence { wall: layout.code_corners(site, Turn::None), photo: at };
     let camera = Camera::from_one(&anchor, lens).unwrap();
-    let identifier = Identifier::new(book);
     let look = |effort| {
-        seek(luma, &identifier, &camera, &layout, site, effort).filter(|seen| seen.found.whose.is_some())
+        seek(luma, identifier, &camera, &layout, site, effort).filter(|seen| seen.found.owner.is_some())
     };
-    match look(&QUICK).or_else(|| look(&THOROUGH))?.found.whose? {
-        Whose::Square(cell) => Some(text(printed, cell)),
-        Whose::Card(_) => None,
+    match look(&QUICK).or_else(|| look(&THOROUGH))?.found.owner? {
+        Owner::Square(cell) => Some(text(printed, cell)),
+        Owner::Card(_) => None,
     }
 }
 
-fn score(shot: &Shot, printed: &Printed, book: &Book, px: f64) -> Score {
+fn score(shot: &Shot, printed: &Printed, identifier: &Identifier, px: f64) -> Score {
     let sizes: Vec<f64> = shot.marked.iter().map(|m| px_per_module(&m.corners, SIDE)).collect();
     let scale = px / (sizes.iter().sum::<f64>() / float(sizes.len()));
     let seed = shot.name.bytes().map(u64::from).sum::<u64>() * 1000;
@@ -62,7 +66,7 @@ fn score(shot: &Shot, printed: &Printed, book: &Book, px: f64) -> Score {
     let one = |(at, marked): (usize, &super::set::Marked)| {
         let mut chance = Chance(seed + u64::try_from(at).unwrap());
         let place = misplaced(scaled(&marked.corners, scale), &mut chance);
-        let found = named(&luma, printed, book, place);
+        let found = named(&luma, printed, identifier, place);
         let right = found.is_some() && found == marked.text.as_deref();
         Score { codes: 1, named: usize::from(right), wrong: usize::from(found.is_some() && !right) }
     };
@@ -81,11 +85,11 @@ fn codes_below_two_pixels_a_module_are_told_from_decoys() {
     let Some(real) = folder() else { return };
     let set = real.join("lots");
     let printed = sheets(&set);
-    let book = Book::new(&printed);
+    let identifier = Identifier::new(&printed);
     let mut all = SIZES.map(|_| Score::default());
     for shot in shots(&set) {
         for (total, (px, _)) in all.iter_mut().zip(SIZES) {
-            let one = score(&shot, &printed, &book, px);
+            let one = score(&shot, &printed, &identifier, px);
             *total = Score {
                 codes: total.codes + one.codes,
                 named: total.named + one.named,

@@ -10,8 +10,7 @@ use everysquare::gallery::{Manner, Showing};
 use everysquare::photo::Photo;
 use everysquare::picture::{FewColours, Picture};
 use everysquare::plan::{Cell, Folder, Printed};
-use everysquare::read::book::Book;
-use everysquare::read::{self, Camera, WallReading};
+use everysquare::read::{self, Camera, Reader, WallReading};
 use image::RgbImage;
 use serde_json::Value;
 
@@ -62,7 +61,7 @@ fn squares_are_taken_from_where_they_lie_and_few_drawings_are_mistaken() {
         let (printed, truth) = (printed(&folder), truth(&folder, name));
         let bytes = std::fs::read(folder.join(format!("photos/{name}.jpg"))).unwrap();
         let photo = Photo::open(&bytes).unwrap();
-        let reading = read::several(vec![read::photo(&photo, &printed, &Book::new(&printed)).unwrap()]);
+        let reading = read::several(vec![Reader::new(&printed).read(&photo).unwrap()]);
         let cameras: Vec<&Camera> = reading.photos.iter().map(|photo| &photo.camera).collect();
         let hanging = Hanging::of(&reading.cells, &cameras, &printed);
         let side = printed.grid.square_mm;

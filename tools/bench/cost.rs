@@ -12,9 +12,8 @@ use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
 use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
-use everysquare::read::book::Book;
 use everysquare::read::identify::Identifier;
-use everysquare::read::{self, finders, group, one};
+use everysquare::read::{self, Reader, finders, triples};
 use everysquare::rehearse::{Faults, Options, make};
 use serde_json::json;
 
@@ -103,20 +102,22 @@ pub fn wall(columns: usize, rows: usize) -> Outcome<Told> {
     let printed = printed(columns, rows)?;
     let mut seconds = Vec::new();
     let begin = worked();
-    let (photo, book) = (Photo::open(&bytes)?, Book::new(&printed));
+    let photo = Photo::open(&bytes)?;
     seconds.push(("opened".to_owned(), worked() - begin));
     let begin = worked();
-    let identifier = Identifier::new(&book);
+    let (identifier, reader) = (Identifier::new(&printed), Reader::new(&printed));
+    seconds.push(("  templates".to_owned(), worked() - begin));
+    let begin = worked();
     let found = finders::find(&photo.luma);
     seconds.push(("  finder patterns".to_owned(), worked() - begin));
     let begin = worked();
-    let codes = group::group(&photo.luma, &found, &identifier);
-    seconds.push(("  grouped into codes".to_owned(), worked() - begin));
+    let codes = triples::detect(&photo.luma, &found, &identifier);
+    seconds.push(("  triples verified".to_owned(), worked() - begin));
     let begin = worked();
-    let _ = one::codes(&photo.luma, &printed, &book)?;
+    let _ = reader.camera(&photo.luma)?;
     seconds.push(("  all codes".to_owned(), worked() - begin));
     let (begin, clock) = (worked(), std::time::Instant::now());
-    let reading = read::photo(&photo, &printed, &book)?;
+    let reading = reader.read(&photo)?;
     seconds.push(("read".to_owned(), worked() - begin));
     let passed = clock.elapsed().as_secs_f64();
     let (read, pixels, fine) = (reading.codes_read, photo.luma.grey.len(), reading.px_per_module);
@@ -129,7 +130,7 @@ pub fn wall(columns: usize, rows: usize) -> Outcome<Told> {
         format!(
             "{} finder patterns, {} threes, {} codes",
             found.len(),
-            group::triples(&found).len(),
+            triples::candidates(&found).len(),
             codes.len()
         ),
         format!("{} fixes", fixes.len()),

@@ -4,6 +4,8 @@
 //! none of the event's; it prints how many were named, and for each bin of certainty how many guesses were right.
 //! `… limit ideal [FIRST [COUNT]]` tells how small a module may be for 99 of 100 codes to be named, and how small for a reader
 //! that is told pose, blur, light and surroundings.
+//! `… limit same [FIRST [COUNT]]` prints a fingerprint of each wall's reading, `… limit same-photos EVENT…` of each photo in the
+//! folder `photos` of these events: a change of the reader that is to change nothing leaves them as they are.
 //!
 //! `cargo run --release --example limit [FIRST [COUNT [CONDITION]]]` makes walls FIRST … FIRST + COUNT − 1 of each condition (or of the one
 //! named), reads them, and prints a line each: readable codes named, codes named wrongly, walls not placed. With a
@@ -16,6 +18,8 @@
 mod ideal;
 #[path = "limit/patch.rs"]
 mod patch;
+#[path = "limit/same.rs"]
+mod same;
 #[path = "limit/trials.rs"]
 mod trials;
 
@@ -27,8 +31,7 @@ use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
 use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag, Turn};
-use everysquare::read::book::Book;
-use everysquare::read::{self, CellReading, Sight};
+use everysquare::read::{CellReading, Reader, Sight};
 use everysquare::rehearse::{Backing, Cards, CellTruth, Faults, Options, Truth, make};
 use rayon::prelude::*;
 
@@ -165,7 +168,7 @@ fn one_wall(seed: u64, condition: &Condition, picture: &Picture) -> Outcome<Scor
         *(if large(cell, condition) { &mut score.readable } else { &mut score.smaller }) += 1;
     }
     let start = Instant::now();
-    let reading = read::photo(&photo, &printed, &Book::new(&printed));
+    let reading = Reader::new(&printed).read(&photo);
     score.reading = start.elapsed();
     match reading {
         Ok(reading) => {
@@ -222,6 +225,9 @@ fn main() -> Outcome<()> {
     if what.is_some() {
         typed.remove(0);
     }
+    if what.as_deref() == Some("same-photos") {
+        return same::photos(&typed);
+    }
     let number = |at: usize, usual: u64| typed.get(at).map_or(Ok(usual), |word| word.parse());
     let (first, count) = (number(0, 1)?, number(1, 8)?);
     match what.as_deref() {
@@ -230,8 +236,9 @@ fn main() -> Outcome<()> {
             trials::say(&trials::trials(&trials::Event::new()?, first, count, &TRIED, &SENSORS, false)?);
             Ok(())
         }
+        Some("same") => same::walls(first, count, &picture()?),
         Some("ideal") => trials::compare(first, count, &[SENSORS[0], SENSORS[1]]),
-        Some(other) => Err(format!("{other}: trials, ideal or a number").into()),
+        Some(other) => Err(format!("{other}: trials, ideal, same, same-photos or a number").into()),
     }
 }
 
@@ -245,8 +252,12 @@ const SENSORS: [Sensor; 4] = [
     Sensor { blur_px: 1.4, noise: 0.04, quality: 80 },
 ];
 
+fn picture() -> Outcome<Picture> {
+    Ok(Picture::open(include_bytes!("../../samples/harbour-evening/picture.png"))?)
+}
+
 fn walls(first: u64, count: u64, chosen: Option<&String>) -> Outcome<()> {
-    let picture = Picture::open(include_bytes!("../../samples/harbour-evening/picture.png"))?;
+    let picture = picture()?;
     for condition in CONDITIONS.iter().filter(|c| chosen.is_none_or(|name| c.name == name)) {
         let scores: Outcome<Vec<Score>> =
             (first..first + count).into_par_iter().map(|seed| one_wall(seed, condition, &picture)).collect();

@@ -5,9 +5,8 @@ use everysquare::display::{Frontal, LONGEST_PX, Marking, Shot, jpeg, marked, str
 use everysquare::judge::{Judgement, advise, fixes, judge};
 use everysquare::photo::Photo;
 use everysquare::plan::Printed;
-use everysquare::read::book::Book;
 use everysquare::read::identify::Identifier;
-use everysquare::read::{self, WallReading, finders, group, one};
+use everysquare::read::{self, Reader, WallReading, finders, triples};
 use everysquare::report::html::Straight;
 use everysquare::report::{Occasion, Pictures, Report, html};
 use everysquare::words::Words;
@@ -25,22 +24,23 @@ pub fn check(case: &Case, bytes: &[u8], rounds: usize) -> Outcome<Told> {
     let mut seconds = Vec::new();
     let mut time = |stage: &str, spent: f64| seconds.push((stage.to_owned(), spent));
 
-    let (spent, book) = timed(rounds, || Book::new(&printed));
-    time("book of the event's codes", spent);
-    let book = book.ok_or("no book")?;
+    let (spent, identifier) = timed(rounds, || Identifier::new(&printed));
+    time("templates of the event's codes", spent);
+    let identifier = identifier.ok_or("no templates")?;
+    let reader = Reader::new(&printed);
+    reader.prepare();
     let (spent, photo) = timed(rounds, || Photo::open(bytes));
     time("photo opened", spent);
     let photo = photo.ok_or("no photo")??;
     let (spent, found) = timed(rounds, || finders::find(&photo.luma));
     time("  finder patterns", spent);
     let found = found.unwrap_or_default();
-    let identifier = Identifier::new(&book);
-    let (spent, _) = timed(rounds, || group::group(&photo.luma, &found, &identifier));
-    time("  grouped into codes", spent);
-    let (spent, wall) = timed(rounds, || one::codes(&photo.luma, &printed, &book));
+    let (spent, _) = timed(rounds, || triples::detect(&photo.luma, &found, &identifier));
+    time("  triples verified", spent);
+    let (spent, wall) = timed(rounds, || reader.camera(&photo.luma));
     time("  all codes (with camera, seek)", spent);
     wall.ok_or("no wall")??;
-    let (spent, reading) = timed(rounds, || read::photo(&photo, &printed, &book));
+    let (spent, reading) = timed(rounds, || reader.read(&photo));
     time("photo read (with empty cells)", spent);
     let reading = reading.ok_or("no reading")??;
     let remarks = vec![format!(

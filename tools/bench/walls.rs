@@ -10,8 +10,7 @@ use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
 use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
-use everysquare::read::book::Book;
-use everysquare::read::{self, Sight};
+use everysquare::read::{Reader, Sight};
 use everysquare::rehearse::{Faults, Hanging, Made, Options, Sensor, make};
 use serde::Serialize;
 
@@ -144,7 +143,7 @@ pub fn read_all(folder: &Path) -> Outcome<()> {
 fn read_one(path: &Path, printed: &Printed) -> Outcome<Own> {
     let bytes = std::fs::read(path)?;
     let begin = worked();
-    let read = read::photo(&Photo::open(&bytes)?, printed, &Book::new(printed));
+    let read = Reader::new(printed).read(&Photo::open(&bytes)?);
     let seconds = worked() - begin;
     let cells = read.map(|reading| reading.cells).unwrap_or_default();
     let texts = cells.iter().filter_map(|cell| match &cell.sight {

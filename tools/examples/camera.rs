@@ -13,9 +13,9 @@ use std::error::Error;
 use std::io;
 
 use everysquare::frame::{Frame, Map, PhotoPx, Point, StraightPx, WallMm};
-use everysquare::read::camera::Anchor;
+use everysquare::read::camera::Correspondence;
+use everysquare::read::consensus::consensus;
 use everysquare::read::lens::Lens;
-use everysquare::read::start::consensus;
 use serde::Deserialize;
 use serde_json::json;
 
@@ -55,10 +55,10 @@ impl Problem {
                 json!({ "bent": bent, "straight": straight? })
             }
             Self::Camera { size, wall, photo, at } => {
-                let anchors: Vec<Anchor> = wall
+                let anchors: Vec<Correspondence> = wall
                     .iter()
                     .zip(photo)
-                    .map(|(wall, photo)| Anchor { wall: wall.map(point), photo: photo.map(point) })
+                    .map(|(wall, photo)| Correspondence { wall: wall.map(point), photo: photo.map(point) })
                     .collect();
                 let (camera, _) = consensus(&anchors, Lens::straight(size[0], size[1]))?;
                 let camera = camera.fitted(&anchors);

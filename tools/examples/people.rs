@@ -22,7 +22,7 @@ use everysquare::frame::{Point, float};
 use everysquare::photo::Photo;
 use everysquare::picture::{FewColours, Picture};
 use everysquare::plan::{Folder, Printed};
-use everysquare::read::{self, Sight, book::Book};
+use everysquare::read::{CellReading, Reader, Sight};
 use everysquare::rehearse::{Faults, Options, make};
 
 /// Millimetres around the wall that pictures show.
@@ -99,7 +99,7 @@ fn count(
     expected: &Expected,
     show: impl Fn(&Covered) -> Result<(), image::ImageError>,
 ) -> Result<(), Box<dyn Error>> {
-    let Ok(reading) = read::photo(&photo, printed, &Book::new(printed)) else { return Ok(()) };
+    let Ok(reading) = Reader::new(printed).read(&photo) else { return Ok(()) };
     let start = Instant::now();
     let cover = Cover::of(&photo, &reading, printed, &|| Some(expected.clone()));
     let covered = Covered::new(photo, &cover);
@@ -109,7 +109,7 @@ fn count(
     counts.found += usize::from(cover.someone());
     let size = printed.grid.size();
     let (mut own, mut own_left) = (0_usize, 0_usize);
-    let is_square = |cell: &&read::CellReading| matches!(cell.sight, Sight::Square { .. });
+    let is_square = |cell: &&CellReading| matches!(cell.sight, Sight::Square { .. });
     for cell in reading.cells.iter().filter(is_square) {
         counts.read += 1;
         counts.visible += usize::from(cover.share(cell.cell) < 0.1);

@@ -6,9 +6,9 @@ use everysquare::frame::{float, round_signed};
 use everysquare::photo::Luma;
 use everysquare::plan::{Grid, Modules, Printed, RowsFrom, Settings, Tag, Turn};
 use everysquare::read::Camera;
-use everysquare::read::book::{Book, Light, Whose};
-use everysquare::read::camera::Anchor;
-use everysquare::read::identify::{Found, Identifier};
+use everysquare::read::camera::Correspondence;
+use everysquare::read::codebook::{Light, Owner};
+use everysquare::read::identify::{Detection, Identifier};
 use everysquare::read::lens::Lens;
 use everysquare::read::place::{Layout, Site};
 use everysquare::read::pose::Pose;
@@ -62,7 +62,7 @@ pub struct Trial {
     pub certainty: f64,
     /// Whether a reader that is told all but the code names it rightly; only where that was asked for.
     pub ideal: bool,
-    pub found: Option<Found>,
+    pub found: Option<Detection>,
     pub sensor: Sensor,
 }
 
@@ -76,7 +76,7 @@ impl Trial {
 /// The event that is looked for, and all that is needed to look.
 pub struct Event {
     pub printed: Printed,
-    pub book: Book,
+    pub identifier: Identifier,
 }
 
 fn printed(tag: Tag) -> Outcome<Printed> {
@@ -90,22 +90,22 @@ const OWN: u64 = 7919;
 impl Event {
     pub fn new() -> Outcome<Self> {
         let printed = printed(Tag::from_number(OWN))?;
-        Ok(Self { book: Book::new(&printed), printed })
+        Ok(Self { identifier: Identifier::new(&printed), printed })
     }
 
     /// What is seen near a rough pose; with `harder`, sought as in a cell where nothing was found.
-    fn look(&self, luma: &Luma, rough: Pose, harder: bool) -> Option<Found> {
-        let identifier = Identifier::new(&self.book);
+    fn look(&self, luma: &Luma, rough: Pose, harder: bool) -> Option<Detection> {
+        let identifier = &self.identifier;
         let found = identifier.identify(luma, rough, Light::AsSeen);
-        if !harder || found.is_some_and(|found| found.whose.is_some()) {
+        if !harder || found.is_some_and(|found| found.owner.is_some()) {
             return found;
         }
         let (layout, site) = (Layout::of(&self.printed), Site { row: 0, column: 0 });
-        let anchor = Anchor { wall: layout.code_corners(site, Turn::None), photo: rough.corners() };
+        let anchor = Correspondence { wall: layout.code_corners(site, Turn::None), photo: rough.corners() };
         let camera = Camera::from_one(&anchor, Lens::straight(float(luma.width), float(luma.height)))?;
-        let sought = seek(luma, &identifier, &camera, &layout, site, &THOROUGH).map(|sought| sought.found);
+        let sought = seek(luma, identifier, &camera, &layout, site, &THOROUGH).map(|sought| sought.found);
         // a better guess only where it is a name: what lies beside the code is no part of the trial
-        sought.filter(|sought| sought.whose.is_some()).or(found)
+        sought.filter(|sought| sought.owner.is_some()).or(found)
     }
 
     /// The same square of another event.
@@ -175,10 +175,10 @@ pub fn trial(event: &Event, seed: u64, px: f64, sensor: Sensor, clear: bool) -> 
         rough(&truth, &mut chance),
         matches!(kind, Kind::Own | Kind::Partly) || seed.is_multiple_of(8),
     );
-    let best = found.map(|found| event.book.whose(found.matched.best));
+    let best = found.map(|found| event.identifier.owner(found.matched.best));
     let turned = found.is_some_and(|found| found.pose.u.dot(truth.u) > 0.0);
-    let right = matches!(kind, Kind::Own | Kind::Partly) && best == Some(Whose::Square(own.cell)) && turned;
-    let named = found.is_some_and(|found| found.whose.is_some());
+    let right = matches!(kind, Kind::Own | Kind::Partly) && best == Some(Owner::Square(own.cell)) && turned;
+    let named = found.is_some_and(|found| found.owner.is_some());
     let codes = event.printed.squares.len() + event.printed.cards.len();
     let certainty = found.map_or(0.0, |found| found.matched.certainty(codes));
     let ideal = clear && ideal::best(&event.printed, &scene, (&truth, sensor.blur_px), &luma) == Some(at);

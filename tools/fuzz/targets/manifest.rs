@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 use everysquare::photo::Photo;
 use everysquare::plan::RowsFrom;
 use everysquare::plan::manifest::Manifest;
-use everysquare::read::{self, book::Book};
+use everysquare::read::{self, Reader};
 use libfuzzer_sys::fuzz_target;
 
 /// Squares of a wall that is looked for: more only takes longer.
@@ -30,7 +30,7 @@ fuzz_target!(|bytes: &[u8]| {
             continue;
         }
         let Some(photo) = &*PHOTO else { continue };
-        if let Ok(reading) = read::photo(photo, &printed, &Book::new(&printed)) {
+        if let Ok(reading) = Reader::new(&printed).read(photo) {
             assert_eq!(reading.cells.len(), printed.grid.count());
         }
     }

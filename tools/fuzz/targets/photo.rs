@@ -7,18 +7,17 @@
 use std::sync::{LazyLock, Once};
 
 use everysquare::photo::Photo;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
-use everysquare::read::{self, book::Book};
+use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
+use everysquare::read::{self, Reader};
 use libfuzzer_sys::fuzz_target;
 
 /// Pixels of a photo that is read: enough for four squares, few enough for hundreds of runs a second.
 const MOST_PIXELS: u64 = 100_000;
 
-static EVENT: LazyLock<(Printed, Book)> = LazyLock::new(|| {
+static EVENT: LazyLock<Reader> = LazyLock::new(|| {
     let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom };
     let printed = Settings::new("Fuzz".to_owned(), Tag::new("K7M").unwrap(), grid).printed().unwrap();
-    let book = Book::new(&printed);
-    (printed, book)
+    Reader::new(&printed)
 });
 static QUIET: Once = Once::new();
 
@@ -26,9 +25,8 @@ fuzz_target!(|bytes: &[u8]| {
     // libFuzzer's own hook ends the process at every panic, also at those of decoders that `Photo::open` catches
     QUIET.call_once(|| drop(std::panic::take_hook()));
     let Ok(photo) = Photo::open_within(bytes, MOST_PIXELS) else { return };
-    let (printed, book) = &*EVENT;
-    let Ok(reading) = read::photo(&photo, printed, book) else { return };
-    assert_eq!(reading.cells.len(), printed.grid.count());
+    let Ok(reading) = EVENT.read(&photo) else { return };
+    assert_eq!(reading.cells.len(), EVENT.printed().grid.count());
     for cell in &reading.cells {
         assert!((0.0..=1.0).contains(&cell.certainty), "{cell:?}");
         assert!(cell.corners.iter().flatten().all(|corner| corner.is_finite()), "{cell:?}");

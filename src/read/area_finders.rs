@@ -26,12 +26,14 @@
 
 use std::cmp::Reverse;
 use std::collections::HashMap;
+use std::num::Wrapping;
 
 use rayon::prelude::*;
 
+use super::candidate::{Candidate, Source, rank_by_template};
 use super::identify::Identifier;
 use super::pose::Pose;
-use super::sweep::likeliest;
+use super::summed_area::{SummedArea, Table};
 use crate::frame::{PhotoPx, Point, Vector, float, floor_index, narrow, round_signed};
 use crate::photo::Luma;
 
@@ -77,9 +79,9 @@ const MOST: usize = 1200;
 /// Maximum number of unidentified candidates before this search gives up.
 pub(super) const MOST_NAMELESS: usize = 200;
 
-/// Rough poses of candidates, likeliest first; each as seen, then mirrored.
+/// Candidates, likeliest first; each as seen, then mirrored.
 #[must_use]
-pub(super) fn find(luma: &Luma, identifier: &Identifier<'_>) -> Vec<Pose> {
+pub(super) fn find(luma: &Luma, identifier: &Identifier) -> Vec<Candidate> {
     if luma.width <= 2 * MARGIN || luma.height <= 2 * MARGIN {
         return Vec::new();
     }
@@ -91,23 +93,21 @@ pub(super) fn find(luma: &Luma, identifier: &Identifier<'_>) -> Vec<Pose> {
         places.sort_by_key(|place| Reverse(place.rating));
         places.truncate(PLACES);
     }
-    let poses = places.iter().map(Place::pose).collect();
-    let likeliest = likeliest(luma, identifier, (poses, Pose::px_per_module), usize::MAX);
-    // what all codes share is nearly the same in a mirror
-    let mirrored = |pose: Pose| [pose, Pose { u: pose.v, v: pose.u, ..pose }];
-    best_of_areas(likeliest).into_iter().take(MOST).flat_map(mirrored).collect()
+    let candidates = places.iter().map(Place::candidate).collect();
+    let ranked = rank_by_template(luma, identifier, (candidates, Pose::px_per_module), usize::MAX);
+    best_of_areas(ranked).into_iter().take(MOST).flat_map(|one| [one, one.mirrored()]).collect()
 }
 
-/// Poses kept in each area: its first [`AN_AREA`].
-fn best_of_areas(mut poses: Vec<Pose>) -> Vec<Pose> {
+/// Candidates kept in each area: its first [`AN_AREA`].
+fn best_of_areas(mut candidates: Vec<Candidate>) -> Vec<Candidate> {
     let mut areas: HashMap<[usize; 2], usize> = HashMap::new();
-    poses.retain(|pose| {
-        let area = [pose.centre.x, pose.centre.y].map(|at| floor_index(at / AREA));
+    candidates.retain(|one| {
+        let area = [one.pose.centre.x, one.pose.centre.y].map(|at| floor_index(at / AREA));
         let count = areas.entry(area).or_default();
         *count += 1;
         *count <= AN_AREA
     });
-    poses
+    candidates
 }
 
 /// One size and direction of a code: offsets of the four corners' patterns from its centre, in pixels,
@@ -148,12 +148,13 @@ struct Place {
 }
 
 impl Place {
-    /// Pose of the code with its patterns there, not mirrored.
-    fn pose(&self) -> Pose {
+    /// The code with its patterns there, not mirrored.
+    fn candidate(&self) -> Candidate {
         let corner = |k: usize| self.corners[(self.without + k) % 4];
         let (right, first, below) = (corner(3), corner(2), corner(1));
         let [u, v] = [right, below].map(|p| (p - first) / (2.0 * FINDER));
-        Pose { centre: right.towards(below, 0.5), u, v }
+        let pose = Pose { centre: right.towards(below, 0.5), u, v };
+        Candidate { pose, score: f32::from(self.rating), source: Source::Areas }
     }
 }
 
@@ -171,8 +172,8 @@ impl Strip {
     fn new(luma: &Luma, top: usize) -> Self {
         let first = top - MARGIN;
         let rows = (STRIP + 2 * MARGIN).min(luma.height - first);
-        let sums = Sums::new(luma, first, rows);
-        let ratings = RINGS.map(|(halves, _)| sums.rated(halves));
+        let lines = Rows::new(luma, first, rows);
+        let ratings = RINGS.map(|(halves, _)| lines.rated(halves));
         Self { top: first, width: luma.width, rows, ratings }
     }
 
@@ -224,7 +225,7 @@ impl Strip {
         three(a, b, c, d)
     }
 
-    /// Ratings of `count` pixels from [`FAR`] on along row `y`, shifted by (`dx`, `dy`).
+    /// Scores of `count` pixels from [`FAR`] on along row `y`, shifted by (`dx`, `dy`).
     fn moved(&self, rings: usize, y: usize, dx: i64, dy: i64, count: usize) -> &[u8] {
         let (x, y) = (usize::try_from(whole(FAR) + dx), usize::try_from(whole(y) + dy));
         let at = y.unwrap_or(0) * self.width + x.unwrap_or(0);
@@ -257,38 +258,23 @@ fn whole(n: usize) -> i64 {
     i64::try_from(n).unwrap_or(i64::MAX)
 }
 
-/// Summed-area tables of levels and of their squares, (rows + 1) × (width + 1). They may wrap; differences do
-/// not mind.
-struct Sums {
+/// Rows of the photo, by their summed-area tables.
+struct Rows {
     width: usize,
     rows: usize,
-    level: Vec<i32>,
-    square: Vec<i32>,
+    sums: SummedArea<Wrapping<i32>>,
 }
 
-impl Sums {
+impl Rows {
     fn new(luma: &Luma, first: usize, rows: usize) -> Self {
-        let width = luma.width + 1;
-        let mut level = vec![0_i32; width * (rows + 1)];
-        let mut square = level.clone();
-        let lines = luma.grey.chunks_exact(luma.width).skip(first).take(rows);
-        for (y, line) in lines.enumerate() {
-            let (mut row, mut row_of_squares) = (0_i32, 0_i32);
-            for (x, grey) in line.iter().enumerate() {
-                let grey = i32::from(*grey);
-                row += grey;
-                row_of_squares += grey * grey;
-                let at = (y + 1) * width + x + 1;
-                level[at] = level[at - width].wrapping_add(row);
-                square[at] = square[at - width].wrapping_add(row_of_squares);
-            }
-        }
-        Self { width, rows, level, square }
+        let lines = luma.grey.chunks_exact(luma.width).skip(first);
+        let lines = lines.map(|line| line.iter().map(|grey| Wrapping(i32::from(*grey))));
+        Self { width: luma.width, rows, sums: SummedArea::new((luma.width, rows), lines) }
     }
 
-    /// Ratings of all pixels, rows × width; 0 at the edge.
+    /// Scores of all pixels, rows × width; 0 at the edge.
     fn rated(&self, halves: [usize; 3]) -> Vec<u8> {
-        let width = self.width - 1;
+        let width = self.width;
         let mut ratings = vec![0; width * self.rows];
         let edge = halves[2];
         for y in edge..self.rows - edge {
@@ -298,14 +284,15 @@ impl Sums {
     }
 
     /// Sums over the squares of half side `half` about a row's pixels, from `edge` pixels from the left on.
-    fn squares(&self, of: &[i32], y: usize, half: usize, edge: usize) -> impl Iterator<Item = f32> {
-        let count = self.width - 1 - 2 * edge;
-        let row = |y: usize, x: usize| &of[y * self.width + x..][..count];
-        let (left, right) = (edge - half, edge + half + 1);
-        let (above, below) = (y - half, y + half + 1);
-        let far = row(below, right).iter().zip(row(above, left));
-        let near = row(above, right).iter().zip(row(below, left));
-        far.zip(near).map(|((a, b), (c, d))| level(a.wrapping_add(*b).wrapping_sub(*c).wrapping_sub(*d)))
+    fn squares(
+        &self,
+        of: &Table<Wrapping<i32>>,
+        y: usize,
+        half: usize,
+        edge: usize,
+    ) -> impl Iterator<Item = f32> {
+        let about = |at: usize| at - half..at + half + 1;
+        of.boxes(about(y), about(edge), self.width - 2 * edge).map(|sum| level(sum.0))
     }
 
     fn rate_row(&self, y: usize, halves: [usize; 3], ratings: &mut [u8]) {
@@ -315,8 +302,8 @@ impl Sums {
         let dark = all - light;
         // correlation is step · √(light · dark) / all / spread; noise alone reaches 1 / √all of it
         let scale = LEVELS * (light * dark).sqrt() / all * all.sqrt();
-        let [inner, middle, outer] = halves.map(|half| self.squares(&self.level, y, half, edge));
-        let squares = self.squares(&self.square, y, edge, edge);
+        let [inner, middle, outer] = halves.map(|half| self.squares(&self.sums.level, y, half, edge));
+        let squares = self.squares(&self.sums.square, y, edge, edge);
         let seen = inner.zip(middle).zip(outer.zip(squares));
         for (rating, ((inner, middle), (outer, squares))) in ratings.iter_mut().zip(seen) {
             let step = (middle - inner) / light - (outer - middle + inner) / dark;
@@ -336,15 +323,13 @@ fn level(sum: i32) -> f32 {
 
 #[cfg(test)]
 mod tests {
-    use super::super::book::Book;
     use super::super::paint::{event, paint, pose};
     use super::*;
 
     #[test]
     fn small_codes_are_among_the_places() {
         let event = event("K7M");
-        let book = Book::new(&event);
-        let identifier = Identifier::new(&book);
+        let identifier = Identifier::new(&event);
         let squares = &event.squares;
         for (at, px, degrees) in
             [(3, 1.2, 4.0), (20, 1.4, -7.0), (41, 1.6, 2.0), (60, 2.0, 184.0), (7, 1.5, 95.0)]
@@ -352,7 +337,7 @@ mod tests {
             let truth = pose(60.3, 60.6, px, degrees);
             let luma = paint(120, 120, &[(truth, squares[at].modules.clone())]);
             let found = find(&luma, &identifier);
-            let near = found.iter().map(|pose| {
+            let near = found.iter().map(|Candidate { pose, .. }| {
                 let turned = (pose.u - truth.u).length().value() + (pose.v - truth.v).length().value();
                 pose.centre.distance(truth.centre).value() / px + turned * FINDER
             });
@@ -363,8 +348,7 @@ mod tests {
 
     #[test]
     fn a_flat_picture_and_a_tiny_one_hold_none() {
-        let book = Book::new(&event("K7M"));
-        let identifier = Identifier::new(&book);
+        let identifier = Identifier::new(&event("K7M"));
         for (width, height) in [(0, 0), (20, 20), (56, 200), (300, 200)] {
             assert!(find(&Luma { width, height, grey: vec![90; width * height] }, &identifier).is_empty());
         }

@@ -16,11 +16,12 @@ use std::collections::HashMap;
 
 use rayon::prelude::*;
 
-use super::book::Light;
+use super::candidate::{Candidate, Source, suppress_non_maxima};
+use super::codebook::Light;
 use super::finders::Finder;
-use super::identify::{Found, Identifier};
+use super::identify::{Detection, Identifier};
 use super::pose::Pose;
-use crate::frame::floor_index;
+use crate::frame::{PhotoPx, Vector, floor_index, narrow};
 use crate::photo::Luma;
 
 /// Distance between the finder patterns of a version 1 code, in modules (ISO/IEC 18004).
@@ -39,36 +40,27 @@ const BATCH: usize = 256;
 const MOST_NAMELESS: usize = 700;
 const NAMELESS_A_NAMED: usize = 4;
 
-/// Three patterns that may be those of a code: the pose they make, and how far that is from what the patterns' own widths
-/// say, as a sum of logarithms.
-#[derive(Copy, Clone, Debug, PartialEq)]
-pub struct Triple {
-    pose: Pose,
-    misfit: f64,
-}
-
 /// Every code that three of the patterns make, best first; no two of them on the same place.
 #[must_use]
-pub fn group(luma: &Luma, finders: &[Finder], identifier: &Identifier<'_>) -> Vec<Found> {
-    let poses: Vec<Pose> = triples(finders).iter().map(|triple| triple.pose).collect();
-    looked_at(luma, (&poses, MOST_NAMELESS), identifier)
+pub fn detect(luma: &Luma, finders: &[Finder], identifier: &Identifier) -> Vec<Detection> {
+    verify(luma, (&candidates(finders), MOST_NAMELESS), identifier)
 }
 
-/// Every code at one of these rough poses, the likeliest of which come first, until so many were seen that have no name; best
-/// first, no two of them on the same place.
+/// Codes at these candidates, best candidates first, until more than `most_nameless` had no name; best first, no two of them on
+/// the same place.
 #[must_use]
-pub(super) fn looked_at(
+pub(super) fn verify(
     luma: &Luma,
-    (poses, most_nameless): (&[Pose], usize),
-    identifier: &Identifier<'_>,
-) -> Vec<Found> {
+    (candidates, most_nameless): (&[Candidate], usize),
+    identifier: &Identifier,
+) -> Vec<Detection> {
     let mut found = Vec::new();
     let (mut named, mut nameless) = (0, 0);
-    for batch in poses.chunks(BATCH) {
-        let seen: Vec<Found> =
-            batch.par_iter().filter_map(|pose| identifier.identify(luma, *pose, Light::AsSeen)).collect();
-        named += seen.iter().filter(|one| one.whose.is_some()).count();
-        nameless += seen.iter().filter(|one| one.whose.is_none()).count();
+    for batch in candidates.chunks(BATCH) {
+        let seen: Vec<Detection> =
+            batch.par_iter().filter_map(|one| identifier.identify(luma, one.pose, Light::AsSeen)).collect();
+        named += seen.iter().filter(|one| one.owner.is_some()).count();
+        nameless += seen.iter().filter(|one| one.owner.is_none()).count();
         found.extend(seen);
         if nameless > most_nameless + NAMELESS_A_NAMED * named {
             break;
@@ -79,41 +71,33 @@ pub(super) fn looked_at(
 
 /// All codes of both, best first; no two of them on the same place.
 #[must_use]
-pub(super) fn together(mut found: Vec<Found>, more: Vec<Found>) -> Vec<Found> {
+pub(super) fn together(mut found: Vec<Detection>, more: Vec<Detection>) -> Vec<Detection> {
     found.extend(more);
     found.sort_by(|a, b| b.rank().total_cmp(&a.rank()));
-    apart(found)
+    suppress_non_maxima(found, |one, better| !one.is_clear_of(better), usize::MAX)
 }
 
-/// All triples that look like a code's, best fit first, [`MOST_TRIPLES`] at most.
+/// Candidates from all triples that look like a code's, best fit first, [`MOST_TRIPLES`] at most.
+///
+/// The score is the misfit, negated: how far the patterns' own widths are from what the pose says, as a sum of logarithms.
 #[must_use]
-pub fn triples(finders: &[Finder]) -> Vec<Triple> {
+pub fn candidates(finders: &[Finder]) -> Vec<Candidate> {
     let bins = bins(finders);
-    let mut triples: Vec<Triple> = finders
+    let mut triples: Vec<(f64, Pose)> = finders
         .par_iter()
         .flat_map_iter(|corner| {
             let partners = partners(corner, finders, &bins);
-            let mut own: Vec<Triple> = Vec::new();
+            let mut own: Vec<(f64, Pose)> = Vec::new();
             for right in &partners {
                 own.extend(partners.iter().filter_map(|below| triple(corner, right, below)));
             }
             own
         })
         .collect();
-    triples.sort_by(|a, b| a.misfit.total_cmp(&b.misfit));
+    triples.sort_by(|a, b| a.0.total_cmp(&b.0));
     triples.truncate(MOST_TRIPLES);
-    triples
-}
-
-/// Keeps the first of those that share a place.
-fn apart(found: Vec<Found>) -> Vec<Found> {
-    let mut kept: Vec<Found> = Vec::new();
-    for one in found {
-        if kept.iter().all(|other| one.is_clear_of(other)) {
-            kept.push(one);
-        }
-    }
-    kept
+    let candidate = |(misfit, pose)| Candidate { pose, score: -narrow(misfit), source: Source::Crossings };
+    triples.into_iter().map(candidate).collect()
 }
 
 fn bin(finder: &Finder) -> (usize, usize) {
@@ -159,28 +143,51 @@ fn partners<'f>(
     partners.into_iter().take(PARTNERS).map(|(_, other)| other).collect()
 }
 
-/// The pose that three patterns make; `None` where no view of a square looks so.
-fn triple(corner: &Finder, right: &Finder, below: &Finder) -> Option<Triple> {
+/// Outline of a triple of finder patterns, as seen from the corner between the other two.
+pub(super) struct Outline {
+    /// Ratio of the longer side to the shorter one.
+    pub(super) ratio: f64,
+    /// Sine of the angle from the side to the right to the side down; negative in a mirror.
+    pub(super) sine: f64,
+    /// Width of what spans one step of each side, along a row and along a column, in pixels.
+    pub(super) runs: [f64; 2],
+}
+
+/// Minimum sine of the angle between a triple's sides: a wall seen from 50 degrees aside, and from above, has 0.65.
+pub(super) const UPRIGHT: f64 = 0.6;
+
+impl Outline {
+    /// Outline of the sides `u`, to the right, and `v`, down.
+    pub(super) fn of(u: Vector<PhotoPx>, v: Vector<PhotoPx>) -> Self {
+        let (a, b) = (u.length().value(), v.length().value());
+        let (long, short) = (a.max(b), a.min(b));
+        let runs = [expected_run([u.x, v.x], [u.y, v.y]), expected_run([u.y, v.y], [u.x, v.x])];
+        Self { ratio: long / short, sine: u.cross(v) / (long * short), runs }
+    }
+}
+
+/// Misfit and pose of a triple; `None` where no view of a square looks so.
+fn triple(corner: &Finder, right: &Finder, below: &Finder) -> Option<(f64, Pose)> {
     let u = (right.centre - corner.centre) / APART;
     let v = (below.centre - corner.centre) / APART;
-    let (long, short) =
-        (u.length().value().max(v.length().value()), u.length().value().min(v.length().value()));
-    let sine = u.cross(v).abs() / (long * short);
+    let Outline { ratio, sine, runs: [wide, high] } = Outline::of(u, v);
+    let sine = sine.abs();
     // a line along a row through the pattern is as long as the row's share of the code says
-    let wide = expected_run([u.x, v.x], [u.y, v.y]);
-    let high = expected_run([u.y, v.y], [u.x, v.x]);
     let [w, h] = corner.module;
     let fits = |found: f64, want: f64| (0.7..1.45).contains(&(found / want));
-    let looks = long < 2.6 * short && sine > 0.6 && fits(w, wide) && fits(h, high);
-    looks.then(|| Triple {
-        pose: Pose { centre: corner.centre + (u + v) * (APART / 2.0), u, v },
-        misfit: (w / wide).ln().abs() + (h / high).ln().abs() + (long / short).ln() - sine.ln(),
+    let looks = ratio < NARROW && sine > UPRIGHT && fits(w, wide) && fits(h, high);
+    looks.then(|| {
+        let misfit = (w / wide).ln().abs() + (h / high).ln().abs() + ratio.ln() - sine.ln();
+        (misfit, Pose { centre: corner.centre + (u + v) * (APART / 2.0), u, v })
     })
 }
 
+/// Maximum ratio of a code's sides: a wall seen from 65 degrees aside has 2.4.
+const NARROW: f64 = 2.6;
+
 /// How long a line through the middle of a pattern is in one module's share, along the axis that `along` belongs to:
 /// the line leaves the unit square of steps (u, v) where one of its coordinates reaches ½.
-pub(super) fn expected_run(along: [f64; 2], across: [f64; 2]) -> f64 {
+fn expected_run(along: [f64; 2], across: [f64; 2]) -> f64 {
     let det = (along[0] * across[1] - along[1] * across[0]).abs();
     det / across[0].abs().max(across[1].abs()).max(f64::MIN_POSITIVE)
 }
@@ -196,9 +203,9 @@ mod tests {
         let at = |k: usize| Point::new(28.0 * float(k % 80), 28.0 * float(k / 80));
         let rings: Vec<Finder> =
             (0..6400).map(|k| Finder { centre: at(k), module: [2.0, 2.0], crossings: 9 }).collect();
-        assert_eq!(triples(&rings).len(), MOST_TRIPLES);
-        let fit = triples(&rings[..400]);
-        assert!(fit.iter().all(|triple| triple.misfit < 1e-6) && fit.len() > 400);
+        assert_eq!(candidates(&rings).len(), MOST_TRIPLES);
+        let fit = candidates(&rings[..400]);
+        assert!(fit.iter().all(|triple| triple.score > -1e-6) && fit.len() > 400);
     }
 
     proptest! {

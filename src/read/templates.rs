@@ -1,13 +1,15 @@
 //! Templates of all codes of an event in one view, and the comparison of a sampled place with them.
 
-use super::book::{Match, RANKED};
-use super::draw::{LATTICE, PLACES, dot, draw, even_out, normalise, offset, project_out, single, weights};
+use super::codebook::{Match, RANKED};
+use super::template::{
+    LATTICE, PLACES, dot, draw, even_out, normalise, offset, project_out, single, weights,
+};
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
 
 /// One way a photo may show a code.
 #[derive(Copy, Clone, Debug, PartialEq)]
-pub(super) struct View {
+pub(super) struct Rendering {
     /// Standard deviation of the blur, in modules.
     pub(super) blur: f64,
     /// Darkness below which nothing shows, as a share of full dark.
@@ -18,8 +20,8 @@ pub(super) struct View {
 
 /// Templates of all codes of an event in one view.
 #[derive(Debug)]
-pub(super) struct Sheet {
-    view: View,
+pub(super) struct Templates {
+    view: Rendering,
     weights: Vec<[f32; SIDE]>,
     /// Orthonormal basis of the light, each vector a template: constant, slope along x, slope along y, and in
     /// views neither bleached nor normalised what the blur lets in from the four sides around the code,
@@ -35,8 +37,8 @@ pub(super) struct Sheet {
     strength: Vec<f32>,
 }
 
-impl Sheet {
-    pub(super) fn new(view: View, codes: &[Modules]) -> Self {
+impl Templates {
+    pub(super) fn new(view: Rendering, codes: &[Modules]) -> Self {
         let weights = weights(view.blur);
         let light = light(&view, &weights);
         let mut own: Vec<f32> = Vec::with_capacity(codes.len() * PLACES);
@@ -127,7 +129,7 @@ const IN_FULL: usize = 24;
 /// more each than 200.
 const SHORTLIST: usize = 64;
 
-impl Sheet {
+impl Templates {
     /// Indices of the codes of the whole event that are most like what is seen, in ascending order.
     pub(super) fn shortlist(&self, seen: &[f32]) -> Vec<usize> {
         let mut rest = seen.to_vec();
@@ -163,7 +165,7 @@ fn a_place_a_module(levels: &[f32]) -> impl Iterator<Item = f32> {
     (0..COARSE).map(move |i| if i < SIDE * SIDE { module(i) } else { 0.0 })
 }
 
-impl View {
+impl Rendering {
     fn draw(&self, code: &Modules, weights: &[[f32; SIDE]]) -> Vec<f32> {
         let mut drawn = draw(code, weights, self.drowned);
         if self.evened {
@@ -173,7 +175,7 @@ impl View {
     }
 }
 
-fn light(view: &View, weights: &[[f32; SIDE]]) -> Vec<Vec<f32>> {
+fn light(view: &Rendering, weights: &[[f32; SIDE]]) -> Vec<Vec<f32>> {
     let slope = |along: fn(usize) -> usize| (0..PLACES).map(|i| single(offset(along(i)))).collect();
     let mut parts: Vec<Vec<f32>> = vec![vec![1.0; PLACES], slope(|i| i % LATTICE), slope(|i| i / LATTICE)];
     if !view.evened && view.drowned == 0.0 {

@@ -1,4 +1,4 @@
-//! Hunt: from the codes that are known to all the others, cell by cell.
+//! Search: from the codes that are known to all the others, cell by cell.
 //!
 //! A camera fitted to few codes is good near them. So cells near known codes are sought first, the camera is
 //! fitted again with what was found, and so on outwards until nothing changes.
@@ -7,17 +7,17 @@ use std::collections::BTreeMap;
 
 use rayon::prelude::*;
 
-use super::book::Whose;
-use super::camera::Anchor;
-use super::doubt::Doubt;
-use super::identify::{Found, Identifier};
+use super::camera::Correspondence;
+use super::codebook::Owner;
+use super::identify::{Detection, Identifier};
 use super::lattice::quarters_between;
 use super::place::{Layout, Site, pose_of, whole};
 use super::reading::Camera;
-use super::seek::{Effort, QUICK, Sought, THOROUGH, seek};
+use super::seek::{CellDetection, QUICK, SearchEffort, THOROUGH, seek};
+use super::uncertainty::Uncertainty;
 use crate::frame::{PhotoPx, Point, WallMm, round_signed};
 use crate::photo::Luma;
-use crate::plan::Turn;
+use crate::plan::{Grid, Turn};
 
 /// Distance from a known code, in sides of a square, within which cells are sought.
 const NEAR: f64 = 2.6;
@@ -49,6 +49,16 @@ pub struct Bounds {
 }
 
 impl Bounds {
+    /// All cells of a wall.
+    #[must_use]
+    pub fn of(grid: &Grid) -> Self {
+        let last = |n: usize| i64::try_from(n).unwrap_or(i64::MAX) - 1;
+        Self {
+            first: Site { row: 0, column: 0 },
+            last: Site { row: last(grid.rows), column: last(grid.columns) },
+        }
+    }
+
     /// Whether a place is within the rectangle.
     #[must_use]
     pub fn hold(&self, site: Site) -> bool {
@@ -65,23 +75,23 @@ impl Bounds {
 
 /// State of the search: what is known of a wall so far.
 #[derive(Clone, Debug)]
-pub struct Known {
+pub struct WallState {
     /// Camera, from the wall to the photo.
     pub camera: Camera,
     /// Anchors that the first camera came from; used as long as nothing else is known.
-    pub start: Vec<Anchor>,
+    pub start: Vec<Correspondence>,
     /// Cards whose places agree with the camera.
-    pub cards: Vec<Anchor>,
+    pub cards: Vec<Correspondence>,
     /// Squares that were named, by the place where they hang.
-    pub squares: BTreeMap<Site, Sought>,
+    pub squares: BTreeMap<Site, CellDetection>,
     /// Codes that were not named, the best of each place.
-    pub nameless: BTreeMap<Site, Sought>,
+    pub nameless: BTreeMap<Site, CellDetection>,
     /// Place in the photo where a cell's middle was expected when it was last sought: 0 quickly, 1
     /// thoroughly.
     pub(super) sought: [BTreeMap<Site, Point<PhotoPx>>; 2],
 }
 
-impl Known {
+impl WallState {
     /// State with a camera, and nothing else known.
     #[must_use]
     pub fn new(camera: Camera) -> Self {
@@ -92,27 +102,27 @@ impl Known {
 }
 
 /// Cells where squares may hang, and the camera's uncertainty.
-type Reach<'a> = (&'a Bounds, &'a Doubt);
+type Reach<'a> = (&'a Bounds, &'a Uncertainty);
 
 /// Search for squares over the whole wall in one photo.
 #[derive(Debug)]
-pub struct Hunt<'a> {
+pub struct Search<'a> {
     /// Photo, in grey levels.
     pub luma: &'a Luma,
     /// Identifier of the event's codes.
-    pub identifier: &'a Identifier<'a>,
+    pub identifier: &'a Identifier,
     /// Layout of a square.
     pub layout: Layout,
     /// Detections of squares' codes by their finder patterns, not yet put in a cell.
-    pub loose: &'a [Found],
+    pub detections: &'a [Detection],
 }
 
-impl Hunt<'_> {
+impl Search<'_> {
     /// Searches outwards from what is known until nothing new turns up within `bounds`.
     ///
     /// Quickly; thoroughly only where the camera stays too uncertain at a cell that may be in the photo.
     #[must_use]
-    pub fn go_on(&self, mut known: Known, bounds: impl Fn(&Known) -> Bounds) -> Known {
+    pub fn search_outwards(&self, mut known: WallState, bounds: impl Fn(&WallState) -> Bounds) -> WallState {
         let mut near = NEAR;
         for _ in 0..ROUNDS {
             let within = bounds(&known);
@@ -131,13 +141,17 @@ impl Hunt<'_> {
 
     /// Hunts on with the thorough effort wherever nothing was found.
     #[must_use]
-    pub fn go_on_harder(&self, mut known: Known, bounds: impl Fn(&Known) -> Bounds) -> Known {
+    pub fn search_thoroughly(
+        &self,
+        mut known: WallState,
+        bounds: impl Fn(&WallState) -> Bounds,
+    ) -> WallState {
         for _ in 0..ROUNDS {
             let within = bounds(&known);
             if !self.round(&mut known, &within, f64::INFINITY, &THOROUGH).0 {
                 break;
             }
-            known = self.go_on(known, &bounds);
+            known = self.search_outwards(known, &bounds);
         }
         known
     }
@@ -145,7 +159,7 @@ impl Hunt<'_> {
     /// Last pass: searches thoroughly once more where nothing was found, and drops squares blurred as none
     /// near them is.
     #[must_use]
-    pub fn finish(&self, mut known: Known, within: &Bounds) -> Known {
+    pub fn last_pass(&self, mut known: WallState, within: &Bounds) -> WallState {
         for _ in 0..HARD_ROUNDS {
             known.sought[1].clear();
             let (news, _) = self.round(&mut known, within, f64::INFINITY, &THOROUGH);
@@ -153,7 +167,7 @@ impl Hunt<'_> {
             let blurred: Vec<Site> = known
                 .squares
                 .iter()
-                .filter(|(_, seen)| self.rules_out(&known, &seen.found))
+                .filter(|(_, seen)| self.is_implausible(&known, &seen.found))
                 .map(|(site, _)| *site)
                 .collect();
             known.squares.retain(|site, _| !blurred.contains(site));
@@ -167,8 +181,14 @@ impl Hunt<'_> {
 
     /// One round over all cells that are due. Returns whether anything was found, and whether any cell was
     /// due.
-    fn round(&self, known: &mut Known, within: &Bounds, near: f64, effort: &Effort) -> (bool, bool) {
-        let doubt = Doubt::of(&known.camera, &self.anchors(known));
+    fn round(
+        &self,
+        known: &mut WallState,
+        within: &Bounds,
+        near: f64,
+        effort: &SearchEffort,
+    ) -> (bool, bool) {
+        let doubt = Uncertainty::of(&known.camera, &self.correspondences(known));
         let hard = usize::from(effort.is_thorough());
         let due = self.due(known, (within, &doubt), &known.sought[hard], near);
         known.sought[hard].extend(due.iter().copied());
@@ -176,24 +196,24 @@ impl Hunt<'_> {
     }
 
     /// Whether the camera is too uncertain at a cell that may be in the photo.
-    fn doubtful(&self, known: &Known, within: &Bounds) -> bool {
-        let doubt = Doubt::of(&known.camera, &self.anchors(known));
+    fn doubtful(&self, known: &WallState, within: &Bounds) -> bool {
+        let doubt = Uncertainty::of(&known.camera, &self.correspondences(known));
         let in_sight =
             |site: &Site| self.luma.holds(known.camera.wall_to_photo(centre(*site, self.layout.side)), 0.0);
-        within.sites().any(|site| in_sight(&site) && !self.sure_of(&doubt, site))
+        within.sites().any(|site| in_sight(&site) && !self.is_known_at(&doubt, site))
     }
 
     /// Searches the cells in `due` and fits the camera again. Returns whether anything was found.
     fn look(
         &self,
-        known: &mut Known,
+        known: &mut WallState,
         where_to: Reach<'_>,
         due: &[(Site, Point<PhotoPx>)],
-        effort: &Effort,
+        effort: &SearchEffort,
     ) -> bool {
-        let mut news = self.take_loose(known, where_to);
+        let mut news = self.place_detections(known, where_to);
         let camera = known.camera;
-        let seen: Vec<(Site, Option<Sought>)> = due
+        let seen: Vec<(Site, Option<CellDetection>)> = due
             .par_iter()
             .map(|(site, _)| {
                 let effort = effort.reaching(REACH * where_to.1.at(centre(*site, self.layout.side)));
@@ -201,8 +221,8 @@ impl Hunt<'_> {
             })
             .collect();
         for (site, one) in seen {
-            let Some(one) = one.filter(|one| !self.rules_out(known, &one.found)) else { continue };
-            if one.found.whose.is_none() {
+            let Some(one) = one.filter(|one| !self.is_implausible(known, &one.found)) else { continue };
+            if one.found.owner.is_none() {
                 let best = known.nameless.entry(site).or_insert(one);
                 if one.found.rank() > best.found.rank() {
                     *best = one;
@@ -211,33 +231,33 @@ impl Hunt<'_> {
                 news |= self.take(known, where_to, one.found);
             }
         }
-        known.camera = known.camera.fitted(&self.anchors(known));
+        known.camera = known.camera.fitted(&self.correspondences(known));
         news
     }
 
     /// Whether the camera is known well enough at a cell to say what hangs in it.
     #[must_use]
-    pub fn sure_of(&self, doubt: &Doubt, site: Site) -> bool {
+    pub fn is_known_at(&self, doubt: &Uncertainty, site: Site) -> bool {
         doubt.at(centre(site, self.layout.side)) <= DOUBT * self.layout.side
     }
 
     /// Anchors of all that is known: cards, then squares row by row; those of the start where that is
     /// nothing.
     #[must_use]
-    pub fn anchors(&self, known: &Known) -> Vec<Anchor> {
-        let squares = known.squares.iter().map(|(site, seen)| Anchor {
+    pub fn correspondences(&self, known: &WallState) -> Vec<Correspondence> {
+        let squares = known.squares.iter().map(|(site, seen)| Correspondence {
             wall: self.layout.code_corners(*site, seen.turn),
             photo: seen.found.pose.corners(),
         });
-        let all: Vec<Anchor> = known.cards.iter().copied().chain(squares).collect();
+        let all: Vec<Correspondence> = known.cards.iter().copied().chain(squares).collect();
         if all.is_empty() { known.start.clone() } else { all }
     }
 
-    /// Puts the detections in `loose` in their cells. Returns whether that is news.
-    fn take_loose(&self, known: &mut Known, where_to: Reach<'_>) -> bool {
+    /// Puts the detections in their cells. Returns whether that is news.
+    fn place_detections(&self, known: &mut WallState, where_to: Reach<'_>) -> bool {
         let mut news = false;
-        for found in self.loose {
-            if !self.rules_out(known, found) {
+        for found in self.detections {
+            if !self.is_implausible(known, found) {
                 news |= self.take(known, where_to, *found);
             }
         }
@@ -246,20 +266,20 @@ impl Hunt<'_> {
 
     /// Puts a named code where its paper hangs, unless a better one hangs there. Returns whether that is
     /// news.
-    fn take(&self, known: &mut Known, (within, doubt): Reach<'_>, found: Found) -> bool {
+    fn take(&self, known: &mut WallState, (within, doubt): Reach<'_>, found: Detection) -> bool {
         let Some((site, turn)) = self.hangs(&known.camera, &found) else { return false };
-        if found.whose.is_none() || !within.hold(site) || !self.sure_of(doubt, site) {
+        if found.owner.is_none() || !within.hold(site) || !self.is_known_at(doubt, site) {
             return false;
         }
         let better = known.squares.get(&site).is_none_or(|other| found.rank() > other.found.rank() + 1e-3);
         if better {
-            known.squares.insert(site, Sought { turn, found });
+            known.squares.insert(site, CellDetection { turn, found });
         }
         better
     }
 
     /// In which cell of the lattice, on the wall or beyond it, and how turned, a code's paper hangs.
-    pub(super) fn hangs(&self, camera: &Camera, found: &Found) -> Option<(Site, Turn)> {
+    pub(super) fn hangs(&self, camera: &Camera, found: &Detection) -> Option<(Site, Turn)> {
         let side = self.layout.side;
         let middle = camera.photo_to_wall(self.layout.paper_middle(&found.pose))?;
         let cell = |x: f64| round_signed(x / side - 0.5);
@@ -276,13 +296,13 @@ impl Hunt<'_> {
     /// Cells to be sought now, with the place in the photo where their middle is expected.
     fn due(
         &self,
-        known: &Known,
+        known: &WallState,
         (within, doubt): Reach<'_>,
         sought: &BTreeMap<Site, Point<PhotoPx>>,
         near: f64,
     ) -> Vec<(Site, Point<PhotoPx>)> {
         let side = self.layout.side;
-        let anchors: Vec<Point<WallMm>> = self.anchors(known).iter().map(|a| a.wall[0]).collect();
+        let anchors: Vec<Point<WallMm>> = self.correspondences(known).iter().map(|a| a.wall[0]).collect();
         within
             .sites()
             .filter(|site| !known.squares.contains_key(site))
@@ -293,7 +313,7 @@ impl Hunt<'_> {
                 let mm = known.camera.wall_to_straight.scale_at(middle) * MOVED_MM;
                 let fresh = || sought.get(&site).is_none_or(|before| before.distance(at).value() > mm);
                 let margin = -0.5 * side * mm / MOVED_MM;
-                (self.luma.holds(at, margin) && fresh() && close() && self.sure_of(doubt, site))
+                (self.luma.holds(at, margin) && fresh() && close() && self.is_known_at(doubt, site))
                     .then_some((site, at))
             })
             .collect()
@@ -307,10 +327,10 @@ const NEIGHBOURS: usize = 8;
 /// is no code.
 const BLURRED: f32 = 1.5;
 
-impl Hunt<'_> {
+impl Search<'_> {
     /// Median blur, in pixels, of the known squares nearest to a place; `None` while there are few.
-    fn blur_at(&self, known: &Known, place: Point<PhotoPx>) -> Option<f32> {
-        let mut near: Vec<(f64, &Found)> = known
+    fn blur_at(&self, known: &WallState, place: Point<PhotoPx>) -> Option<f32> {
+        let mut near: Vec<(f64, &Detection)> = known
             .squares
             .values()
             .map(|seen| (seen.found.pose.centre.distance(place).value(), &seen.found))
@@ -330,14 +350,14 @@ impl Hunt<'_> {
     /// hang.
     ///
     /// A code that leaves no doubt is as sharp as it needs to be.
-    fn rules_out(&self, known: &Known, found: &Found) -> bool {
+    fn is_implausible(&self, known: &WallState, found: &Detection) -> bool {
         let blurred = || {
-            let weight = found.matched.weight.filter(|_| !found.matched.clear())?;
+            let weight = found.matched.weight.filter(|_| !found.matched.is_unambiguous())?;
             Some(weight.blur > BLURRED * self.blur_at(known, found.pose.centre)?)
         };
-        match found.whose {
-            Some(Whose::Card(_)) => true,
-            Some(Whose::Square(_)) => blurred().unwrap_or(false),
+        match found.owner {
+            Some(Owner::Card(_)) => true,
+            Some(Owner::Square(_)) => blurred().unwrap_or(false),
             None => false,
         }
     }

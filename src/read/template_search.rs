@@ -14,11 +14,10 @@
 //!    └──────────────────────────┘
 //! ```
 
-use rayon::prelude::*;
-
-use super::draw::single;
-use super::identify::Identifier;
+use super::candidate::{Candidate, Source, suppress_non_maxima};
 use super::pose::Pose;
+use super::summed_area::SummedArea;
+use super::template::single;
 use crate::frame::{ceil_index, float};
 use crate::photo::Luma;
 use crate::plan::code::SIDE;
@@ -36,25 +35,16 @@ const PROMISING: f32 = 0.18;
 /// Radius of non-maximum suppression along each axis, in modules.
 const APART: usize = 2;
 
-/// Candidate of the template search.
-#[derive(Copy, Clone, Debug)]
-pub(super) struct Swept {
-    /// Correlation with the shared part, as `Patch::rate` gives it.
-    pub(super) rating: f32,
-    /// Pose in the photo.
-    pub(super) pose: Pose,
-}
-
 /// Candidates within `reach` modules of the expected pose, best first, `most` at most.
 ///
 /// `shared` is the shared part, 21 × 21 levels, one a module, row by row, light projected out.
-pub(super) fn sweep(luma: &Luma, shared: &[f32], expected: &Pose, reach: f64, most: usize) -> Vec<Swept> {
+pub(super) fn sweep(luma: &Luma, shared: &[f32], expected: &Pose, reach: f64, most: usize) -> Vec<Candidate> {
     let reach = ceil_index(reach);
     // rows are filled up so that eight places are multiplied at a time
     let filled = |row: &[f32]| row.iter().copied().chain([0.0; ROW - SIDE]).collect::<Vec<f32>>();
     let shared: Vec<f32> = shared.chunks_exact(SIDE).flat_map(filled).collect();
-    let mut swept: Vec<(Swept, [usize; 3])> = Vec::new();
-    for (direction, degrees) in ASKEW.iter().enumerate() {
+    let mut swept: Vec<(Candidate, [usize; 2])> = Vec::new();
+    for degrees in ASKEW {
         let turned = Pose {
             u: expected.u.turned(degrees.to_radians()),
             v: expected.v.turned(degrees.to_radians()),
@@ -63,64 +53,29 @@ pub(super) fn sweep(luma: &Luma, shared: &[f32], expected: &Pose, reach: f64, mo
         let patch = Patch::straight(luma, &turned, reach);
         for down in 0..=2 * reach {
             for right in 0..=2 * reach {
-                let rating = patch.rate(&shared, right, down);
-                if rating < PROMISING {
+                let score = patch.rate(&shared, right, down);
+                if score < PROMISING {
                     continue;
                 }
                 let off = |at: usize| float(at) - float(reach);
                 let centre = turned.centre + turned.u * off(right) + turned.v * off(down);
-                swept.push((Swept { rating, pose: Pose { centre, ..turned } }, [direction, right, down]));
+                let pose = Pose { centre, ..turned };
+                swept.push((Candidate { pose, score, source: Source::Template }, [right, down]));
             }
         }
     }
-    swept.sort_by(|a, b| b.0.rating.total_cmp(&a.0.rating));
-    let mut kept: Vec<(Swept, [usize; 3])> = Vec::new();
-    for one in swept {
-        let near = |k: usize, other: &[usize; 3]| one.1[k].abs_diff(other[k]) < APART;
-        if !kept.iter().any(|(_, other)| near(1, other) && near(2, other)) {
-            kept.push(one);
-            if kept.len() == most {
-                break;
-            }
-        }
-    }
-    kept.into_iter().map(|(swept, _)| swept).collect()
-}
-
-/// Poses with the largest correlation with the shared part, best first, `most` at most; `px` gives the pixels
-/// a module.
-pub(super) fn likeliest(
-    luma: &Luma,
-    identifier: &Identifier<'_>,
-    (poses, px): (Vec<Pose>, impl Fn(&Pose) -> f64 + Sync),
-    most: usize,
-) -> Vec<Pose> {
-    let rated =
-        |seen: &mut Vec<f32>, pose: Pose| (fit(luma, &identifier.shared(px(&pose)), &pose, seen), pose);
-    let mut rated: Vec<(f32, Pose)> =
-        poses.into_par_iter().with_min_len(64).map_init(Vec::new, rated).collect();
-    rated.sort_by(|a, b| b.0.total_cmp(&a.0));
-    rated.truncate(most);
-    rated.into_iter().map(|(_, pose)| pose).collect()
-}
-
-/// Correlation of what is seen under a pose, one place a module, with the shared part.
-fn fit(luma: &Luma, shared: &[f32], pose: &Pose, seen: &mut Vec<f32>) -> f32 {
-    let corner = 0.5 - float(SIDE) / 2.0;
-    luma.lattice(pose.centre + (pose.u + pose.v) * corner, [pose.u, pose.v], [SIDE, SIDE], seen);
-    let count = single(float(seen.len()));
-    let mean = seen.iter().sum::<f32>() / count;
-    let power = seen.iter().map(|level| (level - mean).powi(2)).sum::<f32>().max(count);
-    // the shared part has no mean
-    seen.iter().zip(shared).map(|(level, part)| level * part).sum::<f32>() / power.sqrt()
+    swept.sort_by(|a, b| b.0.score.total_cmp(&a.0.score));
+    let near = |a: &(Candidate, [usize; 2]), b: &(Candidate, [usize; 2])| {
+        (0..2).all(|k| a.1[k].abs_diff(b.1[k]) < APART)
+    };
+    suppress_non_maxima(swept, near, most).into_iter().map(|(one, _)| one).collect()
 }
 
 /// Straightened piece of the photo, one level a module, row by row.
 struct Patch {
     side: usize,
     level: Vec<f32>,
-    /// Summed-area tables of levels and of their squares, (side + 1) × (side + 1).
-    sums: Vec<[f64; 2]>,
+    sums: SummedArea<f64>,
 }
 
 impl Patch {
@@ -140,17 +95,8 @@ impl Patch {
         };
         let mut level: Vec<f32> = (0..side * side).map(mean).collect();
         level.resize(side * side + ROW, 0.0);
-        let width = side + 1;
-        let mut sums = vec![[0.0; 2]; width * width];
-        for y in 0..side {
-            let mut row = [0.0; 2];
-            for x in 0..side {
-                let level = f64::from(level[y * side + x]);
-                row = [row[0] + level, row[1] + level * level];
-                let above = sums[y * width + x + 1];
-                sums[(y + 1) * width + x + 1] = [above[0] + row[0], above[1] + row[1]];
-            }
-        }
+        let rows = level.chunks_exact(side).map(|row| row.iter().map(|level| f64::from(*level)));
+        let sums = SummedArea::new((side, side), rows);
         Self { side, level, sums }
     }
 
@@ -168,16 +114,10 @@ impl Patch {
             }
         }
         let fit = sums.iter().sum::<f32>();
-        let width = self.side + 1;
-        let (left, top) = (right + EDGE, down + EDGE);
-        let (past, below) = (right + SIDE - EDGE, down + SIDE - EDGE);
-        let sum = |k: usize| {
-            self.sums[below * width + past][k] + self.sums[top * width + left][k]
-                - self.sums[top * width + past][k]
-                - self.sums[below * width + left][k]
-        };
+        let inner = |from: usize| from + EDGE..from + SIDE - EDGE;
+        let sum = self.sums.level.sum(inner(down), inner(right));
         let places = float((SIDE - 2 * EDGE).pow(2));
-        let power = (sum(1) - sum(0) * sum(0) / places).max(places);
+        let power = (self.sums.square.sum(inner(down), inner(right)) - sum * sum / places).max(places);
         fit / single(power.sqrt())
     }
 }

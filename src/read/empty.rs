@@ -58,7 +58,7 @@ const FLAT: f64 = 0.002;
 
 /// Statistics of a part of the photo, whatever the light.
 #[derive(Copy, Clone, Debug, PartialEq)]
-struct Look {
+struct PatchStats {
     /// Hue: shares of red and of green in the colour, medians.
     hue: [f64; 2],
     /// Grain: difference between pixels two apart, as a share of the brightness; median and 80th percentile.
@@ -75,7 +75,7 @@ struct Look {
 
 /// Classifier of cells without a named code.
 #[derive(Debug)]
-pub struct Behind<'a> {
+pub struct EmptyCells<'a> {
     colour: &'a RgbImage,
     camera: &'a Camera,
     grid: Grid,
@@ -83,17 +83,17 @@ pub struct Behind<'a> {
     whites: Vec<(Point<WallMm>, f64)>,
     /// Statistics of the strips above the wall and to its right; where neither is in the photo and no cards
     /// hang there, of those below and to its left.
-    surroundings: Vec<Look>,
+    surroundings: Vec<PatchStats>,
     /// Grain (median and 80th percentile) of the smoothest tenth of the squares that were read; `None` for
     /// fewer than 5.
     smoothest: Option<[f64; 2]>,
     /// Cells without a named code, with their statistics; row by row.
-    others: Vec<(Cell, Look)>,
+    others: Vec<(Cell, PatchStats)>,
     /// Brightness, in grey levels, at which the photo clips.
     brightest: f64,
 }
 
-impl<'a> Behind<'a> {
+impl<'a> EmptyCells<'a> {
     /// Classifier for one photo, from its pixels and camera.
     ///
     /// `read` are the cells where squares were read, with their codes' poses; `cards` says whether cards hang
@@ -124,11 +124,11 @@ impl<'a> Behind<'a> {
         let sides = [0..2, if cards { 2..2 } else { 2..4 }];
         let looks = sides.map(|sides| sides.filter_map(|side| behind.look(beside(&grid, side))).collect());
         behind.surroundings =
-            looks.into_iter().find(|looks: &Vec<Look>| !looks.is_empty()).unwrap_or_default();
-        let looks: Vec<Look> =
+            looks.into_iter().find(|looks: &Vec<PatchStats>| !looks.is_empty()).unwrap_or_default();
+        let looks: Vec<PatchStats> =
             read.par_iter().filter_map(|(cell, _)| behind.look(places(&grid, *cell))).collect();
         if looks.len() >= 5 {
-            let tenth = |of: fn(&Look) -> f64| quantile(looks.iter().map(of).collect(), 0.1);
+            let tenth = |of: fn(&PatchStats) -> f64| quantile(looks.iter().map(of).collect(), 0.1);
             behind.smoothest = Some([tenth(|l| l.grain[0]), tenth(|l| l.grain[1])]);
         }
         let unread: Vec<Cell> =
@@ -160,8 +160,9 @@ impl<'a> Behind<'a> {
         if drowned || marked {
             return (Sight::Unread, 0.8);
         }
-        let bare_wall = |look: &Look, hue| self.surroundings.iter().any(|around| like(look, around, hue));
-        let twin = |is_right: &dyn Fn(&Look) -> bool| {
+        let bare_wall =
+            |look: &PatchStats, hue| self.surroundings.iter().any(|around| like(look, around, hue));
+        let twin = |is_right: &dyn Fn(&PatchStats) -> bool| {
             self.others.iter().any(|(other, twin)| *other != cell && alike(look, twin) && is_right(twin))
         };
         // pale pencil on white lies as far from the wall's colour as bare wall in another light; bare wall has its like
@@ -208,7 +209,7 @@ impl<'a> Behind<'a> {
     }
 
     /// Statistics of the places that lie in the photo; `None` where those are too few.
-    fn look(&self, places: impl Iterator<Item = Point<WallMm>>) -> Option<Look> {
+    fn look(&self, places: impl Iterator<Item = Point<WallMm>>) -> Option<PatchStats> {
         let (mut reds, mut greens, mut grains) = (Vec::new(), Vec::new(), Vec::new());
         let (mut levels, mut whites) = (Vec::new(), Vec::new());
         let places: Vec<Point<WallMm>> = places.collect();
@@ -243,7 +244,7 @@ impl<'a> Behind<'a> {
         };
         let dark_hue = [mean(&reds), mean(&greens)];
         let hue = [quantile(reds, 0.5), quantile(greens, 0.5)];
-        Some(Look {
+        Some(PatchStats {
             dark_hue: if darks == 0 { hue } else { dark_hue },
             hue,
             grain: [quantile(grains.clone(), 0.5), quantile(grains, 0.8)],
@@ -280,7 +281,7 @@ fn hue_apart(one: [f64; 2], other: [f64; 2]) -> f64 {
 }
 
 /// Whether a cell looks like the surroundings.
-fn like(cell: &Look, surroundings: &Look, hue: f64) -> bool {
+fn like(cell: &PatchStats, surroundings: &PatchStats, hue: f64) -> bool {
     let away = hue_apart(cell.hue, surroundings.hue);
     // in less light the sensor's noise is a larger share of the brightness
     let dimmer = (surroundings.level / cell.level.max(1.0)).clamp(1.0, 4.0);
@@ -290,18 +291,18 @@ fn like(cell: &Look, surroundings: &Look, hue: f64) -> bool {
 }
 
 /// Whether what is dark in a cell is the cell's own colour in shadow, as between boards, and no ink: told on coloured walls only.
-fn is_shadow(look: &Look) -> bool {
+fn is_shadow(look: &PatchStats) -> bool {
     let from_grey = hue_apart(look.hue, [1.0 / 3.0; 2]);
     look.white < DARKER && from_grey > COLOURED && hue_apart(look.dark_hue, look.hue) < SHADOW * from_grey
 }
 
 /// Whether a cell is much smoother than the smoothest squares.
-fn bare(cell: &Look, smoothest: [f64; 2]) -> bool {
+fn bare(cell: &PatchStats, smoothest: [f64; 2]) -> bool {
     cell.grain[0] < BARE * smoothest[0] && cell.grain[1] < BARE * smoothest[1]
 }
 
 /// Whether two cells look the same.
-fn alike(a: &Look, b: &Look) -> bool {
+fn alike(a: &PatchStats, b: &PatchStats) -> bool {
     let ratio = |a: f64, b: f64| (1.0 / ALIKE.1..ALIKE.1).contains(&(a / b.max(1e-6)));
     hue_apart(a.hue, b.hue) < ALIKE.0
         && ratio(a.white, b.white)

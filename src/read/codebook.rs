@@ -1,6 +1,6 @@
 //! Templates of all codes of the event, in every way a photo may show them.
 //!
-//! A code is compared on a lattice of two places a module, without its quiet zone. A `Sheet` holds the
+//! A code is compared on a lattice of two places a module, without its quiet zone. A `Templates` holds the
 //! templates of all codes in one view: after one blur, bleached by the sun or not, locally normalised or not.
 //! What all codes share (finder patterns, timing, the first letters of the text) says *whether and where*
 //! there is a code; the rest says
@@ -18,15 +18,15 @@ use std::sync::OnceLock;
 
 use rayon::prelude::*;
 
-use super::sheet::{Sheet, View};
+use super::templates::{Rendering, Templates};
 use crate::plan::{Cell, Modules, Printed};
 
-const fn plain(blur: f64, drowned: f32) -> View {
-    View { blur, drowned, evened: false }
+const fn plain(blur: f64, drowned: f32) -> Rendering {
+    Rendering { blur, drowned, evened: false }
 }
 
-const fn evened(blur: f64, drowned: f32) -> View {
-    View { blur, drowned, evened: true }
+const fn evened(blur: f64, drowned: f32) -> Rendering {
+    Rendering { blur, drowned, evened: true }
 }
 
 /// Views in which codes are compared: blur in modules, bleaching as a share of full dark.
@@ -34,7 +34,7 @@ const fn evened(blur: f64, drowned: f32) -> View {
 /// A phone's 0.7–1.0 px, its pixels and the interpolation make a blur of 1.25 modules at 0.8 px a module and
 /// 0.2 at 6. In full sun the sensor clips: of a bleached code only those places show that are darker than
 /// that share.
-const VIEWS: [View; 18] = [
+const VIEWS: [Rendering; 18] = [
     plain(0.2, 0.0),
     plain(0.35, 0.0),
     plain(0.5, 0.0),
@@ -89,7 +89,7 @@ impl Light {
 
 /// Owner of a code.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Whose {
+pub enum Owner {
     /// Square, by the cell where it belongs.
     Square(Cell),
     /// Card, by its index in [`Printed::cards`].
@@ -98,10 +98,10 @@ pub enum Whose {
 
 /// Codebook: all codes of an event, and their templates in every view.
 #[derive(Debug)]
-pub struct Book {
-    whose: Vec<Whose>,
+pub struct Codebook {
+    owner: Vec<Owner>,
     modules: Vec<Modules>,
-    sheets: [OnceLock<Sheet>; VIEWS.len()],
+    sheets: [OnceLock<Templates>; VIEWS.len()],
 }
 
 /// Fit of a code to the photo's own pixels by the forward model.
@@ -148,28 +148,24 @@ pub struct Match {
     pub(super) ranked: [usize; RANKED],
 }
 
-impl Book {
-    /// Codebook of all squares, then of all cards, in the order of `printed`.
+impl Codebook {
+    /// Codebook of all squares, then of all cards, in the order of `printed`; computes all templates, in parallel.
     #[must_use]
     pub fn new(printed: &Printed) -> Self {
-        let squares = printed.squares.iter().map(|s| (Whose::Square(s.cell), s.modules.clone()));
-        let cards = printed.cards.iter().enumerate().map(|(i, c)| (Whose::Card(i), c.modules.clone()));
-        let (whose, modules) = squares.chain(cards).unzip();
-        Self { whose, modules, sheets: Default::default() }
-    }
-
-    /// Computes the templates of all views, in parallel; without it the first photo read has to wait for
-    /// them.
-    pub fn prepare(&self) {
+        let squares = printed.squares.iter().map(|s| (Owner::Square(s.cell), s.modules.clone()));
+        let cards = printed.cards.iter().enumerate().map(|(i, c)| (Owner::Card(i), c.modules.clone()));
+        let (owner, modules) = squares.chain(cards).unzip();
+        let codebook = Self { owner, modules, sheets: Default::default() };
         (0..VIEWS.len()).into_par_iter().for_each(|view| {
-            self.sheet(view);
+            codebook.sheet(view);
         });
+        codebook
     }
 
     /// Owner of the code at an index of the codebook.
     #[must_use]
-    pub fn whose(&self, at: usize) -> Whose {
-        self.whose[at]
+    pub fn owner(&self, at: usize) -> Owner {
+        self.owner[at]
     }
 
     /// Modules of the code at an index of the codebook.
@@ -183,8 +179,8 @@ impl Book {
     }
 
     /// Templates of all codes in one view, computed at the first call.
-    pub(super) fn sheet(&self, view: usize) -> &Sheet {
-        self.sheets[view].get_or_init(|| Sheet::new(VIEWS[view], &self.modules))
+    pub(super) fn sheet(&self, view: usize) -> &Templates {
+        self.sheets[view].get_or_init(|| Templates::new(VIEWS[view], &self.modules))
     }
 
     /// Index of the plain view whose blur, in modules, is nearest to `blur` by ratio.

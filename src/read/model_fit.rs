@@ -17,8 +17,8 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::draw::single;
 use super::pose::{HALF, Pose};
+use super::template::single;
 use crate::frame::{PhotoPx, Point, float, floor_index, round_index};
 use crate::photo::Luma;
 use crate::plan::Modules;
@@ -90,7 +90,7 @@ fn mean(luma: &Luma, x: usize, y: usize, size: usize) -> f32 {
 
 /// Fit of one code to the pixels.
 #[derive(Copy, Clone, Debug)]
-pub(super) struct Weighed {
+pub(super) struct ModelFit {
     /// Pose after the fit.
     pub(super) pose: Pose,
     /// Standard deviation of the blur, in pixels of the photo.
@@ -121,7 +121,7 @@ pub(super) fn weigh(
     drowned: f32,
     (pose, blur): (Pose, f64),
     steps: usize,
-) -> Option<Weighed> {
+) -> Option<ModelFit> {
     let (low, high) = BLUR;
     let mut pose = pose;
     let mut blur = blur.clamp(low * pixels.block, high * pixels.block);
@@ -139,7 +139,7 @@ pub(super) fn weigh(
             break;
         }
     }
-    Some(Weighed {
+    Some(ModelFit {
         pose,
         blur,
         left: fit.left,
@@ -406,7 +406,7 @@ fn normal(z: f64) -> (f64, f64) {
         (0..=round_index(2.0 * END * FINE) + 1)
             .map(|i| {
                 let z = float(i) / FINE - END;
-                (super::draw::normal_below(z), (-0.5 * z * z).exp() / std::f64::consts::TAU.sqrt())
+                (super::template::normal_below(z), (-0.5 * z * z).exp() / std::f64::consts::TAU.sqrt())
             })
             .collect()
     });

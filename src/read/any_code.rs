@@ -19,8 +19,8 @@
 use rayon::prelude::*;
 
 use super::finders::Finder;
-use super::group::expected_run;
-use super::stranger::decoded;
+use super::foreign::decoded;
+use super::triples::{Outline, UPRIGHT};
 use crate::frame::{Map, Module, PhotoPx, Point, Vector, float, round_index};
 use crate::photo::Luma;
 
@@ -48,6 +48,8 @@ const PATTERNS: usize = 600;
 const PARTNERS: usize = 24;
 /// Maximum number of triples in all, those that fit best.
 const MOST: usize = 3_000;
+/// Maximum ratio of a code's sides; less than for an event's own, since nothing else says that it is one.
+const NARROW: f64 = 2.0;
 /// Maximum error of the version told from the patterns' widths, in versions.
 const OFF: usize = 2;
 /// Minimum mean correlation of the two timing patterns with dark and light in turn. Right ones have 0.7 and
@@ -128,20 +130,15 @@ fn alike(a: &Finder, b: &Finder) -> bool {
 /// Misfit of a triple: 0 for a square's corners with the same number of modules both ways; `None` where no
 /// code looks so.
 fn misfit([corner, right, below]: [&Finder; 3]) -> Option<f64> {
-    let (u, v) = (right.centre - corner.centre, below.centre - corner.centre);
-    let (long, short) =
-        (u.length().value().max(v.length().value()), u.length().value().min(v.length().value()));
-    let sine = u.cross(v) / (long * short);
+    let Outline { ratio, sine, .. } = Outline::of(right.centre - corner.centre, below.centre - corner.centre);
     let [wide, high] = apart(&[corner, right, below]);
-    let looks = sine > 0.6 && long < 2.0 * short && (0.6..1.67).contains(&(wide / high));
-    looks.then(|| (long / short).ln() - sine.ln() + (wide / high).ln().abs())
+    let looks = sine > UPRIGHT && ratio < NARROW && (0.6..1.67).contains(&(wide / high));
+    looks.then(|| ratio.ln() - sine.ln() + (wide / high).ln().abs())
 }
 
 /// Number of modules between the patterns, from their widths along rows and along columns.
 fn apart([corner, right, below]: &[&Finder; 3]) -> [f64; 2] {
-    let (u, v) = (right.centre - corner.centre, below.centre - corner.centre);
-    let wide = expected_run([u.x, v.x], [u.y, v.y]);
-    let high = expected_run([u.y, v.y], [u.x, v.x]);
+    let [wide, high] = Outline::of(right.centre - corner.centre, below.centre - corner.centre).runs;
     let mean = |k: usize| (corner.module[k] * right.module[k] * below.module[k]).cbrt();
     [wide / mean(0), high / mean(1)]
 }

@@ -1,0 +1,344 @@
+//! Reading one photo: the cascade of starts and passes.
+//!
+//! In: an upright photo. Out: a [`PhotoReading`] with one sight for each cell, or a [`ReadError`] that says why there is none.
+//!
+//! ```text
+//!   finder patterns along lines ─▶ triples ─▶ detections (codes, with names or without)
+//!                                                 │
+//!                  ┌──────────── first camera, by the first of STARTS that leads to one
+//!                  │   1  three cards that agree
+//!                  │   2  the lattice that squares make; what they say votes for which cell is which
+//!                  │   3  a single card
+//!                  ▼
+//!       search outwards, cell by cell ─▶ last thorough pass ─▶ what hangs apart
+//!                  │
+//!    little read, and modules small?  once more from the top, with detections by area beside those along lines
+//!                  │
+//!                  ▼
+//!       each cell: a named square, another event's, empty, unread, unseen
+//! ```
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::OnceLock;
+
+use super::any_code::locate;
+use super::camera::Correspondence;
+use super::codebook::{Match, Owner};
+use super::empty::EmptyCells;
+use super::finders::Finder;
+use super::identify::{Detection, INK, Identifier};
+use super::place::{Layout, Site, card_corners, median, site_of};
+use super::pose::Pose;
+use super::reading::{Apart, BEYOND_CERTAINTY, Camera, CellReading, PhotoReading, ReadError, Sight};
+use super::search::{Bounds, Search, WallState, centre};
+use super::seek::CellDetection;
+use super::start::{self, ENOUGH_CARDS};
+use super::uncertainty::Uncertainty;
+use super::{apart, area_finders, finders, foreign, triples};
+use crate::frame::{Point, float};
+use crate::photo::{Luma, Photo};
+use crate::plan::{Cell, Grid, Printed};
+
+/// Maximum size of a module, in pixels, at which finder patterns may be missed by the scan.
+const SMALL_PX: f64 = 2.2;
+/// Minimum share of the cells in sight in which squares were read; below it there may be more to see.
+const THIN: f64 = 0.5;
+
+/// Reader of the walls of one event.
+///
+/// ```no_run
+/// # use everysquare::{photo::Photo, plan::Printed, read::Reader};
+/// # fn example(bytes: &[u8], printed: &Printed) -> Result<(), Box<dyn std::error::Error>> {
+/// let reading = Reader::new(printed).read(&Photo::open(bytes)?)?;
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Debug)]
+pub struct Reader {
+    printed: Printed,
+    layout: Layout,
+    identifier: OnceLock<Identifier>,
+}
+
+/// The codes of the event in a photo, by the place where they hang.
+#[derive(Clone, Debug)]
+struct Wall {
+    /// Wall to photo.
+    camera: Camera,
+    /// Squares, by place.
+    squares: BTreeMap<Site, CellDetection>,
+    /// Codes without a name, by place.
+    nameless: BTreeMap<Site, CellDetection>,
+    /// Number of cards that were read.
+    cards: usize,
+    /// Places where the camera is not known well enough to say what hangs there.
+    doubtful: BTreeSet<Site>,
+    /// What hangs apart.
+    apart: Apart,
+}
+
+impl Reader {
+    /// Reader for what was printed. Templates of all its codes are computed when the first photo is read, or by
+    /// [`prepare`](Self::prepare).
+    #[must_use]
+    pub fn new(printed: &Printed) -> Self {
+        Self { printed: printed.clone(), layout: Layout::of(printed), identifier: OnceLock::new() }
+    }
+
+    /// What was printed.
+    #[must_use]
+    pub fn printed(&self) -> &Printed {
+        &self.printed
+    }
+
+    /// Computes the templates of all codes, in parallel, so that the first photo does not have to wait for them.
+    pub fn prepare(&self) {
+        self.identifier();
+    }
+
+    fn identifier(&self) -> &Identifier {
+        self.identifier.get_or_init(|| Identifier::new(&self.printed))
+    }
+
+    /// Camera of the wall in a picture: all stages but the last, which says what hangs in each cell.
+    ///
+    /// # Errors
+    /// As [`read`](Self::read).
+    pub fn camera(&self, luma: &Luma) -> Result<Camera, ReadError> {
+        Ok(self.wall(luma)?.camera)
+    }
+
+    /// Reads a photo of the event's wall.
+    ///
+    /// # Errors
+    /// A [`ReadError`] where no code of the event is seen, or not enough to say which cell is which.
+    pub fn read(&self, photo: &Photo) -> Result<PhotoReading, ReadError> {
+        let wall = self.wall(&photo.luma)?;
+        let read: Vec<(Cell, Pose)> =
+            wall.squares.iter().filter_map(|(site, seen)| Some((cell_at(*site)?, seen.found.pose))).collect();
+        let empty = EmptyCells::new(&photo.colour, &wall.camera, self.printed.grid, &read, wall.cards > 0);
+        let cells: Vec<CellReading> =
+            self.printed.grid.cells().map(|cell| self.cell_reading(photo, &wall, &empty, cell)).collect();
+        Ok(PhotoReading {
+            width: photo.luma.width,
+            height: photo.luma.height,
+            codes_read: wall.cards + wall.squares.len(),
+            camera: wall.camera,
+            mirrored: mirrored(&wall.camera, &self.printed.grid),
+            px_per_module: median(
+                wall.squares.values().map(|seen| seen.found.pose.px_per_module()).collect(),
+            ),
+            worst_shift_mm: wall
+                .squares
+                .iter()
+                .map(|(site, seen)| self.shift_mm(&wall.camera, *site, seen))
+                .fold(0.0, f64::max),
+            cells,
+            apart: wall.apart,
+        })
+    }
+
+    /// The wall in a photo and what hangs on it; a second time with detections by area where little was read of small modules.
+    fn wall(&self, luma: &Luma) -> Result<Wall, ReadError> {
+        let identifier = self.identifier();
+        let patterns = finders::find(luma);
+        let crossed = triples::detect(luma, &patterns, identifier);
+        let first = self.wall_of(luma, crossed.clone());
+        let small = median(named(&crossed).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX;
+        if !small || first.as_ref().is_ok_and(|wall| !wall.thin(luma, &self.printed.grid)) {
+            return first;
+        }
+        let candidates = area_finders::find(luma, identifier);
+        let by_area = triples::verify(luma, (&candidates, area_finders::MOST_NAMELESS), identifier);
+        if named(&by_area).next().is_some() {
+            let second = self.wall_of(luma, triples::together(crossed.clone(), by_area));
+            let read = |wall: &Result<Wall, ReadError>| wall.as_ref().map_or(0, |wall| wall.squares.len());
+            if read(&second) > read(&first) {
+                return second;
+            }
+        }
+        // why nothing is known is worked out last: it takes longest where there is least to see
+        if named(&crossed).next().is_none() {
+            Err(self.nothing_known(luma, &patterns, &crossed))
+        } else {
+            first
+        }
+    }
+
+    /// The wall that codes belong to, and the rest of its squares.
+    fn wall_of(&self, luma: &Luma, mut codes: Vec<Detection>) -> Result<Wall, ReadError> {
+        if named(&codes).next().is_none() {
+            return Err(ReadError::NoCodes);
+        }
+        one_sided(&mut codes);
+        let (cards, loose) = split(&self.printed, &codes);
+        let search = Search { luma, identifier: self.identifier(), layout: self.layout, detections: &loose };
+        let state = start::first(&search, &self.printed, &cards)?;
+        let bounds = Bounds::of(&self.printed.grid);
+        let mut state = search.last_pass(state, &bounds);
+        let apart = apart::take_out(&search, &mut state, &bounds, &self.printed);
+        let uncertainty = Uncertainty::of(&state.camera, &search.correspondences(&state));
+        let doubtful = bounds.sites().filter(|site| !search.is_known_at(&uncertainty, *site)).collect();
+        let WallState { camera, cards, squares, nameless, .. } = state;
+        Ok(Wall { camera, squares, nameless, cards: cards.len(), doubtful, apart })
+    }
+
+    fn cell_reading(&self, photo: &Photo, wall: &Wall, empty: &EmptyCells<'_>, cell: Cell) -> CellReading {
+        let (printed, layout) = (&self.printed, &self.layout);
+        let site = site_of(cell);
+        let reading = |sight, certainty, corners| CellReading { cell, sight, certainty, corners, photo: 0 };
+        if let Some(seen) = wall.squares.get(&site)
+            && let Some(home) = seen.found.home()
+        {
+            let certainty = seen.found.matched.certainty(printed.squares.len() + printed.cards.len());
+            return reading(
+                Sight::Square { home, turn: seen.turn },
+                certainty,
+                Some(layout.paper_corners(&seen.found.pose)),
+            );
+        }
+        if let Some(seen) = wall.nameless.get(&site) {
+            let text = foreign::text(&photo.luma, &seen.found.pose);
+            if let Some(text) = text.filter(|text| printed.squares.iter().all(|s| s.text != *text)) {
+                let corners = layout.paper_corners(&seen.found.pose);
+                return reading(Sight::Stranger { text, turn: seen.turn }, STRANGER_CERTAINTY, Some(corners));
+            }
+        }
+        if wall.apart.cells.binary_search(&cell).is_ok() {
+            return reading(Sight::Unseen, DOUBTFUL_CERTAINTY, None);
+        }
+        if wall.doubtful.contains(&site) {
+            return reading(Sight::Unread, DOUBTFUL_CERTAINTY, None);
+        }
+        let (sight, certainty) = match empty.judge(cell) {
+            // a wall without a square shows nothing that is half a code
+            (Sight::Empty, _)
+                if wall.nameless.get(&site).is_some_and(|seen| half_a_code(&seen.found.matched)) =>
+            {
+                (Sight::Unread, 0.8)
+            }
+            judged => judged,
+        };
+        let corners = printed.grid.corners(cell).map(|p| wall.camera.wall_to_photo(p));
+        let seen = sight != Sight::Unseen && corners.iter().all(|c| c.is_finite());
+        let beyond = sight == Sight::Empty && wall.cards < ENOUGH_CARDS && wall.ends_before(site);
+        reading(
+            sight,
+            if beyond { certainty.min(BEYOND_CERTAINTY) } else { certainty },
+            seen.then_some(corners),
+        )
+    }
+
+    /// Distance of a square's middle from that of its cell, in mm.
+    fn shift_mm(&self, camera: &Camera, site: Site, seen: &CellDetection) -> f64 {
+        let middle = camera.photo_to_wall(self.layout.paper_middle(&seen.found.pose));
+        middle.map_or(0.0, |middle| middle.distance(centre(site, self.layout.side)).value())
+    }
+
+    /// Why nothing of this event is seen: nothing at all, or another event's codes.
+    fn nothing_known(&self, luma: &Luma, patterns: &[Finder], codes: &[Detection]) -> ReadError {
+        let foreign = |texts: &BTreeSet<String>| -> BTreeSet<String> {
+            let tags = texts.iter().filter_map(|text| foreign::tag(text).map(str::to_owned));
+            tags.filter(|tag| *tag != self.printed.tag).collect()
+        };
+        let mut texts: BTreeSet<String> =
+            codes.iter().filter_map(|code| foreign::text(luma, &code.pose)).collect();
+        let mut tags = foreign(&texts);
+        if tags.is_empty() {
+            // codes with more modules than an event's are told from nothing at all
+            texts.extend(locate(luma, patterns).into_iter().filter_map(|code| code.text));
+            tags = foreign(&texts);
+        }
+        if !tags.is_empty() {
+            return ReadError::Foreign(tags.into_iter().collect());
+        }
+        texts.retain(|text| foreign::tag(text) != Some(self.printed.tag.as_str()));
+        if !texts.is_empty() {
+            let short = |text: String| text.chars().take(LONGEST_TEXT).collect();
+            return ReadError::Other(texts.into_iter().take(MOST_TEXTS).map(short).collect());
+        }
+        let brightness: f64 = luma.grey.iter().step_by(97).map(|g| f64::from(*g)).sum();
+        let mean = brightness / float(luma.grey.len().div_ceil(97).max(1));
+        if mean < DARK { ReadError::TooDark } else { ReadError::NoCodes }
+    }
+}
+
+/// Whether a camera shows the wall as in a mirror: its right and its down are then seen anticlockwise.
+fn mirrored(camera: &Camera, grid: &Grid) -> bool {
+    let size = grid.size();
+    let [right, down] = camera.wall_to_straight.steps_at(Point::new(size.x / 2.0, size.y / 2.0));
+    right.cross(down) < 0.0
+}
+
+/// Whether what was compared is a code of which a part shows.
+fn half_a_code(matched: &Match) -> bool {
+    matched.explained() > HALF_A_CODE
+        && matched.weight.is_some_and(|weight| INK.contains(&weight.ink))
+        && matched.evidence() > HALF_EVIDENCE
+}
+
+/// Minimum share that the best code explains of half a code, on made walls.
+const HALF_A_CODE: f32 = 0.48;
+/// Minimum evidence for the best code where half of it shows; bare walls have less.
+const HALF_EVIDENCE: f32 = 1.0;
+/// Certainty reported for a cell whose position in the photo is uncertain.
+const DOUBTFUL_CERTAINTY: f64 = 0.3;
+/// Certainty of a code that was decoded: error correction leaves little doubt.
+const STRANGER_CERTAINTY: f64 = 0.99;
+
+fn cell_at(site: Site) -> Option<Cell> {
+    Some(Cell { row: usize::try_from(site.row).ok()?, column: usize::try_from(site.column).ok()? })
+}
+
+/// Codes of the event.
+fn named(found: &[Detection]) -> impl Iterator<Item = &Detection> {
+    found.iter().filter(|code| code.owner.is_some())
+}
+
+impl Wall {
+    /// Whether a place lies beyond the outermost squares that were read.
+    fn ends_before(&self, site: Site) -> bool {
+        let beyond = |of: fn(&Site) -> i64| {
+            let all = || self.squares.keys().map(of);
+            all().max().is_none_or(|last| of(&site) > last)
+                || all().min().is_none_or(|first| of(&site) < first)
+        };
+        beyond(|site| site.row) || beyond(|site| site.column)
+    }
+
+    /// Whether so little was read, with no card to say where all squares hang, that it may be the reader's fault.
+    fn thin(&self, luma: &Luma, grid: &Grid) -> bool {
+        let in_sight =
+            grid.cells().filter(|cell| luma.holds(self.camera.wall_to_photo(grid.centre(*cell)), 0.0));
+        self.cards < ENOUGH_CARDS && float(self.squares.len()) < THIN * float(in_sight.count())
+    }
+}
+
+/// A photo shows all its codes as they are or all as in a mirror: the fewer are dropped.
+fn one_sided(codes: &mut Vec<Detection>) {
+    let named = codes.iter().filter(|c| c.owner.is_some());
+    let (mirrored, all) = named.fold((0, 0), |(m, n), c| (m + usize::from(c.pose.mirrored()), n + 1));
+    codes.retain(|c| c.pose.mirrored() == (mirrored * 2 > all));
+}
+
+/// Cards with their places, and the codes that are not cards.
+fn split(printed: &Printed, codes: &[Detection]) -> (Vec<Correspondence>, Vec<Detection>) {
+    let (mut cards, mut loose) = (Vec::new(), Vec::new());
+    for code in codes {
+        match code.owner {
+            Some(Owner::Card(at)) => {
+                let wall = card_corners(&printed.cards[at]);
+                cards.push(Correspondence { wall, photo: code.pose.corners() });
+            }
+            _ => loose.push(*code),
+        }
+    }
+    (cards, loose)
+}
+
+/// Maximum number of foreign texts that are reported, and the length to which each is cut: enough to know a poster by.
+const MOST_TEXTS: usize = 3;
+const LONGEST_TEXT: usize = 40;
+/// Mean grey level below which a photo without a code is too dark: what a phone shows of a room with its lights off has 5 to 20;
+/// common practice, no source.
+const DARK: f64 = 28.0;
