@@ -7,7 +7,7 @@ use super::{CliError, Console, Outcome, progress};
 use crate::frame::{float, round_index};
 use crate::picture::Picture;
 use crate::plan::Folder;
-use crate::rehearse::{Cards, Faults, Made, Options, State, make_watched};
+use crate::rehearse::{Cards, Faults, Made, Options, Printer, State, make_watched};
 use crate::words::{Sentence, as_typed, one_of};
 
 /// Steps of the progress bar.
@@ -64,6 +64,9 @@ pub struct Args {
     /// Which cards hang.
     #[arg(long, value_name = "WHICH", value_parser = cards, default_value = "all")]
     cards: Cards,
+    /// How well the codes were printed.
+    #[arg(long, value_name = "WHICH", value_parser = printer, default_value = "good")]
+    printer: Printer,
     #[command(flatten)]
     photo: PhotoArgs,
 }
@@ -187,6 +190,7 @@ fn options(args: &Args, seed: u64, cells: usize) -> Options {
     let mut options = Options::varied(seed);
     options.faults = faults;
     options.cards = args.cards;
+    options.printer = args.printer;
     (options.width, options.height) = (photo.width, photo.height);
     options.min_px_per_module = photo.min_px_per_module;
     let pose = &mut options.pose;
@@ -235,12 +239,23 @@ fn explain(args: &Args, made: &Made, [made_at, truth]: &[PathBuf; 2], console: &
 }
 
 fn cards(text: &str) -> Result<Cards, Refused> {
-    match text {
-        "all" => Ok(Cards::All),
-        "corners" => Ok(Cards::Corners),
-        "none" => Ok(Cards::None),
-        _ => Err(Refused::new(
-            Sentence::new("typed-choice").with("choices", one_of(&["all", "corners", "none"])),
-        )),
-    }
+    choice(text, &[("all", Cards::All), ("corners", Cards::Corners), ("none", Cards::None)])
+}
+
+fn printer(text: &str) -> Result<Printer, Refused> {
+    let printers = [
+        ("good", Printer::default()),
+        ("pale", Printer::PALE),
+        ("streaks", Printer::STREAKY),
+        ("draft", Printer::DRAFT),
+        ("runny", Printer::RUNNY),
+    ];
+    choice(text, &printers)
+}
+
+/// What a word stands for among those that may be typed.
+fn choice<T: Copy>(text: &str, all: &[(&str, T)]) -> Result<T, Refused> {
+    let words: Vec<&str> = all.iter().map(|(word, _)| *word).collect();
+    let meant = all.iter().find(|(word, _)| *word == text).map(|(_, meant)| *meant);
+    meant.ok_or_else(|| Refused::new(Sentence::new("typed-choice").with("choices", one_of(&words))))
 }

@@ -50,6 +50,7 @@ mod light;
 mod model;
 mod options;
 mod paper;
+mod printer;
 mod render;
 mod sensor;
 mod truth;
@@ -66,6 +67,7 @@ use crate::plan::Printed;
 pub use crate::judge::State;
 pub use file::stored_from_upright;
 pub use options::{Backing, Cards, Faults, Hanging, Light, Options, Pose, Sensor};
+pub use printer::Printer;
 pub use truth::{CameraTruth, CardTruth, CellTruth, Condition, ModulePx, Truth};
 
 /// What [`make`] gives.

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::RehearseError;
 use super::chance::{Purpose, stream};
+use super::printer::Printer;
 use crate::words::Sentence;
 
 /// Everything that decides how a made photo looks. All of it has a default; equal options give equal bytes.
@@ -39,6 +40,9 @@ pub struct Options {
     pub people: usize,
     /// Whether a ladder stands in front of the wall.
     pub ladder: bool,
+    /// How well the codes were printed.
+    #[serde(skip_serializing_if = "Printer::is_good")]
+    pub printer: Printer,
     /// How much less true than usual the drawings are, 0 … 4: a factor for wobble, shift, zoom, tint and margins.
     #[serde(skip_serializing_if = "is_one")]
     pub unsteady: f64,
@@ -216,6 +220,7 @@ impl Default for Options {
             backing_lines: false,
             people: 0,
             ladder: false,
+            printer: Printer::default(),
             unsteady: 1.0,
         }
     }
@@ -320,6 +325,7 @@ impl Options {
             "error-rehearse-range-mm",
             "error-rehearse-range-degrees",
         );
+        let ink = &self.printer;
         let ranges = [
             ("error-rehearse-option-width", float(self.width), 64.0, 8000.0, px),
             ("error-rehearse-option-height", float(self.height), 64.0, 8000.0, px),
@@ -352,6 +358,10 @@ impl Options {
             ("error-rehearse-option-orientation", f64::from(s.orientation), 1.0, 8.0, bare),
             ("error-rehearse-option-unsteady", self.unsteady, 0.0, 4.0, bare),
             ("error-rehearse-option-people", float(self.people), 0.0, 4.0, bare),
+            ("error-rehearse-option-ink-runs", ink.ink_runs_mm, 0.0, 0.2, mm),
+            ("error-rehearse-option-density", ink.density, 0.1, 1.0, bare),
+            ("error-rehearse-option-streaks", ink.streaks, 0.0, 1.0, bare),
+            ("error-rehearse-option-draft", ink.draft, 0.0, 1.0, bare),
         ];
         for (name, value, low, high, range) in ranges {
             if !(low..=high).contains(&value) {

@@ -15,6 +15,7 @@ use super::faults::Hung;
 use super::grain::Grain;
 use super::options::{Backing, Options};
 use super::paper::{INK, WHITE};
+use super::printer::Printer;
 use crate::frame::{float, narrow};
 use crate::picture::Picture;
 
@@ -32,6 +33,7 @@ pub(super) struct Wall {
     backing: Backing,
     /// Side of a cell where lines between the cells are drawn on the backing.
     lines_mm: Option<f64>,
+    printer: Printer,
     size: [f64; 2],
     /// Linear level, 0 … 1, of an sRGB byte.
     linear: [f32; 256],
@@ -75,7 +77,8 @@ impl Wall {
             // IEC 61966-2-1.
             narrow(if level <= 0.04045 { level / 12.92 } else { ((level + 0.055) / 1.055).powf(2.4) })
         });
-        Self { layers, bins, grain, backing: options.backing, lines_mm, size, linear }
+        let (backing, printer) = (options.backing, options.printer);
+        Self { layers, bins, grain, backing, lines_mm, printer, size, linear }
     }
 
     /// Width and height of all cells together, in mm.
@@ -118,7 +121,7 @@ impl Wall {
             return false;
         };
         let blot = if sheet.scribble.is_some() { 4.0 } else { 0.0 };
-        sheet.code.distance(strike.at[0], strike.at[1]) < self.bins.pixel_mm + blot
+        sheet.code.distance(strike.at[0], strike.at[1]) < self.bins.pixel_mm + blot + self.printer.reach_mm()
     }
 
     /// The light that comes back from what a ray strikes, linear, 1 from a perfect white.
@@ -133,7 +136,7 @@ impl Wall {
                 let crease = 1.0 + 0.03 * self.grain.broad(strike.at[0] * 2.0, strike.at[1] * 6.0);
                 return self.lit(*srgb).map(|level| level * shade * crease);
             }
-            Body::Sheet(sheet) => sheet.colour(strike.at, &self.grain),
+            Body::Sheet(sheet) => sheet.colour(strike.at, &self.grain, &self.printer),
         };
         self.lit(seen).map(|level| level * shade)
     }
@@ -194,7 +197,7 @@ impl Wall {
 
 impl Sheet {
     /// sRGB colour at a place on the paper.
-    fn colour(&self, at: [f64; 2], grain: &Grain) -> [u8; 3] {
+    fn colour(&self, at: [f64; 2], grain: &Grain, printer: &Printer) -> [u8; 3] {
         let [u, v] = at;
         let code = &self.code;
         if let Some(paint) = self.scribble {
@@ -209,7 +212,15 @@ impl Sheet {
         if x >= 0.0 && y >= 0.0 && x < side && y < side {
             let (column, row) =
                 (crate::frame::floor_index(x / code.module), crate::frame::floor_index(y / code.module));
-            return if self.modules.dark(column, row) { INK } else { WHITE };
+            if printer.is_good() {
+                return if self.modules.dark(column, row) { INK } else { WHITE };
+            }
+        }
+        if !printer.is_good() && code.distance(u, v) < printer.reach_mm().max(1e-9) {
+            let ink = printer.ink(&self.modules, [x, y], code.module, self.of.number(), grain);
+            let under = if code.distance(u, v) < 0.0 { WHITE } else { self.texture.at(u, v) };
+            let mixed = |k: usize| f32::from(under[k]) + (f32::from(INK[k]) - f32::from(under[k])) * ink;
+            return [0, 1, 2].map(|k| crate::frame::round_byte(f64::from(mixed(k))));
         }
         self.texture.at(u, v)
     }

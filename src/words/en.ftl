@@ -453,6 +453,7 @@ help-rehearse-drawn-turned = How many drawings are turned on their paper
 help-rehearse-undrawn = How many squares are still white
 help-rehearse-permute-all = Hang every square in the wrong spot
 help-rehearse-cards = Which edge cards are up: all, corners or none
+help-rehearse-printer = How the codes were printed: good, pale (little toner), streaks, draft (ink-saving) or runny (ink that spreads)
 help-rehearse-width = Width of the photo, in pixels
 help-rehearse-height = Height of the photo, in pixels
 help-rehearse-min-px-per-module = Make the photo large enough for this many pixels per module (the smallest block of a code)
@@ -1335,6 +1336,10 @@ error-rehearse-option-sharpening = the sharpening
 error-rehearse-option-quality = the JPEG quality
 error-rehearse-option-orientation = the orientation
 error-rehearse-option-people = the number of people
+error-rehearse-option-ink-runs = how far ink spreads
+error-rehearse-option-density = how dark the ink is
+error-rehearse-option-streaks = how much toner is missing in streaks
+error-rehearse-option-draft = how much ink is left out between rows of dots
 error-rehearse-option-unsteady = how shaky the drawings are
 
 ## errors: printing

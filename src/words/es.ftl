@@ -469,6 +469,7 @@ help-rehearse-drawn-turned = Cuántos dibujos están girados en su papel
 help-rehearse-undrawn = Cuántos cuadros están todavía en blanco
 help-rehearse-permute-all = Colgar cada cuadro en un lugar que no es el suyo
 help-rehearse-cards = Qué tarjetas de borde hay: all (todas), corners (las de las esquinas) o none (ninguna)
+help-rehearse-printer = Cómo se imprimieron los códigos: good (bien), pale (con poco tóner), streaks (con rayas), draft (en borrador) o runny (con tinta corrida)
 help-rehearse-width = Ancho de la foto en píxeles
 help-rehearse-height = Altura de la foto en píxeles
 help-rehearse-min-px-per-module = Hacer la foto lo bastante grande para que cada módulo (el bloque más pequeño de un código) tenga al menos estos píxeles
@@ -1351,6 +1352,10 @@ error-rehearse-option-sharpening = el enfoque artificial
 error-rehearse-option-quality = la calidad del JPEG
 error-rehearse-option-orientation = la orientación
 error-rehearse-option-people = el número de personas
+error-rehearse-option-ink-runs = cuánto se corre la tinta
+error-rehearse-option-density = qué tan oscura es la tinta
+error-rehearse-option-streaks = cuánto tóner falta en las rayas
+error-rehearse-option-draft = cuánta tinta falta entre las filas de puntos
 error-rehearse-option-unsteady = qué tan temblorosos son los dibujos
 
 ## errors: printing

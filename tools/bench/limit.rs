@@ -32,7 +32,7 @@ use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
 use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag, Turn};
 use everysquare::read::{CellReading, Reader, Sight};
-use everysquare::rehearse::{Backing, Cards, CellTruth, Faults, Options, Truth, make};
+use everysquare::rehearse::{Backing, Cards, CellTruth, Faults, Options, Printer, Truth, make};
 use rayon::prelude::*;
 
 use patch::Sensor;
@@ -48,17 +48,29 @@ struct Condition {
     px_per_module: f64,
     camera: Sensor,
     cards: Cards,
+    printer: Printer,
 }
 
-const CONDITIONS: [Condition; 8] = [
-    Condition { name: "sharp-0.8", px_per_module: 0.8, camera: SHARP, cards: Cards::All },
-    Condition { name: "sharp-0.8-corners", px_per_module: 0.8, camera: SHARP, cards: Cards::Corners },
-    Condition { name: "soft-1.0", px_per_module: 1.0, camera: SOFT, cards: Cards::All },
-    Condition { name: "sharp-1.3-none", px_per_module: 1.3, camera: SHARP, cards: Cards::None },
-    Condition { name: "sharp-1.5-none", px_per_module: 1.5, camera: SHARP, cards: Cards::None },
-    Condition { name: "soft-1.5-none", px_per_module: 1.5, camera: SOFT, cards: Cards::None },
-    Condition { name: "sharp-2.0-none", px_per_module: 2.0, camera: SHARP, cards: Cards::None },
-    Condition { name: "soft-2.0-none", px_per_module: 2.0, camera: SOFT, cards: Cards::None },
+impl Condition {
+    const fn new(name: &'static str, px_per_module: f64, camera: Sensor, cards: Cards) -> Self {
+        let printer = Printer { ink_runs_mm: 0.0, density: 1.0, streaks: 0.0, draft: 0.0 };
+        Self { name, px_per_module, camera, cards, printer }
+    }
+}
+
+const CONDITIONS: [Condition; 12] = [
+    Condition::new("sharp-0.8", 0.8, SHARP, Cards::All),
+    Condition::new("sharp-0.8-corners", 0.8, SHARP, Cards::Corners),
+    Condition::new("soft-1.0", 1.0, SOFT, Cards::All),
+    Condition::new("sharp-1.3-none", 1.3, SHARP, Cards::None),
+    Condition::new("sharp-1.5-none", 1.5, SHARP, Cards::None),
+    Condition::new("soft-1.5-none", 1.5, SOFT, Cards::None),
+    Condition::new("sharp-2.0-none", 2.0, SHARP, Cards::None),
+    Condition::new("soft-2.0-none", 2.0, SOFT, Cards::None),
+    Condition { printer: Printer::PALE, ..Condition::new("pale-1.0", 1.0, SHARP, Cards::All) },
+    Condition { printer: Printer::STREAKY, ..Condition::new("streaks-1.0", 1.0, SHARP, Cards::All) },
+    Condition { printer: Printer::DRAFT, ..Condition::new("draft-1.0", 1.0, SHARP, Cards::All) },
+    Condition { printer: Printer::RUNNY, ..Condition::new("runny-1.0", 1.0, SHARP, Cards::All) },
 ];
 
 /// What the walls of a condition gave.
@@ -120,6 +132,7 @@ fn options(seed: u64, condition: &Condition) -> Options {
     (options.width, options.height) = (640, 480);
     options.min_px_per_module = Some(condition.px_per_module);
     options.cards = condition.cards;
+    options.printer = condition.printer;
     options.backing = [Backing::White, Backing::Grey, Backing::Coloured, Backing::Wood][small(seed, 8, 4)];
     let Sensor { blur_px, noise, quality } = condition.camera;
     (options.sensor.blur_px, options.sensor.noise, options.sensor.jpeg_quality) = (blur_px, noise, quality);

@@ -97,6 +97,16 @@ pub(in crate::rehearse) enum Of {
     Card(usize),
 }
 
+impl Of {
+    /// Its number among all papers that were printed: even ones are squares.
+    pub(in crate::rehearse) fn number(self) -> usize {
+        match self {
+            Self::Square(index) => 2 * index,
+            Self::Card(index) => 2 * index + 1,
+        }
+    }
+}
+
 /// A printed paper.
 #[derive(Clone, Debug)]
 pub(in crate::rehearse) struct Sheet {
