@@ -96,7 +96,7 @@ fn around(
 
 /// Whether a name is sure without a place on the wall to support it.
 fn is_sure(code: &Detection, printed: &Printed) -> bool {
-    code.matched.certainty(printed.squares.len() + printed.cards.len()) >= SURE
+    code.evidence.certainty(printed.squares.len() + printed.cards.len()) >= SURE
 }
 
 /// Whether a code is that of a square on the wall.

@@ -58,8 +58,6 @@ const VIEWS: [Rendering; 18] = [
 const PLAIN: usize = 6;
 /// Maximum number of views in which one place is compared with the codes: those whose shared part fits best.
 const VIEWS_TRIED: usize = 3;
-/// Number of best codes that a comparison returns.
-pub(super) const RANKED: usize = 5;
 
 /// Preparation of the samples under a pose before they are compared.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
@@ -102,50 +100,6 @@ pub struct Codebook {
     owner: Vec<Owner>,
     modules: Vec<Modules>,
     sheets: [OnceLock<Templates>; VIEWS.len()],
-}
-
-/// Fit of a code to the photo's own pixels by the forward model.
-#[derive(Copy, Clone, Debug, PartialEq)]
-pub struct Weight {
-    /// Residual of the fit as a share of the variation that light alone leaves, 0 … 1.
-    pub left: f32,
-    /// Ratio of the mean squared residual where codes differ to that over finder patterns and timing.
-    pub rest: f32,
-    /// Log likelihood ratio of the best code to the second best.
-    pub lead: f32,
-    /// Standard deviation of the blur, in pixels of the photo.
-    pub blur: f32,
-    /// Standard deviation of the blur, in modules.
-    pub blur_modules: f32,
-    /// Power of the residual that looks like modules of another colour, over that of pure noise: 1 where all
-    /// is noise.
-    pub flips: f32,
-    /// Darkness of the ink, as a share of the paper's brightness.
-    pub ink: f32,
-}
-
-/// Outcome of one comparison with the codebook.
-#[derive(Copy, Clone, Debug, PartialEq)]
-pub struct Match {
-    /// Index in the codebook of the best code.
-    pub best: usize,
-    /// Score of the best code: correlation of what is seen with its own part, −1 … 1.
-    pub score: f32,
-    /// Score of the second best code, −1 … 1.
-    pub second: f32,
-    /// Correlation of what is seen with the shared part, −1 … 1.
-    pub shared: f32,
-    /// Ratio of the measured contrast of the best code's own part to what the shared part's contrast
-    /// predicts.
-    ///
-    /// 1 for that very code, less for one that is only like it.
-    pub strength: f32,
-    /// Whether the view was one bleached by more than 0.3 of full dark.
-    pub bleached: bool,
-    /// Fit of the best code to the photo's pixels; `None` where it was not weighed.
-    pub weight: Option<Weight>,
-    /// Indices in the codebook of the best codes, best first.
-    pub(super) ranked: [usize; RANKED],
 }
 
 impl Codebook {

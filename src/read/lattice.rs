@@ -130,7 +130,7 @@ pub fn quarters_between(pose: &Pose, u: Vector<PhotoPx>) -> Option<u32> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::codebook::{Match, RANKED};
+    use super::super::decision::{Compared, Evidence, RANKED};
     use super::super::place::whole;
     use super::super::pose::HALF;
     use super::*;
@@ -138,15 +138,17 @@ mod tests {
     use proptest::prelude::*;
 
     const LAYOUT: Layout = Layout { side: 127.0, module: 0.6, code: Point::new(106.4, 106.4) };
-    const MATCH: Match = Match {
-        best: 0,
-        score: 0.9,
-        second: 0.2,
-        shared: 0.8,
-        strength: 1.0,
-        bleached: false,
-        weight: None,
-        ranked: [0; RANKED],
+    const EVIDENCE: Evidence = Evidence {
+        compared: Compared {
+            best: 0,
+            score: 0.9,
+            second: 0.2,
+            shared: 0.8,
+            strength: 1.0,
+            bleached: false,
+            ranked: [0; RANKED],
+        },
+        fitted: None,
     };
 
     /// A square's code as a tilted camera sees it, 2.5 px a mm.
@@ -160,7 +162,7 @@ mod tests {
         };
         let pose =
             Pose { centre: at(0.0, 0.0), u: at(1.0, 0.0) - at(0.0, 0.0), v: at(0.0, 1.0) - at(0.0, 0.0) };
-        Detection { pose, owner: None, matched: MATCH }
+        Detection { pose, owner: None, evidence: EVIDENCE }
     }
 
     proptest! {

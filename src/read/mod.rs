@@ -47,6 +47,7 @@ pub mod triples;
 // verify
 mod align;
 pub mod codebook;
+pub mod decision;
 pub mod identify;
 mod model_fit;
 pub mod pose;

@@ -1,4 +1,4 @@
-//! Weighing: the fit of one code to the photo's own pixels, by a forward model of print, blur and light.
+//! Model fit: the fit of one code to the photo's own pixels, by a forward model of print, blur and light.
 //!
 //! In go a pose, good to a fraction of a module, and a code; out comes the residual that this very code
 //! leaves of the pixels under the pose:
@@ -96,7 +96,7 @@ pub(super) struct ModelFit {
     /// Standard deviation of the blur, in pixels of the photo.
     pub(super) blur: f64,
     /// Residual sum of squares, in grey levels squared.
-    pub(super) left: f64,
+    pub(super) residual: f64,
     /// Mean squared residual over finder patterns and timing, and over the other modules.
     pub(super) known_and_rest: [f64; 2],
     /// Residual sum of squares of light alone, without the code.
@@ -115,7 +115,7 @@ pub(super) struct ModelFit {
 ///
 /// `drowned` is the darkness, as a share of full dark, below which a place shows as paper. `None` where the
 /// model cannot be set up at the start.
-pub(super) fn weigh(
+pub(super) fn fit(
     pixels: &Pixels,
     code: &Modules,
     drowned: f32,
@@ -131,7 +131,7 @@ pub(super) fn weigh(
         let Some((next_pose, next_blur, moved)) = fit.step(&pose, blur, first) else { break };
         let next_blur = next_blur.clamp(low * pixels.block, high * pixels.block);
         let Some(next) = Fit::at(pixels, code, drowned, &next_pose, next_blur) else { break };
-        if next.left > fit.left {
+        if next.residual > fit.residual {
             break;
         }
         (pose, blur, fit) = (next_pose, next_blur, next);
@@ -142,7 +142,7 @@ pub(super) fn weigh(
     Some(ModelFit {
         pose,
         blur,
-        left: fit.left,
+        residual: fit.residual,
         known_and_rest: fit.known_and_rest,
         without: fit.without,
         flips: flips(pixels, &fit.errors, &pose, blur),
@@ -160,7 +160,7 @@ struct Fit {
     right: Unknowns,
     /// Coefficients of the light, in the order of `Seen::lit`: constant, two slopes, four sides, contrast.
     light: [f64; LIGHTS],
-    left: f64,
+    residual: f64,
     known_and_rest: [f64; 2],
     without: f64,
     sides_least: f64,
@@ -231,7 +231,7 @@ impl Fit {
             normal: Normal::zeros(),
             right: Unknowns::zeros(),
             light: light.into(),
-            left: 0.0,
+            residual: 0.0,
             known_and_rest: [0.0; 2],
             without,
             sides_least: least,
@@ -248,7 +248,7 @@ impl Fit {
             let row = Unknowns::from_iterator(pose.into_iter().chain(lit));
             fit.normal += row * row.transpose();
             fit.right += row * error;
-            fit.left += error * error;
+            fit.residual += error * error;
             fit.errors.push(error);
             for (k, weight) in [s.known, 1.0 - s.known].into_iter().enumerate() {
                 fit.known_and_rest[k] += weight * error * error;

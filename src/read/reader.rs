@@ -23,10 +23,11 @@ use std::sync::OnceLock;
 
 use super::any_code::locate;
 use super::camera::Correspondence;
-use super::codebook::{Match, Owner};
+use super::codebook::Owner;
+use super::decision::{Evidence, INK};
 use super::empty::EmptyCells;
 use super::finders::Finder;
-use super::identify::{Detection, INK, Identifier};
+use super::identify::{Detection, Identifier};
 use super::place::{Layout, Site, card_corners, median, site_of};
 use super::pose::Pose;
 use super::reading::{Apart, BEYOND_CERTAINTY, Camera, CellReading, PhotoReading, ReadError, Sight};
@@ -190,7 +191,7 @@ impl Reader {
         if let Some(seen) = wall.squares.get(&site)
             && let Some(home) = seen.found.home()
         {
-            let certainty = seen.found.matched.certainty(printed.squares.len() + printed.cards.len());
+            let certainty = seen.found.evidence.certainty(printed.squares.len() + printed.cards.len());
             return reading(
                 Sight::Square { home, turn: seen.turn },
                 certainty,
@@ -213,7 +214,7 @@ impl Reader {
         let (sight, certainty) = match empty.judge(cell) {
             // a wall without a square shows nothing that is half a code
             (Sight::Empty, _)
-                if wall.nameless.get(&site).is_some_and(|seen| half_a_code(&seen.found.matched)) =>
+                if wall.nameless.get(&site).is_some_and(|seen| half_a_code(&seen.found.evidence)) =>
             {
                 (Sight::Unread, 0.8)
             }
@@ -271,10 +272,10 @@ fn mirrored(camera: &Camera, grid: &Grid) -> bool {
 }
 
 /// Whether what was compared is a code of which a part shows.
-fn half_a_code(matched: &Match) -> bool {
-    matched.explained() > HALF_A_CODE
-        && matched.weight.is_some_and(|weight| INK.contains(&weight.ink))
-        && matched.evidence() > HALF_EVIDENCE
+fn half_a_code(evidence: &Evidence) -> bool {
+    evidence.compared.explained() > HALF_A_CODE
+        && evidence.fitted.is_some_and(|fitted| INK.contains(&fitted.ink))
+        && evidence.log_odds() > HALF_EVIDENCE
 }
 
 /// Minimum share that the best code explains of half a code, on made walls.

@@ -352,8 +352,8 @@ impl Search<'_> {
     /// A code that leaves no doubt is as sharp as it needs to be.
     fn is_implausible(&self, known: &WallState, found: &Detection) -> bool {
         let blurred = || {
-            let weight = found.matched.weight.filter(|_| !found.matched.is_unambiguous())?;
-            Some(weight.blur > BLURRED * self.blur_at(known, found.pose.centre)?)
+            let fitted = found.evidence.fitted.filter(|_| !found.evidence.compared.is_unambiguous())?;
+            Some(fitted.blur > BLURRED * self.blur_at(known, found.pose.centre)?)
         };
         match found.owner {
             Some(Owner::Card(_)) => true,

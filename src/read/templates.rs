@@ -1,6 +1,6 @@
 //! Templates of all codes of an event in one view, and the comparison of a sampled place with them.
 
-use super::codebook::{Match, RANKED};
+use super::decision::{Compared, RANKED};
 use super::template::{
     LATTICE, PLACES, dot, draw, even_out, normalise, offset, project_out, single, weights,
 };
@@ -87,7 +87,7 @@ impl Templates {
     }
 
     /// Compares what is seen, one level a place, with the codes at these indices of the codebook.
-    pub(super) fn compare(&self, seen: &[f32], among: &[usize]) -> Match {
+    pub(super) fn compare(&self, seen: &[f32], among: &[usize]) -> Compared {
         let mut rest = seen.to_vec();
         self.darken(&mut rest);
         let power = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
@@ -105,12 +105,11 @@ impl Templates {
         }
         let [(score, best), (second, _), ..] = ranked;
         let expected = common * self.strength.get(best).copied().unwrap_or(1.0);
-        Match {
+        Compared {
             best,
             score,
             second,
             shared: common / power,
-            weight: None,
             bleached: self.view.drowned > 0.3,
             strength: score * left / expected.max(f32::MIN_POSITIVE),
             ranked: ranked.map(|(_, at)| at),

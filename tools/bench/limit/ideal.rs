@@ -48,8 +48,14 @@ fn shares(pose: &Pose, side: usize, blur_px: f64) -> Vec<Vec<(usize, f64)>> {
 /// Which square's code explains the photo best.
 pub fn best(printed: &Printed, scene: &Scene, (pose, blur_px): (&Pose, f64), luma: &Luma) -> Option<usize> {
     let side = luma.width;
-    let blank =
-        Scene { code: None, over: scene.over, white: scene.white, around: scene.around, light: scene.light };
+    let blank = Scene {
+        code: None,
+        print: scene.print,
+        over: scene.over,
+        white: scene.white,
+        around: scene.around,
+        light: scene.light,
+    };
     let white = blank.blurred(pose, side, blur_px);
     let full = Scene::DARK * scene.light.0;
     let shares = shares(pose, side, blur_px);

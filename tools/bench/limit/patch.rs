@@ -68,9 +68,97 @@ pub enum Over {
     },
 }
 
+/// How a code was printed.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub enum Print {
+    Good,
+    /// Ink that runs so far beyond each dark module, in modules.
+    Runny(f64),
+    /// Toner of a part of good black's density.
+    Pale(f64),
+    /// Bands across which a part of the toner is missing: along the rows or the columns, width of a band and of the space between
+    /// two, in modules, and where they begin.
+    Streaks {
+        missing: f64,
+        along_rows: bool,
+        wide: f64,
+        apart: f64,
+        from: f64,
+    },
+    /// Rows of dots so high, in modules, every second of them with a part of the ink only, and a part of all dots missing.
+    Draft {
+        missing: f64,
+        high: f64,
+        dropped: f64,
+    },
+}
+
+impl Print {
+    pub const NAMES: [&str; 5] = ["good", "runny", "pale", "streaks", "draft"];
+
+    /// The number of its kind.
+    pub fn kind(self) -> usize {
+        match self {
+            Self::Good => 0,
+            Self::Runny(_) => 1,
+            Self::Pale(_) => 2,
+            Self::Streaks { .. } => 3,
+            Self::Draft { .. } => 4,
+        }
+    }
+
+    /// Four of ten are good.
+    pub fn drawn(chance: &mut Chance) -> Self {
+        match chance.pick(10) {
+            0..4 => Self::Good,
+            4 | 5 => Self::Runny(chance.between(0.0, 0.25)),
+            6 => Self::Pale(chance.between(0.2, 0.6)),
+            7 | 8 => Self::Streaks {
+                missing: chance.between(0.5, 0.95),
+                along_rows: chance.pick(4) == 0,
+                wide: chance.between(0.5, 2.5),
+                apart: chance.between(3.0, 10.0),
+                from: chance.between(0.0, 10.0),
+            },
+            _ => Self::Draft {
+                missing: chance.between(0.5, 0.95),
+                high: chance.between(0.15, 0.35),
+                dropped: chance.between(0.0, 0.3),
+            },
+        }
+    }
+
+    /// How much ink lies at a place of a code, 0 … 1.
+    fn ink(self, code: &Modules, x: f64, y: f64) -> f64 {
+        let dark = |x: f64, y: f64| {
+            (0.0..SIDE).contains(&x) && (0.0..SIDE).contains(&y) && code.dark(floor_index(x), floor_index(y))
+        };
+        let inked = |by: f64| {
+            let steps = [-by, 0.0, by];
+            steps.iter().any(|dx| steps.iter().any(|dy| dark(x + dx, y + dy)))
+        };
+        match self {
+            Self::Good => f64::from(u8::from(dark(x, y))),
+            Self::Runny(by) => f64::from(u8::from(inked(by))),
+            Self::Pale(density) => density * f64::from(u8::from(dark(x, y))),
+            Self::Streaks { .. } | Self::Draft { .. } if !dark(x, y) => 0.0,
+            Self::Streaks { missing, along_rows, wide, apart, from } => {
+                let across = if along_rows { y } else { x };
+                if (across + from).rem_euclid(wide + apart) < wide { 1.0 - missing } else { 1.0 }
+            }
+            Self::Draft { missing, high, dropped } => {
+                let place = |at: f64| u64::try_from(floor_index((at + 100.0) / high)).unwrap_or(0);
+                let lost = Chance((place(x) << 24) ^ place(y)).between(0.0, 1.0) < dropped;
+                if lost || place(y) % 2 == 1 { 1.0 - missing } else { 1.0 }
+            }
+        }
+    }
+}
+
 /// What lies where, in modules from the code's top left corner.
 pub struct Scene {
     pub code: Option<Modules>,
+    pub print: Print,
     pub over: Over,
     /// So far from the code its surroundings stay white, in modules.
     pub white: f64,
@@ -113,8 +201,8 @@ impl Scene {
             let patch = |v: f64| u64::try_from(floor_index((v + 1000.0) / side)).unwrap_or(0);
             return Chance(seed ^ (patch(x) << 20) ^ patch(y)).between(0.1, 0.9);
         }
-        let dark = |code: &Modules| x >= 0.0 && y >= 0.0 && code.dark(floor_index(x), floor_index(y));
-        if self.code.as_ref().is_some_and(dark) { INK } else { PAPER }
+        let ink = self.code.as_ref().map_or(0.0, |code| self.print.ink(code, x, y));
+        PAPER + (INK - PAPER) * ink
     }
 
     fn level(&self, x: f64, y: f64) -> f64 {

@@ -1,6 +1,6 @@
 //! Many single codes, a third of them none of the event's: how sure the reader is, and how often it is right.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use everysquare::frame::{float, round_signed};
 use everysquare::photo::Luma;
@@ -15,7 +15,7 @@ use everysquare::read::pose::Pose;
 use everysquare::read::seek::{THOROUGH, seek};
 use rayon::prelude::*;
 
-use super::patch::{Chance, Over, Scene, Sensor, pose, rough};
+use super::patch::{Chance, Over, Print, Scene, Sensor, pose, rough};
 use super::{Outcome, ideal};
 
 /// What hangs there.
@@ -64,6 +64,7 @@ pub struct Trial {
     pub ideal: bool,
     pub found: Option<Detection>,
     pub sensor: Sensor,
+    pub print: Print,
 }
 
 impl Trial {
@@ -145,6 +146,9 @@ fn drawing(code: &Modules, chance: &mut Chance) -> Outcome<Modules> {
     Ok(Modules::from_hex(&hex)?)
 }
 
+/// Keeps the chance of the printers apart from all other chance.
+const PRINTERS: u64 = 0x5bd1_e995_0000_0000;
+
 /// Makes a code with a module of so many pixels and looks at it.
 pub fn trial(event: &Event, seed: u64, px: f64, sensor: Sensor, clear: bool) -> Outcome<Trial> {
     let mut chance = Chance(seed);
@@ -158,8 +162,10 @@ pub fn trial(event: &Event, seed: u64, px: f64, sensor: Sensor, clear: bool) -> 
         Kind::Nothing => None,
     };
     let hidden = matches!(kind, Kind::Partly | Kind::OtherPartly);
+    let print = if clear { Print::Good } else { Print::drawn(&mut Chance(seed ^ PRINTERS)) };
     let scene = Scene {
         code,
+        print,
         over: if hidden { over(&mut chance) } else { Over::Nothing },
         white: chance.between(0.5, 5.0),
         around: (chance.between(2.0, 12.0), seed),
@@ -175,14 +181,14 @@ pub fn trial(event: &Event, seed: u64, px: f64, sensor: Sensor, clear: bool) -> 
         rough(&truth, &mut chance),
         matches!(kind, Kind::Own | Kind::Partly) || seed.is_multiple_of(8),
     );
-    let best = found.map(|found| event.identifier.owner(found.matched.best));
+    let best = found.map(|found| event.identifier.owner(found.evidence.compared.best));
     let turned = found.is_some_and(|found| found.pose.u.dot(truth.u) > 0.0);
     let right = matches!(kind, Kind::Own | Kind::Partly) && best == Some(Owner::Square(own.cell)) && turned;
     let named = found.is_some_and(|found| found.owner.is_some());
     let codes = event.printed.squares.len() + event.printed.cards.len();
-    let certainty = found.map_or(0.0, |found| found.matched.certainty(codes));
+    let certainty = found.map_or(0.0, |found| found.evidence.certainty(codes));
     let ideal = clear && ideal::best(&event.printed, &scene, (&truth, sensor.blur_px), &luma) == Some(at);
-    Ok(Trial { kind, px, right, named, certainty, ideal, found, sensor })
+    Ok(Trial { kind, px, right, named, certainty, ideal, found, sensor, print })
 }
 
 /// So many trials a size and camera.
@@ -233,6 +239,21 @@ pub fn say(trials: &[Trial]) {
             let (px, blur) = (first.px, first.sensor.blur_px);
             println!("  {px} px a module, blur {blur} px: {named} of {} clear codes named", of.len());
         }
+    }
+    for (at, printer) in Print::NAMES.iter().enumerate() {
+        let of: Vec<&Trial> =
+            trials.iter().filter(|t| t.kind == Kind::Own && t.px >= 1.0 && t.print.kind() == at).collect();
+        let named = of.iter().filter(|t| t.named && t.right).count();
+        let mut why: BTreeMap<String, usize> = BTreeMap::new();
+        for trial in of.iter().filter(|t| !t.named) {
+            let reason = trial.found.and_then(|found| found.evidence.why_not());
+            *why.entry(reason.map_or("nothing seen".to_owned(), |reason| format!("{reason:?}")))
+                .or_default() += 1;
+        }
+        println!(
+            "  {printer}, from 1 px a module: {named} of {} clear codes named; why not: {why:?}",
+            of.len()
+        );
     }
     for kind in Kind::ALL {
         let of: Vec<&Trial> = trials.iter().filter(|t| t.kind == kind).collect();
