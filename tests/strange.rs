@@ -24,7 +24,7 @@ mod textures;
 use std::time::Instant;
 
 use everysquare::photo::{Luma, Photo, PhotoError};
-use everysquare::plan::Printed;
+use everysquare::plan::{Modules, Printed};
 use everysquare::read::{self, PhotoReading, ReadError, Reader, Sight};
 use everysquare::rehearse::Cards;
 use everysquare::words::in_english;
@@ -94,6 +94,50 @@ fn another_event_s_wall_names_nothing_and_is_called_so() {
     let scene = wall(&printed("H4X", 6, 4), 3, 1600, 1200, Cards::All);
     let read = look("another event", &scene.photo(), &printed("K7M", 6, 4));
     assert_eq!(read.unwrap_err(), ReadError::Foreign(vec!["H4X".to_owned()]));
+}
+
+#[test]
+fn a_shrunk_or_blurred_photo_is_read_or_to_be_taken_from_nearer_also_beside_a_poster() {
+    let own = printed("K7M", 6, 5);
+    let scene = wall(&own, 21, 2400, 1800, Cards::None);
+    let poster = Modules::encode("SHELF 12").unwrap();
+    for (by, blur) in [(2.4, 0.0), (2.8, 0.0), (3.2, 0.0), (1.6, 1.6), (1.6, 2.0), (1.6, 2.4)] {
+        for with_poster in [false, true] {
+            let mut small = scene.shrunk(by).changed(|x, y, pixel| {
+                let (column, row) = (x / 4, y / 4);
+                let inside = (2..27).contains(&column) && (2..27).contains(&row);
+                if !(with_poster && inside) {
+                    return pixel;
+                }
+                let dark = |at: u32| usize::try_from(at).unwrap().checked_sub(4).filter(|at| *at < 21);
+                let dark = dark(column).zip(dark(row)).is_some_and(|(x, y)| poster.dark(x, y));
+                if dark { [30; 3] } else { [235; 3] }
+            });
+            if blur > 0.0 {
+                small.picture = image::imageops::blur(&small.picture, blur);
+            }
+            let what = format!("a wall at 1/{by}, blurred by {blur} px, poster {with_poster}");
+            match look(&what, &small.photo(), &own) {
+                Ok(reading) => assert!(wrong(&own, &small, &reading).1.is_empty(), "{what}"),
+                Err(error) => assert!(in_english(&error).contains("ove closer"), "{what}: {error}"),
+            }
+        }
+    }
+}
+
+#[test]
+fn squares_too_small_to_say_whose_they_are_are_called_too_small() {
+    let (own, other) = (printed("K7M", 6, 5), printed("H4X", 6, 5));
+    let scene = wall(&other, 22, 2400, 1800, Cards::None);
+    let mut too_small = 0;
+    for by in [1.5, 2.0, 2.3, 2.5, 2.6, 2.7, 2.8, 3.0] {
+        let error =
+            look(&format!("another event's wall at 1/{by}"), &scene.shrunk(by).photo(), &own).unwrap_err();
+        let foreign = ReadError::Foreign(vec!["H4X".to_owned()]);
+        assert!([foreign, ReadError::TooSmall, ReadError::NoCodes].contains(&error), "1/{by}: {error:?}");
+        too_small += usize::from(error == ReadError::TooSmall);
+    }
+    assert!(too_small > 0);
 }
 
 /// Two photos beside each other.

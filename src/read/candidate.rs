@@ -46,7 +46,7 @@ pub struct Candidate {
 impl Candidate {
     /// The candidate with its code seen in a mirror: what all codes share is nearly the same there.
     pub(super) fn mirrored(self) -> Self {
-        Self { pose: Pose { u: self.pose.v, v: self.pose.u, ..self.pose }, ..self }
+        Self { pose: self.pose.mirror(), ..self }
     }
 }
 

@@ -12,6 +12,7 @@
 //!
 //! The two must agree: where the pixels speak for another code than the templates, nothing is named.
 
+use super::coefficients::{COEFFICIENTS, INTERCEPT, SURELY};
 use crate::frame::float;
 
 /// Comparison of one place with the codebook.
@@ -39,24 +40,33 @@ pub struct Compared {
 /// Number of best codes that a comparison returns.
 pub(super) const RANKED: usize = 5;
 
-/// Fit of the forward model to the photo's own pixels: of all codes that were tried, the one with the smallest residual.
+/// What the code with the smallest residual leaves of the photo's own pixels.
 #[derive(Copy, Clone, Debug, PartialEq)]
-pub struct Fitted {
+pub struct Left {
     /// Index in the codebook of the code that fits best.
     pub best: usize,
-    /// Residual of the fit as a share of the variation that light alone leaves, 0 … 1.
-    pub residual: f32,
+    /// Residual as a share of the variation that light alone leaves, 0 … 1.
+    pub share: f32,
     /// Ratio of the mean squared residual where codes differ to that over finder patterns and timing.
     pub excess: f32,
     /// Log likelihood ratio of the best code to the second best.
     pub lead: f32,
+    /// Power of the residual that looks like modules of another colour, over that of pure noise: 1 where all
+    /// is noise.
+    pub flips: f32,
+}
+
+/// Fit of the forward model to the photo's own pixels.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Fitted {
+    /// With one contrast for the whole code.
+    pub even: Left,
+    /// With a contrast for each column of modules, or for each row: a printer's streaks.
+    pub banded: Left,
     /// Standard deviation of the blur, in pixels of the photo.
     pub blur: f32,
     /// Standard deviation of the blur, in modules.
     pub blur_modules: f32,
-    /// Power of the residual that looks like modules of another colour, over that of pure noise: 1 where all
-    /// is noise.
-    pub flips: f32,
     /// Darkness of the ink, as a share of the paper's brightness.
     pub ink: f32,
 }
@@ -131,27 +141,42 @@ impl Evidence {
             let [constant, by_likelier] = COMPARED;
             return constant + by_likelier * self.compared.log_likelihood_ratio();
         };
-        if fitted.best != self.compared.best {
+        let Some(features) = self.features() else {
             // neither of the two is likely, however well it does in its own way
-            return -fitted.lead.max(0.0);
+            return -fitted.even.lead.max(fitted.banded.lead).max(0.0);
+        };
+        let pairs =
+            (0..features.len()).flat_map(|i| (i..features.len()).map(move |j| features[i] * features[j]));
+        let values = features.iter().copied().chain(pairs);
+        INTERCEPT + values.zip(&COEFFICIENTS).map(|(value, weight)| value * weight).sum::<f32>()
+    }
+
+    /// What the decision about a fitted code goes by, in the order of [`FEATURES`]; `None` where templates and pixels speak for
+    /// different codes.
+    #[must_use]
+    pub fn features(&self) -> Option<[f32; FEATURES.len()]> {
+        let (compared, fitted) = (&self.compared, self.fitted.as_ref()?);
+        if fitted.even.best != compared.best || fitted.banded.best != compared.best {
+            return None;
         }
-        let flips = self.by_flips(&fitted);
-        if fitted.blur_modules > RESIDUAL_BLURRED { flips } else { flips.max(self.by_both(&fitted)) }
-    }
-
-    /// Mean of the evidence from the flips and from the residual.
-    fn by_both(&self, fitted: &Fitted) -> f32 {
-        f32::midpoint(self.by_flips(fitted), by_residual(fitted))
-    }
-
-    /// Evidence from the flips, in log odds: how little of the residual looks like modules of another colour.
-    fn by_flips(&self, fitted: &Fitted) -> f32 {
-        let [constant, by_likelier, by_excess, by_lead, by_flips] = BY_FLIPS;
-        constant
-            + by_likelier * self.compared.log_likelihood_ratio()
-            + by_excess * fitted.excess.max(0.05).ln()
-            + by_lead * (1.0 + fitted.lead.max(0.0)).ln()
-            + by_flips * fitted.flips.max(0.05).ln()
+        let log_odds = |share: f32| (share / (1.0 - share)).ln();
+        let blur = fitted.blur_modules.min(MOST_BLUR);
+        // a small excess may come from a finder pattern that is covered: it speaks for nothing
+        let [even, banded] = [&fitted.even, &fitted.banded].map(|left| {
+            [
+                left.excess.max(LEAST_RATIO).ln(),
+                (1.0 + left.lead.max(0.0)).ln(),
+                left.flips.max(LEAST_RATIO).ln(),
+                log_odds(left.share.clamp(0.01, 0.99)),
+            ]
+        });
+        let score = log_odds(compared.score.clamp(0.05, 0.98).powi(2));
+        let bleached = if compared.bleached { 1.0 } else { 0.0 };
+        let own = [compared.log_likelihood_ratio().clamp(0.0, MOST_LIKELIER), score, bleached, blur];
+        let mut features = [0.0; FEATURES.len()];
+        let all = own.into_iter().chain(even).chain(banded);
+        features.iter_mut().zip(all).for_each(|(feature, value)| *feature = value);
+        Some(features)
     }
 
     /// Why the best code has no name; `None` where it may be named.
@@ -161,74 +186,50 @@ impl Evidence {
         let Some(fitted) = &self.fitted else {
             return (!compared.is_unambiguous()).then_some(WhyNot::NotFitted);
         };
-        let surely =
-            |most: f32| if compared.bleached || fitted.blur_modules > most { SURELY_BLURRED } else { SURELY };
-        let by_flips = self.by_flips(fitted) >= surely(BLURRED);
-        let by_residual = by_residual(fitted) >= surely(RESIDUAL_BLURRED)
-            && fitted.blur_modules <= RESIDUAL_BLURRED
-            && self.by_both(fitted) >= SURELY_BOTH;
         let faults = [
             (compared.score < KNOWN, WhyNot::Faint),
             (compared.log_likelihood_ratio() < LIKELIER, WhyNot::NoLead),
-            (fitted.best != compared.best, WhyNot::Disagreement),
+            (self.features().is_none(), WhyNot::Disagreement),
             (!INK.contains(&fitted.ink), WhyNot::Ink),
-            (!(by_flips || by_residual), WhyNot::Unlikely),
+            (self.log_odds() < SURELY, WhyNot::Unlikely),
         ];
         faults.into_iter().find(|(is_so, _)| *is_so).map(|(_, why)| why)
     }
 }
 
-/// Evidence from the size of the residual, in log odds.
+/// Names of what the decision about a fitted code goes by; the model has a weight for each, and for the product of each two.
 ///
-/// It says more than the flips where a phone's sharpening or steep light leaves the same pattern at every
-/// code.
-fn by_residual(fitted: &Fitted) -> f32 {
-    let [constant, by_size, by_excess, by_lead] = BY_RESIDUAL;
-    let residual = fitted.residual.clamp(0.01, 0.99);
-    constant
-        + by_size * (residual / (1.0 - residual)).ln()
-        + by_excess * fitted.excess.max(0.05).ln()
-        + by_lead * (1.0 + fitted.lead.max(0.0)).ln()
-}
+/// Of the comparison: the log likelihood ratio, the log odds of the squared score, whether it was bleached. Of the fit: the blur in
+/// modules; with one contrast and with one a band, the logarithms of excess, lead (and 1) and flips, and the log odds of the
+/// residual's share.
+pub const FEATURES: [&str; 12] = [
+    "likelier",
+    "score",
+    "bleached",
+    "blur",
+    "excess",
+    "lead",
+    "flips",
+    "share",
+    "banded_excess",
+    "banded_lead",
+    "banded_flips",
+    "banded_share",
+];
 
+/// Maximum blur, in modules, and maximum log likelihood ratio that count: beyond them hardly anything was made.
+const MOST_BLUR: f32 = 3.0;
+const MOST_LIKELIER: f32 = 130.0;
+/// Minimum ratio that counts: an excess below 1 says that the finder patterns are seen badly, and nothing for the code.
+const LEAST_RATIO: f32 = 0.8;
 /// Coefficients of the logistic regression on the comparison alone: constant and weight of the log likelihood
 /// ratio.
 ///
-/// The outcome of all three regressions is "the best code is the one that is there", over single made codes,
-/// a third of them none of the event's (`limit trials`): here 40,800 codes at 0.65 to 2.2 px a module with a
-/// log likelihood ratio of 8 to 70.
+/// The outcome is "the best code is the one that is there", over single made codes, a third of them none of the event's
+/// (`limit trials`): 40,800 codes at 0.65 to 2.2 px a module with a log likelihood ratio of 8 to 70.
 const COMPARED: [f32; 2] = [-4.27, 0.245];
-/// Coefficients of the logistic regression on the flips: constant, and weights of the comparison's log
-/// likelihood ratio and of the logarithms of excess, lead and flips.
-///
-/// Over 20,800 codes at 0.7 to 1.15 px a module with a log likelihood ratio of 8 to 130.
-const BY_FLIPS: [f32; 5] = [-4.334, 0.0871, -4.574, 2.454, -2.211];
-/// Coefficients of the logistic regression on the residual: constant, and weights of the residual's log odds
-/// and of the logarithms of excess and lead.
-///
-/// Over 740 squares of the event and the 1,190 likest of other events on made walls at 0.8 to 1.3 px a
-/// module. The constant is moved by 3, so that [`SURELY`] is the minimum for a name here too.
-const BY_RESIDUAL: [f32; 4] = [-20.0, -10.2, -4.3, 5.5];
-/// Maximum blur, in modules, at which the residual's size counts: beyond it hardly anything shows at all.
-const RESIDUAL_BLURRED: f32 = 1.75;
 /// Number of codes in the codebook that the regressions were fitted with.
 const CODES_TRIED: f64 = 220.0;
-/// Minimum evidence, in log odds, for a name.
-///
-/// Of 5,300 codes and drawings that were none of the event's the likeliest had 4.5, and one in fifty 0.3: a
-/// tenth of the chance is left for each 2.5 more. Lower, squares of other events are named.
-const SURELY: f32 = 5.5;
-/// Minimum evidence, in log odds, for a name where the code is bleached or blurred beyond [`BLURRED`]: less
-/// can be seen to be wrong.
-const SURELY_BLURRED: f32 = 8.0;
-/// Minimum mean of both kinds of evidence, in log odds, where only the residual's size suffices for a name.
-///
-/// Of 15,700 foreign codes and drawings one had 2.6, the next 2.2; the least of own ones named so had 4.4
-/// (simulator's hard-6).
-const SURELY_BOTH: f32 = 4.0;
-/// Standard deviation of the blur, in modules, beyond which single modules no longer show: there foreign
-/// codes came nearest.
-const BLURRED: f32 = 1.25;
 /// Range of the ink's darkness, as a share of the paper's brightness, in which a code may be named.
 ///
 /// Printed black has 0.6 and more, in glare a third of that; what noise and compression make of a bare wall
@@ -273,20 +274,13 @@ mod tests {
             bleached: false,
             ranked: [0; RANKED],
         },
-        fitted: Some(Fitted {
-            best: 0,
-            residual: 0.3377,
-            excess: 1.9307,
-            lead: 49.81,
-            blur: 1.496,
-            blur_modules: 1.15,
-            flips: 8.634,
-            ink: 0.553,
-        }),
+        fitted: Some(Fitted { even: LEFT, banded: LEFT, blur: 1.496, blur_modules: 1.15, ink: 0.553 }),
     };
+    const LEFT: Left = Left { best: 0, share: 0.3377, excess: 1.9307, lead: 49.81, flips: 8.634 };
 
     fn own() -> Evidence {
-        let fitted = OTHER.fitted.map(|fitted| Fitted { flips: 1.0, excess: 1.0, ..fitted });
+        let left = Left { flips: 1.0, excess: 1.0, ..LEFT };
+        let fitted = OTHER.fitted.map(|fitted| Fitted { even: left, banded: left, ..fitted });
         Evidence { fitted, ..OTHER }
     }
 
@@ -298,10 +292,15 @@ mod tests {
 
     #[test]
     fn a_code_for_which_only_the_pixels_speak_is_not_named_with_the_score_of_another() {
-        let fitted = own().fitted.map(|fitted| Fitted { best: 7, ..fitted });
-        let torn = Evidence { fitted, ..OTHER };
-        assert_eq!(torn.why_not(), Some(WhyNot::Disagreement));
-        assert!(torn.certainty(220) < 0.01, "{}", torn.certainty(220));
+        let with = |of: fn(&mut Fitted)| {
+            let mut torn = own();
+            torn.fitted.iter_mut().for_each(of);
+            torn
+        };
+        for torn in [with(|fitted| fitted.even.best = 7), with(|fitted| fitted.banded.best = 7)] {
+            assert_eq!(torn.why_not(), Some(WhyNot::Disagreement));
+            assert!(torn.certainty(220) < 0.01, "{}", torn.certainty(220));
+        }
     }
 
     #[test]

@@ -2,11 +2,11 @@
 
 use super::align::{Aligner, Freedom};
 use super::codebook::{Codebook, Light, Owner};
-use super::decision::{Compared, Evidence, Fitted};
-use super::model_fit::{ModelFit, Pixels, fit};
+use super::decision::{Compared, Evidence, Fitted, Left};
+use super::model_fit::{ModelFit, Pixels, fit, power};
 use super::pose::Pose;
 use super::template::{LATTICE, single};
-use crate::frame::float;
+use crate::frame::{PhotoPx, Point, float};
 use crate::photo::Luma;
 use crate::plan::code::SIDE;
 use crate::plan::{Cell, Printed};
@@ -65,7 +65,13 @@ impl Detection {
     /// Whether this code lies elsewhere than another: farther from it than half the width of a code.
     #[must_use]
     pub fn is_clear_of(&self, other: &Self) -> bool {
-        self.pose.centre.distance(other.pose.centre).value() > SAME_PLACE * other.pose.px_per_module()
+        !other.holds(self.pose.centre)
+    }
+
+    /// Whether the centre of another code at this place would lie within half the width of this one from its centre.
+    #[must_use]
+    pub fn holds(&self, centre: Point<PhotoPx>) -> bool {
+        self.pose.centre.distance(centre).value() <= SAME_PLACE * self.pose.px_per_module()
     }
 
     /// Whether no further candidates need to be looked at.
@@ -92,6 +98,8 @@ struct Look {
     compared: Compared,
 }
 
+/// Number of best-fitting codes that are fitted again with a contrast for each band of modules: the best, and what comes nearest.
+const BANDED: usize = 3;
 /// Number of best codes to whose own templates the pose is aligned.
 const REFINED: usize = 3;
 
@@ -135,9 +143,11 @@ impl Identifier {
         self.identified(luma, rough, light, PRESENT)
     }
 
-    /// Detection of a code near `rough` that hardly shows: a lower correlation with the shared part suffices.
-    pub(super) fn identify_faint(&self, luma: &Luma, rough: Pose) -> Option<Detection> {
-        self.identified(luma, rough, Light::AsSeen, PRESENT_FAINTLY)
+    /// Detection of a code near `rough` that may hardly show: with a name a lower correlation with the shared part suffices, since
+    /// what is no code may look faintly like one.
+    pub(super) fn identify_faint(&self, luma: &Luma, rough: Pose, light: Light) -> Option<Detection> {
+        let found = self.identified(luma, rough, light, PRESENT_FAINTLY)?;
+        (found.owner.is_some() || found.evidence.compared.shared >= PRESENT).then_some(found)
     }
 
     fn identified(&self, luma: &Luma, rough: Pose, light: Light, present: f32) -> Option<Detection> {
@@ -199,19 +209,33 @@ impl Identifier {
         let others = compared.ranked.into_iter().filter(|at| *at != compared.best);
         let mut fits: Vec<(usize, ModelFit)> = others.filter_map(|at| fit(at, from, 2)).collect();
         fits.push(best);
-        fits.sort_by(|a, b| a.1.residual.total_cmp(&b.1.residual));
-        let [(best, first), (_, second), ..] = fits.as_slice() else { return None };
-        let fitted = Fitted {
-            best: *best,
-            residual: single(first.residual / first.without),
-            excess: single(first.known_and_rest[1] / first.known_and_rest[0]),
-            lead: single(0.25 * float(first.pixels) * (second.residual / first.residual).ln()),
-            blur: single(first.blur),
-            blur_modules: single(first.blur / first.pose.px_per_module()),
-            flips: single(first.flips),
-            ink: single(first.ink),
+        fits.sort_by(|a, b| a.1.power.total_cmp(&b.1.power));
+        let [(even_best, even), (_, next), ..] = fits.as_slice() else { return None };
+        let mut banded: Vec<(usize, &ModelFit, Vec<f64>)> = fits
+            .iter()
+            .take(BANDED)
+            .map(|(at, fit)| (*at, fit, fit.banded(&pixels, self.codebook.modules(*at))))
+            .collect();
+        banded.sort_by(|a, b| power(&a.2).total_cmp(&power(&b.2)));
+        let [(banded_best, first, errors), (_, _, second), ..] = banded.as_slice() else { return None };
+        let left = |at: usize, fit: &ModelFit, errors: &[f64], next: f64| {
+            let (own, residual) = (power(errors), fit.residual(&pixels, errors));
+            Left {
+                best: at,
+                share: single(own / fit.without),
+                excess: single(residual.known_and_rest[1] / residual.known_and_rest[0]),
+                lead: single(0.25 * float(fit.pixels) * (next / own).ln()),
+                flips: single(residual.flips),
+            }
         };
-        Some((first.pose, fitted))
+        let fitted = Fitted {
+            even: left(*even_best, even, &even.errors(&pixels), next.power),
+            banded: left(*banded_best, first, errors, power(second)),
+            blur: single(even.blur),
+            blur_modules: single(even.blur / even.pose.px_per_module()),
+            ink: single(even.ink),
+        };
+        Some((even.pose, fitted))
     }
 
     /// Standard deviation of the blur of a named code, in pixels; `None` where it cannot be fitted.

@@ -7,7 +7,7 @@
 use std::collections::{BTreeMap, VecDeque};
 
 use super::identify::Detection;
-use super::place::{Layout, Site};
+use super::place::{Layout, Site, whole};
 use super::pose::Pose;
 use crate::frame::{PhotoPx, Vector};
 use crate::plan::Turn;
@@ -52,8 +52,8 @@ fn spread(layout: &Layout, codes: &[Detection], seed: usize, free: &mut [bool]) 
     let mut waiting = VecDeque::from([first]);
     while let Some(from) = waiting.pop_front() {
         let pose = &codes[from.code].pose;
-        for own in 0..4 {
-            let site = next(from.site, own + from.turn.quarters());
+        for own in STEPS {
+            let site = next(from.site, own, from.turn);
             if taken.contains_key(&site) {
                 continue;
             }
@@ -68,13 +68,18 @@ fn spread(layout: &Layout, codes: &[Detection], seed: usize, free: &mut [bool]) 
     taken.into_values().collect()
 }
 
-/// Neighbouring place: 0 right, 1 down, 2 left, 3 up.
-fn next(site: Site, way: u32) -> Site {
-    match way % 4 {
-        0 => site.step(1, 0),
-        1 => site.step(0, 1),
-        2 => site.step(-1, 0),
-        _ => site.step(0, -1),
+/// Steps to neighbours, right and down, nearest first: those beside a square, at its corners, and one beyond, where the square between
+/// was not seen.
+const STEPS: [[i64; 2]; 12] =
+    [[1, 0], [0, 1], [-1, 0], [0, -1], [1, 1], [-1, 1], [-1, -1], [1, -1], [2, 0], [0, 2], [-2, 0], [0, -2]];
+
+/// Place one step on from a square with a turn; the step is the square's own.
+fn next(site: Site, [right, down]: [i64; 2], turn: Turn) -> Site {
+    match turn {
+        Turn::None => site.step(right, down),
+        Turn::Quarter => site.step(-down, right),
+        Turn::Half => site.step(-right, -down),
+        Turn::ThreeQuarters => site.step(down, -right),
     }
 }
 
@@ -83,16 +88,11 @@ fn neighbour(
     layout: &Layout,
     codes: &[Detection],
     pose: &Pose,
-    way: u32,
+    [right, down]: [i64; 2],
     free: &[bool],
 ) -> Option<(usize, u32)> {
     let side = layout.side / layout.module;
-    let step = match way % 4 {
-        0 => pose.u,
-        1 => pose.v,
-        2 => -pose.u,
-        _ => -pose.v,
-    } * side;
+    let step = (pose.u * whole(right) + pose.v * whole(down)) * side;
     let expected = layout.paper_middle(pose) + step;
     let slack = SLACK * side * pose.px_per_module();
     codes
@@ -131,7 +131,6 @@ pub fn quarters_between(pose: &Pose, u: Vector<PhotoPx>) -> Option<u32> {
 #[cfg(test)]
 mod tests {
     use super::super::decision::{Compared, Evidence, RANKED};
-    use super::super::place::whole;
     use super::super::pose::HALF;
     use super::*;
     use crate::frame::{Map, Module, Point};
@@ -199,7 +198,7 @@ mod tests {
     fn codes_far_from_each_other_make_no_lattice() {
         let codes = [
             seen(Site { row: 0, column: 0 }, Turn::None, false),
-            seen(Site { row: 0, column: 2 }, Turn::None, false),
+            seen(Site { row: 0, column: 3 }, Turn::None, false),
         ];
         assert_eq!(largest(&LAYOUT, &codes).len(), 1);
         assert!(largest(&LAYOUT, &[]).is_empty());

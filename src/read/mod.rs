@@ -47,6 +47,7 @@ pub mod triples;
 // verify
 mod align;
 pub mod codebook;
+mod coefficients;
 pub mod decision;
 pub mod identify;
 mod model_fit;

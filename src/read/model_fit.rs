@@ -19,7 +19,7 @@ use nalgebra::{SMatrix, SVector};
 
 use super::pose::{HALF, Pose};
 use super::template::single;
-use crate::frame::{PhotoPx, Point, float, floor_index, round_index};
+use crate::frame::{Module, PhotoPx, Point, float, floor_index, round_index};
 use crate::photo::Luma;
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
@@ -88,26 +88,34 @@ fn mean(luma: &Luma, x: usize, y: usize, size: usize) -> f32 {
     rows.map(|grey| f32::from(*grey)).sum::<f32>() / single(float(size * size))
 }
 
-/// Fit of one code to the pixels.
+/// What the residuals of a fit look like.
 #[derive(Copy, Clone, Debug)]
+pub(super) struct Residual {
+    /// Mean squared residual over finder patterns and timing, and over the other modules.
+    pub(super) known_and_rest: [f64; 2],
+    /// Power of the residual that looks like modules of another colour, over that of pure noise: 1 where all
+    /// is noise.
+    pub(super) flips: f64,
+}
+
+/// Fit of one code to the pixels.
+#[derive(Clone, Debug)]
 pub(super) struct ModelFit {
     /// Pose after the fit.
     pub(super) pose: Pose,
     /// Standard deviation of the blur, in pixels of the photo.
     pub(super) blur: f64,
-    /// Residual sum of squares, in grey levels squared.
-    pub(super) residual: f64,
-    /// Mean squared residual over finder patterns and timing, and over the other modules.
-    pub(super) known_and_rest: [f64; 2],
+    /// Residual sum of squares, in grey levels squared, with one contrast for the whole code.
+    pub(super) power: f64,
     /// Residual sum of squares of light alone, without the code.
     pub(super) without: f64,
-    /// Power of the residual that looks like modules of another colour, over that of pure noise: 1 where all
-    /// is noise.
-    pub(super) flips: f64,
     /// Darkness of the ink, as a share of the paper's brightness.
     pub(super) ink: f64,
     /// Number of pixels (blocks) fitted.
     pub(super) pixels: usize,
+    /// Whether what is little dark shows as paper.
+    is_clipped: bool,
+    fit: Fit,
 }
 
 /// Fits a code to the pixels, from a start of pose and blur (in pixels of the photo), in at most `steps`
@@ -142,121 +150,118 @@ pub(super) fn fit(
     Some(ModelFit {
         pose,
         blur,
-        residual: fit.residual,
-        known_and_rest: fit.known_and_rest,
+        power: fit.residual,
         without: fit.without,
-        flips: flips(pixels, &fit.errors, &pose, blur),
         ink: fit.light[LIGHTS - 1] / fit.light[0].max(1.0),
         pixels: pixels.level.len(),
+        is_clipped: drowned > 0.0,
+        fit,
     })
+}
+
+impl ModelFit {
+    /// Residual of each pixel with one contrast for the whole code.
+    pub(super) fn errors(&self, pixels: &Pixels) -> Vec<f64> {
+        let model = |lit: &[f64; LIGHTS]| lit.iter().zip(&self.fit.light).map(|(a, b)| a * b).sum::<f64>();
+        self.fit.lit.iter().zip(&pixels.level).map(|(lit, level)| f64::from(*level) - model(lit)).collect()
+    }
+
+    /// Residual of each pixel with a contrast for each column or row of modules; with one contrast where the code is clipped.
+    pub(super) fn banded(&self, pixels: &Pixels, code: &Modules) -> Vec<f64> {
+        let banded =
+            if self.is_clipped { None } else { banded(pixels, code, &self.pose, self.blur, &self.fit) };
+        banded.unwrap_or_else(|| self.errors(pixels))
+    }
+
+    /// What residuals look like.
+    pub(super) fn residual(&self, pixels: &Pixels, errors: &[f64]) -> Residual {
+        Residual {
+            known_and_rest: known_and_rest(pixels, errors, &self.pose, self.blur),
+            flips: flips(pixels, errors, &self.pose, self.blur),
+        }
+    }
+}
+
+/// Residual sum of squares, in grey levels squared.
+pub(super) fn power(errors: &[f64]) -> f64 {
+    errors.iter().map(|error| error * error).sum()
 }
 
 type Normal = SMatrix<f64, UNKNOWNS, UNKNOWNS>;
 type Unknowns = SVector<f64, UNKNOWNS>;
 
 /// Linearised model at one pose and blur, with the light that suits it best.
+#[derive(Clone, Debug)]
 struct Fit {
     normal: Normal,
     right: Unknowns,
-    /// Coefficients of the light, in the order of `Seen::lit`: constant, two slopes, four sides, contrast.
+    /// Coefficients of the light, in the order of `lit`: constant, two slopes, four sides, contrast.
     light: [f64; LIGHTS],
     residual: f64,
-    known_and_rest: [f64; 2],
     without: f64,
     sides_least: f64,
-    /// Residual of each pixel, in grey levels.
-    errors: Vec<f64>,
+    /// Row of the linear model for each pixel: light, then the code.
+    lit: Vec<[f64; LIGHTS]>,
 }
 
-/// One pixel's share in the model.
-struct Seen {
-    /// Offset from the code's centre, in modules.
-    at: [f64; 2],
-    level: f64,
-    /// Weight of its blur beyond the code's left, right, upper and lower edge.
-    sides: [f64; 4],
-    /// Darkness of the code there (negative), and its derivatives by x, y and blur.
-    code: [f64; 4],
-    /// Share of finder patterns and timing in what it sees, 0 … 1.
-    known: f64,
+/// Sums of the products of all unknowns, by pairs; the lower half. The derivatives by pose and blur are those of a contrast of 1.
+struct Sums {
+    products: [[f64; UNKNOWNS]; UNKNOWNS],
+    with_level: [f64; UNKNOWNS],
+    power: f64,
 }
 
-impl Seen {
-    /// Row of the linear model: light, then the code.
-    fn lit(&self) -> [f64; LIGHTS] {
-        let [left, right, above, below] = self.sides;
-        [1.0, self.at[0] / ARM, self.at[1] / ARM, left, right, above, below, self.code[0]]
-    }
-}
+/// Number of unknowns of pose and blur; those of light come after them.
+const POSES: usize = UNKNOWNS - LIGHTS;
 
 impl Fit {
     fn at(pixels: &Pixels, code: &Modules, drowned: f32, pose: &Pose, blur: f64) -> Option<Self> {
-        let det = pose.u.cross(pose.v);
-        // blur along the code's two axes, in modules
-        let wide = [pose.v.length().value(), pose.u.length().value()].map(|side| blur * side / det.abs());
+        let wide = widths(pose, blur);
         if !wide.iter().all(|w| w.is_finite() && *w > 1e-3 && 2.0 * REACH * *w + 2.0 < float(EDGES)) {
             return None;
         }
-        let mut seen = Vec::with_capacity(pixels.at.len());
+        let mut sums =
+            Sums { products: [[0.0; UNKNOWNS]; UNKNOWNS], with_level: [0.0; UNKNOWNS], power: 0.0 };
+        let mut lit = Vec::with_capacity(pixels.at.len());
         for (at, level) in pixels.at.iter().zip(&pixels.level) {
             let m = pose.photo_to_module(*at)?;
             let (x, y) = (Axis::at(m.x, wide[0]), Axis::at(m.y, wide[1]));
-            let (code, known) = look(code, f64::from(drowned), &x, &y, blur);
-            let sides = [x.beyond[0], x.beyond[1], y.beyond[0], y.beyond[1]];
-            seen.push(Seen { at: [m.x - HALF, m.y - HALF], level: f64::from(*level), sides, code, known });
+            let [dark, along, down, wider] = look(code, f64::from(drowned), &x, &y, blur);
+            let (u, v) = ((m.x - HALF) / ARM, (m.y - HALF) / ARM);
+            let own = [1.0, u, v, x.beyond[0], x.beyond[1], y.beyond[0], y.beyond[1], dark];
+            let [a, b, c, d, e, f, g, h] = own;
+            let row = [along, along * u, along * v, down, down * u, down * v, wider, a, b, c, d, e, f, g, h];
+            sums.add(&row, f64::from(*level));
+            lit.push(own);
         }
-        Self::of(&seen)
+        Self::of(&sums, lit)
     }
 
-    fn of(seen: &[Seen]) -> Option<Self> {
-        let mut sums = SMatrix::<f64, LIGHTS, LIGHTS>::zeros();
-        let mut right = SVector::<f64, LIGHTS>::zeros();
-        let mut power = 0.0;
-        for s in seen {
-            let row = SVector::from(s.lit());
-            sums += row * row.transpose();
-            right += row * s.level;
-            power += s.level * s.level;
-        }
+    fn of(sums: &Sums, lit: Vec<[f64; LIGHTS]>) -> Option<Self> {
+        let Sums { products, with_level, power } = sums;
         // a side that lets nothing in has no say
-        let least = SIDES_LEAST * float(seen.len());
-        for k in 3..7 {
-            sums[(k, k)] += least;
+        let least = SIDES_LEAST * float(lit.len());
+        let mut lights =
+            SMatrix::<f64, LIGHTS, LIGHTS>::from_fn(|k, l| products[POSES + k.max(l)][POSES + k.min(l)]);
+        let level = SVector::<f64, LIGHTS>::from_fn(|k, _| with_level[POSES + k]);
+        let plain_sums = lights;
+        for k in 3..LIGHTS - 1 {
+            lights[(k, k)] += least;
         }
-        let light = sums.cholesky()?.solve(&right);
-        let plain = sums.fixed_view::<7, 7>(0, 0).into_owned().cholesky()?;
-        let plain_right = right.fixed_rows::<7>(0).into_owned();
-        let without = power - plain_right.dot(&plain.solve(&plain_right));
-        let mut fit = Self {
-            normal: Normal::zeros(),
-            right: Unknowns::zeros(),
-            light: light.into(),
-            residual: 0.0,
-            known_and_rest: [0.0; 2],
-            without,
-            sides_least: least,
-            errors: Vec::with_capacity(seen.len()),
-        };
-        let mut weights = [1e-9; 2];
-        for s in seen {
-            let (x, y) = (s.at[0] / ARM, s.at[1] / ARM);
-            let lit = s.lit();
-            let error = s.level - lit.iter().zip(&fit.light).map(|(a, b)| a * b).sum::<f64>();
-            let contrast = fit.light[LIGHTS - 1];
-            let [_, along, down, blur] = s.code.map(|c| contrast * c);
-            let pose = [along, along * x, along * y, down, down * x, down * y, blur];
-            let row = Unknowns::from_iterator(pose.into_iter().chain(lit));
-            fit.normal += row * row.transpose();
-            fit.right += row * error;
-            fit.residual += error * error;
-            fit.errors.push(error);
-            for (k, weight) in [s.known, 1.0 - s.known].into_iter().enumerate() {
-                fit.known_and_rest[k] += weight * error * error;
-                weights[k] += weight;
-            }
-        }
-        fit.known_and_rest.iter_mut().zip(weights).for_each(|(sum, weight)| *sum /= weight);
-        Some(fit)
+        let light = lights.cholesky()?.solve(&level);
+        let plain = lights.fixed_view::<7, 7>(0, 0).into_owned().cholesky()?;
+        let plain_level = level.fixed_rows::<7>(0).into_owned();
+        let without = power - plain_level.dot(&plain.solve(&plain_level));
+        let residual = power - 2.0 * level.dot(&light) + light.dot(&(plain_sums * light));
+        let contrast = light[LIGHTS - 1];
+        let scale = |k: usize| if k < POSES { contrast } else { 1.0 };
+        let product = |k: usize, l: usize| products[k.max(l)][k.min(l)];
+        let normal = Normal::from_fn(|k, l| scale(k) * scale(l) * product(k, l));
+        let right = Unknowns::from_fn(|k, _| {
+            let modelled: f64 = (0..LIGHTS).map(|l| product(k, POSES + l) * light[l]).sum();
+            scale(k) * (with_level[k] - modelled)
+        });
+        Some(Self { normal, right, light: light.into(), residual, without, sides_least: least, lit })
     }
 
     /// One step of Gauss–Newton: next pose, next blur, and the largest change of an unknown.
@@ -280,6 +285,20 @@ impl Fit {
         let arm = |k: usize| change[k] * by / ARM;
         let next = pose.undo([at(0), at(3)], [[arm(1), arm(2)], [arm(4), arm(5)]])?;
         Some((next, blur + at(6), moved * by))
+    }
+}
+
+impl Sums {
+    fn add(&mut self, row: &[f64; UNKNOWNS], level: f64) {
+        for (k, (sums, own)) in self.products.iter_mut().zip(row).enumerate() {
+            for (sum, other) in sums[..=k].iter_mut().zip(row) {
+                *sum += own * other;
+            }
+        }
+        for (sum, own) in self.with_level.iter_mut().zip(row) {
+            *sum += own * level;
+        }
+        self.power += level * level;
     }
 }
 
@@ -326,14 +345,13 @@ impl Axis {
     }
 }
 
-/// Darkness of a code at a pixel (negative) with its derivatives by x, y and blur; and the share of finder
-/// patterns and timing in it.
-fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> ([f64; 4], f64) {
+/// Darkness of a code at a pixel (negative) with its derivatives by x, y and blur.
+fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> [f64; 4] {
     let dark = code.as_slice();
-    let (mut level, mut along, mut down, mut wider, mut known, mut all) = (0.0, 0.0, 0.0, 0.0, 0.0, 1e-9);
+    let (mut level, mut along, mut down, mut wider) = (0.0, 0.0, 0.0, 0.0);
     for j in 0..y.count {
         let row = y.first + j;
-        let (mut share, mut place, mut width, mut plain, mut whole) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        let (mut share, mut place, mut width) = (0.0, 0.0, 0.0);
         for i in 0..x.count {
             let column = x.first + i;
             if dark[row * SIDE + column] {
@@ -341,22 +359,161 @@ fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> ([f64; 4
                 place += x.with_place[i];
                 width += x.with_width[i];
             }
-            whole += x.share[i];
-            if is_known(column, row) {
-                plain += x.share[i];
-            }
         }
         level -= y.share[j] * share;
         along -= y.share[j] * place;
         down -= y.with_place[j] * share;
         wider -= y.share[j] * width * x.width + y.with_width[j] * share * y.width;
-        known += y.share[j] * plain;
-        all += y.share[j] * whole;
     }
     if level + drowned >= 0.0 && drowned > 0.0 {
-        return ([0.0; 4], known / all);
+        return [0.0; 4];
     }
-    ([level + drowned, along, down, wider / blur], known / all)
+    [level + drowned, along, down, wider / blur]
+}
+
+/// Standard deviation of the contrast from band to band of modules, as a share of the mean contrast: little is known of a printer
+/// beforehand, and half its black may be missing in a streak.
+const BANDED: f64 = 0.35;
+/// Number of unknowns with a contrast for each band of modules: seven of light, 21 bands.
+const BANDS: usize = LIGHTS - 1 + SIDE;
+
+/// Residual of each pixel when every column of modules has a contrast of its own, or every row, whichever leaves less: streaks of
+/// a printer run along one of them. Contrasts keep near their mean (ridge regression). `None` where nothing holds them.
+fn banded(pixels: &Pixels, code: &Modules, pose: &Pose, blur: f64, fit: &Fit) -> Option<Vec<f64>> {
+    let contrast = fit.light[LIGHTS - 1];
+    let variance = fit.residual / float(pixels.at.len());
+    let hold = variance / (BANDED * contrast).powi(2);
+    if !hold.is_finite() {
+        return None;
+    }
+    let wide = widths(pose, blur);
+    let residual = |columns: bool| {
+        let mut sums = BandSums::new();
+        let mut rows = Vec::with_capacity(pixels.at.len());
+        for (at, level) in pixels.at.iter().zip(&pixels.level) {
+            let m = pose.photo_to_module(*at)?;
+            let row = BandRow::new(code, &m, &Axis::at(m.x, wide[0]), &Axis::at(m.y, wide[1]), columns);
+            sums.add(&row, f64::from(*level));
+            rows.push(row);
+        }
+        let solved = sums.solve(fit.sides_least, hold, contrast)?;
+        let error = |(row, level): (&BandRow, &f32)| f64::from(*level) - row.model(&solved);
+        Some(rows.iter().zip(&pixels.level).map(error).collect::<Vec<f64>>())
+    };
+    let (columns, rows) = (residual(true)?, residual(false)?);
+    Some(if power(&rows) < power(&columns) { rows } else { columns })
+}
+
+/// One pixel's row of the model with a contrast for each band.
+struct BandRow {
+    lit: [f64; LIGHTS - 1],
+    /// First band that the pixel sees, and the code's darkness in that and each further one (negative).
+    first: usize,
+    count: usize,
+    shares: [f64; EDGES],
+}
+
+impl BandRow {
+    fn new(code: &Modules, m: &Point<Module>, x: &Axis, y: &Axis, columns: bool) -> Self {
+        let dark = code.as_slice();
+        let (band, other) = if columns { (x, y) } else { (y, x) };
+        let (u, v) = ((m.x - HALF) / ARM, (m.y - HALF) / ARM);
+        let mut shares = [0.0; EDGES];
+        for (i, share) in shares.iter_mut().enumerate().take(band.count) {
+            let across = band.first + i;
+            let is_dark = |j: usize| {
+                let along = other.first + j;
+                dark[if columns { along * SIDE + across } else { across * SIDE + along }]
+            };
+            let seen: f64 = (0..other.count).filter(|j| is_dark(*j)).map(|j| other.share[j]).sum();
+            *share = -band.share[i] * seen;
+        }
+        let lit = [1.0, u, v, x.beyond[0], x.beyond[1], y.beyond[0], y.beyond[1]];
+        Self { lit, first: band.first, count: band.count, shares }
+    }
+
+    fn model(&self, solved: &SVector<f64, BANDS>) -> f64 {
+        let light: f64 = self.lit.iter().zip(solved.iter()).map(|(a, b)| a * b).sum();
+        let ink = (0..self.count).map(|i| self.shares[i] * solved[LIGHTS - 1 + self.first + i]);
+        light + ink.sum::<f64>()
+    }
+}
+
+/// Normal equations with a contrast for each band; the lower half.
+struct BandSums {
+    normal: SMatrix<f64, BANDS, BANDS>,
+    right: SVector<f64, BANDS>,
+}
+
+impl BandSums {
+    fn new() -> Self {
+        Self { normal: SMatrix::zeros(), right: SVector::zeros() }
+    }
+
+    fn add(&mut self, row: &BandRow, level: f64) {
+        let bands = || row.shares.iter().enumerate().take(row.count);
+        let place = |i: usize| LIGHTS - 1 + row.first + i;
+        for (k, a) in row.lit.iter().enumerate() {
+            for (l, b) in row.lit.iter().enumerate().skip(k) {
+                self.normal[(l, k)] += a * b;
+            }
+            bands().for_each(|(i, b)| self.normal[(place(i), k)] += a * b);
+            self.right[k] += a * level;
+        }
+        for (i, a) in bands() {
+            bands().skip(i).for_each(|(j, b)| self.normal[(place(j), place(i))] += a * b);
+            self.right[place(i)] += a * level;
+        }
+    }
+
+    /// Coefficients, with ridge terms for what comes in from the sides and for each band's distance from the mean contrast.
+    fn solve(mut self, sides_least: f64, hold: f64, contrast: f64) -> Option<SVector<f64, BANDS>> {
+        for k in 3..LIGHTS - 1 {
+            self.normal[(k, k)] += sides_least;
+        }
+        for k in LIGHTS - 1..BANDS {
+            self.normal[(k, k)] += hold;
+            self.right[k] += hold * contrast;
+        }
+        // the factorisation reads the lower half alone
+        Some(self.normal.cholesky()?.solve(&self.right))
+    }
+}
+
+/// Standard deviation of the blur along the code's two axes, in modules.
+fn widths(pose: &Pose, blur: f64) -> [f64; 2] {
+    let det = pose.u.cross(pose.v).abs();
+    [pose.v.length().value(), pose.u.length().value()].map(|side| blur * side / det)
+}
+
+/// Mean squared residual over finder patterns and timing, and over the other modules.
+fn known_and_rest(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> [f64; 2] {
+    let wide = widths(pose, blur);
+    let (mut sums, mut weights) = ([0.0; 2], [1e-9; 2]);
+    for (at, error) in pixels.at.iter().zip(errors) {
+        let Some(m) = pose.photo_to_module(*at) else { continue };
+        let known = known_share(&Axis::at(m.x, wide[0]), &Axis::at(m.y, wide[1]));
+        for (k, weight) in [known, 1.0 - known].into_iter().enumerate() {
+            sums[k] += weight * error * error;
+            weights[k] += weight;
+        }
+    }
+    [sums[0] / weights[0], sums[1] / weights[1]]
+}
+
+/// Share of finder patterns and timing in what a pixel sees.
+fn known_share(x: &Axis, y: &Axis) -> f64 {
+    let (mut known, mut all) = (0.0, 1e-9);
+    for j in 0..y.count {
+        for i in 0..x.count {
+            let share = x.share[i] * y.share[j];
+            all += share;
+            if is_known(x.first + i, y.first + j) {
+                known += share;
+            }
+        }
+    }
+    known / all
 }
 
 /// Score test (C. R. Rao, 1948) of "this very code" against "whatever code", as a ratio to noise.
@@ -364,8 +521,7 @@ fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> ([f64; 4
 /// The residual is correlated with the change that each module of its own would make by having the other
 /// colour; the sum of squares of these, over what noise of the residual's power lets expect.
 fn flips(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> f64 {
-    let det = pose.u.cross(pose.v).abs();
-    let wide = [pose.v.length().value(), pose.u.length().value()].map(|side| blur * side / det);
+    let wide = widths(pose, blur);
     let (mut alike, mut power) = ([0.0; SIDE * SIDE], 0.0);
     for (at, error) in pixels.at.iter().zip(errors) {
         let Some(m) = pose.photo_to_module(*at) else { continue };

@@ -57,6 +57,12 @@ impl Pose {
         self.u.cross(self.v) < 0.0
     }
 
+    /// Pose of the same code seen in a mirror: right and down change places.
+    #[must_use]
+    pub fn mirror(&self) -> Self {
+        Self { u: self.v, v: self.u, ..*self }
+    }
+
     /// Outer corners of the code, clockwise in its own sense from its top left.
     #[must_use]
     pub fn corners(&self) -> [Point<PhotoPx>; 4] {

@@ -33,9 +33,9 @@ use super::pose::Pose;
 use super::reading::{Apart, BEYOND_CERTAINTY, Camera, CellReading, PhotoReading, ReadError, Sight};
 use super::search::{Bounds, Search, WallState, centre};
 use super::seek::CellDetection;
-use super::start::{self, ENOUGH_CARDS};
+use super::start::{self, ENOUGH_CARDS, LATTICE_ALONE};
 use super::uncertainty::Uncertainty;
-use super::{apart, area_finders, finders, foreign, triples};
+use super::{apart, area_finders, finders, foreign, lattice, triples};
 use crate::frame::{Point, float};
 use crate::photo::{Luma, Photo};
 use crate::plan::{Cell, Grid, Printed};
@@ -144,6 +144,12 @@ impl Reader {
         let identifier = self.identifier();
         let patterns = finders::find(luma);
         let crossed = triples::detect(luma, &patterns, identifier);
+        if named(&crossed).next().is_none() {
+            let tags = self.foreign_tags(&texts(luma, &crossed));
+            if !tags.is_empty() {
+                return Err(ReadError::Foreign(tags));
+            }
+        }
         let first = self.wall_of(luma, crossed.clone());
         let small = median(named(&crossed).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX;
         if !small || first.as_ref().is_ok_and(|wall| !wall.thin(luma, &self.printed.grid)) {
@@ -151,27 +157,23 @@ impl Reader {
         }
         let candidates = area_finders::find(luma, identifier);
         let by_area = triples::verify(luma, (&candidates, area_finders::MOST_NAMELESS), identifier);
-        if named(&by_area).next().is_some() {
-            let second = self.wall_of(luma, triples::together(crossed.clone(), by_area));
-            let read = |wall: &Result<Wall, ReadError>| wall.as_ref().map_or(0, |wall| wall.squares.len());
-            if read(&second) > read(&first) {
-                return second;
-            }
+        let second = self.wall_of(luma, triples::together(crossed.clone(), by_area));
+        let read = |wall: &Result<Wall, ReadError>| wall.as_ref().map_or(0, |wall| wall.squares.len());
+        if read(&second) > read(&first) {
+            return second;
         }
-        // why nothing is known is worked out last: it takes longest where there is least to see
-        if named(&crossed).next().is_none() {
-            Err(self.nothing_known(luma, &patterns, &crossed))
-        } else {
-            first
+        match second {
+            Err(ReadError::TooSmall) if first.is_err() => second,
+            _ if named(&crossed).next().is_some() => first,
+            Err(ReadError::CannotPlace) => second,
+            // why nothing is known is worked out last: it takes longest where there is least to see
+            _ => Err(self.nothing_known(luma, &patterns, &crossed)),
         }
     }
 
     /// The wall that codes belong to, and the rest of its squares.
     fn wall_of(&self, luma: &Luma, mut codes: Vec<Detection>) -> Result<Wall, ReadError> {
-        if named(&codes).next().is_none() {
-            return Err(ReadError::NoCodes);
-        }
-        one_sided(&mut codes);
+        self.one_sided(&mut codes)?;
         let (cards, loose) = split(&self.printed, &codes);
         let search = Search { luma, identifier: self.identifier(), layout: self.layout, detections: &loose };
         let state = start::first(&search, &self.printed, &cards)?;
@@ -236,22 +238,51 @@ impl Reader {
         middle.map_or(0.0, |middle| middle.distance(centre(site, self.layout.side)).value())
     }
 
+    /// Keeps the codes that are seen as most are: as they are, or all as in a mirror.
+    ///
+    /// # Errors
+    /// [`ReadError::NoCodes`] where none has a name, and too few make a lattice.
+    fn one_sided(&self, codes: &mut Vec<Detection>) -> Result<(), ReadError> {
+        let named = codes.iter().filter(|c| c.owner.is_some());
+        let (mirrored, all) = named.fold((0, 0), |(m, n), c| (m + usize::from(c.pose.mirrored()), n + 1));
+        if all > 0 {
+            codes.retain(|c| c.pose.mirrored() == (mirrored * 2 > all));
+            return Ok(());
+        }
+        // what all codes share is nearly the same in a mirror: without a name each code may be either
+        let sided = |mirrored: bool| -> Vec<Detection> {
+            let turned = |code: &Detection| {
+                let pose = if code.pose.mirrored() == mirrored { code.pose } else { code.pose.mirror() };
+                Detection { pose, ..*code }
+            };
+            codes.iter().map(turned).collect()
+        };
+        let both =
+            [false, true].map(sided).map(|codes| (lattice::largest(&self.layout, &codes).len(), codes));
+        let [as_seen, mirrored] = both;
+        let (members, own) = if mirrored.0 > as_seen.0 { mirrored } else { as_seen };
+        // rings of any kind lie everywhere; squares lie a square's side apart, and little else looks like their codes
+        if members < LATTICE_ALONE || 3 * members < own.len() {
+            return Err(ReadError::NoCodes);
+        }
+        *codes = own;
+        Ok(())
+    }
+
+    /// Tags of other events in texts, in alphabetical order.
+    fn foreign_tags(&self, texts: &BTreeSet<String>) -> Vec<String> {
+        let tags = texts.iter().filter_map(|text| foreign::tag(text).map(str::to_owned));
+        tags.filter(|tag| *tag != self.printed.tag).collect::<BTreeSet<String>>().into_iter().collect()
+    }
+
     /// Why nothing of this event is seen: nothing at all, or another event's codes.
     fn nothing_known(&self, luma: &Luma, patterns: &[Finder], codes: &[Detection]) -> ReadError {
-        let foreign = |texts: &BTreeSet<String>| -> BTreeSet<String> {
-            let tags = texts.iter().filter_map(|text| foreign::tag(text).map(str::to_owned));
-            tags.filter(|tag| *tag != self.printed.tag).collect()
-        };
-        let mut texts: BTreeSet<String> =
-            codes.iter().filter_map(|code| foreign::text(luma, &code.pose)).collect();
-        let mut tags = foreign(&texts);
-        if tags.is_empty() {
-            // codes with more modules than an event's are told from nothing at all
-            texts.extend(locate(luma, patterns).into_iter().filter_map(|code| code.text));
-            tags = foreign(&texts);
-        }
+        let mut texts = texts(luma, codes);
+        // codes with more modules than an event's are told from nothing at all
+        texts.extend(locate(luma, patterns).into_iter().filter_map(|code| code.text));
+        let tags = self.foreign_tags(&texts);
         if !tags.is_empty() {
-            return ReadError::Foreign(tags.into_iter().collect());
+            return ReadError::Foreign(tags);
         }
         texts.retain(|text| foreign::tag(text) != Some(self.printed.tag.as_str()));
         if !texts.is_empty() {
@@ -280,8 +311,8 @@ fn half_a_code(evidence: &Evidence) -> bool {
 
 /// Minimum share that the best code explains of half a code, on made walls.
 const HALF_A_CODE: f32 = 0.48;
-/// Minimum evidence for the best code where half of it shows; bare walls have less.
-const HALF_EVIDENCE: f32 = 1.0;
+/// Minimum log odds of the best code where half of it shows: one in four such codes is the very one. Bare walls have less.
+const HALF_EVIDENCE: f32 = -1.0;
 /// Certainty reported for a cell whose position in the photo is uncertain.
 const DOUBTFUL_CERTAINTY: f64 = 0.3;
 /// Certainty of a code that was decoded: error correction leaves little doubt.
@@ -289,6 +320,11 @@ const STRANGER_CERTAINTY: f64 = 0.99;
 
 fn cell_at(site: Site) -> Option<Cell> {
     Some(Cell { row: usize::try_from(site.row).ok()?, column: usize::try_from(site.column).ok()? })
+}
+
+/// What codes say that are decoded the ordinary way.
+fn texts(luma: &Luma, codes: &[Detection]) -> BTreeSet<String> {
+    codes.iter().filter_map(|code| foreign::text(luma, &code.pose)).collect()
 }
 
 /// Codes of the event.
@@ -313,13 +349,6 @@ impl Wall {
             grid.cells().filter(|cell| luma.holds(self.camera.wall_to_photo(grid.centre(*cell)), 0.0));
         self.cards < ENOUGH_CARDS && float(self.squares.len()) < THIN * float(in_sight.count())
     }
-}
-
-/// A photo shows all its codes as they are or all as in a mirror: the fewer are dropped.
-fn one_sided(codes: &mut Vec<Detection>) {
-    let named = codes.iter().filter(|c| c.owner.is_some());
-    let (mirrored, all) = named.fold((0, 0), |(m, n), c| (m + usize::from(c.pose.mirrored()), n + 1));
-    codes.retain(|c| c.pose.mirrored() == (mirrored * 2 > all));
 }
 
 /// Cards with their places, and the codes that are not cards.

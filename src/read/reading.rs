@@ -23,6 +23,8 @@ pub enum ReadError {
     TooDark,
     /// Squares, but nothing that says which part of the wall they hang on.
     CannotPlace,
+    /// Squares, with codes too small or too blurred to be read.
+    TooSmall,
 }
 
 told_in_english!(ReadError);
@@ -35,6 +37,7 @@ impl Tell for ReadError {
             Self::Other(texts) => Sentence::new("error-read-other").with("texts", texts.join(", ")),
             Self::TooDark => Sentence::new("error-read-too-dark"),
             Self::CannotPlace => Sentence::new("error-read-cannot-place"),
+            Self::TooSmall => Sentence::new("error-read-too-small"),
         }
     }
 }

@@ -148,7 +148,12 @@ pub fn seek(
         for ((turn, expected), rough) in Turn::ALL.into_iter().zip(expected).zip(&mut rough) {
             let Some(expected) = expected.filter(|pose| luma.holds(pose.centre, 0.0)) else { continue };
             for one in rough.get_or_insert_with(|| candidates(luma, identifier, &expected, layout, effort)) {
-                let Some(found) = identifier.identify(luma, one.pose, *light) else { continue };
+                let found = if effort.is_thorough() {
+                    identifier.identify_faint(luma, one.pose, *light)
+                } else {
+                    identifier.identify(luma, one.pose, *light)
+                };
+                let Some(found) = found else { continue };
                 // threes of marks that stand askew may look faintly like a code: a flat one without a name counts more
                 let counts = (found.owner.is_some() || one.source != Source::Sheared, found.rank());
                 if counts > best_counts {
@@ -165,7 +170,7 @@ pub fn seek(
         return best;
     }
     for (turn, rough) in swept(luma, identifier, camera, layout, site, effort) {
-        let found = identifier.identify_faint(luma, rough);
+        let found = identifier.identify_faint(luma, rough, Light::AsSeen);
         // what is no code may look faintly like one: only a name counts
         if let Some(found) = found.filter(|found| found.owner.is_some()) {
             return Some(CellDetection { turn, found });

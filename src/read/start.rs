@@ -26,6 +26,12 @@ const CARD_OFF: f64 = 0.4;
 /// Maximum distance of a card from its place for it to hold the camera, in mm: squares and cards hang within some 15.
 const CARD_AGREES_MM: f64 = 25.0;
 
+/// Minimum number of codes in a lattice for it to be a wall though none of them has a name: drawings that look like codes do not lie a
+/// square's side apart.
+pub(super) const LATTICE_ALONE: usize = 5;
+/// Share of a lattice's codes below which hardly any was read: then they are too small, whatever else may be missing.
+const HARDLY_READ: f64 = 0.2;
+
 /// Way to a first camera.
 #[derive(Copy, Clone, Debug)]
 enum Start {
@@ -98,16 +104,29 @@ fn from_lattice(
     let anchors: Vec<Correspondence> = members.iter().map(anchor).collect();
     let (camera, start) = consensus(&anchors, lens(search)).ok_or(ReadError::NoCodes)?;
     let none = WallState { start, ..WallState::new(camera) };
-    let sites: BTreeSet<Site> = members.iter().map(|m| m.site).collect();
+    // a drawing that looks like a code must not make the wall seem larger than it is
+    let is_named = |m: &&Member| search.detections[m.code].owner.is_some();
+    let named: BTreeSet<Site> = members.iter().filter(is_named).map(|m| m.site).collect();
+    let sites = if named.is_empty() { members.iter().map(|m| m.site).collect() } else { named };
     let bounds = |known: &WallState| floating_bounds(printed, &sites, known);
     let mut floating = search.search_outwards(none, bounds);
     let mut placing = place(printed, &floating, cards);
-    if placing.is_none() {
+    // where not one code was read nearby, looking harder everywhere takes long and finds nothing
+    if placing.is_none() && !floating.squares.is_empty() {
         floating = search.search_thoroughly(floating, bounds);
         placing = place(printed, &floating, cards);
     }
-    let placing = placing.ok_or(ReadError::CannotPlace)?;
+    let placing = placing.ok_or_else(|| why_not_placed(&floating, members.len()))?;
     Ok(settle(search, printed, &floating, placing, cards))
+}
+
+/// Why the cells of a lattice with so many codes are not known.
+fn why_not_placed(floating: &WallState, codes: usize) -> ReadError {
+    if codes >= LATTICE_ALONE && float(floating.squares.len()) < HARDLY_READ * float(codes) {
+        ReadError::TooSmall
+    } else {
+        ReadError::CannotPlace
+    }
 }
 
 /// One ring of cells around what is known, as long as that is no larger than the wall may be.

@@ -34,7 +34,7 @@ const PARTNERS: usize = 8;
 /// rings make any number, most of which are given up at a glance; 20,000 took 6.5 seconds of work.
 pub const MOST_TRIPLES: usize = 8_000;
 /// Batch size, in triples, between checks of the give-up rule.
-const BATCH: usize = 256;
+const BATCH: usize = 96;
 /// Maximum number of unidentified candidates, and how many more for each identified one, before the search gives up: unidentified ones cost
 /// most, and what fits best has been seen. Halved, a wall of another event is still known for one.
 const MOST_NAMELESS: usize = 700;
@@ -48,25 +48,44 @@ pub fn detect(luma: &Luma, finders: &[Finder], identifier: &Identifier) -> Vec<D
 
 /// Codes at these candidates, best candidates first, until more than `most_nameless` had no name; best first, no two of them on
 /// the same place.
+///
+/// Candidates on a code that has a name already are passed over, and once the photo is known to show codes as they are, or as in a
+/// mirror, those of the other kind.
 #[must_use]
 pub(super) fn verify(
     luma: &Luma,
     (candidates, most_nameless): (&[Candidate], usize),
     identifier: &Identifier,
 ) -> Vec<Detection> {
-    let mut found = Vec::new();
-    let (mut named, mut nameless) = (0, 0);
+    let mut found: Vec<Detection> = Vec::new();
+    let mut named: Vec<Detection> = Vec::new();
     for batch in candidates.chunks(BATCH) {
-        let seen: Vec<Detection> =
-            batch.par_iter().filter_map(|one| identifier.identify(luma, one.pose, Light::AsSeen)).collect();
-        named += seen.iter().filter(|one| one.owner.is_some()).count();
-        nameless += seen.iter().filter(|one| one.owner.is_none()).count();
+        let sided = one_sided(&named);
+        let is_answered = |one: &Candidate| {
+            sided.is_some_and(|mirrored| one.pose.mirrored() != mirrored)
+                || named.iter().any(|code| code.holds(one.pose.centre))
+        };
+        let seen: Vec<Detection> = batch
+            .par_iter()
+            .filter(|one| !is_answered(one))
+            .filter_map(|one| identifier.identify(luma, one.pose, Light::AsSeen))
+            .collect();
+        named.extend(seen.iter().filter(|one| one.owner.is_some()));
         found.extend(seen);
-        if nameless > most_nameless + NAMELESS_A_NAMED * named {
+        if found.len() > most_nameless + (1 + NAMELESS_A_NAMED) * named.len() {
             break;
         }
     }
     together(found, Vec::new())
+}
+
+/// Minimum number of named codes that say whether a photo shows codes as in a mirror.
+const SIDED: usize = 3;
+
+/// Whether all codes are seen as in a mirror, or none is; `None` where they do not agree or are too few.
+fn one_sided(named: &[Detection]) -> Option<bool> {
+    let mirrored = named.iter().filter(|code| code.pose.mirrored()).count();
+    (named.len() >= SIDED && (mirrored == 0 || mirrored == named.len())).then_some(mirrored > 0)
 }
 
 /// All codes of both, best first; no two of them on the same place.

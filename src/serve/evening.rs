@@ -292,7 +292,7 @@ impl Evening {
         done(OPENED);
         let copy = self.copy(photo.colour.dimensions());
         let refused = |error| match (error, copy) {
-            (ReadError::NoCodes | ReadError::CannotPlace, Some((width, height))) => {
+            (ReadError::NoCodes | ReadError::CannotPlace | ReadError::TooSmall, Some((width, height))) => {
                 Refusal::Copy(width, height)
             }
             (error, _) => Refusal::Read(error),

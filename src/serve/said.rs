@@ -46,6 +46,7 @@ pub(super) fn refusal(refused: &Refusal, words: &Words) -> String {
         }
         Refusal::Read(ReadError::TooDark) => say("serve-photo-too-dark"),
         Refusal::Read(ReadError::CannotPlace) => say("serve-photo-cannot-place"),
+        Refusal::Read(ReadError::TooSmall) => say("serve-photo-codes-small"),
         Refusal::Practice => say("serve-photo-practice"),
         Refusal::Draw(_) | Refusal::Stumble => say("serve-photo-stumble"),
     }

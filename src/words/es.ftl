@@ -1053,9 +1053,10 @@ serve-photo-truncated = La foto está cortada, le falta el final. Envíela de nu
 serve-photo-damaged = No podemos abrir esta foto. Tome otra.
 serve-photo-no-codes = No encontramos ningún código de este evento. ¿Es esta la pared? Acérquese, no mueva el teléfono y tome otra foto.
 serve-photo-foreign = Los códigos de esta foto son de otro evento (clave { $tags }). Tome una foto de la pared de este evento. ¿Es la pared correcta? Pregunte a quien está en la computadora.
-serve-photo-other = Solo encontramos códigos de otro tipo ({ $texts }). ¿Es esta la pared? Tome una foto de los cuadros.
+serve-photo-other = No podemos leer ningún cuadro de este evento, solo otros códigos ({ $texts }). Acérquese, no mueva el teléfono y tome otra foto. ¿Es esta la pared?
 serve-photo-too-dark = La foto está demasiado oscura. Encienda más luces e intente de nuevo.
 serve-photo-cannot-place = Se ven cuadros, pero no se sabe en qué parte de la pared están. Aléjese hasta que se vea toda la pared o ponga las tarjetas de las esquinas.
+serve-photo-codes-small = Se ven los cuadros, pero sus códigos son demasiado pequeños o borrosos para leerlos. Acérquese, o tome una foto de cada mitad, y sostenga firme el teléfono.
 serve-photo-stumble = No se pudo procesar esta foto. Tome otra.
 serve-photo-older = Esta foto es anterior a otras de los mismos lugares, por eso no cambió nada.
 serve-unkept = El resultado es correcto, pero no se pudo guardar. Revise la pantalla de la computadora.
@@ -1298,9 +1299,10 @@ error-photo-too-small = la foto tiene solo { $width } × { $height } píxeles. E
 
 error-read-no-codes = no se encontró ningún código de este evento. ¿Es esta la pared? Acérquese, no mueva el teléfono e intente otra vez
 error-read-foreign = los códigos de esta foto son de otro evento (clave { $tags }). Revise la carpeta o tome una foto de la pared de este evento
-error-read-other = solo se encontraron códigos de otro tipo ({ $texts }). ¿Es esta la pared? Tome una foto de los cuadros
+error-read-other = no se puede leer ningún cuadro de este evento, solo otros códigos ({ $texts }). Acérquese, no mueva el teléfono e intente de nuevo. ¿Es esta la pared?
 error-read-too-dark = la foto está demasiado oscura. Encienda más luces e intente otra vez
 error-read-cannot-place = se ven cuadros, pero no se sabe en qué parte de la pared están. Aléjese hasta que toda la pared salga en la foto, o cuelgue las tarjetas de las esquinas
+error-read-too-small = los cuadros están en la foto, pero sus códigos son demasiado pequeños o borrosos para leerlos. Acérquese, o tome una foto de cada mitad. Sostenga firme el teléfono y use la foto original, no una copia de un chat
 error-jpeg-size = una imagen de { $width } × { $height } píxeles no puede ser un archivo JPEG. Cada lado debe tener de 1 a 65535 píxeles
 
 ## errors: a made photo

@@ -18,6 +18,8 @@
 mod ideal;
 #[path = "limit/patch.rs"]
 mod patch;
+#[path = "limit/phone.rs"]
+mod phone;
 #[path = "limit/same.rs"]
 mod same;
 #[path = "limit/trials.rs"]
@@ -49,16 +51,18 @@ struct Condition {
     camera: Sensor,
     cards: Cards,
     printer: Printer,
+    /// Whether a phone processes the photo, and a poster hangs beside the wall.
+    phone: bool,
 }
 
 impl Condition {
     const fn new(name: &'static str, px_per_module: f64, camera: Sensor, cards: Cards) -> Self {
         let printer = Printer { ink_runs_mm: 0.0, density: 1.0, streaks: 0.0, draft: 0.0 };
-        Self { name, px_per_module, camera, cards, printer }
+        Self { name, px_per_module, camera, cards, printer, phone: false }
     }
 }
 
-const CONDITIONS: [Condition; 12] = [
+const CONDITIONS: [Condition; 15] = [
     Condition::new("sharp-0.8", 0.8, SHARP, Cards::All),
     Condition::new("sharp-0.8-corners", 0.8, SHARP, Cards::Corners),
     Condition::new("soft-1.0", 1.0, SOFT, Cards::All),
@@ -71,6 +75,9 @@ const CONDITIONS: [Condition; 12] = [
     Condition { printer: Printer::STREAKY, ..Condition::new("streaks-1.0", 1.0, SHARP, Cards::All) },
     Condition { printer: Printer::DRAFT, ..Condition::new("draft-1.0", 1.0, SHARP, Cards::All) },
     Condition { printer: Printer::RUNNY, ..Condition::new("runny-1.0", 1.0, SHARP, Cards::All) },
+    Condition { phone: true, ..Condition::new("phone-1.2-none", 1.2, SHARP, Cards::None) },
+    Condition { phone: true, ..Condition::new("phone-1.3-none", 1.3, SHARP, Cards::None) },
+    Condition { phone: true, ..Condition::new("phone-soft-1.4-none", 1.4, SOFT, Cards::None) },
 ];
 
 /// What the walls of a condition gave.
@@ -166,10 +173,11 @@ fn made(seed: u64, condition: &Condition, printed: &Printed, picture: &Picture) 
         return Ok((jpeg, serde_json::from_slice(&truth)?));
     }
     let made = make(printed, picture, &options(seed, condition))?;
+    let jpeg = if condition.phone { phone::stored(&made.image, &made.truth, seed)? } else { made.jpeg };
     std::fs::create_dir_all(folder)?;
-    std::fs::write(photo, &made.jpeg)?;
+    std::fs::write(photo, &jpeg)?;
     std::fs::write(told, serde_json::to_vec(&made.truth)?)?;
-    Ok((made.jpeg, made.truth))
+    Ok((jpeg, made.truth))
 }
 
 fn one_wall(seed: u64, condition: &Condition, picture: &Picture) -> Outcome<Score> {
@@ -191,7 +199,8 @@ fn one_wall(seed: u64, condition: &Condition, picture: &Picture) -> Outcome<Scor
         }
         Err(error) => {
             score.unplaced = 1;
-            score.notes.push(format!("wall {seed}, {} squares: {error}", printed.grid.count()));
+            let (cells, took) = (printed.grid.count(), score.reading.as_secs_f64());
+            score.notes.push(format!("wall {seed}, {cells} squares, {took:.1} s: {error}"));
         }
     }
     Ok(score)
@@ -249,9 +258,14 @@ fn main() -> Outcome<()> {
             trials::say(&trials::trials(&trials::Event::new()?, first, count, &TRIED, &SENSORS, false)?);
             Ok(())
         }
+        Some("features") => {
+            let event = trials::Event::new()?;
+            trials::features(&trials::trials(&event, first, count, &TRIED, &SENSORS, false)?);
+            Ok(())
+        }
         Some("same") => same::walls(first, count, &picture()?),
         Some("ideal") => trials::compare(first, count, &[SENSORS[0], SENSORS[1]]),
-        Some(other) => Err(format!("{other}: trials, ideal, same, same-photos or a number").into()),
+        Some(other) => Err(format!("{other}: trials, features, ideal, same, same-photos or a number").into()),
     }
 }
 

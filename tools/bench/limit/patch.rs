@@ -50,6 +50,57 @@ pub struct Sensor {
     pub quality: u8,
 }
 
+/// What a phone makes of its picture: noise is smoothed away where there is little contrast, then edges are sharpened.
+#[derive(Copy, Clone, Debug)]
+pub struct Phone {
+    /// How much of the noise is smoothed away, 0 … 1.
+    pub denoise: f64,
+    /// How strongly edges are sharpened, 0 … 1.
+    pub sharpen: f64,
+}
+
+/// Differences of grey levels that are smoothed away: noise, and pale pencil.
+const NOISE_LEVELS: f64 = 12.0;
+
+impl Phone {
+    pub const NONE: Self = Self { denoise: 0.0, sharpen: 0.0 };
+
+    /// Half of the pictures are left as they are.
+    pub fn drawn(chance: &mut Chance) -> Self {
+        if chance.pick(2) == 0 {
+            return Self::NONE;
+        }
+        Self { denoise: chance.between(0.0, 0.8), sharpen: chance.between(0.2, 1.0) }
+    }
+
+    /// Processed levels of a picture so many pixels wide, row by row.
+    pub fn processed(self, levels: &[f64], side: usize) -> Vec<f64> {
+        if self.denoise == 0.0 && self.sharpen == 0.0 {
+            return levels.to_vec();
+        }
+        let around = |levels: &[f64], at: usize, weight: &dyn Fn(f64) -> f64| {
+            let (x, y) = (at % side, at / side);
+            let (mut sum, mut all) = (0.0, 0.0);
+            for v in y.saturating_sub(1)..(y + 2).min(levels.len() / side) {
+                for u in x.saturating_sub(1)..(x + 2).min(side) {
+                    let level = levels[v * side + u];
+                    let share = weight(level - levels[at]);
+                    (sum, all) = (sum + share * level, all + share);
+                }
+            }
+            sum / all
+        };
+        // a bilateral filter (Tomasi and Manduchi, 1998)
+        let like = |apart: f64| (-0.5 * (apart / NOISE_LEVELS).powi(2)).exp();
+        let smooth: Vec<f64> = (0..levels.len())
+            .map(|at| levels[at] + self.denoise * (around(levels, at, &like) - levels[at]))
+            .collect();
+        (0..levels.len())
+            .map(|at| smooth[at] + self.sharpen * (smooth[at] - around(&smooth, at, &|_| 1.0)))
+            .collect()
+    }
+}
+
 /// What is to be seen instead of a code, or over it.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub enum Over {
@@ -232,17 +283,16 @@ impl Scene {
     }
 
     /// The photo of it.
-    pub fn photo(&self, pose: &Pose, sensor: Sensor, chance: &mut Chance) -> Outcome<Luma> {
+    pub fn photo(&self, pose: &Pose, sensor: Sensor, phone: Phone, chance: &mut Chance) -> Outcome<Luma> {
         let side = side(pose);
         let levels = self.blurred(pose, side, sensor.blur_px);
-        let grey: Vec<u8> = levels
+        let levels: Vec<f64> = levels
             .iter()
             .map(|level| {
-                round_byte(
-                    255.0 * toned(level + sensor.noise * (level.max(0.02) / 0.5).sqrt() * chance.normal()),
-                )
+                255.0 * toned(level + sensor.noise * (level.max(0.02) / 0.5).sqrt() * chance.normal())
             })
             .collect();
+        let grey: Vec<u8> = phone.processed(&levels, side).into_iter().map(round_byte).collect();
         let length = u32::try_from(side)?;
         let mut jpeg = Vec::new();
         JpegEncoder::new_with_quality(&mut jpeg, sensor.quality).encode(

@@ -8,6 +8,7 @@ use everysquare::plan::{Grid, Modules, Printed, RowsFrom, Settings, Tag, Turn};
 use everysquare::read::Camera;
 use everysquare::read::camera::Correspondence;
 use everysquare::read::codebook::{Light, Owner};
+use everysquare::read::decision::FEATURES;
 use everysquare::read::identify::{Detection, Identifier};
 use everysquare::read::lens::Lens;
 use everysquare::read::place::{Layout, Site};
@@ -15,7 +16,7 @@ use everysquare::read::pose::Pose;
 use everysquare::read::seek::{THOROUGH, seek};
 use rayon::prelude::*;
 
-use super::patch::{Chance, Over, Print, Scene, Sensor, pose, rough};
+use super::patch::{Chance, Over, Phone, Print, Scene, Sensor, pose, rough};
 use super::{Outcome, ideal};
 
 /// What hangs there.
@@ -149,6 +150,9 @@ fn drawing(code: &Modules, chance: &mut Chance) -> Outcome<Modules> {
 /// Keeps the chance of the printers apart from all other chance.
 const PRINTERS: u64 = 0x5bd1_e995_0000_0000;
 
+/// Keeps the chance of the phones apart.
+const PHONES: u64 = 0x0000_0000_c2b2_ae35;
+
 /// Makes a code with a module of so many pixels and looks at it.
 pub fn trial(event: &Event, seed: u64, px: f64, sensor: Sensor, clear: bool) -> Outcome<Trial> {
     let mut chance = Chance(seed);
@@ -175,7 +179,8 @@ pub fn trial(event: &Event, seed: u64, px: f64, sensor: Sensor, clear: bool) -> 
         ),
     };
     let truth = pose(px, &mut chance);
-    let luma = scene.photo(&truth, sensor, &mut chance)?;
+    let phone = if clear { Phone::NONE } else { Phone::drawn(&mut Chance(seed ^ PHONES)) };
+    let luma = scene.photo(&truth, sensor, phone, &mut chance)?;
     let found = event.look(
         &luma,
         rough(&truth, &mut chance),
@@ -260,6 +265,19 @@ pub fn say(trials: &[Trial]) {
         let named = of.iter().filter(|t| t.named).count();
         let wrong = of.iter().filter(|t| t.named && !t.right).count();
         println!("  {kind:?}: {named} of {} named, {wrong} wrongly", of.len());
+    }
+}
+
+/// Prints a line for each code that was fitted: what it is, whether the guess is right, and what the decision goes by.
+pub fn features(trials: &[Trial]) {
+    println!("kind,printer,px,right,named,{}", FEATURES.join(","));
+    for trial in trials {
+        let Some(found) = trial.found else { continue };
+        let Some(values) = found.evidence.features() else { continue };
+        let values: Vec<String> = values.iter().map(f32::to_string).collect();
+        let (printer, right, named) =
+            (Print::NAMES[trial.print.kind()], u8::from(trial.right), u8::from(trial.named));
+        println!("{:?},{printer},{},{right},{named},{}", trial.kind, trial.px, values.join(","));
     }
 }
 
