@@ -120,7 +120,7 @@ impl Identifier {
         Self { codebook, shared }
     }
 
-    /// Owner of the code at an index of the codebook, as in [`Match::best`].
+    /// Owner of the code at an index of the codebook, as in [`Compared::best`].
     #[must_use]
     pub fn owner(&self, at: usize) -> Owner {
         self.codebook.owner(at)

@@ -2,7 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use everysquare::rehearse::{CellTruth, Condition, Faults, Options, RehearseError, State, Truth, make};
+use everysquare::rehearse::{
+    CellTruth, Condition, Faults, Options, Printer, RehearseError, State, Truth, make,
+};
 use proptest::prelude::*;
 
 use super::{made, picture, printed, small};
@@ -229,7 +231,7 @@ fn other_drawings_change_nothing_but_the_drawings() {
 fn files_of_before_other_drawings_can_be_read_and_new_ones_without_them_are_the_same() {
     let truth = truth(4, 3, 5, &Faults { swaps: 1, ..Faults::default() });
     let text = serde_json::to_string(&truth).unwrap();
-    for word in ["drawn\"", "drawn_turn", "misdrawn", "unsteady"] {
+    for word in ["drawn\"", "drawn_turn", "misdrawn", "unsteady", "printer"] {
         assert!(!text.contains(word), "{word} in {text}");
     }
     assert_eq!(serde_json::from_str::<Truth>(&text).unwrap(), truth);
@@ -244,4 +246,26 @@ fn unsteady_hands_draw_another_picture_on_the_same_paper() {
     assert_ne!(usual.image, untrue.image);
     let refused = make(&printed, &picture(), &Options { unsteady: 5.0, ..small(6) }).unwrap_err();
     assert!(refused.to_string().contains("shaky"), "{refused}");
+}
+
+#[test]
+fn an_old_printer_changes_codes_and_nothing_else() {
+    let printed = printed(4, 3, 0.6);
+    let good = made(&printed, &small(6));
+    for printer in [Printer::PALE, Printer::STREAKY, Printer::DRAFT, Printer::RUNNY] {
+        let old = made(&printed, &Options { printer, ..small(6) });
+        assert_eq!(old.truth.cells, good.truth.cells);
+        assert_ne!(old.image, good.image, "{printer:?}");
+        let text = serde_json::to_string(&old.truth).unwrap();
+        assert_eq!(serde_json::from_str::<Truth>(&text).unwrap().options.printer, printer);
+    }
+    for (printer, named) in [
+        (Printer { ink_runs_mm: 0.5, ..Printer::default() }, "ink spreads"),
+        (Printer { density: 0.0, ..Printer::default() }, "dark the ink"),
+        (Printer { streaks: 1.5, ..Printer::default() }, "streaks"),
+        (Printer { draft: f64::NAN, ..Printer::default() }, "rows of dots"),
+    ] {
+        let refused = make(&printed, &picture(), &Options { printer, ..small(6) }).unwrap_err();
+        assert!(refused.to_string().contains(named), "{refused}");
+    }
 }
