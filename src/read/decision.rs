@@ -141,14 +141,9 @@ impl Evidence {
             let [constant, by_likelier] = COMPARED;
             return constant + by_likelier * self.compared.log_likelihood_ratio();
         };
-        let Some(features) = self.features() else {
-            // neither of the two is likely, however well it does in its own way
-            return -fitted.even.lead.max(fitted.banded.lead).max(0.0);
-        };
-        let pairs =
-            (0..features.len()).flat_map(|i| (i..features.len()).map(move |j| features[i] * features[j]));
-        let values = features.iter().copied().chain(pairs);
-        INTERCEPT + values.zip(&COEFFICIENTS).map(|(value, weight)| value * weight).sum::<f32>()
+        // where the two disagree neither is likely, however well it does in its own way
+        let lead = fitted.even.lead.max(fitted.banded.lead).max(0.0);
+        self.features().map_or(-lead, |features| model(&features))
     }
 
     /// What the decision about a fitted code goes by, in the order of [`FEATURES`]; `None` where templates and pixels speak for
@@ -186,15 +181,23 @@ impl Evidence {
         let Some(fitted) = &self.fitted else {
             return (!compared.is_unambiguous()).then_some(WhyNot::NotFitted);
         };
+        let features = self.features();
         let faults = [
             (compared.score < KNOWN, WhyNot::Faint),
             (compared.log_likelihood_ratio() < LIKELIER, WhyNot::NoLead),
-            (self.features().is_none(), WhyNot::Disagreement),
+            (features.is_none(), WhyNot::Disagreement),
             (!INK.contains(&fitted.ink), WhyNot::Ink),
-            (self.log_odds() < SURELY, WhyNot::Unlikely),
+            (features.is_some_and(|features| model(&features) < SURELY), WhyNot::Unlikely),
         ];
         faults.into_iter().find(|(is_so, _)| *is_so).map(|(_, why)| why)
     }
+}
+
+/// Log odds that the model gives to features.
+fn model(features: &[f32; FEATURES.len()]) -> f32 {
+    let pairs = (0..features.len()).flat_map(|i| (i..features.len()).map(move |j| features[i] * features[j]));
+    let values = features.iter().copied().chain(pairs);
+    INTERCEPT + values.zip(&COEFFICIENTS).map(|(value, weight)| value * weight).sum::<f32>()
 }
 
 /// Names of what the decision about a fitted code goes by; the model has a weight for each, and for the product of each two.

@@ -175,10 +175,7 @@ impl ModelFit {
 
     /// What residuals look like.
     pub(super) fn residual(&self, pixels: &Pixels, errors: &[f64]) -> Residual {
-        Residual {
-            known_and_rest: known_and_rest(pixels, errors, &self.pose, self.blur),
-            flips: flips(pixels, errors, &self.pose, self.blur),
-        }
+        residual(pixels, errors, &self.pose, self.blur)
     }
 }
 
@@ -486,59 +483,43 @@ fn widths(pose: &Pose, blur: f64) -> [f64; 2] {
     [pose.v.length().value(), pose.u.length().value()].map(|side| blur * side / det)
 }
 
-/// Mean squared residual over finder patterns and timing, and over the other modules.
-fn known_and_rest(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> [f64; 2] {
+/// What residuals look like, in one pass over the pixels.
+///
+/// `flips` is the score test (C. R. Rao, 1948) of "this very code" against "whatever code", as a ratio to noise: the residual is
+/// correlated with the change that each module of its own would make by having the other colour; the sum of squares of these, over
+/// what noise of the residual's power lets expect.
+fn residual(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> Residual {
     let wide = widths(pose, blur);
+    let (mut alike, mut expected) = ([0.0; SIDE * SIDE], 0.0);
     let (mut sums, mut weights) = ([0.0; 2], [1e-9; 2]);
     for (at, error) in pixels.at.iter().zip(errors) {
         let Some(m) = pose.photo_to_module(*at) else { continue };
-        let known = known_share(&Axis::at(m.x, wide[0]), &Axis::at(m.y, wide[1]));
+        let (x, y) = (Axis::at(m.x, wide[0]), Axis::at(m.y, wide[1]));
+        let (mut known, mut all) = (0.0, 1e-9);
+        for j in 0..y.count {
+            for i in 0..x.count {
+                let (column, row) = (x.first + i, y.first + j);
+                let share = x.share[i] * y.share[j];
+                all += share;
+                if is_known(column, row) {
+                    known += share;
+                } else {
+                    alike[row * SIDE + column] += share * error;
+                    expected += share * share;
+                }
+            }
+        }
+        let known = known / all;
         for (k, weight) in [known, 1.0 - known].into_iter().enumerate() {
             sums[k] += weight * error * error;
             weights[k] += weight;
         }
     }
-    [sums[0] / weights[0], sums[1] / weights[1]]
-}
-
-/// Share of finder patterns and timing in what a pixel sees.
-fn known_share(x: &Axis, y: &Axis) -> f64 {
-    let (mut known, mut all) = (0.0, 1e-9);
-    for j in 0..y.count {
-        for i in 0..x.count {
-            let share = x.share[i] * y.share[j];
-            all += share;
-            if is_known(x.first + i, y.first + j) {
-                known += share;
-            }
-        }
+    let noise = power(errors) / float(errors.len().max(1));
+    Residual {
+        known_and_rest: [sums[0] / weights[0], sums[1] / weights[1]],
+        flips: alike.iter().map(|a| a * a).sum::<f64>() / (expected * noise).max(f64::MIN_POSITIVE),
     }
-    known / all
-}
-
-/// Score test (C. R. Rao, 1948) of "this very code" against "whatever code", as a ratio to noise.
-///
-/// The residual is correlated with the change that each module of its own would make by having the other
-/// colour; the sum of squares of these, over what noise of the residual's power lets expect.
-fn flips(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> f64 {
-    let wide = widths(pose, blur);
-    let (mut alike, mut power) = ([0.0; SIDE * SIDE], 0.0);
-    for (at, error) in pixels.at.iter().zip(errors) {
-        let Some(m) = pose.photo_to_module(*at) else { continue };
-        let (x, y) = (Axis::at(m.x, wide[0]), Axis::at(m.y, wide[1]));
-        for j in 0..y.count {
-            for i in 0..x.count {
-                let (column, row) = (x.first + i, y.first + j);
-                if !is_known(column, row) {
-                    let share = x.share[i] * y.share[j];
-                    alike[row * SIDE + column] += share * error;
-                    power += share * share;
-                }
-            }
-        }
-    }
-    let noise = errors.iter().map(|e| e * e).sum::<f64>() / float(errors.len().max(1));
-    alike.iter().map(|a| a * a).sum::<f64>() / (power * noise).max(f64::MIN_POSITIVE)
 }
 
 /// Whether a module belongs to a finder pattern with its separator, or to the timing: equal in every code.

@@ -144,11 +144,11 @@ impl Reader {
         let identifier = self.identifier();
         let patterns = finders::find(luma);
         let crossed = triples::detect(luma, &patterns, identifier);
-        if named(&crossed).next().is_none() {
-            let tags = self.foreign_tags(&texts(luma, &crossed));
-            if !tags.is_empty() {
-                return Err(ReadError::Foreign(tags));
-            }
+        let none_named = named(&crossed).next().is_none();
+        let texts = if none_named { texts(luma, &crossed) } else { BTreeSet::new() };
+        let tags = self.foreign_tags(&texts);
+        if !tags.is_empty() {
+            return Err(ReadError::Foreign(tags));
         }
         let first = self.wall_of(luma, crossed.clone());
         let small = median(named(&crossed).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX;
@@ -164,10 +164,10 @@ impl Reader {
         }
         match second {
             Err(ReadError::TooSmall) if first.is_err() => second,
-            _ if named(&crossed).next().is_some() => first,
+            _ if !none_named => first,
             Err(ReadError::CannotPlace) => second,
             // why nothing is known is worked out last: it takes longest where there is least to see
-            _ => Err(self.nothing_known(luma, &patterns, &crossed)),
+            _ => Err(self.nothing_known(luma, &patterns, texts)),
         }
     }
 
@@ -276,8 +276,7 @@ impl Reader {
     }
 
     /// Why nothing of this event is seen: nothing at all, or another event's codes.
-    fn nothing_known(&self, luma: &Luma, patterns: &[Finder], codes: &[Detection]) -> ReadError {
-        let mut texts = texts(luma, codes);
+    fn nothing_known(&self, luma: &Luma, patterns: &[Finder], mut texts: BTreeSet<String>) -> ReadError {
         // codes with more modules than an event's are told from nothing at all
         texts.extend(locate(luma, patterns).into_iter().filter_map(|code| code.text));
         let tags = self.foreign_tags(&texts);
