@@ -1,7 +1,7 @@
 //! Whoever stands before the wall is covered in every picture that is kept, and nothing else is.
 //!
-//! Seeds 1, 2, 3 and 12 were looked at while the cover was written; those here, from 1001 on, were not. The ceiling for what may be
-//! left was set after they had been measured once: it holds what was reached.
+//! Seeds 1, 2, 3 and 12 were looked at while the cover was written, 1001 to 1003 when the bare wall's colour was mended; those here,
+//! from 2001 on, were only counted. The ceiling for what may be left was set after they had been measured once: it holds what was reached.
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
 
@@ -76,7 +76,7 @@ fn little_of_a_person_is_left() {
     let place = tempfile::tempdir().unwrap();
     let event = drawn(place.path());
     let (mut people, mut left) = (0, 0);
-    for seed in 1001..=1006 {
+    for seed in 2001..=2006 {
         for count in [1, 3] {
             let ([own, own_left, ..], found) = counted(&event, &small(seed, count));
             println!("seed {seed}, {count} people: {own_left} of {own} left, found {found}");
@@ -88,15 +88,15 @@ fn little_of_a_person_is_left() {
     assert!(people > 10_000 && share < LEFT, "{share:.3} of all pixels that show people are left");
 }
 
-/// Most of people's pixels that may be left over all these walls: 0.306 are, as measured on these seeds, nearly all of them where
+/// Maximum share of people's pixels that may be left over all these walls: 0.095 are, as measured on these seeds, most of them where
 /// somebody at the wall's side is not found at all.
-const LEFT: f64 = 0.31;
+const LEFT: f64 = 0.1;
 
 #[test]
 fn where_nobody_stands_no_square_that_was_read_loses_anything() {
     let place = tempfile::tempdir().unwrap();
     let event = drawn(place.path());
-    for seed in 1001..=1008 {
+    for seed in 2001..=2008 {
         let mut options = small(seed, 0);
         options.unsteady = if seed % 2 == 0 { 2.0 } else { 1.0 };
         options.faults.misdrawn = if seed % 3 == 0 { 10 } else { 0 };

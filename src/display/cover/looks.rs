@@ -20,8 +20,12 @@ const CLIPPED: u8 = 250;
 const PLACES: usize = 3;
 /// Minimum number of tiles from which the bare wall's colour is taken.
 const FEWEST: usize = 24;
-/// Maximum distance of a tile from the bare wall's colour: in levels, and in median deviations of its tiles; the larger counts.
-const AWAY: (f64, f64) = (26.0, 6.0);
+/// Share of the rim's tiles, as a fraction, that must lie closest together to give the bare wall's colour: a person's shirt may take
+/// the larger part of the rim, but not in one colour.
+const OWN: (usize, usize) = (2, 5);
+/// Maximum distance of a tile from the bare wall's colour, in levels: minimum, multiple of the spread of the tiles that gave it, maximum.
+/// Beyond the maximum two thirds of all colours would be the wall's.
+const AWAY: (f64, f64, f64) = (26.0, 6.0, 90.0);
 
 /// Colours of a photo, tile by tile, row by row.
 pub(super) struct Looks {
@@ -112,7 +116,7 @@ fn tile(photo: &Photo, reading: &PhotoReading, tiles: Tiles, column: usize, row:
     Seen { colour: Some(colour), clipped: false, grain: float(most - least) / mean.max(1.0) }
 }
 
-/// Colour of the bare wall: the median of the rim above the wall and to its right, where no cards hang.
+/// Colour of the bare wall: the middle of the densest part of the rim's tiles above the wall and to its right, where no cards hang.
 fn backing(colours: &[Option<[u8; 3]>], tiles: Tiles) -> Option<([u8; 3], f64)> {
     let (rim, right, bottom) = (tiles.rim, tiles.columns - tiles.rim, tiles.rows - tiles.rim);
     let beside = |tile: usize| {
@@ -125,13 +129,16 @@ fn backing(colours: &[Option<[u8; 3]>], tiles: Tiles) -> Option<([u8; 3], f64)> 
     if seen.len() < FEWEST {
         return None;
     }
-    let middle = [0, 1, 2].map(|i| median(seen.iter().map(|colour| colour[i]).collect()));
-    let deviation = median(seen.iter().map(|colour| floor_byte(away(*colour, middle))).collect());
-    Some((middle, AWAY.0.max(AWAY.1 * f64::from(deviation))))
-}
-
-fn floor_byte(value: f64) -> u8 {
-    u8::try_from(floor_index(value)).unwrap_or(u8::MAX)
+    // the colour with the least distance within which the share OWN of all tiles lies
+    let own = (seen.len() * OWN.0).div_ceil(OWN.1);
+    let spread = |middle: &[u8; 3]| {
+        let mut away: Vec<f64> = seen.iter().map(|colour| away(*colour, *middle)).collect();
+        let (_, most, _) = away.select_nth_unstable_by(own - 1, f64::total_cmp);
+        *most
+    };
+    let spreads = seen.iter().map(|middle| (*middle, spread(middle)));
+    let (middle, spread) = spreads.min_by(|one, other| one.1.total_cmp(&other.1))?;
+    Some((middle, AWAY.0.max(AWAY.1 * spread).min(AWAY.2)))
 }
 
 pub(super) fn median(mut levels: Vec<u8>) -> u8 {
