@@ -15,6 +15,7 @@ mod about;
 mod file;
 pub mod heif;
 mod open;
+pub mod profile;
 mod sample;
 mod turn;
 

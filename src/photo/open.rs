@@ -3,7 +3,7 @@
 use std::io::Cursor;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use image::{ImageFormat, ImageReader, Limits, RgbImage};
+use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits, RgbImage};
 use rayon::prelude::*;
 use thiserror::Error;
 
@@ -14,7 +14,7 @@ use zune_jpeg::zune_core::options::DecoderOptions;
 
 use super::about::About;
 use super::heif::{self, Family, HeicError};
-use super::{Luma, Photo};
+use super::{Luma, Photo, profile};
 
 /// Maximum number of pixels of a photo. Phones make up to 200 million; more is a mistake or a trap.
 pub const MAX_PIXELS: u64 = 250_000_000;
@@ -173,8 +173,10 @@ fn jpeg(bytes: &[u8], most: u64) -> Result<RgbImage, PhotoError> {
     let info = decoder.info().ok_or_else(|| PhotoError::Damaged(Sentence::new("error-photo-no-size")))?;
     let (width, height) = check_size(usize::from(info.width), usize::from(info.height), most)?;
     let pixels = decoder.decode().map_err(damaged)?;
-    RgbImage::from_raw(width, height, pixels)
-        .ok_or_else(|| PhotoError::Damaged(Sentence::new("error-photo-wrong-pixels")))
+    let mut picture = RgbImage::from_raw(width, height, pixels)
+        .ok_or_else(|| PhotoError::Damaged(Sentence::new("error-photo-wrong-pixels")))?;
+    profile::to_srgb(&mut picture, decoder.icc_profile().as_deref());
+    Ok(picture)
 }
 
 /// Whether a JPEG lacks the marker that ends it. A second picture (a gain map) may follow the first, so the marker is
@@ -213,7 +215,11 @@ fn other(bytes: &[u8], format: ImageFormat, most: u64) -> Result<RgbImage, Photo
     limits.max_alloc = Some(most * 8);
     let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
     reader.limits(limits);
-    Ok(reader.decode().map_err(damaged)?.into_rgb8())
+    let mut decoder = reader.into_decoder().map_err(damaged)?;
+    let own = decoder.icc_profile().ok().flatten();
+    let mut picture = DynamicImage::from_decoder(decoder).map_err(damaged)?.into_rgb8();
+    profile::to_srgb(&mut picture, own.as_deref());
+    Ok(picture)
 }
 
 /// Number of pixels in a band, the unit of parallel work.

@@ -9,6 +9,7 @@ use thiserror::Error;
 use super::Picture;
 use super::svg::{Rendered, is_svg, render};
 use crate::photo::heif::{self, Family, HeicError};
+use crate::photo::profile;
 use crate::words::{Sentence, Tell, told_in_english};
 
 /// Pixels along one side.
@@ -84,7 +85,7 @@ pub struct Opened {
 
 impl Picture {
     /// Reads a PNG, JPEG, WebP, TIFF or SVG file: turned upright as its EXIF orientation says, transparency over white, 16
-    /// bits reduced to 8, the first picture of an animated one, an SVG drawing with some 12 million pixels.
+    /// bits reduced to 8, wide-gamut colours taken to sRGB, the first picture of an animated one, an SVG drawing with some 12 million pixels.
     ///
     /// # Errors
     /// [`PictureError`] where the bytes are no picture, are damaged, or hold more than 20,000 pixels a side or 100 million
@@ -109,9 +110,11 @@ impl Opened {
         }
         // Decoders' own release notes speak of panics on hostile files.
         let decoded = catch_unwind(AssertUnwindSafe(|| decode(bytes)));
-        let image =
+        let (image, own) =
             decoded.unwrap_or_else(|_| Err(PictureError::Damaged(Sentence::new("error-photo-gave-up"))))?;
-        Ok(Self { picture: Picture { pixels: over_white(image) }, text_in_our_font: false })
+        let mut pixels = over_white(image);
+        profile::to_srgb(&mut pixels, own.as_deref());
+        Ok(Self { picture: Picture { pixels }, text_in_our_font: false })
     }
 }
 
@@ -129,13 +132,14 @@ impl Picture {
     }
 }
 
-fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
+/// Picture of a file, upright, and the colour profile that is embedded in it.
+fn decode(bytes: &[u8]) -> Result<(DynamicImage, Option<Vec<u8>>), PictureError> {
     let damaged = |error: image::ImageError| match error {
         image::ImageError::Unsupported(kind) => PictureError::Kind(kind.to_string()),
         other => PictureError::Damaged(Sentence::given(other.to_string())),
     };
     match heif::family(bytes) {
-        Some(Family::Heic) => return heic(bytes),
+        Some(Family::Heic) => return Ok((heic(bytes)?, None)),
         Some(Family::Avif | Family::Video) => return Err(PictureError::Heic),
         None => {}
     }
@@ -154,12 +158,13 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PictureError> {
     let (width, height) = decoder.dimensions();
     check_size(width, height)?;
     let orientation = decoder.orientation().unwrap_or(image::metadata::Orientation::NoTransforms);
+    let own = decoder.icc_profile().ok().flatten();
     let mut image = DynamicImage::from_decoder(decoder).map_err(damaged)?;
     if image.width() == 0 || image.height() == 0 {
         return Err(PictureError::Damaged(Sentence::new("error-picture-no-pixels")));
     }
     image.apply_orientation(orientation);
-    Ok(image)
+    Ok((image, own))
 }
 
 /// A HEIC file, as iPhones store photos, upright.

@@ -51,6 +51,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("gif", &["display"]),
     ("http_body_util", &["serve"]),
     ("heifer", &["photo"]),
+    ("moxcms", &["photo"]),
     ("hyper", &["serve"]),
     ("hyper_util", &["serve"]),
     ("if_addrs", &["serve"]),

@@ -1,18 +1,21 @@
-"""Compares HEIC photos as this program opens them with libheif's pixels: python tools/outside/heic.py PROGRAM FOLDER
+"""Compares HEIC and wide-gamut photos as this program opens them with libheif's and LittleCMS's pixels: python tools/outside/heic.py PROGRAM FOLDER
 
 PROGRAM is the built example `photo` (cargo build --release --example photo); files are left in FOLDER. Needs Python 3.11, numpy, pillow and
 pillow-heif (libheif with x265 and libde265). Pictures are drawn by lot from a fixed seed and written by libheif: 8 and 10 bits, chroma
 4:2:0, 4:2:2 and 4:4:4, grey, with a thumbnail, with alpha, turned and mirrored by irot and imir (EXIF orientations 1 to 8), several in one file.
 Brightness (ITU-R BT.601) is compared: with chroma of half the size, decoders spread colours differently, and the reader looks at brightness.
-Damaged files get a sentence. Ends with "N passed, M failed" and exits 1 where one failed."""
+Damaged files get a sentence. Photos in Display P3, as phones store them (JPEG, PNG, WebP, TIFF with an ICC profile), are compared with what
+LittleCMS makes of them in sRGB. Ends with "N passed, M failed" and exits 1 where one failed."""
 
+import io
 import pathlib
+import struct
 import subprocess
 import sys
 
 import numpy
 import pillow_heif
-from PIL import Image
+from PIL import Image, ImageCms
 
 SIZE = (643, 481)
 # Grey levels, mean and 999 of 1000. Where chroma is as fine as brightness, nothing but rounding is left. Where it is coarser, decoders spread
@@ -71,6 +74,43 @@ def files(folder, chance):
         yield f"orientation {orientation}", path(f"turned-{orientation}")
 
 
+def display_p3():
+    """A matrix profile (ICC.1:2022) with the primaries of SMPTE EG 432-1 adapted to D50 by Bradford, and sRGB's curve."""
+    fixed = lambda *values: b"".join(struct.pack(">i", round(value * 65536)) for value in values)
+    xyz = lambda *values: b"XYZ \0\0\0\0" + fixed(*values)
+    curve = b"para\0\0\0\0" + struct.pack(">HH", 3, 0) + fixed(2.4, 1 / 1.055, 0.055 / 1.055, 1 / 12.92, 0.04045)
+    text = lambda words: b"mluc\0\0\0\0" + struct.pack(">II2s2sII", 1, 12, b"en", b"US", 2 * len(words), 28) + words.encode("utf-16-be")
+    tags = [
+        (b"desc", text("wide gamut")),
+        (b"cprt", text("none")),
+        (b"wtpt", xyz(0.9642, 1.0, 0.8249)),
+        (b"rXYZ", xyz(0.51512, 0.24120, -0.00105)),
+        (b"gXYZ", xyz(0.29198, 0.69225, 0.04189)),
+        (b"bXYZ", xyz(0.15710, 0.06657, 0.78407)),
+        *((name, curve) for name in (b"rTRC", b"gTRC", b"bTRC")),
+    ]
+    at = 128 + 4 + 12 * len(tags)
+    table, body = struct.pack(">I", len(tags)), b""
+    for name, data in tags:
+        data += bytes(-len(data) % 4)
+        table += name + struct.pack(">II", at + len(body), len(data))
+        body += data
+    head = struct.pack(">I4sI4s4s4s", at + len(body), b"none", 0x04300000, b"mntr", b"RGB ", b"XYZ ")
+    head += struct.pack(">6H4s", 2026, 1, 1, 0, 0, 0, b"acsp") + bytes(28) + fixed(0.9642, 1.0, 0.8249)
+    return head + bytes(128 - len(head)) + table + body
+
+
+def wide_gamut(folder):
+    """Name and path of photos in Display P3, and the sRGB pixels that LittleCMS makes of them."""
+    profile = display_p3()
+    picture = drawing(numpy.random.default_rng(432))
+    p3, srgb = ImageCms.ImageCmsProfile(io.BytesIO(profile)), ImageCms.createProfile("sRGB")
+    for ending, more in (("jpg", {"quality": 92, "subsampling": 0}), ("png", {}), ("webp", {"lossless": True}), ("tif", {})):
+        path = folder / f"wide.{ending}"
+        picture.save(path, icc_profile=profile, **more)
+        yield f"Display P3 in {ending}", path, ImageCms.profileToProfile(Image.open(path).convert("RGB"), p3, srgb, ImageCms.Intent.RELATIVE_COLORIMETRIC)
+
+
 def brightness(picture):
     return numpy.asarray(picture.convert("RGB")).astype(float) @ (0.299, 0.587, 0.114)
 
@@ -104,6 +144,15 @@ def main(program, folder):
         mean, most = away.mean(), numpy.percentile(away, 99.9)
         mean_most, most_most = (FINE_MEAN, FINE_MOST) if name in FINE else (COARSE_MEAN, COARSE_MOST)
         check(f"{name}: {mean:.3f} grey levels from libheif, {most:.2f} at most in 999 of 1000", mean <= mean_most and most <= most_most, f"{mean}, {most}")
+
+    for name, path, other in wide_gamut(folder):
+        into = folder / f"{path.name}-opened.png"
+        subprocess.run([program, path, into], check=True, capture_output=True)
+        seen = Image.open(into)
+        away = numpy.abs(numpy.asarray(seen).astype(float) - numpy.asarray(other))
+        plain = numpy.abs(numpy.asarray(Image.open(path).convert("RGB")).astype(float) - numpy.asarray(other)).mean()
+        mean, most = away.mean(), numpy.percentile(away, 99.9)
+        check(f"{name}: {mean:.3f} levels from LittleCMS, {most:.2f} at most in 999 of 1000 ({plain:.1f} as it is coded)", mean <= 0.6 and most <= 2 and plain > 2, f"{mean}, {most}")
 
     whole = (folder / "plain.heic").read_bytes()
     damaged = folder / "damaged.heic"
