@@ -417,6 +417,23 @@ fn few_pixels_a_module_are_the_reason_where_there_are_few() {
 }
 
 #[test]
+fn where_a_small_photo_hides_much_it_is_what_is_wrong_and_nothing_is_to_be_looked_up() {
+    let grid = grid(5, 4);
+    let wall: Vec<Hung> = (0..20).map(|n| Hung::Square(n ^ usize::from(n < 2), 0)).collect();
+    let mut shown = vec![Shown::Clearly; 20];
+    shown[10..17].fill(Shown::Unreadable);
+    let mut reading = reading(&grid, &wall, &shown);
+    let seen = judge(&reading, &grid);
+    assert_eq!(advise(&reading, &seen)[0], Advice::Uncover { unread: 7 });
+    reading.photos[0].px_per_module = 0.6;
+    let advice = advise(&reading, &seen);
+    assert_eq!(advice[0], Advice::TooSmall { unread: 7, cells: 20 });
+    assert!(advice.iter().all(|one| !matches!(one, Advice::GoCloser { .. })));
+    let known: Vec<bool> = fixes(&seen).iter().map(|fix| fix.is_known(&seen)).collect();
+    assert!(known[0] && known.iter().filter(|known| **known).count() == 1, "{known:?}");
+}
+
+#[test]
 fn a_wall_that_hangs_one_column_over_is_seen_as_a_whole() {
     let grid = grid(4, 2);
     let wall: Vec<Hung> =

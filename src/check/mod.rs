@@ -38,6 +38,8 @@ pub struct Check {
     pub reading: WallReading,
     /// Judgement: the state of each cell.
     pub judgement: Judgement,
+    /// Advice: what the report's sentences of that name say, one for one.
+    pub advice: Vec<Advice>,
     /// Report: what people are told.
     pub report: Report,
 }
@@ -100,14 +102,19 @@ impl Check {
         words: &Words,
     ) -> Self {
         let judgement = judge(&reading, &printed.grid);
-        let (fixes, mut advice) = (fixes(&judgement), advise(&reading, &judgement));
+        let (mut fixes, mut advice) = (fixes(&judgement), advise(&reading, &judgement));
+        if advice.iter().any(Advice::is_lead) {
+            // another photo tells more than a hundred spots to look at
+            fixes.retain(|fix| fix.is_known(&judgement));
+        }
         if noticed.asks_to_step_aside(&judgement) {
             advice.insert(0, Advice::StepAside);
         }
         let mut report = Report::new((&reading, &judgement), (&fixes, &advice), printed, occasion, words);
         let white = noticed.still_white(&judgement);
         report.white = white.iter().map(|cell| judgement.grid.label(*cell)).collect();
-        Self { reading, judgement, report }
+        advice.retain(|one| !one.is_lead());
+        Self { reading, judgement, advice, report }
     }
 
     /// Draws photo `index` marked, and what it shows of the wall into the wall's picture.

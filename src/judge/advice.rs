@@ -13,6 +13,10 @@ use super::states::{Judgement, State};
 /// columns of 100 trials at 1.0; 98 % at 0.65). Halved, the advice to step closer would come too late to
 /// help.
 pub const FEW_PX_PER_MODULE: f64 = 1.0;
+/// Minimum number and minimum share of cells that could not be read, for the photo to be what is wrong: fewer are looked at faster than
+/// another photo is taken.
+const MANY_UNREAD: usize = 6;
+const MOSTLY_UNREAD: f64 = 0.3;
 /// Of how many read squares at least one speaks of "the whole wall": fewer may be wrong by accident.
 const WHOLE_WALL: usize = 4;
 
@@ -122,6 +126,14 @@ pub enum Advice {
         /// How many cells could not be read in it.
         unread: usize,
     },
+    /// Most of what is wrong is the photo: many cells could not be read, and its modules have few pixels. This comes first, before
+    /// anything is done at the wall.
+    TooSmall {
+        /// How many cells could not be read.
+        unread: usize,
+        /// How many cells the wall has.
+        cells: usize,
+    },
     /// Cells could not be read though the photo is near enough: something covers the code, or glare does.
     Uncover {
         /// How many.
@@ -165,6 +177,7 @@ pub enum Advice {
 #[must_use]
 pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
     let mut advice = Vec::new();
+    advice.extend(too_small(reading, judgement));
     if !judgement.contradictions.is_empty() {
         advice.push(Advice::Contradiction { cells: judgement.contradictions.clone() });
     }
@@ -173,7 +186,9 @@ pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
         advice.push(Advice::Apart { squares, is_part });
     }
     advice.extend(out_of_view(judgement));
-    advice.extend(too_coarse(reading, judgement));
+    if advice.first().is_none_or(|first| !first.is_lead()) {
+        advice.extend(too_coarse(reading, judgement));
+    }
     advice.extend(whole_wall(judgement));
     let (missing, unknown) = (judgement.missing.len(), judgement.summary.unknown());
     if missing > 0 && unknown > 0 && !judgement.apart.is_part {
@@ -223,21 +238,40 @@ fn out_of_view(judgement: &Judgement) -> Vec<Advice> {
     advice
 }
 
+impl Advice {
+    /// Whether it is to be said before all else, in place of a list of things to do.
+    #[must_use]
+    pub fn is_lead(&self) -> bool {
+        matches!(self, Self::TooSmall { .. })
+    }
+}
+
+/// Number of cells that could not be read, of one photo or of all; those that changed between photos do not count.
+fn unread(judgement: &Judgement, photo: Option<usize>) -> usize {
+    let cells = judgement.cells.iter().filter(|at| at.state == State::Unread);
+    let cells = cells.filter(|at| !judgement.contradictions.contains(&at.cell));
+    cells.filter(|at| photo.is_none_or(|photo| at.photo == photo)).count()
+}
+
+/// Whether so many cells could not be read in photos with few pixels a module that the photo is what is wrong.
+fn too_small(reading: &WallReading, judgement: &Judgement) -> Option<Advice> {
+    let small = reading.photos.iter().enumerate().filter(|(_, of)| of.px_per_module < FEW_PX_PER_MODULE);
+    let unread = small.map(|(photo, _)| unread(judgement, Some(photo))).sum::<usize>();
+    let cells = judgement.cells.len();
+    let many = unread >= MANY_UNREAD && float(unread) >= MOSTLY_UNREAD * float(cells);
+    many.then_some(Advice::TooSmall { unread, cells })
+}
+
 /// Why cells could not be read.
 fn too_coarse(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
-    let unread = |photo: Option<usize>| {
-        let cells = judgement.cells.iter().filter(|at| at.state == State::Unread);
-        let cells = cells.filter(|at| !judgement.contradictions.contains(&at.cell));
-        cells.filter(|at| photo.is_none_or(|photo| at.photo == photo)).count()
-    };
     let mut advice = Vec::new();
     for (photo, of) in reading.photos.iter().enumerate() {
-        let unread = unread(Some(photo));
+        let unread = unread(judgement, Some(photo));
         if unread > 0 && of.px_per_module < FEW_PX_PER_MODULE {
             advice.push(Advice::GoCloser { photo, px_per_module: of.px_per_module, unread });
         }
     }
-    let unread = unread(None);
+    let unread = unread(judgement, None);
     if advice.is_empty() && unread > 0 {
         advice.push(Advice::Uncover { unread });
     }

@@ -135,6 +135,16 @@ impl Fix {
         }
     }
 
+    /// Whether nothing has to be looked up for it: every cell of it was seen and could be told, and the square is on the wall.
+    #[must_use]
+    pub fn is_known(&self, judgement: &Judgement) -> bool {
+        let told = |cell: &Cell| {
+            judgement.at(*cell).is_some_and(|at| !matches!(at.state, State::Unread | State::Unseen))
+        };
+        !matches!(self, Self::Look { .. } | Self::LookBeyond { .. } | Self::Fetch { .. })
+            && self.cells().iter().all(told)
+    }
+
     /// Cells where it is done; where something goes from one to another, in that order.
     #[must_use]
     pub fn cells(&self) -> Vec<Cell> {

@@ -52,6 +52,9 @@ pub struct Report {
     /// What to tell the person with the phone; absent where there is nothing to say.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub advice: Vec<String>,
+    /// What is to be said before all else, where the photo is what is wrong; absent where it is not.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lead: Option<String>,
     /// Spots whose squares nobody has drawn on yet; absent where there are none. No fault.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub white: Vec<String>,
@@ -185,7 +188,8 @@ impl Report {
                 .collect(),
             wall: wall(reading, judgement),
             units: printed.units,
-            advice: advice.iter().map(|one| say.advice(one)).collect(),
+            advice: advice.iter().filter(|one| !one.is_lead()).map(|one| say.advice(one)).collect(),
+            lead: advice.iter().find(|one| one.is_lead()).map(|one| say.advice(one)),
             white: Vec::new(),
             apart: judgement.apart.squares.iter().map(label).collect(),
         }

@@ -101,6 +101,9 @@ impl Sentences<'_> {
                     ("unread", count(*unread)),
                 ],
             ),
+            Advice::TooSmall { unread, cells } => {
+                words.say("advice-too-small", &[("unread", count(*unread)), ("cells", count(*cells))])
+            }
             Advice::Uncover { unread } => words.say("advice-uncover", &[("unread", count(*unread))]),
             Advice::Mirrored { photo } => words.say("advice-mirrored", &[("photo", count(photo + 1))]),
             Advice::Shifted { right, down } => self.shifted(*right, *down),

@@ -63,6 +63,9 @@ pub fn listed<'a>(report: &'a Report, words: &Words) -> Vec<Listed<'a>> {
 #[must_use]
 pub fn headline(report: &Report, words: &Words) -> String {
     let cells = ("cells", count(report.summary.cells));
+    if let Some(lead) = &report.lead {
+        return lead.clone();
+    }
     match report.outcome() {
         Outcome::AllRight => all_right(report, words),
         Outcome::Fix => words.say("report-to-do", &[("steps", count(steps(report, words).len()))]),

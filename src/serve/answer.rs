@@ -111,6 +111,9 @@ fn headline(standing: &Standing, steps: usize, words: &Words) -> String {
     if standing.known.is_empty() {
         return words.say("serve-headline-start", &[]);
     }
+    if let Some(lead) = &report.lead {
+        return lead.clone();
+    }
     match (steps, unknown, missing) {
         (1.., _, _) => words.say("serve-headline-fix", &[("count", count(steps))]),
         (0, 0, 0) => all_right(report, words),

@@ -12,7 +12,7 @@ use tokio::sync::watch;
 use crate::check::{Check, Drawn, Noticed};
 use crate::display::light::Light;
 use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
-use crate::judge::{Advice, advise};
+use crate::judge::Advice;
 use crate::photo::{Photo, PhotoError};
 use crate::plan::folder::FolderError;
 use crate::plan::{Cell, Folder, Printed};
@@ -491,9 +491,9 @@ impl Standing {
 
     /// What to tell the person with the phone. Whoever sent a small copy need not go closer.
     pub(super) fn advice(&self) -> Vec<String> {
-        let told = advise(&self.check.reading, &self.check.judgement);
         let besides = |advice: &Advice| self.copy.is_none() || !matches!(advice, Advice::GoCloser { .. });
-        let said = told.iter().zip(&self.check.report.advice).filter(|(advice, _)| besides(advice));
+        let said =
+            self.check.advice.iter().zip(&self.check.report.advice).filter(|(advice, _)| besides(advice));
         said.map(|(_, said)| said.clone()).collect()
     }
 

@@ -395,6 +395,7 @@ advice-go-closer = Move closer, or take two photos, one of each half. In photo {
     [one] 1 spot
    *[other] { $unread } spots
 } couldn’t be read.
+advice-too-small = The photo is too small: we couldn’t read { $unread } of { $cells } spots. Move closer, or take one photo of each half. If it came through a chat app, use the original.
 advice-uncover = { $unread ->
     [one] The photo is sharp, but 1 code couldn’t be read. Look for tape, glare, a fold or drawing on top of it.
    *[other] The photo is sharp, but { $unread } codes couldn’t be read. Look for tape, glare, folds or drawing on top of them.

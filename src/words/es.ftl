@@ -411,6 +411,7 @@ advice-go-closer = Acérquese, o tome dos fotos, una de cada mitad. En la foto {
     [one] 1 lugar no se pudo leer.
    *[other] { $unread } lugares no se pudieron leer.
 }
+advice-too-small = La foto es muy pequeña: no se pudieron leer { $unread } de { $cells } lugares. Acérquese, o tome una foto de cada mitad. Si llegó por un chat, use la original.
 advice-uncover = { $unread ->
     [one] La foto es nítida, pero 1 código no se pudo leer. Vea si lo tapa cinta, un reflejo, un doblez o el dibujo.
    *[other] La foto es nítida, pero { $unread } códigos no se pudieron leer. Vea si los tapa cinta, un reflejo, un doblez o el dibujo.
