@@ -114,6 +114,14 @@ impl Compared {
         shared + (1.0 - shared) * self.score.max(0.0).powi(2)
     }
 
+    /// Why the best code gets no name, whatever a fit of its pixels leaves; `None` where that decides.
+    #[must_use]
+    pub fn why_not(&self) -> Option<WhyNot> {
+        let faults =
+            [(self.score < KNOWN, WhyNot::Faint), (self.log_likelihood_ratio() < LIKELIER, WhyNot::NoLead)];
+        faults.into_iter().find(|(is_so, _)| *is_so).map(|(_, why)| why)
+    }
+
     /// Whether the comparison alone decides, so that nothing needs to be weighed.
     #[must_use]
     pub fn is_unambiguous(&self) -> bool {
@@ -179,12 +187,14 @@ impl Evidence {
     pub fn why_not(&self) -> Option<WhyNot> {
         let compared = &self.compared;
         let Some(fitted) = &self.fitted else {
-            return (!compared.is_unambiguous()).then_some(WhyNot::NotFitted);
+            let not_fitted = || compared.why_not().unwrap_or(WhyNot::NotFitted);
+            return (!compared.is_unambiguous()).then(not_fitted);
         };
+        if let Some(why) = compared.why_not() {
+            return Some(why);
+        }
         let features = self.features();
         let faults = [
-            (compared.score < KNOWN, WhyNot::Faint),
-            (compared.log_likelihood_ratio() < LIKELIER, WhyNot::NoLead),
             (features.is_none(), WhyNot::Disagreement),
             (!INK.contains(&fitted.ink), WhyNot::Ink),
             (features.is_some_and(|features| model(&features) < SURELY), WhyNot::Unlikely),

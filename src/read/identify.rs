@@ -6,6 +6,7 @@ use super::decision::{Compared, Evidence, Fitted, Left};
 use super::model_fit::{ModelFit, Pixels, fit, power};
 use super::pose::Pose;
 use super::template::{LATTICE, single};
+use super::templates::LineSums;
 use crate::frame::{PhotoPx, Point, float};
 use crate::photo::Luma;
 use crate::plan::code::SIDE;
@@ -27,10 +28,9 @@ const HOPELESS: f32 = 0.2;
 const SURE: f32 = 0.6;
 const SURE_LIKELIER: f32 = 24.0;
 
-/// Minimum score for a code to be weighed.
-const WORTH: f32 = 0.3;
-/// Minimum log likelihood ratio of the best code to the second best for it to be weighed.
-const WORTH_LIKELIER: f32 = 8.0;
+/// Minimum score at which the pose is aligned to the best codes' own templates. Of 5,361 codes that were named on made walls and the other
+/// simulator's the lowest had 0.239 before; a quarter of all that is looked at closely has less.
+const REFINABLE: f32 = 0.22;
 
 /// Standard deviation of the blur of a phone's photo, pixels and interpolation included, in pixels.
 const USUAL_BLUR_PX: f64 = 0.95;
@@ -156,7 +156,7 @@ impl Identifier {
         let shared = if light == Light::AsSeen { as_seen } else { evened };
         let shared = shared.as_ref()?;
         let pose = shared.align(luma, rough, (Freedom::Rigid, 2), &mut seen);
-        if self.codebook.sheet(light.first_view()).shared_fit(&seen) < HOPELESS {
+        if self.codebook.sheet(light.first_view()).shared_fit(&seen, &LineSums::of(&seen)) < HOPELESS {
             return None;
         }
         let pose = shared.align(luma, pose, (Freedom::Affine, 6), &mut seen);
@@ -168,7 +168,8 @@ impl Identifier {
         }
         let first = Look { pose, view, compared };
         let mut best = first;
-        for at in first.compared.ranked.into_iter().take(REFINED) {
+        let refined = if first.compared.score < REFINABLE { 0 } else { REFINED };
+        for at in first.compared.ranked.into_iter().take(refined) {
             let drawn = self.codebook.drawn(at, first.view);
             let closer = Aligner::new(&drawn, light)?.align(luma, pose, (Freedom::Affine, 4), &mut seen);
             let views = self.views(&seen, light, present);
@@ -193,8 +194,8 @@ impl Identifier {
     /// not worth while, or cannot be done.
     fn fitted(&self, luma: &Luma, look: &Look) -> Option<(Pose, Fitted)> {
         let Look { pose, view, compared } = look;
-        if compared.score < WORTH || compared.log_likelihood_ratio() < WORTH_LIKELIER {
-            return None;
+        if compared.why_not().is_some() {
+            return None; // no fit gives it a name
         }
         let (blur, drowned) = self.codebook.view(*view);
         let pixels = Pixels::under(luma, pose)?;
@@ -319,7 +320,8 @@ mod tests {
             assert_eq!(found.and_then(|found| found.owner), None, "{}", square.text);
             fitted += usize::from(found.is_some_and(|found| found.evidence.fitted.is_some()));
         }
-        assert!(fitted > 20, "{fitted} were fitted");
+        // what leads too little for a name is not fitted
+        assert!(fitted > 5, "{fitted} were fitted");
     }
 
     #[test]

@@ -46,6 +46,7 @@ pub mod triples;
 
 // verify
 mod align;
+mod bands;
 pub mod codebook;
 mod coefficients;
 pub mod decision;

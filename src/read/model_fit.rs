@@ -17,9 +17,10 @@
 
 use nalgebra::{SMatrix, SVector};
 
+use super::bands::banded;
 use super::pose::{HALF, Pose};
 use super::template::single;
-use crate::frame::{Module, PhotoPx, Point, float, floor_index, round_index};
+use crate::frame::{PhotoPx, Point, float, floor_index, round_index};
 use crate::photo::Luma;
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
@@ -31,13 +32,15 @@ const BLUR: (f64, f64) = (0.3, 2.4);
 /// Reach of the blur, in standard deviations; what lies beyond is left out.
 const REACH: f64 = 3.3;
 /// Maximum number of module edges within one pixel's reach: twice the reach at a blur of 2.4 modules.
-const EDGES: usize = 20;
+pub(super) const EDGES: usize = 20;
+/// The same at usual blurs; an axis of that length takes half the time.
+const FEW_EDGES: usize = 10;
 /// Number of unknowns: six of the pose, the blur, seven of light, the contrast.
 const UNKNOWNS: usize = 15;
 /// Number of linear unknowns: seven of light, the contrast.
-const LIGHTS: usize = 8;
+pub(super) const LIGHTS: usize = 8;
 /// Unit of offsets from the centre, in modules, so that all unknowns of the pose have about the same weight.
-const ARM: f64 = 8.0;
+pub(super) const ARM: f64 = 8.0;
 /// Ridge term for the pose's matrix and for a change of the blur, as a share of the pixels' own weight.
 const STIFFNESS: f64 = 0.01;
 /// Ridge term per pixel for the four side-light coefficients.
@@ -48,8 +51,8 @@ const LONGEST: f64 = 0.5;
 /// Pixels under a code, or blocks of them: places and levels in the same order.
 #[derive(Debug)]
 pub(super) struct Pixels {
-    at: Vec<Point<PhotoPx>>,
-    level: Vec<f32>,
+    pub(super) at: Vec<Point<PhotoPx>>,
+    pub(super) level: Vec<f32>,
     /// Side of a block, in pixels.
     block: f64,
 }
@@ -134,6 +137,7 @@ pub(super) fn fit(
     let mut pose = pose;
     let mut blur = blur.clamp(low * pixels.block, high * pixels.block);
     let first = blur;
+    let code = &Darkness::of(code);
     let mut fit = Fit::at(pixels, code, drowned, &pose, blur)?;
     for _ in 0..steps {
         let Some((next_pose, next_blur, moved)) = fit.step(&pose, blur, first) else { break };
@@ -189,14 +193,14 @@ type Unknowns = SVector<f64, UNKNOWNS>;
 
 /// Linearised model at one pose and blur, with the light that suits it best.
 #[derive(Clone, Debug)]
-struct Fit {
+pub(super) struct Fit {
     normal: Normal,
     right: Unknowns,
     /// Coefficients of the light, in the order of `lit`: constant, two slopes, four sides, contrast.
-    light: [f64; LIGHTS],
-    residual: f64,
+    pub(super) light: [f64; LIGHTS],
+    pub(super) residual: f64,
     without: f64,
-    sides_least: f64,
+    pub(super) sides_least: f64,
     /// Row of the linear model for each pixel: light, then the code.
     lit: Vec<[f64; LIGHTS]>,
 }
@@ -212,17 +216,33 @@ struct Sums {
 const POSES: usize = UNKNOWNS - LIGHTS;
 
 impl Fit {
-    fn at(pixels: &Pixels, code: &Modules, drowned: f32, pose: &Pose, blur: f64) -> Option<Self> {
+    fn at(pixels: &Pixels, code: &Darkness, drowned: f32, pose: &Pose, blur: f64) -> Option<Self> {
         let wide = widths(pose, blur);
-        if !wide.iter().all(|w| w.is_finite() && *w > 1e-3 && 2.0 * REACH * *w + 2.0 < float(EDGES)) {
-            return None;
+        let within = |edges: usize| {
+            wide.iter().all(|w| w.is_finite() && *w > 1e-3 && 2.0 * REACH * *w + 2.0 < float(edges))
+        };
+        if within(FEW_EDGES) {
+            Self::within::<FEW_EDGES>(pixels, code, drowned, (pose, blur, wide))
+        } else if within(EDGES) {
+            Self::within::<EDGES>(pixels, code, drowned, (pose, blur, wide))
+        } else {
+            None
         }
+    }
+
+    /// Model at a pose and blur where no pixel's reach has more than `N` edges along an axis.
+    fn within<const N: usize>(
+        pixels: &Pixels,
+        code: &Darkness,
+        drowned: f32,
+        (pose, blur, wide): (&Pose, f64, [f64; 2]),
+    ) -> Option<Self> {
         let mut sums =
             Sums { products: [[0.0; UNKNOWNS]; UNKNOWNS], with_level: [0.0; UNKNOWNS], power: 0.0 };
         let mut lit = Vec::with_capacity(pixels.at.len());
         for (at, level) in pixels.at.iter().zip(&pixels.level) {
             let m = pose.photo_to_module(*at)?;
-            let (x, y) = (Axis::at(m.x, wide[0]), Axis::at(m.y, wide[1]));
+            let (x, y) = (Axis::<N>::at(m.x, wide[0]), Axis::<N>::at(m.y, wide[1]));
             let [dark, along, down, wider] = look(code, f64::from(drowned), &x, &y, blur);
             let (u, v) = ((m.x - HALF) / ARM, (m.y - HALF) / ARM);
             let own = [1.0, u, v, x.beyond[0], x.beyond[1], y.beyond[0], y.beyond[1], dark];
@@ -299,29 +319,46 @@ impl Sums {
     }
 }
 
-/// Weights of the modules within a pixel's reach along one axis, with their derivatives by place and width.
-struct Axis {
-    first: usize,
-    count: usize,
-    share: [f64; EDGES],
-    with_place: [f64; EDGES],
-    with_width: [f64; EDGES],
-    width: f64,
-    /// Weight before the code's first module and after its last.
-    beyond: [f64; 2],
+/// Darkness of a code's modules, 0 or 1, row by row, with light ones beyond the right edge, so that any `EDGES` of a row can be taken.
+#[derive(Debug)]
+struct Darkness(Vec<[f64; SIDE + EDGES]>);
+
+impl Darkness {
+    fn of(code: &Modules) -> Self {
+        let dark = |column: usize, row: usize| column < SIDE && code.dark(column, row);
+        let level = |is_dark: bool| if is_dark { 1.0 } else { 0.0 };
+        Self((0..SIDE).map(|row| std::array::from_fn(|column| level(dark(column, row)))).collect())
+    }
+
+    /// `N` modules of a row.
+    fn from<const N: usize>(&self, column: usize, row: usize) -> Option<&[f64; N]> {
+        self.0.get(row)?.get(column..)?.first_chunk()
+    }
 }
 
-impl Axis {
-    fn at(place: f64, width: f64) -> Self {
+/// Weights of the modules within a pixel's reach along one axis, at most `N`, with their derivatives by place and width.
+pub(super) struct Axis<const N: usize> {
+    pub(super) first: usize,
+    pub(super) count: usize,
+    pub(super) share: [f64; N],
+    with_place: [f64; N],
+    with_width: [f64; N],
+    width: f64,
+    /// Weight before the code's first module and after its last.
+    pub(super) beyond: [f64; 2],
+}
+
+impl<const N: usize> Axis<N> {
+    pub(super) fn at(place: f64, width: f64) -> Self {
         let reach = REACH * width;
         let first = floor_index(place - reach).min(SIDE - 1);
         let last = floor_index(place + reach).min(SIDE - 1);
         let mut axis = Self {
             first,
-            count: last + 1 - first,
-            share: [0.0; EDGES],
-            with_place: [0.0; EDGES],
-            with_width: [0.0; EDGES],
+            count: (last + 1 - first).min(N),
+            share: [0.0; N],
+            with_place: [0.0; N],
+            with_width: [0.0; N],
             width,
             beyond: [normal(-place / width).0, normal((place - float(SIDE)) / width).0],
         };
@@ -331,7 +368,7 @@ impl Axis {
             [below, bell / width, z * bell / width]
         };
         let mut before = edge(first);
-        for k in 0..axis.count.min(EDGES) {
+        for k in 0..axis.count.min(N) {
             let after = edge(first + k + 1);
             axis.share[k] = after[0] - before[0];
             axis.with_place[k] = before[1] - after[1];
@@ -343,24 +380,23 @@ impl Axis {
 }
 
 /// Darkness of a code at a pixel (negative) with its derivatives by x, y and blur.
-fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> [f64; 4] {
-    let dark = code.as_slice();
-    let (mut level, mut along, mut down, mut wider) = (0.0, 0.0, 0.0, 0.0);
+fn look<const N: usize>(code: &Darkness, drowned: f64, x: &Axis<N>, y: &Axis<N>, blur: f64) -> [f64; 4] {
+    // sums over the rows for each column first: columns are added up side by side
+    let (mut share, mut place, mut width) = ([0.0; N], [0.0; N], [0.0; N]);
     for j in 0..y.count {
-        let row = y.first + j;
-        let (mut share, mut place, mut width) = (0.0, 0.0, 0.0);
-        for i in 0..x.count {
-            let column = x.first + i;
-            if dark[row * SIDE + column] {
-                share += x.share[i];
-                place += x.with_place[i];
-                width += x.with_width[i];
-            }
+        let Some(dark) = code.from::<N>(x.first, y.first + j) else { continue };
+        for k in 0..N {
+            share[k] += y.share[j] * dark[k];
+            place[k] += y.with_place[j] * dark[k];
+            width[k] += y.with_width[j] * dark[k];
         }
-        level -= y.share[j] * share;
-        along -= y.share[j] * place;
-        down -= y.with_place[j] * share;
-        wider -= y.share[j] * width * x.width + y.with_width[j] * share * y.width;
+    }
+    let (mut level, mut along, mut down, mut wider) = (0.0, 0.0, 0.0, 0.0);
+    for k in 0..x.count {
+        level -= x.share[k] * share[k];
+        along -= x.with_place[k] * share[k];
+        down -= x.share[k] * place[k];
+        wider -= x.with_width[k] * share[k] * x.width + x.share[k] * width[k] * y.width;
     }
     if level + drowned >= 0.0 && drowned > 0.0 {
         return [0.0; 4];
@@ -368,117 +404,8 @@ fn look(code: &Modules, drowned: f64, x: &Axis, y: &Axis, blur: f64) -> [f64; 4]
     [level + drowned, along, down, wider / blur]
 }
 
-/// Standard deviation of the contrast from band to band of modules, as a share of the mean contrast: little is known of a printer
-/// beforehand, and half its black may be missing in a streak.
-const BANDED: f64 = 0.35;
-/// Number of unknowns with a contrast for each band of modules: seven of light, 21 bands.
-const BANDS: usize = LIGHTS - 1 + SIDE;
-
-/// Residual of each pixel when every column of modules has a contrast of its own, or every row, whichever leaves less: streaks of
-/// a printer run along one of them. Contrasts keep near their mean (ridge regression). `None` where nothing holds them.
-fn banded(pixels: &Pixels, code: &Modules, pose: &Pose, blur: f64, fit: &Fit) -> Option<Vec<f64>> {
-    let contrast = fit.light[LIGHTS - 1];
-    let variance = fit.residual / float(pixels.at.len());
-    let hold = variance / (BANDED * contrast).powi(2);
-    if !hold.is_finite() {
-        return None;
-    }
-    let wide = widths(pose, blur);
-    let residual = |columns: bool| {
-        let mut sums = BandSums::new();
-        let mut rows = Vec::with_capacity(pixels.at.len());
-        for (at, level) in pixels.at.iter().zip(&pixels.level) {
-            let m = pose.photo_to_module(*at)?;
-            let row = BandRow::new(code, &m, &Axis::at(m.x, wide[0]), &Axis::at(m.y, wide[1]), columns);
-            sums.add(&row, f64::from(*level));
-            rows.push(row);
-        }
-        let solved = sums.solve(fit.sides_least, hold, contrast)?;
-        let error = |(row, level): (&BandRow, &f32)| f64::from(*level) - row.model(&solved);
-        Some(rows.iter().zip(&pixels.level).map(error).collect::<Vec<f64>>())
-    };
-    let (columns, rows) = (residual(true)?, residual(false)?);
-    Some(if power(&rows) < power(&columns) { rows } else { columns })
-}
-
-/// One pixel's row of the model with a contrast for each band.
-struct BandRow {
-    lit: [f64; LIGHTS - 1],
-    /// First band that the pixel sees, and the code's darkness in that and each further one (negative).
-    first: usize,
-    count: usize,
-    shares: [f64; EDGES],
-}
-
-impl BandRow {
-    fn new(code: &Modules, m: &Point<Module>, x: &Axis, y: &Axis, columns: bool) -> Self {
-        let dark = code.as_slice();
-        let (band, other) = if columns { (x, y) } else { (y, x) };
-        let (u, v) = ((m.x - HALF) / ARM, (m.y - HALF) / ARM);
-        let mut shares = [0.0; EDGES];
-        for (i, share) in shares.iter_mut().enumerate().take(band.count) {
-            let across = band.first + i;
-            let is_dark = |j: usize| {
-                let along = other.first + j;
-                dark[if columns { along * SIDE + across } else { across * SIDE + along }]
-            };
-            let seen: f64 = (0..other.count).filter(|j| is_dark(*j)).map(|j| other.share[j]).sum();
-            *share = -band.share[i] * seen;
-        }
-        let lit = [1.0, u, v, x.beyond[0], x.beyond[1], y.beyond[0], y.beyond[1]];
-        Self { lit, first: band.first, count: band.count, shares }
-    }
-
-    fn model(&self, solved: &SVector<f64, BANDS>) -> f64 {
-        let light: f64 = self.lit.iter().zip(solved.iter()).map(|(a, b)| a * b).sum();
-        let ink = (0..self.count).map(|i| self.shares[i] * solved[LIGHTS - 1 + self.first + i]);
-        light + ink.sum::<f64>()
-    }
-}
-
-/// Normal equations with a contrast for each band; the lower half.
-struct BandSums {
-    normal: SMatrix<f64, BANDS, BANDS>,
-    right: SVector<f64, BANDS>,
-}
-
-impl BandSums {
-    fn new() -> Self {
-        Self { normal: SMatrix::zeros(), right: SVector::zeros() }
-    }
-
-    fn add(&mut self, row: &BandRow, level: f64) {
-        let bands = || row.shares.iter().enumerate().take(row.count);
-        let place = |i: usize| LIGHTS - 1 + row.first + i;
-        for (k, a) in row.lit.iter().enumerate() {
-            for (l, b) in row.lit.iter().enumerate().skip(k) {
-                self.normal[(l, k)] += a * b;
-            }
-            bands().for_each(|(i, b)| self.normal[(place(i), k)] += a * b);
-            self.right[k] += a * level;
-        }
-        for (i, a) in bands() {
-            bands().skip(i).for_each(|(j, b)| self.normal[(place(j), place(i))] += a * b);
-            self.right[place(i)] += a * level;
-        }
-    }
-
-    /// Coefficients, with ridge terms for what comes in from the sides and for each band's distance from the mean contrast.
-    fn solve(mut self, sides_least: f64, hold: f64, contrast: f64) -> Option<SVector<f64, BANDS>> {
-        for k in 3..LIGHTS - 1 {
-            self.normal[(k, k)] += sides_least;
-        }
-        for k in LIGHTS - 1..BANDS {
-            self.normal[(k, k)] += hold;
-            self.right[k] += hold * contrast;
-        }
-        // the factorisation reads the lower half alone
-        Some(self.normal.cholesky()?.solve(&self.right))
-    }
-}
-
 /// Standard deviation of the blur along the code's two axes, in modules.
-fn widths(pose: &Pose, blur: f64) -> [f64; 2] {
+pub(super) fn widths(pose: &Pose, blur: f64) -> [f64; 2] {
     let det = pose.u.cross(pose.v).abs();
     [pose.v.length().value(), pose.u.length().value()].map(|side| blur * side / det)
 }
@@ -494,7 +421,7 @@ fn residual(pixels: &Pixels, errors: &[f64], pose: &Pose, blur: f64) -> Residual
     let (mut sums, mut weights) = ([0.0; 2], [1e-9; 2]);
     for (at, error) in pixels.at.iter().zip(errors) {
         let Some(m) = pose.photo_to_module(*at) else { continue };
-        let (x, y) = (Axis::at(m.x, wide[0]), Axis::at(m.y, wide[1]));
+        let (x, y) = (Axis::<EDGES>::at(m.x, wide[0]), Axis::<EDGES>::at(m.y, wide[1]));
         let (mut known, mut all) = (0.0, 1e-9);
         for j in 0..y.count {
             for i in 0..x.count {

@@ -4,6 +4,7 @@ use super::decision::{Compared, RANKED};
 use super::template::{
     LATTICE, PLACES, dot, draw, even_out, normalise, offset, project_out, single, weights,
 };
+use crate::frame::float;
 use crate::plan::Modules;
 use crate::plan::code::SIDE;
 
@@ -23,10 +24,7 @@ pub(super) struct Rendering {
 pub(super) struct Templates {
     view: Rendering,
     weights: Vec<[f32; SIDE]>,
-    /// Orthonormal basis of the light, each vector a template: constant, slope along x, slope along y, and in
-    /// views neither bleached nor normalised what the blur lets in from the four sides around the code,
-    /// whatever is drawn there.
-    light: Vec<Vec<f32>>,
+    light: LightBasis,
     /// Shared part: what all codes have in common, light projected out, of length 1; one template.
     pub(super) shared: Vec<f32>,
     /// Own parts: codes × places, light and shared part projected out, each of length 1.
@@ -40,7 +38,7 @@ pub(super) struct Templates {
 impl Templates {
     pub(super) fn new(view: Rendering, codes: &[Modules]) -> Self {
         let weights = weights(view.blur);
-        let light = light(&view, &weights);
+        let light = LightBasis::new(&view, &weights);
         let mut own: Vec<f32> = Vec::with_capacity(codes.len() * PLACES);
         let mut shared = vec![0.0; PLACES];
         for code in codes {
@@ -73,16 +71,18 @@ impl Templates {
         drawn
     }
 
-    /// Projects the light (the basis in `light`) out of what is seen.
+    /// Projects the light out of what is seen.
     fn darken(&self, seen: &mut [f32]) {
-        for part in &self.light {
-            project_out(seen, part);
+        let sums = LineSums::of(seen);
+        let [across, down] = self.light.project(&sums);
+        for (line, down) in seen.chunks_exact_mut(LATTICE).zip(down) {
+            line.iter_mut().zip(&across).for_each(|(level, across)| *level -= across + down);
         }
     }
 
-    /// Correlation of what is seen with the shared part, light projected out.
-    pub(super) fn shared_fit(&self, seen: &[f32]) -> f32 {
-        let power = dot(seen, seen) - self.light.iter().map(|part| dot(seen, part).powi(2)).sum::<f32>();
+    /// Correlation of what is seen with the shared part, light projected out; `sums` are those of what is seen.
+    pub(super) fn shared_fit(&self, seen: &[f32], sums: &LineSums) -> f32 {
+        let power = sums.power - self.light.power(sums);
         if power <= 0.0 { 0.0 } else { dot(seen, &self.shared) / power.sqrt() }
     }
 
@@ -174,25 +174,84 @@ impl Rendering {
     }
 }
 
-fn light(view: &Rendering, weights: &[[f32; SIDE]]) -> Vec<Vec<f32>> {
-    let slope = |along: fn(usize) -> usize| (0..PLACES).map(|i| single(offset(along(i)))).collect();
-    let mut parts: Vec<Vec<f32>> = vec![vec![1.0; PLACES], slope(|i| i % LATTICE), slope(|i| i / LATTICE)];
-    if !view.evened && view.drowned == 0.0 {
-        // what of a place's surroundings lies beyond the code, before its first module or after its last
-        let beyond = |place: usize, before: bool| {
-            let near = (place < LATTICE / 2) == before;
-            if near { 1.0 - weights[place].iter().sum::<f32>() } else { 0.0 }
-        };
-        for before in [true, false] {
-            parts.push((0..PLACES).map(|i| beyond(i % LATTICE, before)).collect());
-            parts.push((0..PLACES).map(|i| beyond(i / LATTICE, before)).collect());
+/// Sums of a template's places, column by column and row by row, and the sum of their squares.
+pub(super) struct LineSums {
+    columns: [f32; LATTICE],
+    rows: [f32; LATTICE],
+    power: f32,
+}
+
+impl LineSums {
+    pub(super) fn of(seen: &[f32]) -> Self {
+        let mut columns = [0.0; LATTICE];
+        let mut rows = [0.0; LATTICE];
+        for (row, line) in rows.iter_mut().zip(seen.chunks_exact(LATTICE)) {
+            columns.iter_mut().zip(line).for_each(|(sum, level)| *sum += level);
+            *row = line.iter().sum();
         }
+        Self { columns, rows, power: dot(seen, seen) }
     }
-    let mut light: Vec<Vec<f32>> = Vec::with_capacity(parts.len());
-    for mut part in parts {
-        light.iter().for_each(|other| project_out(&mut part, other));
-        normalise(&mut part);
-        light.push(part);
+}
+
+/// Orthonormal basis of the light: constant, slope along x, slope along y, and in views neither bleached nor normalised what the blur
+/// lets in from the four sides around the code, whatever is drawn there.
+///
+/// Each is a template that changes along one axis only, so that it is kept as one line, and what is seen is projected onto it by the
+/// sums of its columns or rows.
+#[derive(Debug)]
+struct LightBasis {
+    /// Lines along x, the constant first.
+    across: Vec<[f32; LATTICE]>,
+    /// Lines along y, each with a sum of 0.
+    down: Vec<[f32; LATTICE]>,
+}
+
+impl LightBasis {
+    fn new(view: &Rendering, weights: &[[f32; SIDE]]) -> Self {
+        let mut lines = vec![[1.0; LATTICE], std::array::from_fn(|place| single(offset(place)))];
+        if !view.evened && view.drowned == 0.0 {
+            // what of a place's surroundings lies beyond the code, before its first module or after its last
+            for before in [true, false] {
+                lines.push(std::array::from_fn(|place| {
+                    let near = (place < LATTICE / 2) == before;
+                    if near { 1.0 - weights[place].iter().sum::<f32>() } else { 0.0 }
+                }));
+            }
+        }
+        let mut across: Vec<[f32; LATTICE]> = Vec::with_capacity(lines.len());
+        for mut line in lines {
+            across.iter().for_each(|other| project_out(&mut line, other));
+            normalise(&mut line);
+            across.push(line);
+        }
+        // of length 1 as a line; as a template each is repeated on every other line
+        let side = single(float(LATTICE)).sqrt();
+        across.iter_mut().flatten().for_each(|level| *level /= side);
+        let down = across.get(1..).unwrap_or_default().to_vec();
+        Self { across, down }
     }
-    light
+
+    /// Components of what is seen along the lines across and down.
+    fn components<'a>(&'a self, sums: &'a LineSums) -> [impl Iterator<Item = (f32, &'a [f32; LATTICE])>; 2] {
+        let along = |lines: &'a [[f32; LATTICE]], sums: &'a [f32; LATTICE]| {
+            lines.iter().map(move |line| (dot(line, sums), line))
+        };
+        [along(&self.across, &sums.columns), along(&self.down, &sums.rows)]
+    }
+
+    /// Sum of squares of what is seen of the light.
+    fn power(&self, sums: &LineSums) -> f32 {
+        self.components(sums).into_iter().flatten().map(|(along, _)| along * along).sum()
+    }
+
+    /// Projection of what is seen onto the light: what it adds to each column and to each row.
+    fn project(&self, sums: &LineSums) -> [[f32; LATTICE]; 2] {
+        self.components(sums).map(|lines| {
+            let mut all = [0.0; LATTICE];
+            for (along, line) in lines {
+                all.iter_mut().zip(line).for_each(|(sum, level)| *sum += along * level);
+            }
+            all
+        })
+    }
 }

@@ -39,6 +39,7 @@
 //! assert_eq!(options.seed, 7);
 //! ```
 
+mod backing;
 mod camera;
 mod chance;
 mod faults;

@@ -201,6 +201,20 @@ pub enum Backing {
     Coloured,
     /// Wooden boards.
     Wood,
+    /// Red paper.
+    Red,
+    /// Green paper.
+    Green,
+    /// Paper or cloth that is nearly black.
+    Dark,
+    /// A pinboard.
+    Cork,
+    /// The room's wall, of bricks.
+    Brick,
+    /// The room's wall, with a pattern.
+    Patterned,
+    /// The room's wall, painted.
+    Bare,
 }
 
 impl Default for Options {

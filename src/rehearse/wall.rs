@@ -10,6 +10,7 @@ mod layer;
 
 use crate::plan::{Cell, Printed};
 
+use super::backing;
 use super::camera::{Camera, Ground};
 use super::faults::Hung;
 use super::grain::Grain;
@@ -161,11 +162,10 @@ impl Wall {
     /// The backing, and the room's wall around it.
     fn behind(&self, x: f64, y: f64) -> [f32; 3] {
         let outside = (-x).max(x - self.size[0]).max(-y).max(y - self.size[1]);
-        let cloud = self.grain.broad(x * 0.11, y * 0.11);
-        let tooth = self.grain.fine(x * 0.7, y * 0.7);
-        if outside > BACKING_MM {
+        if outside > BACKING_MM && !self.backing.is_room() {
             let edge = if outside < BACKING_MM + 6.0 { 0.8 } else { 1.0 };
-            return self.lit([186, 178, 160]).map(|level| level * edge * (1.0 + 0.06 * cloud + 0.02 * tooth));
+            let (base, uneven) = backing::look(Backing::Bare, &self.grain, x, y);
+            return self.lit(base).map(|level| level * edge * (1.0 + uneven));
         }
         if let Some(side) = self.lines_mm.filter(|_| outside < 1.0) {
             let off = |at: f64| (at - (at / side).round() * side).abs();
@@ -173,16 +173,7 @@ impl Wall {
                 return self.lit([140, 140, 144]);
             }
         }
-        let (base, uneven) = match self.backing {
-            Backing::White => (WHITE, 0.02 * cloud),
-            Backing::Grey => ([148, 148, 150], 0.04 * cloud + 0.02 * tooth),
-            Backing::Coloured => ([64, 108, 148], 0.05 * cloud + 0.03 * tooth),
-            Backing::Wood => {
-                let vein = self.grain.broad(x * 0.05, y * 1.7 + 6.0 * self.grain.wave(x * 0.02, y * 0.05));
-                let board = if (y / 140.0).fract().abs() < 0.012 { -0.6 } else { 0.0 };
-                ([176, 134, 88], 0.18 * vein + 0.04 * tooth + board)
-            }
-        };
+        let (base, uneven) = backing::look(self.backing, &self.grain, x, y);
         self.lit(base).map(|level| level * (1.0 + uneven))
     }
 
