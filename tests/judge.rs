@@ -120,6 +120,25 @@ fn obey(grid: &Grid, wall: &mut [Hung], fix: &Fix) {
     }
 }
 
+/// A wall of which some is not seen (0) or cannot be read (1), and what is judged of it.
+fn partly_seen(grid: &Grid, wall: &[Hung], shown: &[u8]) -> (Vec<Hung>, Judgement) {
+    // Which of two copies is to spare may depend on what nobody can see: no square hangs twice here.
+    let first = |n: usize| {
+        let square = |m: usize| if let Hung::Square(home, _) = wall[m] { Some(home) } else { None };
+        square(n).is_none() || (0..n).all(|m| square(m) != square(n))
+    };
+    let wall: Vec<Hung> = (0..grid.count()).map(|n| if first(n) { wall[n] } else { Hung::Foreign }).collect();
+    let shown: Vec<Shown> = (0..grid.count())
+        .map(|n| match (shown[n], wall[n]) {
+            (0, _) => Shown::NotAtAll,
+            (1, hung) if hung != Hung::Nothing => Shown::Unreadable, // unread means that something hangs there
+            _ => Shown::Clearly,
+        })
+        .collect();
+    let seen = judge(&reading(grid, &wall, &shown), grid);
+    (wall, seen)
+}
+
 fn all_right(wall: &[Hung]) -> bool {
     wall.iter().enumerate().all(|(n, hung)| *hung == Hung::Square(n, 0))
 }
@@ -289,21 +308,7 @@ proptest! {
         (grid, wall) in upset(),
         shown in prop::collection::vec(0_u8..10, 63),
     ) {
-        // Which of two copies is to spare may depend on what nobody can see: no square hangs twice here.
-        let first = |n: usize| {
-            let square = |m: usize| if let Hung::Square(home, _) = wall[m] { Some(home) } else { None };
-            square(n).is_none() || (0..n).all(|m| square(m) != square(n))
-        };
-        let wall: Vec<Hung> =
-            (0..grid.count()).map(|n| if first(n) { wall[n] } else { Hung::Foreign }).collect();
-        let shown: Vec<Shown> = (0..grid.count())
-            .map(|n| match (shown[n], wall[n]) {
-                (0, _) => Shown::NotAtAll,
-                (1, hung) if hung != Hung::Nothing => Shown::Unreadable, // unread means that something hangs there
-                _ => Shown::Clearly,
-            })
-            .collect();
-        let seen = judge(&reading(&grid, &wall, &shown), &grid);
+        let (wall, seen) = partly_seen(&grid, &wall, &shown);
         let plan: Vec<Fix> = fixes(&seen).into_iter()
             .filter(|fix| !matches!(fix, Fix::Fetch { perhaps_on_wall: true, .. })) // those wait until somebody has looked
             .collect();
@@ -312,6 +317,24 @@ proptest! {
         plan.iter().for_each(|fix| obey(&grid, &mut done, fix));
         let rest = fixes(&judged(&grid, &done)).len();
         prop_assert_eq!(steps + rest, fixes(&judged(&grid, &wall)).len());
+    }
+
+    /// What needs no look stands alone: whatever else is left out, each fix brings its square home, and none is a step too many.
+    #[test]
+    fn what_is_known_can_be_done_without_the_rest(
+        (grid, wall) in upset(),
+        shown in prop::collection::vec(0_u8..10, 63),
+    ) {
+        let (wall, seen) = partly_seen(&grid, &wall, &shown);
+        let plan: Vec<Fix> = fixes(&seen).into_iter().filter(|fix| fix.is_known(&seen)).collect();
+        let mut done = wall.clone();
+        for fix in &plan {
+            obey(&grid, &mut done, fix);
+            let home = |cell: &Cell| done[grid.index(*cell)] == Hung::Square(grid.index(*cell), 0);
+            prop_assert!(fix.act() == Act::Remove || fix.cells().iter().any(home), "{:?} in {:?}", fix, plan);
+        }
+        let rest = fixes(&judged(&grid, &done)).len();
+        prop_assert_eq!(plan.len() + rest, fixes(&judged(&grid, &wall)).len());
     }
 
     #[test]

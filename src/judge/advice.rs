@@ -173,11 +173,20 @@ pub enum Advice {
     },
 }
 
+impl Advice {
+    /// Whether it is to be said before all else, in place of a list of things to do.
+    #[must_use]
+    pub fn is_lead(&self) -> bool {
+        matches!(self, Self::TooSmall { .. })
+    }
+}
+
 /// What to say about a reading and its judgement, the most useful first.
 #[must_use]
 pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
-    let mut advice = Vec::new();
-    advice.extend(too_small(reading, judgement));
+    let small = too_small(reading, judgement);
+    let coarse = if small.is_none() { too_coarse(reading, judgement) } else { Vec::new() };
+    let mut advice = Vec::from_iter(small);
     if !judgement.contradictions.is_empty() {
         advice.push(Advice::Contradiction { cells: judgement.contradictions.clone() });
     }
@@ -186,9 +195,7 @@ pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
         advice.push(Advice::Apart { squares, is_part });
     }
     advice.extend(out_of_view(judgement));
-    if advice.first().is_none_or(|first| !first.is_lead()) {
-        advice.extend(too_coarse(reading, judgement));
-    }
+    advice.extend(coarse);
     advice.extend(whole_wall(judgement));
     let (missing, unknown) = (judgement.missing.len(), judgement.summary.unknown());
     if missing > 0 && unknown > 0 && !judgement.apart.is_part {
@@ -236,14 +243,6 @@ fn out_of_view(judgement: &Judgement) -> Vec<Advice> {
         advice.push(Advice::Hidden { cells });
     }
     advice
-}
-
-impl Advice {
-    /// Whether it is to be said before all else, in place of a list of things to do.
-    #[must_use]
-    pub fn is_lead(&self) -> bool {
-        matches!(self, Self::TooSmall { .. })
-    }
 }
 
 /// Number of cells that could not be read, of one photo or of all; those that changed between photos do not count.

@@ -141,8 +141,8 @@ impl Fix {
         let told = |cell: &Cell| {
             judgement.at(*cell).is_some_and(|at| !matches!(at.state, State::Unread | State::Unseen))
         };
-        !matches!(self, Self::Look { .. } | Self::LookBeyond { .. } | Self::Fetch { .. })
-            && self.cells().iter().all(told)
+        // cells to look at are such as could not be told
+        self.act() != Act::Fetch && self.cells().iter().all(told)
     }
 
     /// Cells where it is done; where something goes from one to another, in that order.
