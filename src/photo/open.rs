@@ -223,7 +223,7 @@ fn other(bytes: &[u8], format: ImageFormat, most: u64) -> Result<RgbImage, Photo
 }
 
 /// Number of pixels in a band, the unit of parallel work.
-const BAND: usize = 1 << 16;
+pub(super) const BAND: usize = 1 << 16;
 
 impl Luma {
     /// Brightness of a colour picture: 0.299 R + 0.587 G + 0.114 B (ITU-R BT.601, as in JPEG's own Y),

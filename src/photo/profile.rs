@@ -9,10 +9,10 @@ use image::RgbImage;
 use moxcms::{ColorProfile, DataColorSpace, Layout, TransformOptions};
 use rayon::prelude::*;
 
+use super::open::BAND;
+
 /// Maximum size of a profile that is followed, in bytes: those of phones have some 500, of scanners half a million.
 const MOST_BYTES: usize = 4 << 20;
-/// Number of pixels in a band, the unit of parallel work.
-const BAND: usize = 1 << 16;
 /// Steps along each channel in which a profile is compared with sRGB.
 const STEPS: [u8; 5] = [0, 63, 127, 191, 255];
 /// Maximum difference from sRGB, in levels, of a profile that is sRGB by another name.

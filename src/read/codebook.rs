@@ -18,7 +18,7 @@ use std::sync::OnceLock;
 
 use rayon::prelude::*;
 
-use super::templates::{LineSums, Rendering, Templates};
+use super::templates::{Rendering, Seen, Templates};
 use crate::plan::{Cell, Modules, Printed};
 
 const fn plain(blur: f64, drowned: f32) -> Rendering {
@@ -144,10 +144,9 @@ impl Codebook {
     }
 
     /// Views whose shared part fits best what is seen, as correlation and index, best first.
-    pub(super) fn views_of(&self, seen: &[f32], light: Light) -> Vec<(f32, usize)> {
-        let sums = LineSums::of(seen);
+    pub(super) fn views_of(&self, seen: &Seen<'_>, light: Light) -> Vec<(f32, usize)> {
         let mut views: Vec<(f32, usize)> =
-            light.views().map(|view| (self.sheet(view).shared_fit(seen, &sums), view)).collect();
+            light.views().map(|view| (self.sheet(view).shared_fit(seen), view)).collect();
         views.sort_by(|a, b| b.0.total_cmp(&a.0));
         views.truncate(VIEWS_TRIED);
         views

@@ -186,13 +186,12 @@ impl Evidence {
     #[must_use]
     pub fn why_not(&self) -> Option<WhyNot> {
         let compared = &self.compared;
-        let Some(fitted) = &self.fitted else {
-            let not_fitted = || compared.why_not().unwrap_or(WhyNot::NotFitted);
-            return (!compared.is_unambiguous()).then(not_fitted);
-        };
         if let Some(why) = compared.why_not() {
             return Some(why);
         }
+        let Some(fitted) = &self.fitted else {
+            return (!compared.is_unambiguous()).then_some(WhyNot::NotFitted);
+        };
         let features = self.features();
         let faults = [
             (features.is_none(), WhyNot::Disagreement),

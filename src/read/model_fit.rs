@@ -218,20 +218,20 @@ const POSES: usize = UNKNOWNS - LIGHTS;
 impl Fit {
     fn at(pixels: &Pixels, code: &Darkness, drowned: f32, pose: &Pose, blur: f64) -> Option<Self> {
         let wide = widths(pose, blur);
-        let within = |edges: usize| {
+        let fits = |edges: usize| {
             wide.iter().all(|w| w.is_finite() && *w > 1e-3 && 2.0 * REACH * *w + 2.0 < float(edges))
         };
-        if within(FEW_EDGES) {
-            Self::within::<FEW_EDGES>(pixels, code, drowned, (pose, blur, wide))
-        } else if within(EDGES) {
-            Self::within::<EDGES>(pixels, code, drowned, (pose, blur, wide))
+        if fits(FEW_EDGES) {
+            Self::with_edges::<FEW_EDGES>(pixels, code, drowned, (pose, blur, wide))
+        } else if fits(EDGES) {
+            Self::with_edges::<EDGES>(pixels, code, drowned, (pose, blur, wide))
         } else {
             None
         }
     }
 
     /// Model at a pose and blur where no pixel's reach has more than `N` edges along an axis.
-    fn within<const N: usize>(
+    fn with_edges<const N: usize>(
         pixels: &Pixels,
         code: &Darkness,
         drowned: f32,

@@ -49,11 +49,13 @@ impl Templates {
         let mut sheet =
             Self { view, weights, light, shared, own: Vec::new(), coarse: Vec::new(), strength: Vec::new() };
         let mut shared = std::mem::take(&mut sheet.shared);
-        sheet.darken(&mut shared);
+        let sums = LineSums::of(&shared);
+        sheet.darken(&mut shared, &sums);
         normalise(&mut shared);
         let mut strength = Vec::with_capacity(codes.len());
         for code in own.chunks_exact_mut(PLACES) {
-            sheet.darken(code);
+            let sums = LineSums::of(code);
+            sheet.darken(code, &sums);
             let common = dot(code, &shared).max(f32::MIN_POSITIVE);
             project_out(code, &shared);
             strength.push(dot(code, code).sqrt() / common);
@@ -66,30 +68,30 @@ impl Templates {
     /// Template of a code in this view, light projected out, of length 1.
     pub(super) fn drawn(&self, code: &Modules) -> Vec<f32> {
         let mut drawn = self.view.draw(code, &self.weights);
-        self.darken(&mut drawn);
+        let sums = LineSums::of(&drawn);
+        self.darken(&mut drawn, &sums);
         normalise(&mut drawn);
         drawn
     }
 
-    /// Projects the light out of what is seen.
-    fn darken(&self, seen: &mut [f32]) {
-        let sums = LineSums::of(seen);
-        let [across, down] = self.light.project(&sums);
-        for (line, down) in seen.chunks_exact_mut(LATTICE).zip(down) {
+    /// Projects the light out of levels with these sums.
+    fn darken(&self, levels: &mut [f32], sums: &LineSums) {
+        let [across, down] = self.light.project(sums);
+        for (line, down) in levels.chunks_exact_mut(LATTICE).zip(down) {
             line.iter_mut().zip(&across).for_each(|(level, across)| *level -= across + down);
         }
     }
 
-    /// Correlation of what is seen with the shared part, light projected out; `sums` are those of what is seen.
-    pub(super) fn shared_fit(&self, seen: &[f32], sums: &LineSums) -> f32 {
-        let power = sums.power - self.light.power(sums);
-        if power <= 0.0 { 0.0 } else { dot(seen, &self.shared) / power.sqrt() }
+    /// Correlation of what is seen with the shared part, light projected out.
+    pub(super) fn shared_fit(&self, seen: &Seen<'_>) -> f32 {
+        let power = seen.power - self.light.power(&seen.sums);
+        if power <= 0.0 { 0.0 } else { dot(seen.levels, &self.shared) / power.sqrt() }
     }
 
-    /// Compares what is seen, one level a place, with the codes at these indices of the codebook.
-    pub(super) fn compare(&self, seen: &[f32], among: &[usize]) -> Compared {
-        let mut rest = seen.to_vec();
-        self.darken(&mut rest);
+    /// Compares what is seen with the codes at these indices of the codebook.
+    pub(super) fn compare(&self, seen: &Seen<'_>, among: &[usize]) -> Compared {
+        let mut rest = seen.levels.to_vec();
+        self.darken(&mut rest, &seen.sums);
         let power = dot(&rest, &rest).sqrt().max(f32::MIN_POSITIVE);
         let common = dot(&rest, &self.shared);
         project_out(&mut rest, &self.shared);
@@ -130,9 +132,9 @@ const SHORTLIST: usize = 64;
 
 impl Templates {
     /// Indices of the codes of the whole event that are most like what is seen, in ascending order.
-    pub(super) fn shortlist(&self, seen: &[f32]) -> Vec<usize> {
-        let mut rest = seen.to_vec();
-        self.darken(&mut rest);
+    pub(super) fn shortlist(&self, seen: &Seen<'_>) -> Vec<usize> {
+        let mut rest = seen.levels.to_vec();
+        self.darken(&mut rest, &seen.sums);
         project_out(&mut rest, &self.shared);
         self.likeliest(&rest, 0..self.strength.len(), SHORTLIST)
     }
@@ -174,22 +176,34 @@ impl Rendering {
     }
 }
 
-/// Sums of a template's places, column by column and row by row, and the sum of their squares.
-pub(super) struct LineSums {
-    columns: [f32; LATTICE],
-    rows: [f32; LATTICE],
+/// What is seen under a pose, one level a place, row by row, with the sums that every view asks for.
+pub(super) struct Seen<'a> {
+    levels: &'a [f32],
+    sums: LineSums,
+    /// Sum of squares.
     power: f32,
 }
 
+impl<'a> Seen<'a> {
+    pub(super) fn of(levels: &'a [f32]) -> Self {
+        Self { levels, sums: LineSums::of(levels), power: dot(levels, levels) }
+    }
+}
+
+/// Sums of levels, column by column and row by row.
+struct LineSums {
+    columns: [f32; LATTICE],
+    rows: [f32; LATTICE],
+}
+
 impl LineSums {
-    pub(super) fn of(seen: &[f32]) -> Self {
-        let mut columns = [0.0; LATTICE];
-        let mut rows = [0.0; LATTICE];
-        for (row, line) in rows.iter_mut().zip(seen.chunks_exact(LATTICE)) {
-            columns.iter_mut().zip(line).for_each(|(sum, level)| *sum += level);
+    fn of(levels: &[f32]) -> Self {
+        let mut sums = Self { columns: [0.0; LATTICE], rows: [0.0; LATTICE] };
+        for (row, line) in sums.rows.iter_mut().zip(levels.chunks_exact(LATTICE)) {
+            sums.columns.iter_mut().zip(line).for_each(|(sum, level)| *sum += level);
             *row = line.iter().sum();
         }
-        Self { columns, rows, power: dot(seen, seen) }
+        sums
     }
 }
 
