@@ -12,6 +12,7 @@ use everysquare::display::measure::{Between, Measured, Quantity, Run};
 use everysquare::display::{FillingError, MOST_BYTES, Moment, filling};
 use everysquare::judge::Summary;
 use everysquare::picture::{FewColours, Picture, PictureFacts};
+use everysquare::plan::crowd::evening;
 use everysquare::plan::settings::{Choice, Language, Paper, Pencil};
 use everysquare::plan::{Cell, Grid, RowsFrom, Settings, Tag};
 use everysquare::print::comparison::{
@@ -109,6 +110,7 @@ impl Evening {
             facts: &self.facts,
             words: &words,
             templates: &self.templates,
+            evening: &evening(&self.settings, &self.facts.work()),
         };
         let input = Comparison {
             sources,

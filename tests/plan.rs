@@ -21,3 +21,5 @@ mod levels;
 mod manifests;
 #[path = "plan/settings.rs"]
 mod settings;
+#[path = "plan/simulated.rs"]
+mod simulated;

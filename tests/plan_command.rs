@@ -8,6 +8,7 @@ use std::path::{Path, PathBuf};
 
 use common::everysquare;
 use everysquare::cli::sample;
+use everysquare::plan::settings::Visitors;
 use everysquare::plan::{Folder, Settings};
 
 /// The sample's folder.
@@ -27,7 +28,11 @@ fn the_plan_is_said_in_80_columns_and_written_whole() {
     let folder = event(place.path());
     let before = read(&folder.join("event.toml"));
     let at = folder.to_str().unwrap();
-    let typed = ["plan", at, "--visitors", "100", "--minutes", "90", "--seats", "30", "--wall", "2.4x1.8m"];
+    let typed = [
+        ["plan", at, "--visitors", "80-120", "--start", "6:30 pm", "--end", "20:00"],
+        ["--seats", "30", "--arrivals", "drifting", "--wall", "2.4x1.8m", "--each", "1"],
+    ]
+    .concat();
     let (code, out, err) = everysquare(&typed);
     assert_eq!((code, err.as_str()), (0, ""), "{out}");
     assert!(!out.contains("[plan-"), "every sentence has its words: {out}");
@@ -35,7 +40,10 @@ fn the_plan_is_said_in_80_columns_and_written_whole() {
         assert!(line.chars().count() <= 80, "{line}");
     }
     for said in [
-        "100 visitors, 30 seats, 90 minutes",
+        "80–120 visitors drift in and draw one piece each. 30 people can draw at once",
+        "From 6:30 PM to 8:00 PM.",
+        "Helpers",
+        "handing out",
         "level",
         "pencils in all",
         "sheets of letter paper",
@@ -47,7 +55,7 @@ fn the_plan_is_said_in_80_columns_and_written_whole() {
     assert!(!out.contains("Assumed"), "{out}");
     assert_eq!(read(&folder.join("event.toml")), before, "only --save changes it");
     let plan: serde_json::Value = serde_json::from_str(&read(&folder.join("plan.json"))).unwrap();
-    assert_eq!((plan["format"].as_u64(), plan["evening"]["seats"].as_u64()), (Some(1), Some(30)));
+    assert_eq!((plan["format"].as_u64(), plan["evening"]["seats"].as_u64()), (Some(2), Some(30)));
     let pieces = plan["pieces"].as_array().unwrap();
     assert_eq!((pieces.len(), plan["pencils"].as_array().unwrap().len()), (80, 6));
     // counts agree with the pieces that are listed
@@ -78,7 +86,7 @@ fn what_is_saved_is_kept_with_all_comments() {
     std::fs::write(&file, format!("{}\n# ours: keep\n", read(&file))).unwrap();
     let before = read(&file);
     let saved =
-        ["plan", at, "--visitors", "70", "--seats", "20", "--wall", "8x6ft", "--hang", "600", "--save"];
+        ["plan", at, "--visitors", "70-90", "--seats", "20", "--wall", "8x6ft", "--hang", "600", "--save"];
     let (code, out, err) = everysquare(&saved);
     assert_eq!((code, err.as_str()), (0, ""), "{out}");
     let after = read(&file);
@@ -89,15 +97,12 @@ fn what_is_saved_is_kept_with_all_comments() {
     let evening = Settings::from_toml(&after).unwrap().evening;
     assert_eq!(
         (evening.visitors, evening.minutes, evening.seats, evening.hang_mm),
-        (Some(70), None, Some(20), Some(600.0))
+        (Visitors::new(70, 90), None, Some(20), Some(600.0))
     );
     assert_eq!(evening.wall.unwrap().width_mm, 2_438.4);
     assert!(after.contains("wall = \"8x6ft\"\n"), "in the unit that was typed: {after}");
     let (_, out, _) = everysquare(&["plan", at]);
-    assert!(
-        out.contains("70 visitors, 20 seats, 90 minutes") && out.contains("You didn’t give minutes, so"),
-        "{out}"
-    );
+    assert!(out.contains("70–90 visitors drift in") && out.contains("You didn’t give minutes, so"), "{out}");
 }
 
 #[test]
@@ -106,12 +111,21 @@ fn a_mistake_is_one_sentence_and_changes_nothing() {
     let folder = event(place.path());
     let at = folder.to_str().unwrap();
     let before = read(&folder.join("event.toml"));
-    let refused: [(&[&str], &str); 15] = [
+    let refused: [(&[&str], &str); 24] = [
         (&["--seats", "0"], "must be a whole number from 1 to 500"),
         (&["--seats", "501"], "must be a whole number from 1 to 500"),
         (&["--seats", "many"], "must be a whole number from 1 to 500"),
-        (&["--visitors", "0"], "must be a whole number from 1 to 10000"),
-        (&["--visitors", "99999999999999999999999"], "must be a whole number from 1 to 10000"),
+        (&["--visitors", "0"], "use a whole number such as 80, or a range"),
+        (&["--visitors", "99999999999999999999999"], "use a whole number such as 80, or a range"),
+        (&["--visitors", "120-60"], "with the smaller number first"),
+        (&["--arrivals", "sometimes"], "at-once, drifting or in-classes"),
+        (&["--each", "0"], "must be a number from 0.1 to 5"),
+        (&["--giving-out", "0"], "must be a whole number from 1 to 50"),
+        (&["--hanging", "0"], "must be a whole number from 1 to 50"),
+        (&["--start", "25:00"], "use a time such as"),
+        (&["--end", "20:00"], "--end needs a start"),
+        (&["--start", "20:00", "--end", "20:00"], "at least 5 minutes after the start"),
+        (&["--start", "18:00", "--end", "20:00", "--minutes", "90"], "--end"),
         (&["--minutes", "0"], "must be a number from 5 to 1440"),
         (&["--minutes", "nan"], "must be a number from 5 to 1440"),
         (&["--minutes", "1e300"], "must be a number from 5 to 1440"),

@@ -5,6 +5,7 @@
 
 use everysquare::frame::{Point, SheetMm, Vector};
 use everysquare::picture::{FewColours, Picture, PictureFacts};
+use everysquare::plan::crowd::evening;
 use everysquare::plan::settings::{Choice, CodeSettings, Corner, Flip, Language, Paper};
 use everysquare::plan::{Grid, Modules, Printed, RowsFrom, Settings, Tag};
 use everysquare::print::layout::{Area, Layout, MARGINS_MM, largest_mm};
@@ -39,7 +40,16 @@ fn kit_of(settings: &Settings, printed: &Printed, picture: &Picture) -> Result<K
     let few = FewColours::chosen(picture, &settings.picture);
     let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
     let (words, templates) = (Words::of(settings.language.word()), Overrides::default());
-    kit(&Sources { settings, printed, picture, facts: &facts, words: &words, templates: &templates })
+    let evening = evening(settings, &facts.work());
+    kit(&Sources {
+        settings,
+        printed,
+        picture,
+        facts: &facts,
+        words: &words,
+        templates: &templates,
+        evening: &evening,
+    })
 }
 
 fn document<'a>(kit: &'a Kit, name: &str) -> &'a Document {
@@ -204,6 +214,7 @@ fn a_part_of_the_kit_has_the_same_bytes_as_in_the_whole() {
         facts: &facts,
         words: &words,
         templates: &templates,
+        evening: &evening(&settings, &facts.work()),
     };
     let part = part_of_kit(&sources, &["pieces".to_owned(), "checklist".to_owned()], &|| ()).unwrap();
     assert_eq!(part.documents, [document(&whole, "pieces").clone(), document(&whole, "checklist").clone()]);

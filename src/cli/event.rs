@@ -2,6 +2,7 @@
 
 use super::CliError;
 use crate::picture::{FewColours, Picture, PictureFacts};
+use crate::plan::crowd::{Evening, evening};
 use crate::plan::{Folder, Printed, Settings};
 use crate::print::{Overrides, Sources, template_names};
 use crate::words::Words;
@@ -14,6 +15,7 @@ pub(super) struct Event {
     few: FewColours,
     picture: Picture,
     templates: Overrides,
+    evening: Evening,
 }
 
 impl Event {
@@ -24,8 +26,10 @@ impl Event {
             Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
         let few = FewColours::chosen(&picture, &settings.picture);
         let few = if settings.picture.pencils.is_empty() { few.named(words) } else { few };
+        let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
         Ok(Self {
-            facts: PictureFacts::of(&few, &settings.grid, &settings.levels),
+            evening: evening(&settings, &facts.work()),
+            facts,
             printed: settings.printed()?,
             picture: few.to_picture(),
             few,
@@ -53,6 +57,7 @@ impl Event {
             facts: &self.facts,
             words,
             templates: &self.templates,
+            evening: &self.evening,
         }
     }
 }

@@ -12,6 +12,7 @@
 
 mod check;
 mod console;
+mod crowd;
 mod display;
 mod error;
 mod event;

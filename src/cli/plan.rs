@@ -5,12 +5,13 @@ mod said;
 use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
+use super::crowd::CrowdArgs;
 use super::event::Event;
 use super::mistyped::{Refused, within};
 use super::progress::bar;
 use super::{CliError, Console, Outcome};
 use crate::plan::crowd::{PlanFile, SheetCount};
-use crate::plan::settings::{HANG_MM, MINUTES, NewValue, Room, SEATS, VISITORS, set};
+use crate::plan::settings::{EveningSettings, HANG_MM, NewValue, Room, set};
 use crate::plan::{Folder, Settings};
 use crate::print::{Document, Sources, names, part_of_kit};
 use crate::words::{Sentence, Tell};
@@ -21,15 +22,8 @@ pub struct Args {
     /// The event folder.
     #[arg(value_name = "FOLDER")]
     pub(super) folder: PathBuf,
-    /// How many visitors.
-    #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &VISITORS))]
-    visitors: Option<usize>,
-    /// How long they draw.
-    #[arg(long, value_name = "MINUTES", allow_negative_numbers = true, value_parser = |text: &str| number(text, &MINUTES))]
-    minutes: Option<f64>,
-    /// How many can draw at once.
-    #[arg(long, value_name = "N", allow_negative_numbers = true, value_parser = |text: &str| whole(text, &SEATS))]
-    seats: Option<usize>,
+    #[command(flatten)]
+    crowd: CrowdArgs,
     /// The place for the wall.
     #[arg(long, value_name = "SIZE", value_parser = place)]
     wall: Option<Place>,
@@ -52,7 +46,8 @@ struct Place {
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let mut settings = folder.settings()?;
-    let changed = if args.save { Some(args.saved(&folder)?) } else { None };
+    args.crowd.check(&settings.evening)?;
+    let changed = if args.save { Some(args.saved(&folder, &settings.evening)?) } else { None };
     args.override_in(&mut settings);
     let event = Event::open(&folder, settings, console.words())?;
     let sources = event.sources(console.words());
@@ -70,17 +65,18 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     Folder::write_whole(&folder.plan_json(), &plan)?;
     console.line(said.trim_end());
     console.line("");
-    explain(args, &folder, console);
+    explain(args, &folder, &event.settings, console);
     Ok(Outcome::Right)
 }
 
 /// Says what was written.
-fn explain(args: &Args, folder: &Folder, console: &mut Console) {
+fn explain(args: &Args, folder: &Folder, settings: &Settings, console: &mut Console) {
+    let evening = &settings.evening;
     let file = |path: PathBuf| [("file", path.display().to_string().into())];
     console.say("plan-written", &file(folder.plan_json()));
     if args.save {
         console.say("plan-saved", &file(folder.event_toml()));
-    } else if args.given().next().is_some() {
+    } else if args.given(evening).next().is_some() {
         console.say("plan-not-saved", &[]);
     }
 }
@@ -93,45 +89,36 @@ pub(super) fn plan_json(sources: &Sources, documents: &[Document]) -> Result<Vec
     });
     let facts = sources.facts;
     let pieces = facts.planned(&sources.settings.grid);
-    let plan = PlanFile::new(sources.settings, &facts.pencils, pieces, &sources.evening(), sheets.collect());
+    let plan = PlanFile::new(sources.settings, &facts.pencils, pieces, sources.evening, sheets.collect());
     Ok(plan.to_json()?)
 }
 
 impl Args {
     /// The numbers that were typed, under their names in event.toml.
-    fn given(&self) -> impl Iterator<Item = (&'static str, NewValue)> {
+    fn given(&self, evening: &EveningSettings) -> impl Iterator<Item = (&'static str, NewValue)> {
         let all = [
-            ("evening.visitors", self.visitors.map(NewValue::Whole)),
-            ("evening.minutes", self.minutes.map(NewValue::Number)),
-            ("evening.seats", self.seats.map(NewValue::Whole)),
             ("evening.wall", self.wall.as_ref().map(|place| NewValue::Text(place.typed.clone()))),
             ("evening.hang_mm", self.hang.map(NewValue::Number)),
         ];
-        all.into_iter().filter_map(|(name, value)| Some((name, value?)))
+        self.crowd.given(evening).into_iter().chain(all).filter_map(|(name, value)| Some((name, value?)))
     }
 
     /// event.toml with the typed numbers in it.
-    fn saved(&self, folder: &Folder) -> Result<String, CliError> {
-        if self.given().next().is_none() {
+    fn saved(&self, folder: &Folder, evening: &EveningSettings) -> Result<String, CliError> {
+        if self.given(evening).next().is_none() {
             return Err(CliError::new(Sentence::new("error-plan-save")));
         }
         let text = folder.event_text()?;
-        Ok(self.given().try_fold(text, |text, (name, value)| set(&text, name, value))?)
+        Ok(self.given(evening).try_fold(text, |text, (name, value)| set(&text, name, value))?)
     }
 
     /// What was typed counts instead of what event.toml says.
     fn override_in(&self, settings: &mut Settings) {
         let evening = &mut settings.evening;
-        evening.visitors = self.visitors.or(evening.visitors);
-        evening.minutes = self.minutes.or(evening.minutes);
-        evening.seats = self.seats.or(evening.seats);
+        self.crowd.override_in(evening);
         evening.wall = self.wall.as_ref().map(|place| place.room).or(evening.wall);
         evening.hang_mm = self.hang.or(evening.hang_mm);
     }
-}
-
-fn whole(text: &str, range: &RangeInclusive<usize>) -> Result<usize, Refused> {
-    within("typed-whole-from", text, range)
 }
 
 fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {

@@ -38,6 +38,7 @@
 
 pub mod cards;
 pub mod cell;
+pub mod clock;
 pub mod code;
 pub mod crowd;
 pub mod folder;
@@ -48,6 +49,7 @@ pub mod settings;
 
 pub use cards::{Card, CardKind};
 pub use cell::{Cell, Grid, RowsFrom, Turn};
+pub use clock::Clock;
 pub use code::{Modules, Tag};
 pub use crowd::Evening;
 pub use folder::Folder;

@@ -8,15 +8,13 @@ use serde::Serialize;
 use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
 use super::lengths::one;
-use super::numbers::{
-    MM_PER_FOOT, about, height_rows, level_table, numbers, parts, reach_table, side_by_side,
-};
+use super::numbers::{MM_PER_FOOT, about, level_table, numbers, parts, reach_table, side_by_side};
 use super::page::{READING_MARGINS_MM, Reading};
 use super::pencils::Sets;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
 use super::{Document, PrintError, Sources, squares};
-use crate::plan::crowd::{Assumed, Evening, PencilNeed};
+use crate::plan::crowd::{Assumed, Evening, PencilNeed, ShiftSaid};
 use crate::plan::settings::{Choice, Pencil, Units};
 
 /// What the template sets.
@@ -26,30 +24,27 @@ struct Content {
     room: RoomDrawing,
 }
 
-/// Rows of a table of heights that stand one below the other before it is divided.
-const MOST_HEIGHTS: usize = 12;
+/// Shifts that stand one below the other before their table is divided.
+const MOST_SHIFTS: usize = 4;
 /// Pencils that stand one below the other before their table is divided.
 const MOST_PENCILS: usize = 8;
-/// Lines that a table of heights has at most: a wall of more rows than that is measured from the wall map.
-const MOST_HEIGHT_LINES: usize = 20;
-
 /// Typesets the document.
 ///
 /// # Errors
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let evening = sources.evening();
-    let writer = Writer { sources, values: numbers(sources, &evening) };
+    let evening = sources.evening;
+    let writer = Writer { sources, values: numbers(sources, evening) };
     let pages = [
-        in_numbers(&writer, &evening),
+        in_numbers(&writer, evening),
         timeline(&writer),
         event(&writer),
-        materials(&writer, &evening)?,
+        materials(&writer, evening)?,
         room_page(&writer),
         wrong(&writer),
         afterwards(&writer),
     ];
-    let content = Content { blocks: pages.concat(), room: room(sources, &evening) };
+    let content = Content { blocks: pages.concat(), room: room(sources, evening) };
     Reading { name: "guide", content, pictures: Vec::new() }.document(sources)
 }
 
@@ -60,46 +55,66 @@ fn in_numbers(w: &Writer, evening: &Evening) -> Vec<Block> {
         if assumed { w.say_with("guide-assumed", &[("value", w.say(id).into())]) } else { w.say(id) }
     };
     let row = |id: &str, value: String| vec![w.say(id), value];
+    let time = if evening.given.start.is_some() { "guide-time-clock" } else { "guide-time-value" };
     let rows = vec![
         row("guide-crowd", said(Assumed::Visitors, "guide-crowd-value")),
-        row("guide-time", said(Assumed::Minutes, "guide-time-value")),
+        row("guide-time", said(Assumed::Minutes, time)),
         row("guide-seats", said(Assumed::Seats, "guide-seats-value")),
+        row("guide-helpers", said(Assumed::GivingOut, "guide-helpers-value")),
         row("guide-picture", w.say("guide-picture-value")),
         row("guide-square", w.say("guide-square-value")),
         row("guide-wall", w.say("guide-wall-value")),
         row("guide-hang", said(Assumed::Hang, "guide-hang-value")),
-        row("guide-finish", w.say("guide-finish-value")),
+        row("guide-up", w.say("guide-up-value")),
     ];
-    let verdict = w.text(&format!("guide-verdict-{}", evening.verdict.word()));
     let mut blocks = vec![
         w.title("guide-title"),
         w.text("guide-intro"),
         w.heading("guide-numbers"),
         Block::Table { heads: w.heads(&["guide-what", "guide-how-much"]), widths: vec![0.0, 1.0], rows },
-        verdict,
+        plain_text(evening.told(w.sources.words).join(" ")),
     ];
     if !evening.given.assumed.is_empty() {
         blocks.push(w.note("guide-assumed-note"));
     }
+    blocks.extend(shifts(w, evening));
     blocks.push(level_table(w, evening));
     blocks.extend(heights(w, evening));
     blocks
 }
 
-/// The height of every row, and who reaches which.
-fn heights(w: &Writer, evening: &Evening) -> Vec<Block> {
-    let rows = height_rows(w.sources, evening);
-    let across = parts(rows.len(), MOST_HEIGHTS, 2);
-    let heads: Vec<String> =
-        (0..across).flat_map(|_| w.heads(&["guide-row", "guide-lower", "guide-upper"])).collect();
-    let table =
-        Block::Table { heads, widths: [0.0, 1.0, 1.0].repeat(across), rows: side_by_side(&rows, across) };
-    let mut blocks = vec![w.heading("guide-heights")];
-    if rows.len() <= across * MOST_HEIGHT_LINES {
-        blocks.push(table);
+/// A paragraph that is already in words.
+fn plain_text(text: String) -> Block {
+    Block::Text { text }
+}
+
+/// When how many helpers are needed, and what one fewer costs.
+fn shifts(w: &Writer, evening: &Evening) -> Vec<Block> {
+    let words = w.sources.words;
+    let row =
+        |shift: &ShiftSaid| [shift.from.clone(), shift.giving_out.to_string(), shift.hanging.to_string()];
+    let rows: Vec<[String; 3]> = evening.shifts_told(words).iter().map(row).collect();
+    let across = parts(rows.len(), MOST_SHIFTS, 2);
+    let heads = ["crowd-from", "crowd-giving-out", "crowd-hanging"];
+    let mut blocks = vec![
+        w.heading("guide-shifts"),
+        Block::Table {
+            heads: (0..across).flat_map(|_| w.heads(&heads)).collect(),
+            widths: [1.0, 1.0, 1.0].repeat(across),
+            rows: side_by_side(&rows, across),
+        },
+    ];
+    let one_fewer = evening.one_fewer_told(words);
+    if !one_fewer.is_empty() {
+        blocks.push(plain_text(one_fewer.join(" ")));
     }
-    blocks.extend([reach_table(w, evening), w.text("guide-reach-source")]);
+    blocks.push(plain_text(evening.assumptions_told(w.sources.settings, words)));
     blocks
+}
+
+/// Who reaches which rows; the wall map has the height of each.
+fn heights(w: &Writer, evening: &Evening) -> Vec<Block> {
+    vec![w.heading("guide-heights"), reach_table(w, evening), w.text("guide-reach-source")]
 }
 
 /// What to do in the days and hours before.

@@ -23,9 +23,9 @@ const WHOLE: f64 = 0.05;
 /// # Errors
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let evening = sources.evening();
-    let writer = Writer { sources, values: numbers(sources, &evening) };
-    let pages = [hand_out(&writer, &evening), tables(&writer), wall(&writer, &evening), cautions(&writer)];
+    let evening = sources.evening;
+    let writer = Writer { sources, values: numbers(sources, evening) };
+    let pages = [hand_out(&writer, evening), tables(&writer), wall(&writer, evening), cautions(&writer)];
     let content = Content { blocks: pages.into_iter().flatten().collect() };
     Reading { name: "helpers", content, pictures: Vec::new() }.document(sources)
 }

@@ -22,6 +22,7 @@
 //!
 //! ```
 //! use everysquare::picture::{FewColours, Picture, PictureFacts};
+//! use everysquare::plan::crowd::evening;
 //! use everysquare::plan::settings::Pencil;
 //! use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
 //! use everysquare::print::{Overrides, Sources};
@@ -35,7 +36,7 @@
 //! let (printed, words) = (settings.printed()?, Words::english());
 //! let kit = everysquare::print::kit(&Sources {
 //!     settings: &settings, printed: &printed, picture: &picture, facts: &facts, words: &words,
-//!     templates: &Overrides::default(),
+//!     templates: &Overrides::default(), evening: &evening(&settings, &facts.work()),
 //! })?;
 //! let squares = &kit.documents[0];
 //! assert_eq!((squares.name.as_str(), squares.sheets, squares.pages), ("squares.pdf", 6, 12));
@@ -81,7 +82,7 @@ use thiserror::Error;
 
 use crate::frame::MM_PER_INCH;
 use crate::picture::{Picture, PictureFacts};
-use crate::plan::crowd::{self, Evening};
+use crate::plan::crowd::Evening;
 use crate::plan::settings::{Choice, Paper};
 use crate::plan::{Manifest, Printed, Settings};
 use crate::words::{Sentence, Tell, Words, nearest, told_in_english};
@@ -267,14 +268,8 @@ pub struct Sources<'a> {
     pub words: &'a Words,
     /// The organiser's own templates.
     pub templates: &'a Overrides,
-}
-
-impl Sources<'_> {
     /// Crowd, time, wall and supplies.
-    #[must_use]
-    pub fn evening(&self) -> Evening {
-        crowd::evening(self.settings, &self.facts.work())
-    }
+    pub evening: &'a Evening,
 }
 
 /// Makes the kit: what `printed` lists, on the paper that the settings name, with the pieces cut out of the picture.

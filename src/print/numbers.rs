@@ -43,14 +43,16 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
         ("height-with-cards", length(wall.height_with_cards_mm)),
         ("hang", length(wall.hang_mm)),
         ("top", length(wall.hang_mm + wall.height_mm)),
-        ("visitors", count(given.visitors)),
+        ("visitors", given.visitors.shown().into()),
         ("minutes", count(round_index(given.minutes))),
+        ("start", given.moment(0.0, sources.words).into()),
+        ("end", given.moment(given.minutes, sources.words).into()),
+        ("giving-out", count(evening.scene.giving_out.most())),
+        ("hanging", count(evening.scene.hanging.most())),
         ("seats", count(given.seats)),
         ("tables", count(given.seats.div_ceil(SEATS_A_TABLE))),
         ("step-cards", count(cards_for(given.seats))),
-        ("finish", count(evening.time.can_finish)),
-        ("minutes-for-all", count(ceil_index(evening.time.minutes_for_all))),
-        ("difference", count(evening.verdict.by())),
+        ("up", evening.expected.up.shown().into()),
         ("tape", about(sources, supplies.tape_mm).into()),
         ("rolls", count(ceil_index(supplies.tape_mm / ROLL_MM))),
         ("cards", count(supplies.cards)),
@@ -141,19 +143,21 @@ fn decimals(count: usize, of: usize) -> String {
 /// The levels that pieces have: name, how many pieces, minutes a piece, and the minute from the start up to which one is handed
 /// out.
 pub(super) fn level_table(w: &Writer, evening: &Evening) -> Block {
+    let given = &evening.given;
+    let on_the_clock = given.start.is_some();
+    let last = if on_the_clock { "helpers-last-clock" } else { "helpers-last" };
     let row = |level: Level| {
         let index = level.index();
-        let minutes = evening.given.minutes_a_piece[index];
-        let last = (evening.given.minutes - minutes).max(0.0);
+        let last = evening.last_call(level);
         vec![
             level_word(w.sources, level),
             evening.pieces[index].to_string(),
-            decimals(round_index(minutes * 10.0), 10),
-            round_index(last).to_string(),
+            decimals(round_index(evening.given.minutes_a_piece[index] * 10.0), 10),
+            if on_the_clock { given.moment(last, w.sources.words) } else { floor_index(last).to_string() },
         ]
     };
     Block::Table {
-        heads: w.heads(&["helpers-level", "helpers-pieces", "helpers-minutes", "helpers-last"]),
+        heads: w.heads(&["helpers-level", "helpers-pieces", "helpers-minutes", last]),
         widths: vec![1.0, 1.0, 1.0, 1.6],
         rows: Level::ALL.into_iter().filter(|level| evening.pieces[level.index()] > 0).map(row).collect(),
     }
@@ -201,13 +205,6 @@ fn span(rows: &[&RowHeight], words: &Words) -> Option<String> {
         (Some(only), _) => Some(words.say("span-one", &[("row", only.into())])),
         _ => None,
     }
-}
-
-/// Each row of the wall: its number, lower and upper edge over the floor; the highest first.
-pub(super) fn height_rows(sources: &Sources, evening: &Evening) -> Vec<[String; 3]> {
-    let said = |mm: f64| both(sources, mm);
-    let row = |row: &RowHeight| [row.number.to_string(), said(row.lower_mm), said(row.upper_mm)];
-    evening.wall.rows.iter().map(row).collect()
 }
 
 /// Rows side by side, so that a long table takes `across` times less height: each line has row 1 of every part, then row 2 …

@@ -54,9 +54,9 @@ struct Piece {
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let Sources { settings, words, facts, .. } = *sources;
-    let evening = sources.evening();
-    let seats = evening.time.seats_in_use;
-    let sets = Sets::of(sources, &evening);
+    let evening = sources.evening;
+    let seats = seats_in_use(evening);
+    let sets = Sets::of(sources, evening);
     let percent = floor_index(NOBODY_WAITS * 100.0 + 0.5);
     let (width, _) = settings.print.paper.size_mm();
     let block = LABEL_MM + float(facts.pencils.len()) * PENCIL_MM;
@@ -73,7 +73,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             "pencils-all-tables",
         ]
         .map(say),
-        pencils: rows(sources, &evening, &sets),
+        pencils: rows(sources, evening, &sets),
         sets: words.say(
             "pencils-sets",
             &[
@@ -93,6 +93,11 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     Reading { name: "pencils", content, pictures: Vec::new() }.document(sources)
 }
 
+/// Seats that are taken at the busiest moment; at least one, for whoever tries it out.
+fn seats_in_use(evening: &Evening) -> usize {
+    evening.expected.seats_taken.max(1)
+}
+
 /// A set of pencils for each table in use; every document that counts pencils takes its numbers from here and from the
 /// evening's supplies.
 pub(super) struct Sets {
@@ -105,7 +110,7 @@ pub(super) struct Sets {
 impl Sets {
     /// As many tables as the seats in use take.
     pub fn of(sources: &Sources, evening: &Evening) -> Self {
-        let seats = evening.time.seats_in_use;
+        let seats = seats_in_use(evening);
         let chances = chances(&sources.facts.work(), evening.given.minutes_a_piece);
         let at_a_table = pencils(&chances, SEATS_A_TABLE.min(seats));
         Self { tables: seats.div_ceil(SEATS_A_TABLE), at_a_table }

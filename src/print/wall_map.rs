@@ -47,13 +47,13 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let say = |id: &str| words.say(id, &[]);
     let grid = &sources.settings.grid;
     let lines = columns(sources);
-    let wall = sources.evening().wall;
+    let wall = &sources.evening.wall;
     let size = [("columns", grid.columns.to_string().into()), ("rows", grid.rows.to_string().into())];
     let content = Content {
         title: say("print-wall-map"),
-        facts: facts(sources, &wall),
+        facts: facts(sources, wall),
         alt: words.say("wall-map-alt", &size),
-        drawing: Drawing::of(sources, &wall),
+        drawing: Drawing::of(sources, wall),
         columns_title: say("wall-map-columns-title"),
         columns_intro: say("wall-map-columns-intro"),
         columns_heads: heads(sources, "wall-map-column", "wall-map-from-left"),
@@ -62,7 +62,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         rows_title: say("wall-map-rows-title"),
         rows_intro: say("wall-map-rows-intro"),
         rows_heads: row_heads(sources),
-        rows: rows(sources, &wall),
+        rows: rows(sources, wall),
         cards_title: say("print-edge-cards"),
         cards: cards(sources),
     };

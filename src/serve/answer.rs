@@ -55,7 +55,7 @@ pub(super) fn wall_json(evening: &Evening, standing: &Standing, who: Option<&Who
         "check": standing.name,
         "at": standing.at,
         "now": now,
-        "marked": !standing.marked.is_empty(),
+        "marked": standing.marked_size().map(|(width, height)| [width, height]),
         "rows_say": (0..grid.rows).map(|row| row_say(row, grid, words)).collect::<Vec<_>>(),
         "columns_say": (0..grid.columns).map(|column| column_say(column, grid, words)).collect::<Vec<_>>(),
         "letters": (0..grid.columns).map(column_letters).collect::<Vec<_>>(),

@@ -25,7 +25,7 @@ use super::keep::Kept;
 use super::known::{Added, Known, Origin};
 use super::levels::{Levels, colours_of, facts_of, levels_of};
 use super::list::{Step, steps};
-use super::pictures::{WallPicture, frontal, marked_small, original, pieces};
+use super::pictures::{WallPicture, frontal, marked_small, original, pieces, size_of};
 use super::together::{Conflict, PieceState, StepState, Together, Who};
 use super::{Clock, ServeError, keep};
 
@@ -98,6 +98,7 @@ pub struct Standing {
     pub copy: Option<(u32, u32)>,
     map: OnceLock<Vec<u8>>,
     marked_small: OnceLock<Vec<u8>>,
+    marked_size: OnceLock<Option<(u32, u32)>>,
     list: OnceLock<Vec<Step>>,
 }
 
@@ -465,6 +466,7 @@ impl Standing {
             copy: None,
             map: OnceLock::new(),
             marked_small: OnceLock::new(),
+            marked_size: OnceLock::new(),
             list: OnceLock::new(),
         }
     }
@@ -487,6 +489,12 @@ impl Standing {
     #[must_use]
     pub fn marked_small(&self) -> &[u8] {
         self.marked_small.get_or_init(|| marked_small(&self.marked))
+    }
+
+    /// Width and height of the marked photo in pixels, so that a page keeps room for it before it comes.
+    #[must_use]
+    pub fn marked_size(&self) -> Option<(u32, u32)> {
+        *self.marked_size.get_or_init(|| size_of(&self.marked))
     }
 
     /// What to tell the person with the phone. Whoever sent a small copy need not go closer.

@@ -7,6 +7,7 @@
 //!   │   │      │      │      │     │
 //! ```
 
+use std::io::Cursor;
 use std::ops::Range;
 
 use image::imageops::{FilterType, crop_imm, resize};
@@ -188,6 +189,12 @@ fn within(picture: &RgbImage, most: u32) -> RgbImage {
 pub fn marked_small(marked: &[u8]) -> Vec<u8> {
     let opened = image::load_from_memory_with_format(marked, image::ImageFormat::Jpeg);
     opened.ok().and_then(|photo| jpeg(&within(&photo.into_rgb8(), MARKED_PX)).ok()).unwrap_or_default()
+}
+
+/// Width and height of a JPEG file in pixels; `None` where it is none.
+#[must_use]
+pub fn size_of(jpeg: &[u8]) -> Option<(u32, u32)> {
+    image::ImageReader::with_format(Cursor::new(jpeg), image::ImageFormat::Jpeg).into_dimensions().ok()
 }
 
 fn pixels(count: f64) -> u32 {

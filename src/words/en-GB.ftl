@@ -1,6 +1,7 @@
 # British English: the sentences that differ from US English (en.ftl). All others are said as there.
 
 error-words-attribute = put just one sentence after the =, with no lines that start with a full stop
+clock-hours = 24
 help-new-colours = How many pencil colours to use
 help-new-black-and-white = Use greys only, as many as --colors says
 help-new-paper = The paper in your printer: letter, tabloid, a4 or a3 (default: a4)
@@ -148,10 +149,6 @@ guide-picture-value = { $columns ->
     [one] 1 colour
    *[other] { $colours } colours
 }
-guide-verdict-too-big-for-crowd = This grid is big for your crowd: when everyone has drawn one, about { $difference ->
-    [one] 1 piece is
-   *[other] { $difference } pieces are
-} left. Invite more visitors, choose a smaller grid, or count on many visitors drawing two.
 guide-week-1 = Ask about the wall: paper, tape, height, exits, and how many people may be in the room. What the building manager or fire authority says goes.
 guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
 guide-week-4 = Cut out squares and pieces, and sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Allow one evening for two people.

@@ -29,6 +29,12 @@ error-words-depth = there are too many braces inside each other here
 
 ## lengths
 
+clock-hours = 12
+clock-of-12 = { $hour }:{ $minute } { $half ->
+    [morning] AM
+   *[afternoon] PM
+}
+clock-of-24 = { $hour }:{ $minute }
 length-both = { $first } ({ $second })
 length-mm = { $length } mm
 length-m = { $length } m
@@ -130,60 +136,60 @@ colour-numbered = { $colour } { $number }
 
 help-plan = See whether the grid fits your visitors, time and wall, and list what you need
 help-plan-folder = The event folder
-help-plan-visitors = How many visitors you expect
+help-plan-visitors = How many visitors you expect, such as 80 or 60-120
+help-plan-arrivals = How they come: drifting, at-once or in-classes
+help-plan-each = How many pieces each visitor draws; below 1 if families share one
+help-plan-start = When they begin, such as 18:30 or 6:30pm
+help-plan-end = When they stop, instead of --minutes
 help-plan-minutes = How long people will draw, in minutes
 help-plan-seats = How many people can sit and draw at once
+help-plan-giving-out = How many helpers hand out pieces
+help-plan-hanging = How many helpers hang squares
 help-plan-wall = The wall space you have, such as 8x6ft or 2.4x1.8m
 help-plan-hang = Height of the bottom edge above the floor, in mm (default: we suggest one)
 help-plan-save = Save these numbers in event.toml
 
 plan-title = Plan for “{ $name }”
-plan-levels = Pieces by level: how many there are, and how many will get done
+plan-levels = Pieces by level
 plan-head-level = level
 plan-head-mark = mark
 plan-head-pieces = pieces
 plan-head-minutes = minutes each
-plan-head-finished = done
+plan-head-last = last handed out
 plan-decided = { $count ->
     [one] 1 piece has the level that event.toml gives it.
    *[other] { $count } pieces have the level that event.toml gives them.
 }
 plan-balanced = Levels are balanced, as set in event.toml. The pieces with something to draw are split into three equal groups.
 plan-crowd = Visitors and time
-plan-finish = { $visitors ->
-    [one] 1 visitor
-   *[other] { $visitors } visitors
-}, { $seats ->
-    [one] 1 seat
-   *[other] { $seats } seats
-}, { $minutes } minutes. Each seat starts a new piece about every { $pace } minutes, counting the time to hand it out. So about { $finish ->
-    [one] 1 piece
-   *[other] { $finish } pieces
-} will get done.
-plan-assumed = You didn’t give { $numbers }, so we guessed. Add --visitors, --minutes and --seats with your own numbers.
+plan-evening = { $visitors } visitors { $arrivals ->
+    [at-once] come all at once
+    [in-classes] come class by class
+   *[drifting] drift in
+} and draw { $each ->
+    [1] one piece each
+   *[other] { $each } pieces each
+}. { $seats ->
+    [one] 1 person
+   *[other] { $seats } people
+} can draw at once, for { $minutes } minutes.
+plan-clock = From { $start } to { $end }.
+plan-assumed = You didn’t give { $numbers }, so we guessed. Add { $options } with your own numbers.
 plan-seats-free = { $free ->
     [one] 1 seat stays empty.
    *[other] { $free } seats stay empty.
 }
-plan-fits = { $pieces } pieces are a good fit: { $each } per visitor, all done after about { $left } minutes.
-plan-too-big-for-time = { $pieces } pieces are too many for the time: { $by } won’t get finished. All of them would take about { $needed } minutes.
-plan-more-seats = With { $seats } seats they would all get done.
-plan-too-big-for-crowd = { $pieces } pieces are too many for { $visitors } visitors. If everyone draws one, { $by } will be left over. The mural gets done only if many visitors draw two.
-plan-too-small = { $pieces } pieces are too few: { $by ->
-    [one] 1 visitor wouldn’t get one.
-   *[other] { $by } visitors wouldn’t get one.
-}
-plan-without = { $without ->
-    [one] 1 visitor won’t
-   *[other] { $without } visitors won’t
-} have time to finish a piece, with any grid. These seats and minutes are enough for { $finish }. Add seats or minutes, or pick an easier picture.
+plan-helpers = Helpers
+plan-helpers-needed = This many keep most waits under { $minutes } minutes:
+plan-helpers-given = You planned { $giving-out } to hand out and { $hanging } to hang. This many would keep most waits under { $minutes } minutes:
 plan-others = Grids that fit better:
 plan-others-as-well = Other grids that would work:
 plan-head-grid = grid
-plan-head-each = per visitor
+plan-head-whole = whole
+plan-head-without = no piece
 plan-head-size = mural
 plan-head-lost = picture cut off
-plan-others-why = { $least } to { $most } pieces would work. To use one of these grids, change columns and rows in event.toml before you print.
+plan-others-why = “whole” is the chance of a whole mural, “no piece” is how many visitors go without. { $least } to { $most } pieces would work. To use one of these grids, change columns and rows in event.toml before you print.
 plan-no-others = No other grid with squares this size fits your visitors, wall and picture.
 plan-wall = The wall
 plan-wall-size = The squares are { $width } wide and { $height } high. With the edge cards around them it’s { $around_width } wide and { $around_height } high.
@@ -220,6 +226,52 @@ plan-fire-part = About { $area } of paper will be on the wall, { $percent } of t
 plan-written = All the numbers, and each piece’s level and colors, are in { $file }.
 plan-saved = These numbers are now in { $file }.
 plan-not-saved = These numbers were used just this once. Add --save to keep them.
+
+## crowd: what an event comes to, in the plan and in the guide
+
+crowd-up = At the end, about { $up ->
+    [one] 1 square is
+   *[other] { $up } squares are
+} up, out of { $pieces }.
+crowd-up-range = Nine times out of ten it’s { $low } to { $high }.
+crowd-fits = This grid fits. The mural is whole { $chance } of the time, usually by { $when }.
+crowd-too-large-for-visitors = This grid is too large for your visitors. Invite more people, choose a smaller grid, or ask many to draw two.
+crowd-too-large-for-helpers = This grid is too large for so few helpers. Find more helpers, or choose a smaller grid.
+crowd-too-large-for-seats = This grid is too large for so few seats. Add seats, or choose a smaller grid.
+crowd-too-large-for-time = This grid is too large for the time. Add minutes, choose a smaller grid, or let helpers draw before and after.
+crowd-too-small = This grid is too small for your visitors. About { $without } won’t get a piece. Have people share one, or choose a larger grid.
+crowd-too-small-always = This grid is too small for your visitors. Even if only { $least } come, about { $without } won’t get a piece. Have people share one, or choose a larger grid.
+crowd-chance = Chance of a whole mural: { $chance }.
+crowd-without = About { $without ->
+    [one] 1 visitor leaves
+   *[other] { $without } visitors leave
+} without a piece.
+crowd-if-many = If { $most } come, about { $without } won’t get a piece. Have people share one.
+crowd-wait = The longest wait for a piece is about { $wait ->
+    [one] 1 minute
+   *[other] { $wait } minutes
+}.
+crowd-from = from
+crowd-giving-out = handing out
+crowd-hanging = hanging
+crowd-minute = minute { $minute }
+crowd-one-fewer-giving-out = With one fewer to hand out, people wait up to { $wait ->
+    [one] 1 minute
+   *[other] { $wait } minutes
+}, and { $fewer ->
+    [0] as many squares are up at the end
+    [one] 1 square fewer is up at the end
+   *[other] about { $fewer } fewer squares are up at the end
+}.
+crowd-one-fewer-hanging = With one fewer to hang, squares wait up to { $wait ->
+    [one] 1 minute
+   *[other] { $wait } minutes
+}, and { $fewer ->
+    [0] as many are up at the end
+    [one] 1 fewer is up at the end
+   *[other] about { $fewer } fewer are up at the end
+}.
+crowd-assumptions = We tried this event { $evenings } times on paper. We assumed that handing out a piece takes { $giving-out } seconds, that hanging a square takes { $hanging }, and that visitors leave after waiting about { $patience } minutes. Time yours, and change event.toml.
 
 ## report
 
@@ -1251,6 +1303,7 @@ help-value-mm = MM
 help-value-address = ADDRESS
 help-value-port = PORT
 help-value-minutes = MINUTES
+help-value-time = TIME
 help-value-size = SIZE
 help-value-paper = PAPER
 help-value-how = HOW
@@ -1607,6 +1660,7 @@ helpers-level = Level
 helpers-pieces = Pieces
 helpers-minutes = Minutes per piece
 helpers-last = Stop handing out after (minutes from the start)
+helpers-last-clock = Stop handing out after
 helpers-label = A label such as { $label } means column { $label-column }, row { $label-row }. Columns go left to right. Row 1 is at the { $rows-from ->
     [top] top
    *[bottom] bottom
@@ -1765,6 +1819,7 @@ guide-crowd = Visitors
 guide-crowd-value = { $visitors }
 guide-time = Drawing time
 guide-time-value = { $minutes } minutes
+guide-time-clock = { $start } to { $end } ({ $minutes } minutes)
 guide-seats = Seats
 guide-seats-value = { $seats ->
     [one] 1 seat at 1 table
@@ -1793,29 +1848,16 @@ guide-wall = Mural
 guide-wall-value = { $width } wide and { $height } tall; with the edge cards { $width-with-cards } by { $height-with-cards }
 guide-hang = Height
 guide-hang-value = from { $hang } to { $top } above the floor
-guide-finish = Enough time for
-guide-finish-value = about { $finish ->
+guide-helpers = Helpers
+guide-helpers-value = { $giving-out } to hand out, { $hanging } to hang, and a few at the tables
+guide-up = Up at the end
+guide-up-value = { $up } of { $squares ->
     [one] 1 square
-   *[other] { $finish } squares
-}; all { $squares } take about { $minutes-for-all } minutes
-guide-verdict-fits = This grid fits: everyone gets a piece, and all of them get done.
-guide-verdict-too-big-for-time = This grid is big for the time: about { $difference ->
-    [one] 1 square
-   *[other] { $difference } squares
-} will still be blank at the end. Add minutes or seats, choose a smaller grid, or let helpers draw before and after.
-guide-verdict-too-big-for-crowd = This grid is big for your crowd: when everyone has drawn one, about { $difference ->
-    [one] 1 piece is
-   *[other] { $difference } pieces are
-} left. Invite more visitors, choose a smaller grid, or plan on many visitors drawing two.
-guide-verdict-too-small = This grid is small for your crowd: about { $difference ->
-    [one] 1 visitor won’t
-   *[other] { $difference } visitors won’t
-} get a piece. Let two people share one, or choose a bigger grid.
+   *[other] { $squares } squares
+}
 guide-assumed-note = “Assumed” means you haven’t told us yet. Type “everysquare plan FOLDER --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” with your own numbers, then print again.
+guide-shifts = Helpers by time
 guide-heights = How high it hangs
-guide-row = Row
-guide-lower = Bottom edge
-guide-upper = Top edge
 guide-reach-source = Step stools and stepladders are for adults only. Seated adults reach 48 in (2010 ADA Standards, 308.2.1). Seated children reach less: 40 in at ages 5 to 8, 44 in at 9 to 12 (the same standards, advisory table at 308.1). Standing children: the shorter ones of that age (CDC Growth Charts 2000) with an arm raised. Arm length, adult reach and the stool’s height ({ $stool }) are rules of thumb.
 
 guide-timeline = Before the event
@@ -1825,7 +1867,7 @@ guide-week-2 = Print one sheet of squares. Measure its ruler: it must be exactly
 guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colors? If not, change them under [[pencils]] in event.toml and print again.
 guide-week-4 = Cut out squares and pieces, and sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Plan on one evening for two people.
 guide-week-5 = Draw one piece of each level yourself and time it.
-guide-week-6 = Find helpers: one to hand out, one for every three tables or so, two for the wall.
+guide-week-6 = Find helpers: { $giving-out } to hand out, { $hanging } for the wall, one for every three tables or so. The table on page 1 says when.
 guide-week-7 = Practice: “everysquare rehearse FOLDER” makes a practice photo with mistakes to find.
 guide-week-8 = Use a picture that you may use: your own, public domain or licensed. Get permission before you post the mural online.
 guide-day = The day before
@@ -2015,13 +2057,21 @@ typed-tag = use 3 characters from { $letters }
 typed-whole-from = it must be a whole number from { $least } to { $most }
 typed-number-from = it must be a number from { $least } to { $most }
 typed-millimetres-from = it must be a number of millimeters from { $least } to { $most }
-error-plan-save = --save needs numbers to keep. Add --visitors, --minutes, --seats, --wall or --hang
+error-plan-save = --save needs numbers to keep. Add --visitors, --minutes, --seats, --wall or another of these
+error-plan-end-alone = --end needs a start. Add --start
+error-plan-end = --end must be at least 5 minutes after the start
 
 error-settings-table = this must be a table: [{ $name }], with its settings on their own lines below
 error-settings-list = this must be a list, with one [[{ $name }]] for each
 error-settings-whole = must be a whole number from { $least } to { $most }
 error-settings-millimetres = must be a number from { $least } to { $most }, in millimeters
 error-settings-minutes = must be a number from { $least } to { $most }, in minutes
+error-settings-number = must be a number from { $least } to { $most }
+error-settings-visitors = use a whole number such as 80, or a range such as "60-120" with the smaller number first, from { $least } to { $most }
+error-settings-clock = use a time such as "18:30" or "6:30 pm"
+error-settings-end = must be at least 5 minutes after start
+error-settings-end-alone = Give start as well, or give minutes instead
+error-settings-end-and-minutes = Give either end or minutes, not both
 error-settings-yes-or-no = use true or false, without quotes
 error-settings-choice = use { $choices }, in quotes
 error-settings-belongs-top = It belongs at the top of the file, above the first [table]
@@ -2073,9 +2123,16 @@ event-module-mm = if you leave this out, codes are as small as a phone can still
 event-inset-mm = distance from the cut edge to the code; tape and neighboring squares tend to cover the edges
 event-flip = how your printer flips the page: { $choices } (one-sided)
 event-units = what people read: { $choices }; this file is always in mm
-event-visitors = how many you expect
-event-minutes = how long people will draw
+event-visitors = how many you expect: 80, or a range
+event-arrivals = how they come: { $choices }
+event-pieces-each = pieces each visitor draws; below 1 if families share one
+event-start = when they begin
+event-minutes = how long people will draw; or give end = "20:00"
 event-seats = how many people can draw at once
+event-giving-out = helpers who hand out pieces
+event-hanging = helpers who hang squares
+event-giving-out-seconds = how long handing out one piece takes
+event-hanging-seconds = how long hanging one square takes
 event-room = the space for squares and edge cards, such as "8x6ft" or "2.4x1.8m"
 event-hang-mm = height of the bottom edge above the floor; if left out, we suggest one from what people can reach
 event-minutes-a-piece = minutes for a one-color, an easy, a medium and a hard piece

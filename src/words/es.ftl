@@ -30,6 +30,12 @@ error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 
 ## lengths
 
+clock-hours = 24
+clock-of-12 = { $hour }:{ $minute } { $half ->
+    [morning] a. m.
+   *[afternoon] p. m.
+}
+clock-of-24 = { $hour }:{ $minute }
 length-both = { $first } ({ $second })
 length-mm = { $length } mm
 length-m = { $length } m
@@ -137,63 +143,60 @@ colour-numbered = { $colour } { $number }
 
 help-plan = Calcula si la cuadrícula va bien con los visitantes, el tiempo y la pared, y qué materiales hacen falta
 help-plan-folder = La carpeta del evento
-help-plan-visitors = Cuántos visitantes espera
+help-plan-visitors = Cuántos visitantes espera, como 80 o 60-120
+help-plan-arrivals = Cómo llegan: drifting (poco a poco), at-once (todos juntos) o in-classes (por clases)
+help-plan-each = Cuántas piezas dibuja cada visitante; menos de 1 si las familias comparten una
+help-plan-start = A qué hora empiezan, como 18:30 o 6:30pm
+help-plan-end = A qué hora terminan, en lugar de --minutes
 help-plan-minutes = Cuántos minutos se va a dibujar
 help-plan-seats = Cuántas personas pueden sentarse a dibujar a la vez
+help-plan-giving-out = Cuántos ayudantes entregan piezas
+help-plan-hanging = Cuántos ayudantes cuelgan cuadros
 help-plan-wall = El espacio que hay en la pared, como 8x6ft o 2.4x1.8m
 help-plan-hang = Altura del borde inferior sobre el piso, en mm (si se omite, se propone una)
 help-plan-save = Guardar estos números en event.toml
 
 plan-title = Plan para “{ $name }”
-plan-levels = Piezas por nivel: cuántas hay y cuántas se terminan a tiempo
+plan-levels = Piezas por nivel
 plan-head-level = nivel
 plan-head-mark = marca
 plan-head-pieces = piezas
 plan-head-minutes = minutos c/u
-plan-head-finished = listas
+plan-head-last = última entrega
 plan-decided = { $count ->
     [one] 1 pieza tiene el nivel que le da event.toml.
    *[other] { $count } piezas tienen el nivel que les da event.toml.
 }
 plan-balanced = Los niveles están equilibrados, como dice event.toml. Las piezas con algo que dibujar se reparten en tres grupos iguales.
 plan-crowd = Visitantes y tiempo
-plan-finish = { $visitors ->
-    [one] 1 visitante
-   *[other] { $visitors } visitantes
-}, { $seats ->
-    [one] 1 asiento
-   *[other] { $seats } asientos
-}, { $minutes } minutos. En cada asiento se empieza una pieza nueva más o menos cada { $pace } minutos, contando la entrega, así que alcanza el tiempo para { $finish ->
-    [one] más o menos 1 pieza
-   *[other] unas { $finish } piezas
-}.
-plan-assumed = Usted no indicó { $numbers }, así que se usaron valores aproximados. Escriba --visitors, --minutes y --seats con sus propios números.
+plan-evening = { $visitors } visitantes, que llegan { $arrivals ->
+    [at-once] todos juntos
+    [in-classes] clase por clase
+   *[drifting] poco a poco
+} y dibujan { $each ->
+    [1] una pieza cada uno
+   *[other] { $each } piezas cada uno
+}. { $seats ->
+    [one] Puede dibujar 1 persona
+   *[other] Pueden dibujar { $seats } personas
+} a la vez, durante { $minutes } minutos.
+plan-clock = De { $start } a { $end }.
+plan-assumed = Usted no indicó { $numbers }, así que se usaron valores aproximados. Agregue { $options } con sus propios números.
 plan-seats-free = { $free ->
     [one] Queda libre 1 asiento.
    *[other] Quedan libres { $free } asientos.
 }
-plan-fits = { $pieces } piezas son una buena cantidad: { $each } por visitante, todas listas en unos { $left } minutos.
-plan-too-big-for-time = { $pieces } piezas son demasiadas para este tiempo: { $by ->
-    [one] 1 quedaría
-   *[other] { $by } quedarían
-} sin terminar. Todas juntas tardarían unos { $needed } minutos.
-plan-more-seats = Con { $seats } asientos se terminarían todas.
-plan-too-big-for-crowd = { $pieces } piezas son demasiadas para { $visitors } visitantes. Si cada quien dibuja una, sobrarán { $by }. El mural se completa solo si muchos visitantes dibujan dos.
-plan-too-small = { $pieces } piezas son muy pocas: { $by ->
-    [one] 1 visitante se quedaría
-   *[other] { $by } visitantes se quedarían
-} sin pieza.
-plan-without = { $without ->
-    [one] 1 visitante no tendría
-   *[other] { $without } visitantes no tendrían
-} tiempo de terminar una pieza con ninguna cuadrícula. Estos asientos y minutos alcanzan para { $finish }. Agregue asientos o minutos, o elija una imagen más fácil.
+plan-helpers = Ayudantes
+plan-helpers-needed = Con estos ayudantes casi nadie espera más de { $minutes } minutos:
+plan-helpers-given = Usted prevé { $giving-out } para entregar y { $hanging } para colgar. Para que casi nadie espere más de { $minutes } minutos harían falta:
 plan-others = Cuadrículas que se ajustan mejor:
 plan-others-as-well = Otras cuadrículas posibles:
 plan-head-grid = cuadrícula
-plan-head-each = por visitante
+plan-head-whole = completo
+plan-head-without = sin pieza
 plan-head-size = mural
 plan-head-lost = imagen recortada
-plan-others-why = Sirven de { $least } a { $most } piezas. Para usar una de estas cuadrículas, cambie columns y rows en event.toml antes de imprimir.
+plan-others-why = “completo” es la probabilidad de que el mural se complete; “sin pieza”, cuántos visitantes se quedan sin una. Sirven de { $least } a { $most } piezas. Para usar una de estas cuadrículas, cambie columns y rows en event.toml antes de imprimir.
 plan-no-others = Ninguna otra cuadrícula con cuadros de este tamaño se ajusta a los visitantes, la pared y la imagen.
 plan-wall = La pared
 plan-wall-size = Los cuadros miden { $width } de ancho y { $height } de alto. Con las tarjetas de borde alrededor, { $around_width } de ancho y { $around_height } de alto.
@@ -230,6 +233,52 @@ plan-fire-part = En la pared habrá alrededor de { $area } de papel, el { $perce
 plan-written = Todos los números, y el nivel y los colores de cada pieza, están en { $file }.
 plan-saved = Estos números ya están en { $file }.
 plan-not-saved = Estos números valen solo por esta vez. Agregue --save para guardarlos.
+
+## crowd: what an event comes to, in the plan and in the guide
+
+crowd-up = Al final { $up ->
+    [one] cuelga más o menos 1 cuadro
+   *[other] cuelgan unos { $up } cuadros
+} de { $pieces }.
+crowd-up-range = Nueve de cada diez veces son de { $low } a { $high }.
+crowd-fits = Esta cuadrícula es adecuada. El mural se completa el { $chance } de las veces; por lo general ya está completo a esta hora: { $when }.
+crowd-too-large-for-visitors = La cuadrícula es grande para sus visitantes. Invite a más personas, elija una cuadrícula más pequeña o pida a muchos que dibujen dos.
+crowd-too-large-for-helpers = La cuadrícula es grande para tan pocos ayudantes. Busque más ayudantes o elija una cuadrícula más pequeña.
+crowd-too-large-for-seats = La cuadrícula es grande para tan pocos asientos. Agregue asientos o elija una cuadrícula más pequeña.
+crowd-too-large-for-time = La cuadrícula es grande para el tiempo. Agregue minutos, elija una cuadrícula más pequeña o deje que los ayudantes dibujen antes y después.
+crowd-too-small = La cuadrícula es pequeña para sus visitantes. Unos { $without } se quedan sin pieza. Pida que compartan una o elija una cuadrícula más grande.
+crowd-too-small-always = La cuadrícula es pequeña para sus visitantes. Aunque solo lleguen { $least }, unos { $without } se quedan sin pieza. Pida que compartan una o elija una cuadrícula más grande.
+crowd-chance = Probabilidad de que el mural se complete: { $chance }.
+crowd-without = { $without ->
+    [one] Más o menos 1 visitante se va
+   *[other] Unos { $without } visitantes se van
+} sin pieza.
+crowd-if-many = Si llegan { $most }, unos { $without } se quedan sin pieza. Pida que compartan una.
+crowd-wait = Quien más espera una pieza espera { $wait ->
+    [one] más o menos 1 minuto
+   *[other] unos { $wait } minutos
+}.
+crowd-from = desde
+crowd-giving-out = entregan
+crowd-hanging = cuelgan
+crowd-minute = minuto { $minute }
+crowd-one-fewer-giving-out = Con un ayudante menos para entregar, se espera hasta { $wait ->
+    [one] 1 minuto
+   *[other] { $wait } minutos
+}, y al final { $fewer ->
+    [0] cuelgan los mismos cuadros
+    [one] cuelga 1 cuadro menos
+   *[other] cuelgan unos { $fewer } cuadros menos
+}.
+crowd-one-fewer-hanging = Con un ayudante menos para colgar, los cuadros esperan hasta { $wait ->
+    [one] 1 minuto
+   *[other] { $wait } minutos
+}, y al final { $fewer ->
+    [0] cuelgan los mismos
+    [one] cuelga 1 menos
+   *[other] cuelgan unos { $fewer } menos
+}.
+crowd-assumptions = Este evento se ensayó { $evenings } veces sobre el papel. Se supuso que entregar una pieza toma { $giving-out } segundos y colgar un cuadro { $hanging }, y que los visitantes se van después de esperar unos { $patience } minutos. Mida sus propios tiempos y cambie event.toml.
 
 ## report
 
@@ -1267,6 +1316,7 @@ help-value-mm = MM
 help-value-address = DIRECCIÓN
 help-value-port = PUERTO
 help-value-minutes = MINUTOS
+help-value-time = HORA
 help-value-size = TAMAÑO
 help-value-paper = PAPEL
 help-value-how = CÓMO
@@ -1623,6 +1673,7 @@ helpers-level = Nivel
 helpers-pieces = Piezas
 helpers-minutes = Minutos por pieza
 helpers-last = Entregar hasta (minutos desde el comienzo)
+helpers-last-clock = Entregar hasta
 helpers-label = Una etiqueta como { $label } significa columna { $label-column }, fila { $label-row }. Las columnas van de izquierda a derecha. La fila 1 está { $rows-from ->
     [top] arriba
    *[bottom] abajo
@@ -1781,6 +1832,7 @@ guide-crowd = Visitantes
 guide-crowd-value = { $visitors }
 guide-time = Tiempo de dibujo
 guide-time-value = { $minutes } minutos
+guide-time-clock = de { $start } a { $end } ({ $minutes } minutos)
 guide-seats = Asientos
 guide-seats-value = { $seats ->
     [one] 1 asiento en 1 mesa
@@ -1809,29 +1861,16 @@ guide-wall = El mural
 guide-wall-value = { $width } de ancho y { $height } de alto; con las tarjetas de borde, { $width-with-cards } por { $height-with-cards }
 guide-hang = Altura
 guide-hang-value = de { $hang } a { $top } sobre el piso
-guide-finish = Alcanza para
-guide-finish-value = unos { $finish ->
+guide-helpers = Ayudantes
+guide-helpers-value = { $giving-out } para entregar, { $hanging } para colgar y algunos en las mesas
+guide-up = Colgados al final
+guide-up-value = { $up } de { $squares ->
     [one] 1 cuadro
-   *[other] { $finish } cuadros
-}; los { $squares } toman unos { $minutes-for-all } minutos
-guide-verdict-fits = Esta cuadrícula es adecuada para sus visitantes: a cada quien le toca una pieza y todas se terminan.
-guide-verdict-too-big-for-time = La cuadrícula es grande para el tiempo: al final { $difference ->
-    [one] quedará en blanco más o menos 1 cuadro
-   *[other] quedarán en blanco unos { $difference } cuadros
-}. Agregue minutos o asientos, use una cuadrícula más pequeña, o deje que los ayudantes dibujen antes y después.
-guide-verdict-too-big-for-crowd = La cuadrícula es grande para tan pocos visitantes: cuando cada quien haya dibujado una, { $difference ->
-    [one] sobra más o menos 1 pieza
-   *[other] sobran unas { $difference } piezas
-}. Invite a más visitantes, use una cuadrícula más pequeña, o cuente con que muchos dibujen dos.
-guide-verdict-too-small = La cuadrícula es pequeña para tantos visitantes: { $difference ->
-    [one] más o menos 1 visitante se queda
-   *[other] unos { $difference } visitantes se quedan
-} sin pieza. Deje que dos compartan una, o use una cuadrícula más grande.
+   *[other] { $squares } cuadros
+}
 guide-assumed-note = “Se supone” significa que usted todavía no ha dado ese dato. Delo con “everysquare plan CARPETA --visitors { $visitors } --minutes { $minutes } --seats { $seats } --save” y sus propios números, y vuelva a imprimir.
+guide-shifts = Ayudantes por hora
 guide-heights = A qué altura cuelga
-guide-row = Fila
-guide-lower = Borde inferior
-guide-upper = Borde superior
 guide-reach-source = Los banquitos y las escaleras son únicamente para adultos. Los adultos sentados alcanzan 48 pulgadas (“2010 ADA Standards”, 308.2.1). Los niños sentados alcanzan menos: 40 pulgadas de 5 a 8 años, 44 de 9 a 12 (las mismas normas, tabla de recomendaciones en 308.1). Niños de pie: los más bajos de esa edad (“CDC Growth Charts 2000”) con un brazo levantado. El largo del brazo, el alcance de los adultos y la altura del banquito ({ $stool }) son aproximados.
 
 guide-timeline = Antes del evento
@@ -1841,7 +1880,7 @@ guide-week-2 = Imprima una hoja de cuadros. Mida su regla: debe ser exacta. Cada
 guide-week-3 = Imprima todo, y la lista de control dos veces. Vea la hoja de lápices: ¿coinciden estos colores con los de sus lápices? Si no, cámbielos en [[pencils]] de event.toml y vuelva a imprimir.
 guide-week-4 = Recorte los cuadros y las piezas, y ponga las piezas en bolsas por nivel. Corte también unos cuadros sin imprimir del mismo tamaño, para quien quiera empezar de nuevo. Calcule una tarde para dos personas.
 guide-week-5 = Dibuje usted una pieza de cada nivel y mida el tiempo.
-guide-week-6 = Busque ayudantes: uno para la entrega, uno por cada tres mesas más o menos, dos para la pared.
+guide-week-6 = Busque ayudantes: { $giving-out } para la entrega, { $hanging } para la pared y uno por cada tres mesas más o menos. La tabla de la página 1 dice cuándo.
 guide-week-7 = Practique: “everysquare rehearse CARPETA” crea una foto de práctica con errores por encontrar.
 guide-week-8 = Use una imagen que pueda usar: propia, de dominio público o con licencia. Pida permiso antes de publicar el mural en internet.
 guide-day = Un día antes
@@ -2031,13 +2070,21 @@ typed-tag = use 3 caracteres de { $letters }
 typed-whole-from = debe ser un número entero de { $least } a { $most }
 typed-number-from = debe ser un número de { $least } a { $most }
 typed-millimetres-from = debe ser un número de milímetros de { $least } a { $most }
-error-plan-save = --save necesita números que guardar. Agregue --visitors, --minutes, --seats, --wall o --hang
+error-plan-save = --save necesita números que guardar. Agregue --visitors, --minutes, --seats, --wall u otra de estas opciones
+error-plan-end-alone = --end necesita un comienzo. Agregue --start
+error-plan-end = --end debe ser al menos 5 minutos después del comienzo
 
 error-settings-table = debe ser una tabla: [{ $name }], con sus ajustes debajo, cada uno en su línea
 error-settings-list = debe ser una lista, con un [[{ $name }]] para cada elemento
 error-settings-whole = debe ser un número entero de { $least } a { $most }
 error-settings-millimetres = debe ser un número de { $least } a { $most }, en milímetros
 error-settings-minutes = debe ser un número de { $least } a { $most }, en minutos
+error-settings-number = debe ser un número de { $least } a { $most }
+error-settings-visitors = use un número entero como 80, o un intervalo como "60-120" con el número menor primero, de { $least } a { $most }
+error-settings-clock = use una hora como "18:30" o "6:30 pm"
+error-settings-end = debe ser al menos 5 minutos después de start
+error-settings-end-alone = Indique también start, o indique minutes en su lugar
+error-settings-end-and-minutes = Indique end o minutes, no los dos
 error-settings-yes-or-no = use true (sí) o false (no), sin comillas
 error-settings-choice = use { $choices }, entre comillas
 error-settings-belongs-top = Va al principio del archivo, antes de la primera [tabla]
@@ -2089,9 +2136,16 @@ event-module-mm = si se omite, los códigos son lo más pequeños que un teléfo
 event-inset-mm = distancia del borde cortado al código; la cinta y los cuadros vecinos suelen tapar los bordes
 event-flip = por qué borde voltea el papel la impresora: { $choices } (el largo, el corto, una sola cara)
 event-units = lo que leen las personas: { $choices }; este archivo siempre va en mm
-event-visitors = cuántos espera
-event-minutes = cuánto tiempo se va a dibujar
+event-visitors = cuántos espera: 80, o un intervalo
+event-arrivals = cómo llegan, todos juntos, poco a poco o por clases: { $choices }
+event-pieces-each = piezas que dibuja cada visitante; menos de 1 si las familias comparten una
+event-start = a qué hora empiezan
+event-minutes = cuánto tiempo se va a dibujar; o indique end = "20:00"
 event-seats = cuántas personas pueden dibujar a la vez
+event-giving-out = ayudantes que entregan piezas
+event-hanging = ayudantes que cuelgan cuadros
+event-giving-out-seconds = cuánto se tarda en entregar una pieza
+event-hanging-seconds = cuánto se tarda en colgar un cuadro
 event-room = el espacio para los cuadros y las tarjetas de borde, como "8x6ft" o "2.4x1.8m"
 event-hang-mm = altura del borde inferior sobre el piso; si se omite, se propone una según lo que alcanzan las personas
 event-minutes-a-piece = minutos para una pieza de un color, una fácil, una media y una difícil

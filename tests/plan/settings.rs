@@ -1,10 +1,10 @@
 //! event.toml: written, read back, edited, refused.
 
 use everysquare::plan::settings::{
-    Choice, CodeSettings, Corner, EveningSettings, Flip, LevelSettings, NewValue, Paper, Pencil, Room,
-    Settings, SettingsError, Units, set,
+    Arrivals, Choice, CodeSettings, Corner, EveningSettings, Flip, LevelSettings, NewValue, Paper, Pencil,
+    Room, Settings, SettingsError, Units, Visitors, set,
 };
-use everysquare::plan::{Cell, Grid, Level, RowsFrom, Tag};
+use everysquare::plan::{Cell, Clock, Grid, Level, RowsFrom, Tag};
 use proptest::prelude::*;
 
 /// The design's own example.
@@ -65,14 +65,31 @@ prop_compose! {
 
 prop_compose! {
     fn any_evening()(
-        visitors in proptest::option::of(1_usize..=10_000), minutes in proptest::option::of(5.0_f64..=1_440.0),
+        visitors in proptest::option::of((1_usize..=10_000, 0_usize..=5_000)), arrivals in proptest::option::of(choice::<Arrivals>()),
+        pieces_each in proptest::option::of(0.1_f64..=5.0), start in proptest::option::of((0_usize..24, 0_usize..60)),
+        helpers in proptest::option::of((1_usize..=50, 1_usize..=50)), seconds in (5_usize..=900, 5_usize..=900),
+        minutes in proptest::option::of(5.0_f64..=1_440.0),
         seats in proptest::option::of(1_usize..=500), hang_mm in proptest::option::of(0.0_f64..=3_000.0),
         sides in proptest::option::of((2_000_u32..500_000, 2_000_u32..500_000)), first in 0.5_f64..60.0, more in 0.0_f64..60.0,
     ) -> EveningSettings {
         let tenth = |side| f64::from(side) / 10.0;
         let wall = sides.map(|(width, height)| Room { width_mm: tenth(width), height_mm: tenth(height) });
         let minutes_a_piece = [first, first + more, first + 2.0 * more, first + 3.0 * more];
-        EveningSettings { visitors, minutes, seats, hang_mm, wall, minutes_a_piece }
+        EveningSettings {
+            visitors: visitors.map(|(least, more)| Visitors::new(least, (least + more).min(10_000)).unwrap()),
+            arrivals,
+            pieces_each,
+            start: start.and_then(|(hour, minute)| Clock::new(hour, minute)),
+            minutes,
+            seats,
+            giving_out: helpers.map(|(giving_out, _)| giving_out),
+            hanging: helpers.map(|(_, hanging)| hanging),
+            giving_out_seconds: seconds.0,
+            hanging_seconds: seconds.1,
+            hang_mm,
+            wall,
+            minutes_a_piece,
+        }
     }
 }
 
@@ -318,6 +335,18 @@ fn edits_reach_every_kind_of_table() {
 }
 
 #[test]
+fn an_evening_has_minutes_or_an_end_also_over_midnight() {
+    let read = |more: &str| Settings::from_toml(&format!("{SHORT}[evening]\n{more}")).unwrap().evening;
+    let evening = read(
+        "visitors = \"60-120\"\narrivals = \"in-classes\"\nstart = \"10:30 pm\"\nend = \"0:15\"\ngiving_out = 2",
+    );
+    assert_eq!((evening.start, evening.minutes), (Clock::new(22, 30), Some(105.0)));
+    assert_eq!((evening.visitors, evening.arrivals), (Visitors::new(60, 120), Some(Arrivals::InClasses)));
+    assert_eq!((evening.giving_out, evening.hanging), (Some(2), None));
+    assert_eq!(read("start = 18:30:00\nminutes = 45").start, Clock::new(18, 30), "as TOML writes a time");
+}
+
+#[test]
 fn levels_and_the_evening_are_read() {
     let more = "[levels]\nnames = [\"sky\", \"easy\", \"tricky\", \"hard\"]\nbounds = [1, 4.5, 8]\nbalanced = true\n\
                 [[pieces]]\nlabel = \"A8\"\nlevel = \"tricky\"\n[[pieces]]\nlabel = \"b1\"\nlevel = \"plain\"\n\
@@ -339,7 +368,7 @@ fn levels_and_the_evening_are_read() {
     let evening = &settings.evening;
     assert_eq!(
         (evening.visitors, evening.minutes, evening.seats, evening.hang_mm),
-        (Some(120), Some(90.0), Some(30), Some(600.0))
+        (Visitors::new(120, 120), Some(90.0), Some(30), Some(600.0))
     );
     assert_eq!(evening.wall, Some(Room { width_mm: 2_400.0, height_mm: 1_800.0 }));
     assert_eq!(evening.minutes_a_piece, [5.0, 8.0, 12.5, 20.0]);
@@ -383,7 +412,7 @@ fn rooms_are_read_in_every_unit_and_nonsense_is_not() {
 }
 
 /// What is added to [`SHORT`], and the sentence that follows. Its own 5 lines come before.
-const REFUSED_EVENINGS: [(&str, &str); 21] = [
+const REFUSED_EVENINGS: [(&str, &str); 28] = [
     (
         "[levels]\nbounds = [3, 2, 1]",
         "event.toml, line 7: bounds = [3, 2, 1]: use three rising numbers from 0 to 1000",
@@ -436,7 +465,26 @@ const REFUSED_EVENINGS: [(&str, &str); 21] = [
     ("[evening]\nseats = 0", "event.toml, line 7: seats = 0: must be a whole number from 1 to 500"),
     (
         "[evening]\nvisitors = 99999999999",
-        "event.toml, line 7: visitors = 99999999999: must be a whole number from 1 to 10000",
+        "event.toml, line 7: visitors = 99999999999: use a whole number such as 80, or a range such as",
+    ),
+    (
+        "[evening]\nvisitors = \"120-60\"",
+        "event.toml, line 7: visitors = \"120-60\": use a whole number such as 80, or a range such as",
+    ),
+    ("[evening]\ngiving_out = 0", "event.toml, line 7: giving_out = 0: must be a whole number from 1 to 50"),
+    (
+        "[evening]\nstart = \"half past six\"",
+        "event.toml, line 7: start = \"half past six\": use a time such as",
+    ),
+    ("[evening]\nstart = 2027-01-01", "event.toml, line 7: start = 2027-01-01: use a time such as"),
+    ("[evening]\nend = \"20:00\"", "event.toml, line 7: end = \"20:00\": Give start as well"),
+    (
+        "[evening]\nstart = \"18:30\"\nend = \"20:00\"\nminutes = 90",
+        "event.toml, line 8: end = \"20:00\": Give either end or minutes, not both",
+    ),
+    (
+        "[evening]\nstart = \"18:30\"\nend = \"18:30\"",
+        "event.toml, line 8: end = \"18:30\": must be at least 5 minutes after start",
     ),
     (
         "[evening]\nminutes = 0",

@@ -121,7 +121,17 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         filled("level-{}", &Level::ALL.map(Choice::word)),
         filled("steps-{}", &["1", "2", "3", "4", "5", "6"]),
         filled("people-{}", &["children-from-5", "children-from-9", "seated", "adults"]),
-        filled("guide-verdict-{}", &["fits", "too-big-for-time", "too-big-for-crowd", "too-small"]),
+        filled(
+            "crowd-{}",
+            &[
+                "fits",
+                "too-large-for-visitors",
+                "too-large-for-helpers",
+                "too-large-for-seats",
+                "too-large-for-time",
+                "too-small",
+            ],
+        ),
         filled("guide-plan-{}", &["wall", "phone", "hand-out", "exit", "entrance", "bar", "size"]),
         filled("guide-{}", &THINGS),
         filled("guide-{}-amount", &THINGS),

@@ -14,6 +14,7 @@ use everysquare::display::measure::{Between, Measured, Quantity, Run};
 use everysquare::display::{Moment, filling};
 use everysquare::judge::Summary;
 use everysquare::picture::{FewColours, Picture, PictureFacts};
+use everysquare::plan::crowd::evening;
 use everysquare::plan::settings::{Choice, Language, Paper, Units};
 use everysquare::plan::{Cell, Folder, Grid, Settings};
 use everysquare::print::comparison::{Comparison, Pair, PastCheck, Poster, Print, comparison};
@@ -174,15 +175,17 @@ fn main() -> Result<(), Box<dyn Error>> {
     let grid = settings.grid;
     let picture = few.to_picture();
     let wall = drawn(&picture, &grid);
+    let facts = PictureFacts::of(&few, &grid, &settings.levels);
     let (words, checks) = (Words::of(settings.language.word()), checks(&wall, &grid));
     let input = Comparison {
         sources: Sources {
             settings: &settings,
             printed: &settings.printed()?,
             picture: &picture,
-            facts: &PictureFacts::of(&few, &grid, &settings.levels),
+            facts: &facts,
             words: &words,
             templates: &Overrides::default(),
+            evening: &evening(&settings, &facts.work()),
         },
         wall: &wall,
         overlap: &wall,

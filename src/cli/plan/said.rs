@@ -1,9 +1,10 @@
 //! The plan as text for a terminal: sentences, small tables, a map.
 
-use crate::frame::float;
 use crate::picture::PictureFacts;
 use crate::plan::cell::column_letters;
-use crate::plan::crowd::{Assumed, Evening, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict};
+use crate::plan::crowd::{
+    Assumed, COMFORTABLE_MINUTES, Evening, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict, percent,
+};
 use crate::plan::lengths::{about, area, both, one};
 use crate::plan::settings::Choice;
 use crate::plan::{Level, Settings};
@@ -16,12 +17,12 @@ const MARKS: [&str; 4] = [".", "-", "+", "#"];
 
 /// The whole text, in lines of `width` characters. `documents` are the kit's, or why there are none.
 pub(super) fn plan(sources: &Sources, documents: Result<&[Document], String>, width: usize) -> String {
-    let evening = sources.evening();
-    let Sources { settings, facts, words, .. } = *sources;
-    let mut text = Text { text: String::new(), settings, facts, evening: &evening, words, width };
+    let Sources { settings, facts, words, evening, .. } = *sources;
+    let mut text = Text { text: String::new(), settings, facts, evening, words, width };
     text.say("plan-title", &[("name", one_line(&settings.name).into())]);
     text.levels();
     text.crowd();
+    text.helpers();
     text.others();
     text.wall();
     text.pencils();
@@ -77,13 +78,8 @@ impl Text<'_> {
 
     fn levels(&mut self) {
         self.heading("plan-levels");
-        let heads = [
-            "plan-head-level",
-            "plan-head-mark",
-            "plan-head-pieces",
-            "plan-head-minutes",
-            "plan-head-finished",
-        ];
+        let heads =
+            ["plan-head-level", "plan-head-mark", "plan-head-pieces", "plan-head-minutes", "plan-head-last"];
         let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
         for level in Level::ALL {
             let at = level.index();
@@ -92,7 +88,7 @@ impl Text<'_> {
                 MARKS[at].to_owned(),
                 self.evening.pieces[at].to_string(),
                 plain(self.evening.given.minutes_a_piece[at], 1),
-                self.evening.time.finished[at].to_string(),
+                self.evening.given.moment(self.evening.last_call(level), self.words),
             ]);
         }
         self.table(&rows);
@@ -132,57 +128,65 @@ impl Text<'_> {
 
     fn crowd(&mut self) {
         self.heading("plan-crowd");
-        let (given, time) = (&self.evening.given, &self.evening.time);
-        let pieces = self.facts.pieces.len();
+        let given = &self.evening.given;
         let numbers = [
-            ("visitors", given.visitors.into()),
+            ("visitors", given.visitors.shown().into()),
+            ("arrivals", given.arrivals.word().into()),
+            ("each", given.pieces_each.into()),
             ("seats", given.seats.into()),
             ("minutes", plain(given.minutes, 1).into()),
-            ("pace", plain(time.pace_minutes, 1).into()),
-            ("finish", time.can_finish.into()),
-            ("pieces", pieces.into()),
         ];
-        self.say("plan-finish", &numbers);
-        let assumed: Vec<&str> = [Assumed::Visitors, Assumed::Minutes, Assumed::Seats]
+        self.say("plan-evening", &numbers);
+        if let Some(start) = given.start {
+            let end = start.after(given.minutes).say(self.words);
+            self.say("plan-clock", &[("start", start.say(self.words).into()), ("end", end.into())]);
+        }
+        let assumed = [Assumed::Visitors, Assumed::Minutes, Assumed::Seats]
             .into_iter()
             .filter(|what| given.assumes(*what))
-            .map(Assumed::word)
-            .collect();
+            .map(Assumed::word);
+        let assumed: Vec<&str> = assumed.collect();
         if !assumed.is_empty() {
-            self.say("plan-assumed", &[("numbers", assumed.join(", ").into())]);
+            let options: Vec<String> = assumed.iter().map(|word| format!("--{word}")).collect();
+            let said = [("numbers", assumed.join(", ").into()), ("options", options.join(", ").into())];
+            self.say("plan-assumed", &said);
         }
-        if given.visitors < given.seats {
-            self.say("plan-seats-free", &[("free", (given.seats - given.visitors).into())]);
+        if given.visitors.most() < given.seats {
+            self.say("plan-seats-free", &[("free", (given.seats - given.visitors.most()).into())]);
         }
-        self.verdict(pieces);
+        self.text.push('\n');
+        let told = self.evening.told(self.words);
+        let (verdict, rest) = told.split_at(1);
+        for said in [verdict.join(" "), rest.join(" ")] {
+            paragraph(&mut self.text, "", &said, self.width);
+        }
     }
 
-    fn verdict(&mut self, pieces: usize) {
-        let (given, time) = (&self.evening.given, &self.evening.time);
-        let by = self.evening.verdict.by();
-        let numbers = [
-            ("pieces", pieces.into()),
-            ("by", by.into()),
-            ("needed", plain(time.minutes_for_all.ceil(), 0).into()),
-            ("visitors", given.visitors.into()),
-            ("each", plain(float(pieces) / float(given.visitors), 1).into()),
-            ("left", time.minutes_for_all.min(given.minutes).ceil().to_string().into()),
-        ];
-        let id = match self.evening.verdict {
-            Verdict::Fits => "plan-fits",
-            Verdict::TooBigForTime(_) => "plan-too-big-for-time",
-            Verdict::TooBigForCrowd(_) => "plan-too-big-for-crowd",
-            Verdict::TooSmall(_) => "plan-too-small",
-        };
-        self.say(id, &numbers);
-        let seats = time.seats_for_all.filter(|seats| *seats <= given.visitors);
-        if let (Verdict::TooBigForTime(_), Some(seats)) = (self.evening.verdict, seats) {
-            self.say("plan-more-seats", &[("seats", seats.into())]);
+    fn helpers(&mut self) {
+        self.heading("plan-helpers");
+        let (scene, given) = (&self.evening.scene, &self.evening.given);
+        let minutes = ("minutes", plain(COMFORTABLE_MINUTES, 0).into());
+        if given.assumes(Assumed::GivingOut) && given.assumes(Assumed::Hanging) {
+            self.say("plan-helpers-needed", &[minutes]);
+        } else {
+            let (giving_out, hanging) = (scene.giving_out.most(), scene.hanging.most());
+            let numbers = [("giving-out", giving_out.into()), ("hanging", hanging.into()), minutes];
+            self.say("plan-helpers-given", &numbers);
         }
-        if time.can_finish < given.visitors {
-            let without = given.visitors - time.can_finish;
-            self.say("plan-without", &[("without", without.into()), ("finish", time.can_finish.into())]);
+        let mut rows =
+            vec![["crowd-from", "crowd-giving-out", "crowd-hanging"].map(|id| self.word(id)).to_vec()];
+        let shifts = self.evening.shifts_told(self.words);
+        rows.extend(
+            shifts
+                .into_iter()
+                .map(|shift| vec![shift.from, shift.giving_out.to_string(), shift.hanging.to_string()]),
+        );
+        self.table(&rows);
+        for said in self.evening.one_fewer_told(self.words) {
+            paragraph(&mut self.text, "", &said, self.width);
         }
+        let assumptions = self.evening.assumptions_told(self.settings, self.words);
+        paragraph(&mut self.text, "", &assumptions, self.width);
     }
 
     fn others(&mut self) {
@@ -196,8 +200,14 @@ impl Text<'_> {
         } else {
             "plan-others"
         });
-        let heads =
-            ["plan-head-grid", "plan-head-pieces", "plan-head-each", "plan-head-size", "plan-head-lost"];
+        let heads = [
+            "plan-head-grid",
+            "plan-head-pieces",
+            "plan-head-whole",
+            "plan-head-without",
+            "plan-head-size",
+            "plan-head-lost",
+        ];
         let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
         rows.extend(others.iter().map(|other| self.other(other)));
         self.table(&rows);
@@ -211,7 +221,8 @@ impl Text<'_> {
         vec![
             format!("{} × {}", other.columns, other.rows),
             other.count().to_string(),
-            plain(float(other.count()) / float(self.evening.given.visitors), 1),
+            percent(other.whole, self.words),
+            other.without.to_string(),
             format!("{} × {}", side(other.width_mm), side(other.height_mm)),
             percent(other.lost, self.words),
         ]
@@ -290,7 +301,7 @@ impl Text<'_> {
         self.table(&rows);
         let numbers = [
             ("count", self.evening.supplies.pencils_in_all().into()),
-            ("seats", self.evening.time.seats_in_use.into()),
+            ("seats", self.evening.expected.seats_taken.into()),
             ("sure", plain(NOBODY_WAITS * 100.0, 0).into()),
         ];
         self.say("plan-pencils-why", &numbers);
@@ -351,13 +362,4 @@ fn means_id(means: Means) -> &'static str {
 fn plain(value: f64, digits: usize) -> String {
     let said = format!("{value:.digits$}");
     if said.contains('.') { said.trim_end_matches('0').trim_end_matches('.').to_owned() } else { said }
-}
-
-/// A part as a percentage, never rounded down to nothing.
-fn percent(part: f64, words: &Words) -> String {
-    let (id, number) = match part * 100.0 {
-        small if small > 0.0 && small < 1.0 => ("part-less", "1".to_owned()),
-        more => ("part-percent", format!("{more:.0}")),
-    };
-    words.say(id, &[("percent", number.into())])
 }

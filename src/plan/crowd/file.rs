@@ -2,17 +2,24 @@
 //! `print`, read by neither.
 //!
 //! ```text
-//! {"format":1, "event":{"name","tag"}, "grid":{"columns","rows","square_mm","piece_mm"},
+//! {"format":2, "event":{"name","tag"}, "grid":{"columns","rows","square_mm","piece_mm"},
 //!  "pencils":[{"name","srgb","pieces","share","chance","count"}],        share of the whole picture, chance that a visitor holds it
-//!  "levels": [{"level","name","pieces","finished","minutes_a_piece"}],    name: the organiser's own, or null
+//!  "levels": [{"level","name","pieces","minutes_a_piece","last_call"}],    name: the organiser's own, or null
 //!  "pieces":  [{"label","column","row","level","decided","score","complexity","regions","edge","shares","pencils"}],
-//!  "evening":{"visitors","minutes","seats","assumed","seats_in_use","pace_minutes","can_finish","minutes_for_all","seats_for_all",
-//!             "verdict","by","least","most"},
-//!  "grids":  [{"columns","rows","width_mm","height_mm","lost"}],        others that suit the crowd
+//!  "evening":{"visitors":{"least","most"},"arrivals","pieces_each","start","minutes","seats","assumed","evenings","expected",
+//!             "verdict","least","most"},                                evenings: how many were played
+//!  "helpers":{"giving_out":[{"from","helpers"}],"hanging":[…],                as they are planned for
+//!             "needed":{"giving_out":[…],"hanging":[…]},
+//!             "one_fewer":{"giving_out","hanging"}},                     as "expected", or null
+//!  "grids":  [{"columns","rows","width_mm","height_mm","lost","whole","without"}],    others that suit the crowd
 //!  "wall":   {"width_mm","height_mm","width_with_cards_mm","height_with_cards_mm","hang_mm","fits","paper_m2",
 //!             "rows":[{"row","lower_mm","upper_mm","means":{"children-from-5","children-from-9","seated","adults"}}]},
 //!  "supplies":{"sharpeners","erasers","tape_mm","cards","sheets":[{"document","sheets"}]}}
 //! ```
+//!
+//! `expected`: `{"whole","whole_at","up":{"low","usual","high"},"without":{…},"longest_wait","longest_wait_to_hang","seats_taken"}`: the
+//! chance of being whole; squares up and visitors without a piece at the end on 5, 50 and 95 of 100 evenings; the longest wait of a usual
+//! evening. Times are in minutes, and counted from the start where they are a moment.
 //!
 //! Lengths are in mm, shares 0 … 1, `edge` in sides of the piece; `pencils` of a piece are numbers into `pencils`, from 0, the one for
 //! the largest area first. `means` are `floor`, `helper`, and for adults alone `stool` and `ladder`.
@@ -21,13 +28,14 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 
-use super::{Evening, OtherGrid, People, RowHeight};
+use super::{Evening, Expected, OtherGrid, People, RUNS, RowHeight, Staff, Usual};
 use crate::frame::float;
+use crate::plan::clock::Clock;
 use crate::plan::level::Level;
-use crate::plan::settings::{Pencil, Settings};
+use crate::plan::settings::{Choice, Pencil, Settings};
 
 /// The format that this program writes.
-pub const PLAN_FORMAT: u64 = 1;
+pub const PLAN_FORMAT: u64 = 2;
 
 /// One piece.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -75,6 +83,7 @@ pub struct PlanFile {
     levels: Vec<LevelPart>,
     pieces: Vec<PlannedPiece>,
     evening: EveningPart,
+    helpers: HelpersPart,
     grids: Vec<OtherPart>,
     wall: WallPart,
     supplies: SuppliesPart,
@@ -109,25 +118,67 @@ struct LevelPart {
     level: Level,
     name: Option<String>,
     pieces: usize,
-    finished: usize,
     minutes_a_piece: f64,
+    last_call: f64,
 }
 
 #[derive(Clone, Debug, PartialEq, Serialize)]
 struct EveningPart {
-    visitors: usize,
+    visitors: VisitorsPart,
+    arrivals: &'static str,
+    pieces_each: f64,
+    start: Option<String>,
     minutes: f64,
     seats: usize,
     assumed: Vec<&'static str>,
-    seats_in_use: usize,
-    pace_minutes: f64,
-    can_finish: usize,
-    minutes_for_all: f64,
-    seats_for_all: Option<usize>,
+    evenings: usize,
+    expected: ExpectedPart,
     verdict: &'static str,
-    by: usize,
     least: usize,
     most: usize,
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize)]
+struct VisitorsPart {
+    least: usize,
+    most: usize,
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize)]
+struct ExpectedPart {
+    whole: f64,
+    whole_at: Option<f64>,
+    up: Usual,
+    without: Usual,
+    longest_wait: f64,
+    longest_wait_to_hang: f64,
+    seats_taken: usize,
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize)]
+struct HelpersPart {
+    giving_out: Vec<ShiftPart>,
+    hanging: Vec<ShiftPart>,
+    needed: ShiftsPart,
+    one_fewer: OneFewerPart,
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize)]
+struct ShiftsPart {
+    giving_out: Vec<ShiftPart>,
+    hanging: Vec<ShiftPart>,
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize)]
+struct ShiftPart {
+    from: f64,
+    helpers: usize,
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize)]
+struct OneFewerPart {
+    giving_out: Option<ExpectedPart>,
+    hanging: Option<ExpectedPart>,
 }
 
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -137,6 +188,8 @@ struct OtherPart {
     width_mm: f64,
     height_mm: f64,
     lost: f64,
+    whole: f64,
+    without: usize,
 }
 
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -193,6 +246,7 @@ impl PlanFile {
             levels: level_parts(settings, evening),
             pieces: pieces.into_iter().map(PlannedPiece::tidied).collect(),
             evening: EveningPart::of(evening),
+            helpers: HelpersPart::of(evening),
             grids: evening.others.iter().map(OtherPart::of).collect(),
             wall: WallPart::of(evening),
             supplies: SuppliesPart {
@@ -239,8 +293,8 @@ fn level_parts(settings: &Settings, evening: &Evening) -> Vec<LevelPart> {
             level,
             name: settings.levels.names.as_ref().map(|names| names[index].clone()),
             pieces: evening.pieces[index],
-            finished: evening.time.finished[index],
             minutes_a_piece: evening.given.minutes_a_piece[index],
+            last_call: tidy(evening.last_call(level)),
         }
     };
     Level::ALL.map(part).into()
@@ -260,29 +314,65 @@ impl PlannedPiece {
 
 impl EveningPart {
     fn of(evening: &Evening) -> Self {
-        let (given, time) = (&evening.given, &evening.time);
+        let given = &evening.given;
         Self {
-            visitors: given.visitors,
+            visitors: VisitorsPart { least: given.visitors.least(), most: given.visitors.most() },
+            arrivals: given.arrivals.word(),
+            pieces_each: given.pieces_each,
+            start: given.start.map(Clock::written),
             minutes: given.minutes,
             seats: given.seats,
             assumed: given.assumed.iter().map(|what| what.word()).collect(),
-            seats_in_use: time.seats_in_use,
-            pace_minutes: tidy(time.pace_minutes),
-            can_finish: time.can_finish,
-            minutes_for_all: tidy(time.minutes_for_all),
-            seats_for_all: time.seats_for_all,
+            evenings: RUNS,
+            expected: ExpectedPart::of(&evening.expected),
             verdict: evening.verdict.word(),
-            by: evening.verdict.by(),
             least: evening.range.least,
             most: evening.range.most,
         }
     }
 }
 
+impl ExpectedPart {
+    fn of(expected: &Expected) -> Self {
+        Self {
+            whole: tidy(expected.whole),
+            whole_at: expected.whole_at.map(tidy),
+            up: expected.up,
+            without: expected.without,
+            longest_wait: tidy(expected.longest_wait),
+            longest_wait_to_hang: tidy(expected.longest_wait_to_hang),
+            seats_taken: expected.seats_taken,
+        }
+    }
+}
+
+impl HelpersPart {
+    fn of(evening: &Evening) -> Self {
+        let one_fewer = |expected: &Option<Expected>| expected.as_ref().map(ExpectedPart::of);
+        Self {
+            giving_out: shift_parts(&evening.scene.giving_out),
+            hanging: shift_parts(&evening.scene.hanging),
+            needed: ShiftsPart {
+                giving_out: shift_parts(&evening.needed.giving_out),
+                hanging: shift_parts(&evening.needed.hanging),
+            },
+            one_fewer: OneFewerPart {
+                giving_out: one_fewer(&evening.one_fewer.giving_out),
+                hanging: one_fewer(&evening.one_fewer.hanging),
+            },
+        }
+    }
+}
+
+fn shift_parts(staff: &Staff) -> Vec<ShiftPart> {
+    staff.shifts().iter().map(|(from, helpers)| ShiftPart { from: *from, helpers: *helpers }).collect()
+}
+
 impl OtherPart {
     fn of(other: &OtherGrid) -> Self {
-        let OtherGrid { columns, rows, width_mm, height_mm, lost } = *other;
-        Self { columns, rows, width_mm: tidy(width_mm), height_mm: tidy(height_mm), lost: tidy(lost) }
+        let OtherGrid { columns, rows, width_mm, height_mm, lost, whole, without } = *other;
+        let (width_mm, height_mm, lost) = (tidy(width_mm), tidy(height_mm), tidy(lost));
+        Self { columns, rows, width_mm, height_mm, lost, whole: tidy(whole), without }
     }
 }
 

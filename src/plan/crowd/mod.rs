@@ -1,29 +1,32 @@
-//! Crowd and time: what the evening's numbers mean for the grid, the wall and the shopping list.
+//! Crowd and time: what the evening's numbers mean for the grid, the helpers, the wall and the shopping list.
 //!
 //! ```text
-//!  Settings (evening, wall) ─┐         ┌─ Time      how many pieces are finished, by level
+//!  Settings (evening, wall) ─┐         ┌─ Expected  how many squares are up at the end, who goes without, who waits how long
 //!                            ├─ evening ┼─ Verdict   whether the grid suits the crowd; other grids that do
-//!  Work (pieces by level,     │         ├─ WallPlan  its size, the height of every row, who reaches it
-//!        area of each pencil)┘         └─ Supplies  pencils, sharpeners, erasers, tape, paper on the wall
+//!  Work (pieces by level,     │         ├─ Shifts    when how many helpers are needed
+//!        area of each pencil)┘         ├─ WallPlan  its size, the height of every row, who reaches it
+//!                                      └─ Supplies  pencils, sharpeners, erasers, tape, paper on the wall
 //! ```
 //!
-//! A pure function of numbers; what event.toml leaves out is assumed, and [`Given::assumed`] says so.
+//! What comes of an evening is found by playing it many times ([`Scene`], [`play`]). A pure function of numbers: the same settings give
+//! the same answer. What event.toml leaves out is assumed, and [`Given::assumed`] says so.
 //!
 //! ```
-//! use everysquare::plan::crowd::{Verdict, Work, evening};
+//! use everysquare::plan::crowd::{Lack, Verdict, Work, evening};
+//! use everysquare::plan::settings::Visitors;
 //! use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
-//! let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 12, rows: 9, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
 //! let mut settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
-//! settings.evening.visitors = Some(60);
-//! settings.evening.seats = Some(30);
+//! settings.evening.visitors = Visitors::new(60, 60);
+//! settings.evening.seats = Some(24);
 //! settings.evening.minutes = Some(90.0);
-//! let mut work = Work::none(2, 1.25);
-//! (0..80).for_each(|_| work.add(Level::Easy, &[0.75, 0.25]));
+//! let mut work = Work::none(2, 4.0 / 3.0);
+//! (0..108).for_each(|_| work.add(Level::Easy, &[0.75, 0.25]));
 //!
 //! let evening = evening(&settings, &work);
-//! assert_eq!(evening.time.can_finish, 192); // 30 seats × (90 minutes / 13 − ½)
-//! assert_eq!(evening.verdict, Verdict::TooBigForCrowd(20)); // 60 visitors draw one each
-//! assert_eq!(evening.supplies.pencils[1].count, 12); // of 30 people, each with chance ¼
+//! assert!((56..=60).contains(&evening.expected.up.usual)); // sixty visitors who draw one each
+//! assert_eq!(evening.verdict, Verdict::TooLarge(Lack::Visitors));
+//! assert_eq!(evening.supplies.pencils.len(), 2);
 //! # Ok::<(), &str>(())
 //! ```
 
@@ -31,29 +34,38 @@ pub mod binomial;
 mod file;
 mod grids;
 mod reach;
+mod shifts;
+mod simulated;
+mod stations;
 mod supplies;
-mod time;
+mod told;
 
+use super::clock::Clock;
 use super::level::Level;
-use super::settings::{Room, Settings};
+use super::settings::{Arrivals, Room, Settings, Visitors};
+use crate::frame::{ceil_index, float};
 
 pub use file::{PLAN_FORMAT, PlanFile, PlannedPiece, SheetCount};
 pub use grids::{
-    OtherGrid, PIECES_A_VISITOR, Range, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, range, verdict,
+    Lack, OtherGrid, Range, SURE, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, part_of, range,
+    verdict,
 };
 pub use reach::{Fit, LOWEST_MM, Means, People, RowHeight, STOOL_MM, WallPlan, proposed_hang_mm, wall};
+pub use shifts::{COMFORTABLE_MINUTES, Shifts, needed};
+pub use simulated::{Expected, PATIENCE_MINUTES, RUNS, Scene, Usual};
+pub use stations::{Happened, Staff, Stations, Trace, Wait, play};
 pub use supplies::{
     NOBODY_WAITS, PencilNeed, SEATS_A_SHARPENER, SEATS_AN_ERASER, Supplies, TAPE_A_CARD_MM, TAPE_A_SQUARE_MM,
     chances, pencils, supplies,
 };
-pub use time::{HAND_OUT_MINUTES, Time, part_of, time};
+pub use told::{ShiftSaid, percent};
 
-/// Number of visitors where nothing is said. Common practice, no source.
-pub const USUAL_VISITORS: usize = 60;
+/// Visitors to a piece where nothing is said: one each, and one in five only looks or comes too late. Common practice, no source.
+const USUAL_VISITORS_A_PIECE: f64 = 1.25;
 /// Time of drawing where nothing is said, in minutes. Common practice, no source.
 pub const USUAL_MINUTES: f64 = 90.0;
 /// Number of seats where nothing is said. Common practice, no source.
-pub const USUAL_SEATS: usize = 24;
+pub const USUAL_SEATS: usize = 30;
 
 /// What there is to draw.
 #[derive(Clone, Debug, PartialEq)]
@@ -84,7 +96,7 @@ impl Work {
     /// How many pieces there are.
     #[must_use]
     pub fn count(&self) -> usize {
-        sum(self.pieces)
+        self.pieces.iter().sum()
     }
 
     /// How many pencils there are.
@@ -98,7 +110,13 @@ impl Work {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Given {
     /// How many visitors are expected.
-    pub visitors: usize,
+    pub visitors: Visitors,
+    /// How they come.
+    pub arrivals: Arrivals,
+    /// How many pieces a visitor draws.
+    pub pieces_each: f64,
+    /// When they begin, where it is known.
+    pub start: Option<Clock>,
     /// How long they draw, in minutes.
     pub minutes: f64,
     /// How many can draw at once.
@@ -114,12 +132,16 @@ pub struct Given {
 /// A number that nobody said.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Assumed {
-    /// [`USUAL_VISITORS`].
+    /// As many as the grid has pieces for.
     Visitors,
     /// [`USUAL_MINUTES`].
     Minutes,
     /// [`USUAL_SEATS`].
     Seats,
+    /// [`needed`].
+    GivingOut,
+    /// [`needed`].
+    Hanging,
     /// [`proposed_hang_mm`].
     Hang,
 }
@@ -132,6 +154,8 @@ impl Assumed {
             Self::Visitors => "visitors",
             Self::Minutes => "minutes",
             Self::Seats => "seats",
+            Self::GivingOut => "giving_out",
+            Self::Hanging => "hanging",
             Self::Hang => "hang_mm",
         }
     }
@@ -146,10 +170,15 @@ impl Given {
             (Assumed::Visitors, evening.visitors.is_none()),
             (Assumed::Minutes, evening.minutes.is_none()),
             (Assumed::Seats, evening.seats.is_none()),
+            (Assumed::GivingOut, evening.giving_out.is_none()),
+            (Assumed::Hanging, evening.hanging.is_none()),
             (Assumed::Hang, evening.hang_mm.is_none()),
         ];
         Self {
-            visitors: evening.visitors.unwrap_or(USUAL_VISITORS),
+            visitors: evening.visitors.unwrap_or_else(|| usual_visitors(settings.grid.count())),
+            arrivals: evening.arrivals.unwrap_or_default(),
+            pieces_each: evening.pieces_each.unwrap_or(1.0),
+            start: evening.start,
             minutes: evening.minutes.unwrap_or(USUAL_MINUTES),
             seats: evening.seats.unwrap_or(USUAL_SEATS),
             minutes_a_piece: evening.minutes_a_piece,
@@ -165,6 +194,21 @@ impl Given {
     }
 }
 
+/// As many visitors as a grid of so many pieces is for, in tens.
+fn usual_visitors(pieces: usize) -> Visitors {
+    let tens = ceil_index(USUAL_VISITORS_A_PIECE * float(pieces) / 10.0).max(1);
+    Visitors::exactly(10 * tens)
+}
+
+/// What a helper fewer costs at a station.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OneFewer {
+    /// What is to be expected then; `None` where there is only one helper.
+    pub giving_out: Option<Expected>,
+    /// The same at the wall.
+    pub hanging: Option<Expected>,
+}
+
 /// All that follows from the evening's numbers.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Evening {
@@ -172,8 +216,14 @@ pub struct Evening {
     pub given: Given,
     /// How many pieces each level has, the easiest first.
     pub pieces: [usize; 4],
-    /// What the time allows.
-    pub time: Time,
+    /// The evening as it is played, with the helpers that were given, or else with those that are needed.
+    pub scene: Scene,
+    /// What it comes to.
+    pub expected: Expected,
+    /// Helpers that are needed.
+    pub needed: Shifts,
+    /// What one helper fewer costs.
+    pub one_fewer: OneFewer,
     /// Whether the grid suits the crowd.
     pub verdict: Verdict,
     /// How many pieces would suit the crowd.
@@ -190,20 +240,63 @@ pub struct Evening {
 #[must_use]
 pub fn evening(settings: &Settings, work: &Work) -> Evening {
     let given = Given::of(settings);
-    let time = time(work, given.minutes_a_piece, given.seats, given.visitors, given.minutes);
-    let range = range(given.visitors, time.can_finish);
+    let (scene, needed) = scene(settings, &given, work.pieces);
+    let expected = scene.expected();
+    let range = range(&scene);
     Evening {
         pieces: work.pieces,
-        verdict: verdict(work.count(), given.visitors, &time),
+        verdict: verdict(&scene, &expected, range),
         range,
-        others: others(&settings.grid, work.shape, range, given.room),
+        others: others(&settings.grid, work.shape, range, given.room, &scene),
+        one_fewer: one_fewer(&scene),
         wall: wall(&settings.grid, settings.evening.hang_mm, given.room),
-        supplies: supplies(&settings.grid, work, &given, time.seats_in_use),
-        time,
+        supplies: supplies(&settings.grid, work, &given, expected.seats_taken),
+        expected,
+        needed,
+        scene,
         given,
     }
 }
 
-fn sum(pieces: [usize; 4]) -> usize {
-    pieces.iter().sum()
+/// The evening as it is played, and the helpers that it needs.
+#[must_use]
+pub fn scene(settings: &Settings, given: &Given, pieces: [usize; 4]) -> (Scene, Shifts) {
+    let evening = &settings.evening;
+    let mut scene = Scene {
+        visitors: given.visitors,
+        arrivals: given.arrivals,
+        pieces_each: given.pieces_each,
+        minutes: given.minutes,
+        seats: given.seats,
+        giving_out: Staff::always(1),
+        hanging: Staff::always(1),
+        giving_out_minutes: float(evening.giving_out_seconds) / 60.0,
+        hanging_minutes: float(evening.hanging_seconds) / 60.0,
+        patience_minutes: PATIENCE_MINUTES,
+        pieces,
+        minutes_a_piece: given.minutes_a_piece,
+    };
+    let needed = needed(&scene);
+    scene.giving_out = evening.giving_out.map_or_else(|| needed.giving_out.clone(), Staff::always);
+    scene.hanging = evening.hanging.map_or_else(|| needed.hanging.clone(), Staff::always);
+    (scene, needed)
+}
+
+fn one_fewer(scene: &Scene) -> OneFewer {
+    let with = |staff: &Staff, scene: Scene| (staff.most() > 1).then(|| scene.expected());
+    OneFewer {
+        giving_out: with(
+            &scene.giving_out,
+            Scene { giving_out: scene.giving_out.one_fewer(), ..scene.clone() },
+        ),
+        hanging: with(&scene.hanging, Scene { hanging: scene.hanging.one_fewer(), ..scene.clone() }),
+    }
+}
+
+impl Evening {
+    /// Last minute from the start at which a piece of a level is given out; 0 where there is no time for any.
+    #[must_use]
+    pub fn last_call(&self, level: Level) -> f64 {
+        self.scene.last_call(self.given.minutes_a_piece[level.index()]).max(0.0)
+    }
 }

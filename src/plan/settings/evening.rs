@@ -2,18 +2,25 @@
 
 use std::ops::RangeInclusive;
 
+use super::choice::Choice;
+use super::coming::{Arrivals, Visitors};
 use super::error::SettingsError;
 use super::section::Section;
-use super::write::{example, line, number, text};
-use crate::frame::MM_PER_INCH;
+use super::write::{example, line, number, quoted, text};
+use crate::frame::{MM_PER_INCH, float};
+use crate::plan::clock::Clock;
 use crate::words::{Sentence, Words};
 
-/// Visitors that an evening may have.
-pub const VISITORS: RangeInclusive<usize> = 1..=10_000;
-/// How long they may draw, in minutes: up to a whole day.
+/// How long visitors may draw, in minutes: up to a whole day.
 pub const MINUTES: RangeInclusive<f64> = 5.0..=1_440.0;
 /// Seats that a room may have.
 pub const SEATS: RangeInclusive<usize> = 1..=500;
+/// Number of pieces a visitor draws: below 1 where families share one.
+pub const PIECES_EACH: RangeInclusive<f64> = 0.1..=5.0;
+/// Number of helpers at a station.
+pub const HELPERS: RangeInclusive<usize> = 1..=50;
+/// Time that a helper takes for one visitor or square, in seconds.
+pub const SECONDS: RangeInclusive<usize> = 5..=900;
 /// The height of the wall's lower edge over the floor, in mm.
 pub const HANG_MM: RangeInclusive<f64> = 0.0..=3_000.0;
 /// Width or height that the place for the wall may have, in mm: from a noticeboard to a gymnasium.
@@ -23,16 +30,33 @@ pub const MINUTES_A_PIECE: RangeInclusive<f64> = 0.5..=240.0;
 /// How long a visitor needs for a plain, an easy, a medium and a hard piece where nothing is said, in minutes, on squares of about
 /// 127 mm. Common practice, no source: an organiser who has held one evening writes her own.
 pub const USUAL_MINUTES_A_PIECE: [f64; 4] = [6.0, 10.0, 15.0, 22.0];
+/// How long it takes to hand out a piece with its square, and to hang a square, in seconds, where nothing is said. Common practice,
+/// no source: an hour with a stop-watch tells better.
+pub const USUAL_SECONDS: usize = 72;
 
 /// `[evening]`: the crowd, the time, the room.
 #[derive(Clone, Debug, PartialEq)]
 pub struct EveningSettings {
     /// How many visitors are expected.
-    pub visitors: Option<usize>,
+    pub visitors: Option<Visitors>,
+    /// How they come.
+    pub arrivals: Option<Arrivals>,
+    /// How many pieces a visitor draws.
+    pub pieces_each: Option<f64>,
+    /// When they begin.
+    pub start: Option<Clock>,
     /// How long they draw, in minutes.
     pub minutes: Option<f64>,
     /// How many can sit and draw at once.
     pub seats: Option<usize>,
+    /// How many helpers hand out pieces.
+    pub giving_out: Option<usize>,
+    /// How many helpers hang squares.
+    pub hanging: Option<usize>,
+    /// How long a helper takes to hand out a piece, in seconds.
+    pub giving_out_seconds: usize,
+    /// How long a helper takes to hang a square, in seconds.
+    pub hanging_seconds: usize,
     /// The height of the wall's lower edge over the floor, in mm.
     pub hang_mm: Option<f64>,
     /// The place there is for the wall and its cards.
@@ -45,8 +69,15 @@ impl Default for EveningSettings {
     fn default() -> Self {
         Self {
             visitors: None,
+            arrivals: None,
+            pieces_each: None,
+            start: None,
             minutes: None,
             seats: None,
+            giving_out: None,
+            hanging: None,
+            giving_out_seconds: USUAL_SECONDS,
+            hanging_seconds: USUAL_SECONDS,
             hang_mm: None,
             wall: None,
             minutes_a_piece: USUAL_MINUTES_A_PIECE,
@@ -115,29 +146,74 @@ pub(super) fn read(section: &Section) -> Result<EveningSettings, SettingsError> 
     let minutes_a_piece = section.numbers("minutes_a_piece", allowed, |minutes: &[f64; 4]| {
         minutes.iter().all(|one| MINUTES_A_PIECE.contains(one)) && minutes.is_sorted()
     })?;
+    let start = section.clock("start")?;
     Ok(EveningSettings {
-        visitors: section.whole("visitors", &VISITORS)?,
-        minutes: section.number("minutes", &MINUTES, "error-settings-minutes")?,
+        visitors: section.visitors("visitors")?,
+        arrivals: section.choice("arrivals")?,
+        pieces_each: section.number("pieces_each", &PIECES_EACH, "error-settings-number")?,
+        start,
+        minutes: minutes(section, start)?,
         seats: section.whole("seats", &SEATS)?,
+        giving_out: section.whole("giving_out", &HELPERS)?,
+        hanging: section.whole("hanging", &HELPERS)?,
+        giving_out_seconds: section.whole("giving_out_seconds", &SECONDS)?.unwrap_or(USUAL_SECONDS),
+        hanging_seconds: section.whole("hanging_seconds", &SECONDS)?.unwrap_or(USUAL_SECONDS),
         hang_mm: section.millimetres("hang_mm", &HANG_MM)?,
         wall: section.text("wall", Room::allowed(), Room::read)?,
         minutes_a_piece: minutes_a_piece.unwrap_or(USUAL_MINUTES_A_PIECE),
     })
 }
 
+/// Minutes of drawing: as they are given, or from start to end.
+fn minutes(section: &Section, start: Option<Clock>) -> Result<Option<f64>, SettingsError> {
+    let minutes = section.number("minutes", &MINUTES, "error-settings-minutes")?;
+    let Some(end) = section.clock("end")? else { return Ok(minutes) };
+    let refuse = |why: &'static str| Err(section.refuse("end", Sentence::new(why)));
+    match (start, minutes) {
+        (_, Some(_)) => refuse("error-settings-end-and-minutes"),
+        (None, None) => refuse("error-settings-end-alone"),
+        (Some(start), None) => match float(start.until(end)) {
+            minutes if MINUTES.contains(&minutes) => Ok(Some(minutes)),
+            _ => refuse("error-settings-end"),
+        },
+    }
+}
+
 pub(super) fn written(evening: &EveningSettings, words: &Words) -> String {
-    let own = |name: &str, value: Option<String>, usual: &str, means: &str| match value {
-        Some(value) => line(name, &value, &words.say(means, &[])),
-        None => example(name, usual, &words.say(means, &[])),
+    let own = |name: &str, value: Option<String>, usual: &str, means: &str| {
+        let means = words.say(means, &[("choices", quoted::<Arrivals>().into())]);
+        match value {
+            Some(value) => line(name, &value, &means),
+            None => example(name, usual, &means),
+        }
     };
+    let whole = |value: Option<usize>| value.map(|count| count.to_string());
+    let but = |value: usize, usual: usize| (value != usual).then(|| value.to_string());
     let minutes = format!("[{}]", evening.minutes_a_piece.map(number).join(", "));
-    let wall = evening.wall.map(|room| text(&room.written()));
+    let usual_seconds = USUAL_SECONDS.to_string();
     [
         "[evening]\n".to_owned(),
-        own("visitors", evening.visitors.map(|count| count.to_string()), "120", "event-visitors"),
+        own("visitors", evening.visitors.map(Visitors::written), "\"60-120\"", "event-visitors"),
+        own("arrivals", evening.arrivals.map(|how| text(how.word())), "\"drifting\"", "event-arrivals"),
+        own("pieces_each", evening.pieces_each.map(number), "1.0", "event-pieces-each"),
+        own("start", evening.start.map(|start| text(&start.written())), "\"18:30\"", "event-start"),
         own("minutes", evening.minutes.map(number), "90", "event-minutes"),
-        own("seats", evening.seats.map(|count| count.to_string()), "30", "event-seats"),
-        own("wall", wall, "\"2.4x1.8m\"", "event-room"),
+        own("seats", whole(evening.seats), "30", "event-seats"),
+        own("giving_out", whole(evening.giving_out), "1", "event-giving-out"),
+        own("hanging", whole(evening.hanging), "2", "event-hanging"),
+        own(
+            "giving_out_seconds",
+            but(evening.giving_out_seconds, USUAL_SECONDS),
+            &usual_seconds,
+            "event-giving-out-seconds",
+        ),
+        own(
+            "hanging_seconds",
+            but(evening.hanging_seconds, USUAL_SECONDS),
+            &usual_seconds,
+            "event-hanging-seconds",
+        ),
+        own("wall", evening.wall.map(|room| text(&room.written())), "\"2.4x1.8m\"", "event-room"),
         own("hang_mm", evening.hang_mm.map(number), "600", "event-hang-mm"),
         line("minutes_a_piece", &minutes, &words.say("event-minutes-a-piece", &[])),
     ]

@@ -19,6 +19,7 @@
 //! ```
 
 mod choice;
+mod coming;
 mod error;
 mod evening;
 mod levels;
@@ -34,9 +35,11 @@ use super::manifest::{Printed, PrintedSquare};
 use crate::frame::{Point, float};
 
 pub use choice::Choice;
+pub use coming::{Arrivals, VISITORS, Visitors};
 pub use error::SettingsError;
 pub use evening::{
-    EveningSettings, HANG_MM, MINUTES, MINUTES_A_PIECE, ROOM_MM, Room, SEATS, USUAL_MINUTES_A_PIECE, VISITORS,
+    EveningSettings, HANG_MM, HELPERS, MINUTES, MINUTES_A_PIECE, PIECES_EACH, ROOM_MM, Room, SEATS, SECONDS,
+    USUAL_MINUTES_A_PIECE, USUAL_SECONDS,
 };
 pub use levels::{BOUND, LevelSettings, USUAL_BOUNDS};
 pub use write::{NewValue, set};

@@ -32,7 +32,25 @@ pub(super) const KNOWN: [(&str, &[&str]); 9] = [
     ("print", &["paper", "flip", "units"]),
     ("levels", &["names", "bounds", "balanced"]),
     ("pieces", &["label", "level"]),
-    ("evening", &["visitors", "minutes", "seats", "hang_mm", "wall", "minutes_a_piece"]),
+    (
+        "evening",
+        &[
+            "visitors",
+            "arrivals",
+            "pieces_each",
+            "start",
+            "end",
+            "minutes",
+            "seats",
+            "giving_out",
+            "hanging",
+            "giving_out_seconds",
+            "hanging_seconds",
+            "hang_mm",
+            "wall",
+            "minutes_a_piece",
+        ],
+    ),
 ];
 
 /// The names of [`KNOWN`] that are lists of tables, `[[…]]`.

@@ -5,8 +5,10 @@ use std::ops::RangeInclusive;
 use toml_edit::{Item, TableLike, Value};
 
 use super::choice::Choice;
+use super::coming::Visitors;
 use super::error::{SettingsError, line_of, shortened};
 use super::read::KNOWN;
+use crate::plan::clock::Clock;
 use crate::words::{Sentence, nearest};
 
 /// Settings with a second spelling: the name used here, and what a file may say instead.
@@ -89,6 +91,27 @@ impl<'a> Section<'a> {
                 Err(self.refuse(name, allowed))
             }
         }
+    }
+
+    /// A number of visitors or a range of it.
+    pub fn visitors(&self, name: &str) -> Result<Option<Visitors>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        let whole = || item.as_integer().and_then(|value| usize::try_from(value).ok());
+        let read = item.as_str().and_then(Visitors::read);
+        let read = read.or_else(|| whole().and_then(|only| Visitors::new(only, only)));
+        read.map(Some).ok_or_else(|| self.refuse(name, Visitors::allowed()))
+    }
+
+    /// A time of day, as a text or as TOML has it.
+    pub fn clock(&self, name: &str) -> Result<Option<Clock>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(None) };
+        let timed = |time: &toml_edit::Time| Clock::new(time.hour.into(), time.minute.into());
+        let read = item.as_str().and_then(Clock::read);
+        let read = read.or_else(|| match item.as_datetime() {
+            Some(toml_edit::Datetime { date: None, time: Some(time), offset: None }) => timed(time),
+            _ => None,
+        });
+        read.map(Some).ok_or_else(|| self.refuse(name, Sentence::new("error-settings-clock")))
     }
 
     /// A number of millimetres within `range`.

@@ -18,6 +18,7 @@
 //! ```
 //! use everysquare::judge::Summary;
 //! use everysquare::picture::{FewColours, Picture, PictureFacts};
+//! use everysquare::plan::crowd::evening;
 //! use everysquare::plan::settings::Pencil;
 //! use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
 //! use everysquare::print::comparison::{Comparison, Poster, comparison};
@@ -28,12 +29,13 @@
 //! let settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! let picture = Picture { pixels: image::RgbImage::new(400, 300) };
 //! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);
+//! let facts = PictureFacts::of(&few, &grid, &settings.levels);
 //! let wall = image::RgbImage::new(800, 600);
 //! let prints = comparison(&Comparison {
 //!     sources: Sources {
 //!         settings: &settings, printed: &settings.printed()?, picture: &picture,
-//!         facts: &PictureFacts::of(&few, &grid, &settings.levels), words: &Words::english(),
-//!         templates: &Overrides::default(),
+//!         facts: &facts, words: &Words::english(), templates: &Overrides::default(),
+//!         evening: &evening(&settings, &facts.work()),
 //!     },
 //!     wall: &wall, overlap: &wall, measured: None,
 //!     counts: Summary { right: 12, cells: 12, ..Summary::default() },

@@ -43,6 +43,7 @@ const showPhoto = () => {
   at("photo-picture").dataset.name = name;
   delete at("photo-picture").dataset.large;
   resizePhoto(1);
+  at("photo-picture").style.aspectRatio = page.wall.marked ? page.wall.marked.join(" / ") : ""; // its place is kept while it comes
   if (name) at("photo-picture").src = name;
   else at("photo-picture").removeAttribute("src");
 };

@@ -291,9 +291,22 @@ const headlineBefore = await headline(one);
 const spotTop = () => one.locator("#cells button").nth(35).evaluate((spot) => spot.getBoundingClientRect().top);
 await one.locator("#wall-heading").evaluate((heading) => heading.scrollIntoView());
 const topBefore = await spotTop();
+const slow = "**/marked.jpg*"; // the marked photo comes after all the rest, as on a bad network
+await one.route(slow, async (route) => {
+  await wait(1500);
+  await route.continue();
+});
+const marked = () => one.evaluate(() => document.getElementById("photo-picture").currentSrc);
+const markedBefore = await marked();
 await send(two, third, "#gallery");
 await one.waitForFunction((before) => document.getElementById("headline").textContent !== before, headlineBefore, { timeout: 10_000 });
 check("and leaves the page where it was", Math.abs((await spotTop()) - topBefore) <= 2, (await spotTop()) - topBefore);
+await one.waitForFunction((before) => {
+  const picture = document.getElementById("photo-picture");
+  return picture.currentSrc !== before && picture.complete;
+}, markedBefore);
+check("also once the photo has come", Math.abs((await spotTop()) - topBefore) <= 2, (await spotTop()) - topBefore);
+await one.unroute(slow);
 const news = await one.locator("#news-say").innerText();
 check(`a photo from elsewhere announces itself: ${news}`, /^New photo, .*: \d+ done, \d+ left$/.test(news), news);
 check("the first phone sees what the second has sent", (await headline(one)) === (await headline(two)));
