@@ -5,6 +5,10 @@
 //!   {"binomial": {"n": 30, "p": 0.2, "k": 7, "sure": 0.95}}         ▶ {"cumulative": …, "quantile": …}
 //!   {"shapes": {"width": 9, "height": 4, "colours": [0, 1, …]}}     ▶ {"regions": [{"colour","pixels","perimeter","complexity"} …],
 //!                                                                      "edge": …, "score": …}
+//!   {"evening": {"giving_out": 2, "seats": 24, "hanging": 2, "pieces": 80, "visitors": [[comes, patience], …],
+//!                "giving_out_times": […], "drawing_times": […], "hanging_times": […], "stays": […]}}
+//!                                                             ▶ {"given_out","left","sent_away","taken_to_hang": [[since, until] …],
+//!                                                                "up": […]}   all in minutes; patience null for ever
 //!   {"pencils": {"seats": 30, "chances": [0.5, 0.3, 0.2]}}          ▶ {"counts": [ … ]}
 //! ```
 
@@ -15,7 +19,7 @@ use std::io;
 
 use everysquare::picture::complexity::Shapes;
 use everysquare::plan::crowd::binomial::{cumulative, quantile};
-use everysquare::plan::crowd::pencils;
+use everysquare::plan::crowd::{Stations, Trace, Wait, pencils, play};
 use serde::Deserialize;
 use serde_json::{Value, json};
 
@@ -25,6 +29,49 @@ enum Problem {
     Binomial { n: usize, p: f64, k: usize, sure: f64 },
     Shapes { width: usize, height: usize, colours: Vec<u8> },
     Pencils { seats: usize, chances: Vec<f64> },
+    Evening(Asked),
+}
+
+/// An evening at its stations.
+#[derive(Deserialize)]
+struct Asked {
+    giving_out: usize,
+    seats: usize,
+    hanging: usize,
+    pieces: usize,
+    visitors: Vec<(f64, Option<f64>)>,
+    giving_out_times: Vec<f64>,
+    drawing_times: Vec<f64>,
+    hanging_times: Vec<f64>,
+    stays: Vec<bool>,
+}
+
+impl Asked {
+    fn played(&self) -> Value {
+        let stations = Stations {
+            giving_out: self.giving_out.into(),
+            seats: self.seats,
+            hanging: self.hanging.into(),
+            last_calls: vec![f64::INFINITY; self.pieces],
+        };
+        let patience = |patience: Option<f64>| patience.unwrap_or(f64::INFINITY);
+        let happened = play(
+            &stations,
+            &Trace {
+                visitors: self.visitors.iter().map(|(comes, left)| (*comes, patience(*left))).collect(),
+                giving_out: self.giving_out_times.clone(),
+                drawing: self.drawing_times.clone(),
+                hanging: self.hanging_times.clone(),
+                stays: self.stays.clone(),
+            },
+        );
+        let waits = |waits: &[Wait]| waits.iter().map(|wait| [wait.since, wait.until]).collect::<Vec<_>>();
+        json!({
+            "given_out": waits(&happened.given_out), "left": waits(&happened.left),
+            "sent_away": waits(&happened.sent_away), "taken_to_hang": waits(&happened.taken_to_hang),
+            "up": happened.up,
+        })
+    }
 }
 
 impl Problem {
@@ -44,6 +91,7 @@ impl Problem {
                 let regions: Vec<Value> = shapes.regions.iter().map(region).collect();
                 json!({ "regions": regions, "edge": shapes.edge, "score": shapes.score() })
             }
+            Self::Evening(asked) => asked.played(),
             Self::Pencils { seats, chances } => {
                 let counts: Vec<usize> = pencils(chances, *seats).iter().map(|need| need.count).collect();
                 json!({ "counts": counts })

@@ -1,10 +1,13 @@
-"""Compares crowd and shapes with scipy, scikit-image and shapely: python tools/outside/crowd.py PROGRAM
+"""Compares crowd and shapes with scipy, scikit-image, shapely and SimPy: python tools/outside/crowd.py PROGRAM
 
-PROGRAM is the built example `crowd` (cargo build --release --example crowd). Needs Python 3.11, numpy, scipy, scikit-image and
-shapely. What is drawn by lot comes from a fixed seed. Ends with "N passed, M failed" and exits 1 where one failed.
+PROGRAM is the built example `crowd` (cargo build --release --example crowd). Needs Python 3.11, numpy, scipy, scikit-image,
+shapely and simpy. What is drawn by lot comes from a fixed seed. Ends with "N passed, M failed" and exits 1 where one failed.
 
 Perimetric complexity: perimeter^2 / (4 pi area) (Attneave & Arnoult 1956; Pelli, Burns, Farell & Moore-Page 2006). Shapely has it
-exactly from a polygon's corners; scikit-image estimates the perimeter from the same pixels as the program here."""
+exactly from a polygon's corners; scikit-image estimates the perimeter from the same pixels as the program here.
+
+The evening is played by SimPy on the same times, and in its limiting cases by the formulas of A. K. Erlang (1917) for M/M/c with and
+without a line, whose own code here is first held against tables of his functions."""
 
 import json
 import subprocess
@@ -12,6 +15,7 @@ import sys
 
 import numpy
 import shapely
+import simpy
 from scipy import ndimage
 from scipy.stats import binom
 from skimage.measure import perimeter_crofton
@@ -145,12 +149,158 @@ def check_complexity(tally, program, chance):
         tally.within("  the same perimeters from the same pixels", off, 0.07, "of it", "skimage.measure.perimeter_crofton, 4 directions")
 
 
+def erlang_b(offered, servers):
+    """Chance that all servers are busy when nobody waits, by the recursion over the number of servers."""
+    chance = 1.0
+    for n in range(1, servers + 1):
+        chance = offered * chance / (n + offered * chance)
+    return chance
+
+
+def erlang_c(offered, servers):
+    """Chance of having to wait where all do."""
+    blocked = erlang_b(offered, servers)
+    return servers * blocked / (servers - offered * (1 - blocked))
+
+
+def times(chance, mean, count):
+    return chance.exponential(mean, count).tolist()
+
+
+def evening(chance, visitors, a_minute, **stations):
+    """An evening on which everything takes no time and has room enough, but for what is given."""
+    comes = numpy.cumsum(chance.exponential(1 / a_minute, visitors)).tolist()
+    patience = stations.pop("patience", None)
+    usual = {"giving_out": 10**6, "seats": 10**6, "hanging": 10**6, "pieces": visitors, "giving_out_times": [0.0],
+             "drawing_times": [0.0], "hanging_times": [0.0], "stays": []}
+    return {**usual, **stations, "visitors": [[minute, patience] for minute in comes]}
+
+
+def batches(values, count=40):
+    """Mean of a correlated series and its standard error, from the means of batches."""
+    means = numpy.array([part.mean() for part in numpy.array_split(numpy.asarray(values, float), count)])
+    return means.mean(), means.std(ddof=1) / numpy.sqrt(count)
+
+
+def check_erlang(tally, program, chance):
+    """Stations in their limiting cases: M/M/c with a line (giving out, seats, hanging) and without one (nobody waits)."""
+    # offered traffic at which 1 % and 5 % are blocked, to two decimals: the tables of Erlang's loss formula (from memory)
+    table = [(5, 0.01, 1.36), (10, 0.01, 4.46), (20, 0.01, 12.03), (5, 0.05, 2.22), (10, 0.05, 6.22)]
+    tally.within("Erlang B, by servers", [abs(erlang_b(a, n) - b) / b for n, b, a in table], 0.015, "of it", "published tables, from memory")
+    # a single server waits with the chance that it is busy (M/M/1)
+    tally.within("Erlang C of one server", [abs(erlang_c(a, 1) - a) for a in (0.1, 0.5, 0.9)], 1e-12, "", "M/M/1: C = rho")
+    visitors, off = 40_000, []
+    for station, waits in [("giving_out", "given_out"), ("seats", "given_out"), ("hanging", "taken_to_hang")]:
+        name = {"giving_out": "giving_out_times", "seats": "drawing_times", "hanging": "hanging_times"}[station]
+        for servers, busy in [(1, 0.6), (3, 0.75), (8, 0.8)]:
+            mean = 2.0
+            asked = evening(chance, visitors, servers * busy / mean, **{station: servers, name: times(chance, mean, visitors)})
+            answer = numpy.array(ask(program, [{"evening": asked}])[0][waits])
+            minutes = answer[:, 1] - answer[:, 0]
+            waits_at_all = erlang_c(servers * busy, servers)
+            for ours, theirs in [(minutes > 1e-9, waits_at_all), (minutes, waits_at_all * mean / (servers * (1 - busy)))]:
+                found, error = batches(ours)
+                off.append(abs(found - theirs) / error)
+    tally.within("waits of M/M/c: chance and mean", off, 4.0, "standard errors", "Erlang C")
+    off = []
+    for servers, offered in [(1, 0.5), (3, 3.0), (10, 7.0), (24, 20.0)]:
+        asked = evening(chance, visitors, offered / 5.0, seats=servers, drawing_times=times(chance, 5.0, visitors), patience=0.0)
+        answer = ask(program, [{"evening": asked}])[0]
+        # to a thousandth of a second, for a number that is written and read again may differ in its last bit
+        left = {round(since, 5) for since, _ in answer["left"]}
+        found, error = batches([round(comes, 5) in left for comes, _ in asked["visitors"]])
+        off.append(abs(found - erlang_b(offered, servers)) / error)
+    tally.within("visitors who find no seat and do not wait", off, 4.0, "standard errors", "Erlang B")
+
+
+class Evening:
+    """The same evening in SimPy: the head of the line holds `front` until a seat and a helper are free."""
+
+    def __init__(self, asked):
+        self.asked, self.env = asked, simpy.Environment()
+        self.front = simpy.Resource(self.env, 1)
+        self.helpers, self.seats = simpy.Resource(self.env, asked["giving_out"]), simpy.Resource(self.env, asked["seats"])
+        self.hangers = simpy.Resource(self.env, asked["hanging"])
+        self.over = self.env.event()
+        self.given_out, self.left, self.sent_away, self.taken_to_hang, self.up, self.drawn = [], [], [], [], [], 0
+        for comes, patience in asked["visitors"]:
+            self.env.process(self.visitor(comes, patience))
+        self.env.run()
+
+    def visitor(self, comes, patience):
+        yield self.env.timeout(comes)
+        yield from self.line(comes, patience)
+
+    def line(self, comes, patience, again=False):
+        """Whoever stays for another piece is patient, and is no visitor who goes without one."""
+        env = self.env
+        ends = env.event() if patience is None else env.timeout(patience)
+        held = []
+        if self.over.triggered:
+            return None if again else self.sent_away.append([comes, env.now])
+        for resource in (self.front, self.seats, self.helpers):
+            request = resource.request()
+            yield request | ends | self.over
+            if not request.triggered:
+                request.cancel()
+                for other, own in held:
+                    other.release(own)
+                gone = self.sent_away if self.over.triggered else self.left
+                return None if again else gone.append([comes, env.now])
+            held.append((resource, request))
+        (_, front), (_, seat), (_, helper) = held
+        service = len(self.given_out)
+        self.given_out.append([comes, env.now])
+        if len(self.given_out) == self.asked["pieces"]:
+            self.over.succeed()
+        self.front.release(front)
+        yield env.timeout(self.asked["giving_out_times"][service])
+        self.helpers.release(helper)
+        yield env.timeout(self.asked["drawing_times"][service])
+        self.seats.release(seat)
+        stays = self.asked["stays"][self.drawn]
+        self.drawn += 1
+        if stays:
+            env.process(self.line(env.now, None, again=True))
+        env.process(self.hang(env.now))
+
+    def hang(self, since):
+        with self.hangers.request() as helper:
+            yield helper
+            service = len(self.taken_to_hang)
+            self.taken_to_hang.append([since, self.env.now])
+            yield self.env.timeout(self.asked["hanging_times"][service])
+        self.up.append(self.env.now)
+
+
+def check_evening(tally, program, chance):
+    """Whole evenings on the same times: each wait and each square that comes up."""
+    problems = []
+    for _ in range(120):
+        count = int(chance.integers(10, 120))
+        problems.append({
+            "giving_out": int(chance.integers(1, 4)), "seats": int(chance.integers(2, 30)), "hanging": int(chance.integers(1, 4)),
+            "pieces": int(chance.integers(5, 150)),
+            "visitors": [[float(comes), None if chance.uniform() < 0.3 else float(chance.lognormal(2.5, 0.6))] for comes in numpy.sort(chance.beta(2, 3, count) * 90)],
+            "giving_out_times": chance.lognormal(0.1, 0.4, 200).tolist(), "drawing_times": chance.lognormal(2.5, 0.5, 200).tolist(),
+            "hanging_times": chance.lognormal(0.1, 0.4, 200).tolist(), "stays": (chance.uniform(size=400) < 0.2).tolist(),
+        })
+    for name in ("given_out", "left", "sent_away", "taken_to_hang", "up"):
+        errors = []
+        for answer, problem in zip(ask(program, [{"evening": problem} for problem in problems]), problems):
+            ours, theirs = numpy.sort(numpy.array(answer[name]), 0), numpy.sort(numpy.array(getattr(Evening(problem), name)), 0)
+            errors.append(numpy.abs(ours - theirs).max(initial=0.0) if ours.shape == theirs.shape else numpy.inf)
+        tally.within(f"whole evenings, {name.replace('_', ' ')}", errors, 1e-6, "minutes", "SimPy on the same times")
+
+
 def main():
     if len(sys.argv) != 2:
         sys.exit(__doc__)
     program, tally, chance = sys.argv[1], Tally(), numpy.random.default_rng(20)
     check_binomial(tally, program, chance)
     check_pencils(tally, program, chance)
+    check_erlang(tally, program, chance)
+    check_evening(tally, program, chance)
     check_regions(tally, program, chance)
     check_complexity(tally, program, chance)
     print(f"{tally.passed} passed, {tally.failed} failed")

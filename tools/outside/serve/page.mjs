@@ -291,8 +291,8 @@ const headlineBefore = await headline(one);
 const spotTop = () => one.locator("#cells button").nth(35).evaluate((spot) => spot.getBoundingClientRect().top);
 await one.locator("#wall-heading").evaluate((heading) => heading.scrollIntoView());
 const topBefore = await spotTop();
-const slow = "**/marked.jpg*"; // the marked photo comes after all the rest, as on a bad network
-await one.route(slow, async (route) => {
+const markedPhoto = "**/marked.jpg*"; // the marked photo comes after all the rest, as on a bad network
+await one.route(markedPhoto, async (route) => {
   await wait(1500);
   await route.continue();
 });
@@ -306,7 +306,7 @@ await one.waitForFunction((before) => {
   return picture.currentSrc !== before && picture.complete;
 }, markedBefore);
 check("also once the photo has come", Math.abs((await spotTop()) - topBefore) <= 2, (await spotTop()) - topBefore);
-await one.unroute(slow);
+await one.unroute(markedPhoto);
 const news = await one.locator("#news-say").innerText();
 check(`a photo from elsewhere announces itself: ${news}`, /^New photo, .*: \d+ done, \d+ left$/.test(news), news);
 check("the first phone sees what the second has sent", (await headline(one)) === (await headline(two)));
