@@ -4,8 +4,6 @@
 
 #[path = "display/overlap.rs"]
 mod overlap;
-#[path = "display/structure.rs"]
-mod structure;
 
 use everysquare::display::{Frontal, LONGEST_PX, MARGIN_MM, Marking, Shot, jpeg, marked, straighten};
 use everysquare::frame::{Map, Point, WallMm, float, floor_index, round_byte};

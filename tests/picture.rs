@@ -14,6 +14,8 @@
 mod common;
 #[path = "picture/reduce.rs"]
 mod reducing;
+#[path = "picture/structure.rs"]
+mod structure;
 #[path = "picture/svg.rs"]
 mod svg;
 

@@ -5,7 +5,7 @@
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
 //!   Photo, PhotoReading ─▶ cover ─▶ Covered       the photo without whoever stands before the wall: the first two are drawn from it
 //!   drawings, FewColours ─▶ likeness              whether each drawing is its paper's piece
-//!   wall, original ─▶ structure, overlap          how alike the two are (SSIM); the original's edges over the wall
+//!   wall, original ─▶ overlap                     the original's edges over the wall
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
 //!   Moment … ─▶ filling ─▶ filling.gif            the evening: the wall filling up, a second a check
 //! ```
@@ -31,7 +31,6 @@ pub mod retape;
 mod sample;
 pub mod squares;
 pub mod straighten;
-pub mod structure;
 
 pub use cover::{Cover, Covered, Expected};
 pub use filling::{FillingError, MOST_BYTES, MOST_MOMENTS, Moment, evenly, filling};

@@ -7,10 +7,12 @@
 //!
 //! Every document takes its numbers from here.
 
+use image::{Rgb, RgbImage};
 use rayon::prelude::*;
 
 use super::complexity::Shapes;
 use super::few::FewColours;
+use super::order::{Band, PIECE_PX, losses, order};
 use super::pieces::{Crop, covered};
 use crate::frame::{float, floor_index, round_index};
 use crate::plan::crowd::{PlannedPiece, Work};
@@ -42,6 +44,8 @@ pub struct PieceFacts {
     pub level: Level,
     /// Whether the organiser decided its level.
     pub decided: bool,
+    /// What is lost when it is missing, see [`super::order`].
+    pub loss: f64,
 }
 
 /// What is known of every piece.
@@ -53,6 +57,8 @@ pub struct PictureFacts {
     pub pieces: Vec<PieceFacts>,
     /// The picture's width divided by its height.
     pub shape: f64,
+    /// The pieces by their place in `pieces`, in the order in which they are handed out.
+    pub order: Vec<usize>,
 }
 
 impl PictureFacts {
@@ -70,7 +76,24 @@ impl PictureFacts {
         }
         let (width, height) = few.size();
         let shape = f64::from(width.max(1)) / f64::from(height.max(1));
-        Self { pencils: few.pencils.clone(), pieces, shape }
+        let losses = losses(&seen_from_afar(few, &crop, grid), grid.columns);
+        for (piece, loss) in pieces.iter_mut().zip(&losses) {
+            piece.loss = *loss;
+        }
+        let levels: Vec<Level> = pieces.iter().map(|piece| piece.level).collect();
+        Self { pencils: few.pencils.clone(), pieces, shape, order: order(&levels, &losses) }
+    }
+
+    /// When a piece, by its place in [`PictureFacts::pieces`], is handed out.
+    #[must_use]
+    pub fn band(&self, piece: usize) -> Band {
+        let place = self.order.iter().position(|own| *own == piece).unwrap_or(0);
+        Band::of(place, self.order.len())
+    }
+
+    /// The pieces of a level, in the order in which they are handed out.
+    pub fn of_level(&self, level: Level) -> impl Iterator<Item = usize> {
+        self.order.iter().copied().filter(move |piece| self.pieces[*piece].level == level)
     }
 
     /// How many pieces have a level.
@@ -98,12 +121,14 @@ impl PictureFacts {
     /// Every piece as plan.json lists it.
     #[must_use]
     pub fn planned(&self, grid: &Grid) -> Vec<PlannedPiece> {
-        let piece = |piece: &PieceFacts| PlannedPiece {
+        let piece = |(index, piece): (usize, &PieceFacts)| PlannedPiece {
             label: grid.label(piece.cell),
             column: piece.cell.column,
             row: piece.cell.row,
             level: piece.level,
             decided: piece.decided,
+            band: self.band(index).word(),
+            loss: piece.loss,
             score: piece.score,
             complexity: piece.complexity,
             regions: piece.regions,
@@ -111,8 +136,24 @@ impl PictureFacts {
             shares: piece.shares.clone(),
             pencils: piece.pencils.clone(),
         };
-        self.pieces.iter().map(piece).collect()
+        self.pieces.iter().enumerate().map(piece).collect()
     }
+}
+
+/// The picture in its pencils' colours with [`PIECE_PX`] pixels to a piece's side.
+fn seen_from_afar(few: &FewColours, crop: &Crop, grid: &Grid) -> RgbImage {
+    let px = |side: usize| u32::try_from(side).unwrap_or(0);
+    let mut picture = RgbImage::new(px(grid.columns * PIECE_PX), px(grid.rows * PIECE_PX));
+    for cell in grid.cells() {
+        let from = crop.piece_top_left(cell);
+        let sampled = Window { few, x: from.x, y: from.y, side: crop.piece.value() }.sampled(PIECE_PX);
+        for (at, pencil) in sampled.into_iter().enumerate() {
+            let (x, y) = (cell.column * PIECE_PX + at % PIECE_PX, cell.row * PIECE_PX + at / PIECE_PX);
+            let colour = few.pencils.get(usize::from(pencil)).map_or([255; 3], |pencil| pencil.srgb);
+            picture.put_pixel(px(x), px(y), Rgb(colour));
+        }
+    }
+    picture
 }
 
 /// One piece, its level still open.
@@ -136,6 +177,7 @@ fn piece(few: &FewColours, crop: &Crop, cell: Cell) -> PieceFacts {
         score: shapes.score(),
         level: Level::Plain,
         decided: false,
+        loss: 0.0,
     }
 }
 

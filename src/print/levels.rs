@@ -4,7 +4,8 @@
 //!   ┌───────────────────────────────┐  cut out and stuck on the bag; whoever fills or tidies the bags
 //!   │  medium                 ●●●○  │  finds on it what belongs in
 //!   │  24 pieces                     │
-//!   │  A8 C8 D8 …                   │
+//!   │  1: A8 C8 D8 …                │  in the order in which they are handed out: first, in the middle, last
+//!   │  2: B5 …                      │
 //!   └───────────────────────────────┘
 //! ```
 
@@ -17,6 +18,7 @@ use super::piece_back::level_word;
 use super::typeset::width_mm;
 use super::{Document, Large, PrintError, Sources};
 use crate::frame::{float, floor_index};
+use crate::picture::order::Band;
 use crate::plan::Level;
 
 /// A label, in mm: two on a sheet of letter or A4.
@@ -78,12 +80,12 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 
 fn item(sources: &Sources, level: Level, area: Box) -> Item {
     let Sources { printed, facts, words, .. } = *sources;
-    let with_piece = printed.squares.iter().zip(&facts.pieces);
-    let labels: Vec<&str> = with_piece
-        .filter(|(_, piece)| piece.level == level)
-        .map(|(square, _)| square.label.as_str())
-        .collect();
-    let (lines, points) = fitting(sources, &labels);
+    let bands = Band::ALL.map(|band| {
+        let of_band = facts.of_level(level).filter(|piece| facts.band(*piece) == band);
+        of_band.map(|piece| printed.squares[piece].label.as_str()).collect::<Vec<&str>>()
+    });
+    let labels = bands.concat();
+    let (lines, points) = fitting(sources, &bands);
     Item {
         area,
         word: level_word(sources, level),
@@ -96,12 +98,25 @@ fn item(sources: &Sources, level: Level, area: Box) -> Item {
     }
 }
 
-/// The list in lines that fit the label, as large as possible; where not even the smallest letters fit, its end is counted.
-fn fitting(sources: &Sources, labels: &[&str]) -> (Vec<String>, f64) {
+/// The list in lines that fit the label, as large as possible, each band on lines of its own; where not even the smallest letters fit,
+/// its end is counted.
+fn fitting(sources: &Sources, bands: &[Vec<&str>]) -> (Vec<String>, f64) {
+    let numbered = |(band, labels): (usize, &Vec<&str>)| {
+        let own = [
+            &[format!("{}:", band + 1)],
+            labels.iter().map(|label| (*label).to_owned()).collect::<Vec<_>>().as_slice(),
+        ]
+        .concat();
+        if labels.is_empty() { Vec::new() } else { own }
+    };
+    let bands: Vec<Vec<String>> = bands.iter().enumerate().map(numbered).collect();
+    let labels: Vec<&str> = bands.iter().flatten().map(String::as_str).collect();
     let most_lines =
         |points: f64| floor_index((HEIGHT_MM - EDGE_MM - LIST_FROM_MM) / (points * LINE_MM_A_POINT));
     for points in LIST_POINTS {
-        let lines = wrapped(labels, points);
+        let of_band =
+            |band: &Vec<String>| wrapped(&band.iter().map(String::as_str).collect::<Vec<_>>(), points);
+        let lines: Vec<String> = bands.iter().flat_map(of_band).collect();
         if lines.len() <= most_lines(points) {
             return (lines, points);
         }

@@ -1,8 +1,8 @@
-//! The back of a piece: what it is called, which way is up, how hard it is, which pencils it takes.
+//! The back of a piece: what it is called, which way is up, when it is handed out, how hard it is, which pencils it takes.
 //!
 //! ```text
 //!   ┌──────────────────┐
-//!   │ ↑ this way up    │      at 25.4 mm in letters of 8 pt, larger on larger pieces; nothing nearer than
+//!   │ ↑ this way up  1 │      at 25.4 mm in letters of 8 pt, larger on larger pieces; nothing nearer than
 //!   │ D7    medium     │      2.5 mm to the cut line, so that paper that slips by 2 mm loses nothing
 //!   │       ● ● ● ○    │
 //!   │ ▪ sky blue       │      where pencils do not fit one below the other they stand in two columns, their
@@ -19,6 +19,7 @@ use super::short::{MainWord, short_names};
 use super::typeset::width_mm;
 use crate::frame::{float, floor_index};
 use crate::picture::PieceFacts;
+use crate::picture::order::Band;
 use crate::plan::Level;
 
 /// White from the cut line, in mm: printers let the back slip by up to 2 mm (1 mm by a maker's own tolerance, doubled).
@@ -105,8 +106,8 @@ impl<'a> Backs<'a> {
     }
 
     /// The back of one piece.
-    pub fn back(&self, label: &str, piece: &PieceFacts) -> Back {
-        let mut back = self.top();
+    pub fn back(&self, label: &str, piece: &PieceFacts, band: Band) -> Back {
+        let mut back = self.top(band);
         self.add_label(&mut back, label);
         self.add_level(&mut back, piece.level);
         self.add_pencils(&mut back, piece);
@@ -117,16 +118,24 @@ impl<'a> Backs<'a> {
         Text { x: EDGE_MM + x, y: EDGE_MM + y, points, bold, words }
     }
 
-    /// The arrow and, where there is room, what it means.
-    fn top(&self) -> Back {
+    /// The arrow and, where there is room, what it means; and when the piece is handed out: 1 first, 2 in the middle, 3 last.
+    fn top(&self, band: Band) -> Back {
         let (times, points) = (self.times, LEAST_PT * self.times);
         let arrow = Box { x: EDGE_MM, y: EDGE_MM, width: 2.6 * times, height: 3.2 * times };
         let words = self.sources.words.say("print-this-way-up", &[]);
-        let from = 3.6 * times;
-        let fits = from + width_mm(&words, points, false) <= self.inside;
+        let number = (1 + usize::from(band > Band::First) + usize::from(band > Band::Middle)).to_string();
+        let number_mm = width_mm(&number, points, true);
         let y = (3.2 - CAPITALS_MM) * times / 2.0;
-        let texts = fits.then(|| self.text(from, y, points, false, words));
-        Back { texts: texts.into_iter().collect(), arrow, swatches: Vec::new(), marks: Vec::new() }
+        let from = 3.6 * times;
+        let right = self.inside - number_mm;
+        let mut texts = Vec::new();
+        if from + width_mm(&words, points, false) + COLUMN_GAP_MM <= right {
+            texts.push(self.text(from, y, points, false, words));
+        }
+        if from <= right {
+            texts.push(self.text(right, y, points, true, number));
+        }
+        Back { texts, arrow, swatches: Vec::new(), marks: Vec::new() }
     }
 
     /// Width of the label's column: the level stands beside it.

@@ -11,14 +11,21 @@ pub struct Levels {
     pub names: Vec<String>,
     /// For each piece, row by row from the top, the place of its level in `names`; empty where pieces have no levels.
     pub of: Vec<usize>,
+    /// The pieces in the order in which they are handed out; empty where there is none.
+    pub order: Vec<usize>,
 }
 
 impl Levels {
-    /// Pieces in groups of one level each, the easiest first, in their own order; one group without a name where pieces have no levels.
+    /// Pieces in groups of one level each, the easiest first, in the order in which they are handed out; one group without a name where
+    /// pieces have no levels.
     #[must_use]
     pub fn groups(&self, pieces: &[usize]) -> Vec<(String, Vec<usize>)> {
+        let mut place = vec![usize::MAX; self.order.len()];
+        self.order.iter().enumerate().for_each(|(at, piece)| place[*piece] = at);
+        let mut pieces = pieces.to_vec();
+        pieces.sort_by_key(|piece| place.get(*piece).copied());
         if self.names.is_empty() {
-            return vec![(String::new(), pieces.to_vec())];
+            return vec![(String::new(), pieces)];
         }
         let level = |piece: &usize| self.of.get(*piece).copied().unwrap_or(0);
         let groups = self.names.iter().enumerate();
@@ -49,6 +56,7 @@ pub fn levels_of(facts: &PictureFacts, settings: &Settings, words: &Words) -> Le
     Levels {
         names: Level::ALL.iter().map(|level| settings.levels.word(*level, words)).collect(),
         of: facts.pieces.iter().map(|piece| piece.level.index()).collect(),
+        order: facts.order.clone(),
     }
 }
 
@@ -57,11 +65,11 @@ mod tests {
     use super::*;
 
     #[test]
-    fn pieces_come_in_groups_of_a_level() {
-        let levels =
-            Levels { names: vec!["easy".into(), "middling".into(), "hard".into()], of: vec![2, 0, 0, 2] };
-        let groups = levels.groups(&[0, 1, 3]);
-        assert_eq!(groups, [("easy".to_owned(), vec![1]), ("hard".to_owned(), vec![0, 3])]);
+    fn pieces_come_in_groups_of_a_level_in_the_order_of_handing_out() {
+        let names = vec!["easy".into(), "middling".into(), "hard".into()];
+        let levels = Levels { names, of: vec![2, 0, 0, 2], order: vec![3, 2, 0, 1] };
+        let groups = levels.groups(&[0, 1, 2, 3]);
+        assert_eq!(groups, [("easy".to_owned(), vec![2, 1]), ("hard".to_owned(), vec![3, 0])]);
         assert_eq!(Levels::default().groups(&[3, 1]), [(String::new(), vec![3, 1])]);
     }
 }

@@ -10,7 +10,7 @@
 use std::error::Error;
 use std::io;
 
-use everysquare::display::structure::ssim;
+use everysquare::picture::structure::ssim;
 use image::RgbImage;
 use serde::Deserialize;
 use serde_json::json;

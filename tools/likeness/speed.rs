@@ -6,7 +6,7 @@ use std::time::Instant;
 
 use everysquare::display::likeness::{Belongs, Pieces};
 use everysquare::display::overlap::overlap;
-use everysquare::display::structure::{ssim, wall_likeness};
+use everysquare::picture::structure::{ssim, wall_likeness};
 use everysquare::plan::{Cell, Grid, RowsFrom, Settings, Tag};
 use image::RgbImage;
 use image::imageops::{FilterType, resize};

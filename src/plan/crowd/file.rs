@@ -5,7 +5,7 @@
 //! {"format":2, "event":{"name","tag"}, "grid":{"columns","rows","square_mm","piece_mm"},
 //!  "pencils":[{"name","srgb","pieces","share","chance","count"}],        share of the whole picture, chance that a visitor holds it
 //!  "levels": [{"level","name","pieces","minutes_a_piece","last_call"}],    name: the organiser's own, or null
-//!  "pieces":  [{"label","column","row","level","decided","score","complexity","regions","edge","shares","pencils"}],
+//!  "pieces":  [{"label","column","row","level","decided","band","loss","score","complexity","regions","edge","shares","pencils"}],
 //!  "evening":{"visitors":{"least","most"},"arrivals","pieces_each","start","minutes","seats","assumed","evenings","expected",
 //!             "verdict","least","most"},                                evenings: how many were played
 //!  "helpers":{"giving_out":[{"from","helpers"}],"hanging":[…],                as they are planned for
@@ -50,6 +50,10 @@ pub struct PlannedPiece {
     pub level: Level,
     /// Whether the organiser decided that.
     pub decided: bool,
+    /// When it is handed out: first, middle or last.
+    pub band: &'static str,
+    /// What is lost when it is missing: 1 minus the picture's mean structural similarity.
+    pub loss: f64,
     /// Its score.
     pub score: f64,
     /// The sum of its regions' perimetric complexities.
@@ -303,6 +307,7 @@ fn level_parts(settings: &Settings, evening: &Evening) -> Vec<LevelPart> {
 impl PlannedPiece {
     fn tidied(self) -> Self {
         Self {
+            loss: (self.loss * 1e6).round() / 1e6,
             score: tidy(self.score),
             complexity: tidy(self.complexity),
             edge: tidy(self.edge),

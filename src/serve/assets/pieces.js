@@ -64,7 +64,7 @@ export const showPieces = () => {
   };
   const whole = (group) => {
     const summary = make("summary", {}, `${group.level || say("serve-all-missing")}: ${group.pieces.length}`);
-    const details = make("details", { open: unfolded.get(group.level) ?? all.length <= FEW }, summary, make("ul", { className: "chips" }, ...group.pieces.map(chip)));
+    const details = make("details", { open: unfolded.get(group.level) ?? all.length <= FEW }, summary, make("ul", { className: "chips" }, ...group.pieces.toSorted((a, b) => a - b).map(chip)));
     summary.addEventListener("click", () => unfolded.set(group.level, !details.open));
     return details;
   };

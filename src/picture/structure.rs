@@ -16,7 +16,7 @@
 //! the paper's own programs do.
 //!
 //! ```
-//! use everysquare::display::structure::ssim;
+//! use everysquare::picture::structure::ssim;
 //! let picture = image::RgbImage::from_fn(40, 30, |x, y| image::Rgb([(x * 6) as u8, (y * 8) as u8, 90]));
 //! assert_eq!(ssim(&picture, &picture).map(|alike| alike.mean), Some(1.0));
 //! ```
@@ -28,7 +28,7 @@ use rayon::prelude::*;
 use crate::frame::{float, narrow, round_index};
 
 /// Reach of the window, in pixels from its centre to its rim.
-const REACH: usize = 5;
+pub(super) const REACH: usize = 5;
 /// Standard deviation of the window, in pixels.
 const DEVIATION: f64 = 1.5;
 const C1: f64 = 2.55 * 2.55;

@@ -1,8 +1,8 @@
 //! SSIM: what must hold of any two pictures. That the numbers are right is checked against scikit-image, `tools/outside/display.py`.
 
-use everysquare::display::structure::{ssim, wall_likeness};
 use everysquare::frame::round_byte;
 use everysquare::picture::Picture;
+use everysquare::picture::structure::{ssim, wall_likeness};
 use image::imageops::{FilterType, flip_vertical, resize};
 use image::{Rgb, RgbImage};
 use proptest::prelude::*;
