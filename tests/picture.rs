@@ -12,6 +12,8 @@
 )]
 
 mod common;
+#[path = "picture/ordered.rs"]
+mod ordered;
 #[path = "picture/reduce.rs"]
 mod reducing;
 #[path = "picture/structure.rs"]

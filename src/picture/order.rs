@@ -8,14 +8,14 @@
 //! ```
 //!
 //! What a piece carries is what is lost when it is missing: by how much the picture without it, its place left white, is less like the
-//! whole picture (structural similarity, [`super::structure`]). The first half of the order carries as much as any half can, so that an
+//! whole picture (structural similarity, [`super::structure`]). The first half of the order carries as much as any half can that leaves plain pieces for the end, so that an
 //! evening that ends too early still leaves a picture; long pieces come first within their band, so that nobody is kept to the end.
 
 use image::{Rgb, RgbImage, imageops};
 use rayon::prelude::*;
 
 use super::structure::{REACH, ssim};
-use crate::frame::{ceil_index, float};
+use crate::frame::{float, floor_index};
 use crate::plan::Level;
 
 /// Pixels along a piece's side by which it is looked at: the window of structural similarity then spans two thirds of a piece, so that
@@ -102,14 +102,16 @@ pub fn losses(whole: &RgbImage, columns: usize) -> Vec<f64> {
 #[must_use]
 pub fn order(levels: &[Level], losses: &[f64]) -> Vec<usize> {
     let count = levels.len().min(losses.len());
-    let third = ceil_index(float(count) / float(BANDS));
+    let third = count / BANDS;
     let by_loss = |a: &usize, b: &usize| losses[*b].total_cmp(&losses[*a]).then(a.cmp(b));
     let long_first = |a: &usize, b: &usize| levels[*b].cmp(&levels[*a]).then(by_loss(a, b));
     let mut all: Vec<usize> = (0..count).collect();
-    // what carries most; of two that carry the same (nothing, where they are white) the longer one, so that plain ones are left
-    all.sort_by(|a, b| losses[*b].total_cmp(&losses[*a]).then(levels[*b].cmp(&levels[*a])).then(a.cmp(b)));
-    let mut last = all.split_off((2 * third).min(count));
-    let give_away = ceil_index(GIVE_AWAY * float(count)).min(all.len().saturating_sub(third));
+    // what carries most; plain ones after all others: they have no outline, and anybody cuts one out of paper
+    let is_plain = |piece: &usize| levels[*piece] == Level::Plain;
+    all.sort_by(|a, b| is_plain(a).cmp(&is_plain(b)).then(by_loss(a, b)));
+    let mut last = all.split_off(count - third);
+    let others = levels[..count].iter().filter(|level| **level != Level::Plain).count();
+    let give_away = floor_index(GIVE_AWAY * float(count)).min(others.saturating_sub(third));
     let mut first = all.split_off(give_away);
     let mut middle = all;
     let rest = first.split_off(third.min(first.len()));
@@ -137,10 +139,14 @@ mod tests {
             prop_assert_eq!(sorted, (0..pieces.len()).collect::<Vec<_>>());
             let half = pieces.len().div_ceil(2);
             let carried: f64 = order[..half].iter().map(|piece| losses[*piece]).sum();
-            let mut best = losses.clone();
-            best.sort_by(|a, b| b.total_cmp(a));
-            prop_assert!(carried >= best[..half].iter().sum::<f64>() - 1e-9);
-            let third = pieces.len().div_ceil(3);
+            let mut best: Vec<(bool, f64)> =
+                levels.iter().zip(&losses).map(|(level, loss)| (*level == Level::Plain, *loss)).collect();
+            best.sort_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1)));
+            prop_assert!(carried >= best[..half].iter().map(|(_, loss)| loss).sum::<f64>() - 1e-9);
+            let plain = levels.iter().filter(|level| **level == Level::Plain).count();
+            let is_plain = |piece: &usize| levels[*piece] == Level::Plain;
+            prop_assert!(!order[..pieces.len() - plain].iter().any(is_plain), "plain ones last");
+            let third = pieces.len() / 3;
             prop_assert!(order[..third].is_sorted_by(|a, b| levels[*a] >= levels[*b]), "the long ones first");
         }
     }

@@ -9,6 +9,7 @@
 //!                "giving_out_times": […], "drawing_times": […], "hanging_times": […], "stays": […]}}
 //!                                                             ▶ {"given_out","left","sent_away","taken_to_hang": [[since, until] …],
 //!                                                                "up": […]}   all in minutes; patience null for ever
+//!   {"losses": {"width": 64, "columns": 4, "rgb": [r, g, b, …]}}  ▶ {"losses": [ … ]}   16 pixels to a piece's side
 //!   {"pencils": {"seats": 30, "chances": [0.5, 0.3, 0.2]}}          ▶ {"counts": [ … ]}
 //! ```
 
@@ -18,8 +19,10 @@ use std::error::Error;
 use std::io;
 
 use everysquare::picture::complexity::Shapes;
+use everysquare::picture::order::losses;
 use everysquare::plan::crowd::binomial::{cumulative, quantile};
 use everysquare::plan::crowd::{Stations, Trace, Wait, pencils, play};
+use image::RgbImage;
 use serde::Deserialize;
 use serde_json::{Value, json};
 
@@ -30,6 +33,7 @@ enum Problem {
     Shapes { width: usize, height: usize, colours: Vec<u8> },
     Pencils { seats: usize, chances: Vec<f64> },
     Evening(Asked),
+    Losses { width: u32, columns: usize, rgb: Vec<u8> },
 }
 
 /// An evening at its stations.
@@ -92,6 +96,11 @@ impl Problem {
                 json!({ "regions": regions, "edge": shapes.edge, "score": shapes.score() })
             }
             Self::Evening(asked) => asked.played(),
+            Self::Losses { width, columns, rgb } => {
+                let height = u32::try_from(rgb.len()).unwrap_or(0) / 3 / width;
+                let picture = RgbImage::from_raw(*width, height, rgb.clone()).unwrap_or_default();
+                json!({ "losses": losses(&picture, *columns) })
+            }
             Self::Pencils { seats, chances } => {
                 let counts: Vec<usize> = pencils(chances, *seats).iter().map(|need| need.count).collect();
                 json!({ "counts": counts })

@@ -19,6 +19,7 @@ import simpy
 from scipy import ndimage
 from scipy.stats import binom
 from skimage.measure import perimeter_crofton
+from skimage.metrics import structural_similarity
 
 NOBODY_WAITS = 0.95
 
@@ -293,16 +294,50 @@ def check_evening(tally, program, chance):
         tally.within(f"whole evenings, {name.replace('_', ' ')}", errors, 1e-6, "minutes", "SimPy on the same times")
 
 
+def drawn(chance, columns, rows, kind):
+    """A picture of few colours, 16 pixels to a piece: a sun over hills, stripes, blobs, small dots."""
+    height, width = 16 * rows, 16 * columns
+    y, x = numpy.mgrid[0:height, 0:width]
+    colours = chance.integers(0, 256, (5, 3))
+    colours[0] = 255
+    if kind == "hills":
+        index = numpy.where(y > height * (0.6 + 0.2 * numpy.sin(x / 23)), 1, numpy.where((x - width / 3) ** 2 + (y - height / 4) ** 2 < 300, 2, 3))
+    elif kind == "stripes":
+        index = (x + 2 * y) // 40 % 5
+    elif kind == "blobs":
+        index = numpy.digitize(rough := ndimage.gaussian_filter(chance.normal(size=(height, width)), 9), numpy.quantile(rough, [0.2, 0.4, 0.6, 0.8]))
+    else:
+        index = numpy.where((x % 16 - 8) ** 2 + (y % 16 - 8) ** 2 < (x / width * 8) ** 2, 4, 0)
+    return colours[index].astype(numpy.uint8)
+
+
+def check_losses(tally, program, chance):
+    """What is lost when a piece is missing: leave one out, and look at the whole picture each time."""
+    grey = lambda picture: picture.astype(float) @ [0.299, 0.587, 0.114]
+    alike = lambda one, other: structural_similarity(one, other, gaussian_weights=True, sigma=1.5, use_sample_covariance=False, data_range=255)
+    for kind, columns, rows in [("hills", 10, 8), ("stripes", 6, 9), ("blobs", 12, 9), ("dots", 7, 5)]:
+        picture = drawn(chance, columns, rows, kind)
+        ours = ask(program, [{"losses": {"width": 16 * columns, "columns": columns, "rgb": picture.ravel().tolist()}}])[0]["losses"]
+        errors = []
+        for piece, own in enumerate(ours):
+            row, column = divmod(piece, columns)
+            without = picture.copy()
+            without[16 * row : 16 * row + 16, 16 * column : 16 * column + 16] = 255
+            errors.append(abs(own - (1 - alike(grey(picture), grey(without)))))
+        tally.within(f"what a missing piece costs, {kind}", errors, 1e-6, "", "skimage.metrics.structural_similarity, one left out")
+
+
 def main():
     if len(sys.argv) != 2:
         sys.exit(__doc__)
     program, tally, chance = sys.argv[1], Tally(), numpy.random.default_rng(20)
     check_binomial(tally, program, chance)
     check_pencils(tally, program, chance)
-    check_erlang(tally, program, chance)
-    check_evening(tally, program, chance)
     check_regions(tally, program, chance)
     check_complexity(tally, program, chance)
+    check_erlang(tally, program, chance)
+    check_evening(tally, program, chance)
+    check_losses(tally, program, chance)
     print(f"{tally.passed} passed, {tally.failed} failed")
     sys.exit(tally.failed > 0)
 
