@@ -1,13 +1,19 @@
 //! What is typed about the crowd and the time, for `plan` and for `new`.
 
-use super::CliError;
+use std::io::BufRead;
+
 use super::mistyped::{Refused, within};
+use super::{CliError, Console};
 use crate::frame::float;
 use crate::plan::Clock;
 use crate::plan::settings::{
     Arrivals, Choice, EveningSettings, HELPERS, MINUTES, NewValue, PIECES_EACH, SEATS, Visitors,
 };
-use crate::words::Sentence;
+use crate::words::{Sentence, Tell};
+
+/// Names of all that is typed here.
+pub(super) const NAMES: [&str; 9] =
+    ["visitors", "arrivals", "each", "start", "end", "minutes", "seats", "giving-out", "hanging"];
 
 /// Numbers about the crowd and the time.
 #[derive(Clone, Debug, Default, clap::Args)]
@@ -42,6 +48,32 @@ pub(super) struct CrowdArgs {
 }
 
 impl CrowdArgs {
+    /// Whether nothing was typed.
+    pub fn is_empty(&self) -> bool {
+        self.given(&EveningSettings::default()).iter().all(|(_, value)| value.is_none()) && self.end.is_none()
+    }
+
+    /// Asks for what decides the grid, one line each. An empty line leaves a number out; one that cannot be read is asked for again,
+    /// and left out after that.
+    pub fn asked(console: &mut Console, input: &mut dyn BufRead) -> Self {
+        console.say("new-ask", &[]);
+        let visitors = question(console, input, "new-ask-visitors", visitors);
+        if visitors.is_none() {
+            return Self::default(); // nothing follows from the rest without it
+        }
+        Self {
+            visitors,
+            each: question(console, input, "new-ask-each", |text| {
+                within("typed-number-from", text, &PIECES_EACH)
+            }),
+            minutes: question(console, input, "new-ask-minutes", |text| {
+                within("typed-number-from", text, &MINUTES)
+            }),
+            seats: question(console, input, "new-ask-seats", |text| within("typed-whole-from", text, &SEATS)),
+            ..Self::default()
+        }
+    }
+
     /// Whether an end that was typed can be used with what was typed or is in event.toml.
     ///
     /// # Errors
@@ -103,4 +135,51 @@ fn arrivals(text: &str) -> Result<Arrivals, Refused> {
 
 fn clock(text: &str) -> Result<Clock, Refused> {
     Clock::read(text).ok_or_else(|| Refused::new(Sentence::new("error-settings-clock")))
+}
+
+/// Asks one question, twice at the most.
+fn question<T>(
+    console: &mut Console,
+    input: &mut dyn BufRead,
+    id: &str,
+    read: impl Fn(&str) -> Result<T, Refused>,
+) -> Option<T> {
+    for _ in 0..2 {
+        console.say(id, &[]);
+        let mut typed = String::new();
+        if input.read_line(&mut typed).unwrap_or(0) == 0 || typed.trim().is_empty() {
+            return None;
+        }
+        match read(typed.trim()) {
+            Ok(value) => return Some(value),
+            Err(refused) => console.tell(refused.tell(console.words())),
+        }
+    }
+    None
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::cli::console::Screen;
+
+    fn asked(typed: &str) -> CrowdArgs {
+        let mut console = Console::new(Box::new(std::io::sink()), Box::new(std::io::sink()), Screen::plain());
+        CrowdArgs::asked(&mut console, &mut typed.as_bytes())
+    }
+
+    #[test]
+    fn what_is_asked_for_is_read_and_what_is_left_empty_is_left_out() {
+        let all = asked("60-120\n1\n90\n24\n");
+        assert_eq!(
+            (all.visitors, all.each, all.minutes, all.seats),
+            (Visitors::new(60, 120), Some(1.0), Some(90.0), Some(24))
+        );
+        let some = asked("many\n80\n\n\n30\n");
+        assert_eq!(
+            (some.visitors, some.each, some.minutes, some.seats),
+            (Visitors::new(80, 80), None, None, Some(30))
+        );
+        assert!(asked("\n").is_empty() && asked("").is_empty() && asked("many\nmore\n").is_empty());
+    }
 }

@@ -5,10 +5,14 @@
 
 use clap::{Arg, ArgAction, Command};
 
+use super::crowd;
 use crate::words::Words;
 
 /// Where the options that every command has stand: behind all others.
 const LAST: usize = 900;
+
+/// Commands that take what is known of the crowd.
+const CROWD: [&str; 2] = ["help-new", "help-plan"];
 
 /// A command and all below it, explained by the words whose ids begin with `id`; `path` is how it is typed.
 pub(super) fn worded(command: Command, id: &str, path: &str, words: &Words) -> Command {
@@ -44,10 +48,16 @@ pub(super) fn worded(command: Command, id: &str, path: &str, words: &Words) -> C
     ))
 }
 
+/// The words about an argument of a command; what is typed about the crowd means the same wherever it is typed.
+pub(super) fn explanation(command: &str, arg: &str) -> String {
+    let of_crowd = CROWD.contains(&command) && crowd::NAMES.contains(&arg);
+    format!("{}-{arg}", if of_crowd { "help-crowd" } else { command })
+}
+
 /// An argument with its help, its heading and the names of its values in the words' language.
 fn explained(arg: Arg, id: &str, words: &Words) -> Arg {
     let own = arg.get_id().as_str().replace('_', "-");
-    let mut help = words.say(&format!("{id}-{own}"), &[]);
+    let mut help = words.say(&explanation(id, &own), &[]);
     if arg.get_action().takes_values() {
         let joined = |values: Vec<String>| values.join(", ");
         let usual =

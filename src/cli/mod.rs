@@ -207,7 +207,7 @@ mod tests {
     fn help_ids(command: &clap::Command, id: &str, ids: &mut BTreeSet<String>) {
         ids.insert(id.to_owned());
         for arg in command.get_arguments() {
-            ids.insert(format!("{id}-{}", arg.get_id().as_str().replace('_', "-")));
+            ids.insert(help::explanation(id, &arg.get_id().as_str().replace('_', "-")));
             let valued = arg.get_action().takes_values();
             let names = arg.get_value_names().into_iter().flatten().filter(|_| valued);
             ids.extend(names.map(|name| format!("help-value-{}", name.to_lowercase())));

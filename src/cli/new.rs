@@ -3,9 +3,11 @@
 
 mod explain;
 
+use std::io::{self, IsTerminal};
 use std::ops::RangeInclusive;
 use std::path::{Path, PathBuf};
 
+use super::crowd::CrowdArgs;
 use super::mistyped::{Refused, within};
 use super::{CliError, Console, Outcome, progress};
 use crate::display::{PREVIEW, preview};
@@ -13,10 +15,11 @@ use crate::picture::warnings::colour_warnings;
 use crate::picture::{
     Fit, Opened, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce,
 };
+use crate::plan::crowd::{self, Given};
 use crate::plan::lengths::both;
 use crate::plan::settings::{
-    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, Flip, Language,
-    NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
+    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, EveningSettings,
+    Flip, Language, NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
@@ -41,6 +44,9 @@ pub struct Args {
     /// About how many squares.
     #[arg(long, value_name = "N", conflicts_with_all = ["columns", "rows"])]
     squares: Option<usize>,
+    /// The crowd and the time.
+    #[command(flatten)]
+    crowd: CrowdArgs,
     /// What the evening is called.
     #[arg(long, value_name = "NAME", value_parser = name)]
     name: Option<String>,
@@ -76,6 +82,9 @@ pub struct Args {
     units: Option<Units>,
 }
 
+/// Pieces of each level, the easiest first, of a picture that is not known yet. Common practice, no source.
+const USUAL_MIX: [usize; 4] = [10, 35, 40, 15];
+
 /// Makes the folder: the pictures first, event.toml last, so that there is no event without a picture.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
@@ -84,9 +93,12 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let bytes = Folder::read_picture(&args.picture)?;
     let Opened { picture, text_in_our_font } =
         Opened::from(&bytes).map_err(|error| CliError::about(&args.picture, error))?;
-    let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares };
+    let evening = evening_of(args, console)?;
+    let suits = suiting(&evening, args.square_mm);
+    let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares, suits };
     let proposal = propose(picture.size(), args.square_mm, wish)?;
     let mut settings = settings(args, &folder, &proposal, console.words())?;
+    settings.evening = evening;
     settings.language = console.language();
     let wanted = Wanted { grid: &settings.grid, fit: args.fit, pencils };
     let wait = progress::wait(console, "new-working");
@@ -101,8 +113,42 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let facts = PictureFacts::of(&reduced.few, &settings.grid, &settings.levels);
     let warnings = colour_warnings(&facts);
     let (settings, proposal, reduced) = (&settings, &proposal, &reduced);
-    explain(&Made { args, settings, proposal, reduced, warnings, text_in_our_font }, console);
+    let told = crowd::evening(settings, &facts.work()).told(console.words());
+    let told = settings.evening.visitors.map(|_| told);
+    explain(&Made { args, settings, proposal, reduced, warnings, text_in_our_font, told }, console);
     Ok(Outcome::Right)
+}
+
+/// What is known of the evening: what was typed, or what is asked for where a person watches and has decided nothing yet.
+fn evening_of(args: &Args, console: &mut Console) -> Result<EveningSettings, CliError> {
+    let mut evening = EveningSettings::default();
+    let is_open =
+        args.crowd.is_empty() && args.columns.is_none() && args.rows.is_none() && args.squares.is_none();
+    if is_open && console.screen().terminal && io::stdin().is_terminal() {
+        CrowdArgs::asked(console, &mut io::stdin().lock()).override_in(&mut evening);
+    } else {
+        args.crowd.check(&evening)?;
+        args.crowd.override_in(&mut evening);
+    }
+    Ok(evening)
+}
+
+/// How many pieces suit the visitors, where it is known how many come; of the usual mix of levels, as long as the picture's own is not
+/// known.
+fn suiting(evening: &EveningSettings, square_mm: f64) -> Option<(usize, usize)> {
+    let visitors = evening.visitors?;
+    let grid = Grid {
+        columns: visitors.most(),
+        rows: 1,
+        square_mm,
+        piece_mm: square_mm,
+        rows_from: RowsFrom::default(),
+    };
+    let mut settings = Settings::new(String::new(), Tag::from_number(0), grid);
+    settings.evening = evening.clone();
+    let (scene, _) = crowd::scene(&settings, &Given::of(&settings), USUAL_MIX);
+    let range = crowd::range(&scene);
+    Some((range.least.max(1), range.most.max(1)))
 }
 
 /// Which pencils were asked for.

@@ -19,7 +19,7 @@ use crate::plan::crowd::{self, WEIGHT_OF_COUNT, grids_of};
 use crate::plan::settings::{ACROSS, MOST_CELLS};
 use crate::plan::{Grid, RowsFrom};
 
-/// Squares that an evening fills: two a visitor, 30 to 60 visitors. Common practice, no source.
+/// Squares where nothing is known of the visitors: for some 75 to 150 of them who draw one each. Common practice, no source.
 const USUAL_CELLS: RangeInclusive<usize> = 60..=120;
 /// What is aimed at between them.
 const AIM: f64 = 80.0;
@@ -39,6 +39,8 @@ pub struct Wish {
     pub rows: Option<usize>,
     /// About so many squares; counts only where neither columns nor rows are given.
     pub cells: Option<usize>,
+    /// From so many squares to so many suit the visitors; counts only where nothing else is given.
+    pub suits: Option<(usize, usize)>,
 }
 
 /// A grid and why it was chosen.
@@ -73,6 +75,8 @@ pub enum Reason {
     NearCount,
     /// An evening's number of squares, and little of the picture lost.
     FitsBest,
+    /// As many squares as suit the visitors, and little of the picture lost.
+    SuitsCrowd,
 }
 
 /// Where a grid cuts something away.
@@ -159,6 +163,12 @@ pub fn propose(size: (u32, u32), square_mm: f64, wish: Wish) -> Result<Proposal,
             let grids = grids_of(1..=MOST_CELLS).map(|grid| look(grid, Reason::NearCount));
             Ok(best(grids, |proposal| badness(proposal, float(cells), WEIGHT_OF_WISHED_COUNT)))
         }
+        Wish { suits: Some((least, most)), .. } => {
+            let (least, most) = (least.clamp(1, MOST_CELLS), most.clamp(1, MOST_CELLS));
+            let aim = (float(least) * float(most)).sqrt();
+            let grids = grids_of(least.min(most)..=most).map(|grid| look(grid, Reason::SuitsCrowd));
+            Ok(best(grids, |proposal| badness(proposal, aim, WEIGHT_OF_COUNT)))
+        }
         Wish { .. } => {
             let grids = grids_of(USUAL_CELLS).map(|grid| look(grid, Reason::FitsBest));
             Ok(best(grids, |proposal| badness(proposal, AIM, WEIGHT_OF_COUNT)))
@@ -237,7 +247,7 @@ mod tests {
         fn what_is_given_is_kept(columns in 1_usize..60, rows in 1_usize..50, width in 1_u32..5000, height in 1_u32..5000) {
             let size = (width, height);
             let (some_columns, some_rows) = (Some(columns), Some(rows));
-            let both = propose(size, 127.0, Wish { columns: some_columns, rows: some_rows, cells: None }).unwrap();
+            let both = propose(size, 127.0, Wish { columns: some_columns, rows: some_rows, cells: None, suits: None }).unwrap();
             prop_assert_eq!((both.columns, both.rows), (columns, rows));
             let wide = propose(size, 127.0, Wish { columns: some_columns, ..Wish::default() }).unwrap();
             prop_assert_eq!(wide.columns, columns);

@@ -382,7 +382,7 @@ pub const VALUES: &[(&str, &str)] = &[
     ("typed-conflict/other", "--seats"),
     ("value", "12x"),
     ("values", "12"),
-    ("help", "[help-plan-seats]"),
+    ("help", "[help-crowd-seats]"),
     ("why", "0x2f"),
     ("said", "0x2f"),
     ("plan-no-sheets/why", "0x2f"),

@@ -7,6 +7,7 @@ use crate::picture::warnings::ColourWarning;
 use crate::picture::{Fit, Proposal, Reduced};
 use crate::plan::Settings;
 use crate::plan::cards::RING_MM;
+use crate::plan::crowd::usual_visitors;
 use crate::plan::lengths::both;
 use crate::words::{Words, as_typed};
 
@@ -21,6 +22,8 @@ pub(super) struct Made<'a> {
     pub reduced: &'a Reduced,
     pub warnings: Vec<ColourWarning>,
     pub text_in_our_font: bool,
+    /// What the evening comes to, where it is known how many visitors are expected.
+    pub told: Option<Vec<String>>,
 }
 
 /// Says what was chosen, why, and what comes next.
@@ -43,6 +46,7 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
         Reason::ColumnsFollow => "new-grid-columns-follow",
         Reason::NearCount => "new-grid-near-count",
         Reason::FitsBest => "new-grid-fits-best",
+        Reason::SuitsCrowd => "new-grid-suits-crowd",
     };
     let squares = console.words().say("new-squares", &[("count", proposal.cells().into())]);
     console.say(
@@ -52,8 +56,10 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
             ("rows", proposal.rows.into()),
             ("squares", squares.into()),
             ("wished", args.squares.unwrap_or(0).into()),
+            ("visitors", usual_visitors(proposal.cells()).shown().into()),
         ],
     );
+    made.told.iter().flatten().for_each(|said| console.tell(said.clone()));
     explain_fit(made, console);
     let length = |mm| both(mm, settings.print.units, console.words());
     let sizes = [

@@ -195,7 +195,8 @@ impl Given {
 }
 
 /// As many visitors as a grid of so many pieces is for, in tens.
-fn usual_visitors(pieces: usize) -> Visitors {
+#[must_use]
+pub fn usual_visitors(pieces: usize) -> Visitors {
     let tens = ceil_index(USUAL_VISITORS_A_PIECE * float(pieces) / 10.0).max(1);
     Visitors::exactly(10 * tens)
 }
