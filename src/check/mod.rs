@@ -18,6 +18,7 @@ use crate::display::{
     Cover, Covered, Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked,
 };
 use crate::judge::{Advice, Judgement, advise, fixes, judge};
+use crate::plan::crowd::Outlook;
 use crate::plan::folder::{FolderError, NewFolder};
 use crate::plan::{Cell, Folder, Printed};
 use crate::read::{CellReading, PhotoReading, WallReading};
@@ -90,6 +91,18 @@ pub struct Drawn {
 }
 
 impl Check {
+    /// What to expect at the event's end, from what hangs now and is drawn on; `stamp` is when the photo was taken. `None` for practice, and
+    /// where not all of the wall was seen or read.
+    #[must_use]
+    pub fn forecast(&self, outlook: &Outlook, stamp: &str, words: &Words) -> Option<String> {
+        let Report { made, summary, white, lead, .. } = &self.report;
+        if *made || summary.unseen > 0 || lead.is_some() {
+            return None;
+        }
+        let up = summary.right + summary.wrong + summary.turned + summary.unread;
+        outlook.told(stamp, up.saturating_sub(white.len()), words)
+    }
+
     /// Judges a reading and puts it into words.
     ///
     /// `someone` says whether somebody seems to stand before the wall in one of its photos.

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use super::event::Event;
 use super::photos::{Covering, Seen, each, look};
 use super::{CliError, Console, Outcome, progress};
 use crate::check::{Check, Drawn, FRONTAL, Noticed};
@@ -9,6 +10,7 @@ use crate::display::{Cover, Covered, Straightening};
 use crate::judge;
 use crate::photo::Photo;
 use crate::plan::Folder;
+use crate::plan::crowd::Outlook;
 use crate::read::{self, Camera};
 use crate::report::{Occasion, terminal};
 use crate::words::Words;
@@ -59,6 +61,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let drawn = pictures(&check, &paths, (only, &covers), console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
     tell(&check, &refused, console);
+    if let Some(told) = forecast(&folder, &check, console.words()) {
+        console.tell(told);
+    }
     let now = jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string();
     let written = check.write(&folder, &now, &drawn?, console.words(), &[])?;
     let place = written.display().to_string();
@@ -72,6 +77,16 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         judge::Outcome::Fix => Outcome::ToFix,
         judge::Outcome::CannotTell => Outcome::Unclear,
     })
+}
+
+/// What to expect at the end, where the event is on and it is known when it began. A picture that cannot be opened takes nothing else away.
+fn forecast(folder: &Folder, check: &Check, words: &Words) -> Option<String> {
+    let settings = folder.settings().ok()?;
+    settings.evening.start?;
+    let taken = check.report.taken.clone();
+    let stamp = taken.unwrap_or_else(|| jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string());
+    let event = Event::open(folder, settings, words).ok()?;
+    check.forecast(&Outlook::of(&event.settings, event.facts.work().pieces)?, &stamp, words)
 }
 
 /// Draws every photo marked, and the wall.

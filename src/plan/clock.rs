@@ -58,6 +58,12 @@ impl Clock {
         Self::new(hour, minute)
     }
 
+    /// The time of day in a date and time such as `2026-11-24_18.30.05` or `2026-11-24T18:30:05`.
+    #[must_use]
+    pub fn of_stamp(stamp: &str) -> Option<Self> {
+        Self::new(stamp.get(11..13)?.parse().ok()?, stamp.get(14..16)?.parse().ok()?)
+    }
+
     /// The time so many minutes later, to the nearest minute, past midnight where it comes to that.
     #[must_use]
     pub fn after(self, minutes: f64) -> Self {
@@ -113,6 +119,16 @@ mod tests {
             "", "6", "18:3", "24:00", "18:60", "13pm", "0am", "m", "pm", "6:30 xm", "1:2:3", "-1:00", "+6:30",
         ] {
             assert_eq!(read(text), None, "{text}");
+        }
+    }
+
+    #[test]
+    fn the_time_of_a_check_and_of_a_photo_is_read() {
+        for stamp in ["2026-11-24_18.30.05", "2026-11-24T18:30:05", "2026-11-24_18.30.05-2"] {
+            assert_eq!(Clock::of_stamp(stamp), Clock::new(18, 30), "{stamp}");
+        }
+        for stamp in ["", "2026-11-24", "2026-11-24Tab:cd", "2026-11-24T25:00:00"] {
+            assert_eq!(Clock::of_stamp(stamp), None, "{stamp}");
         }
     }
 

@@ -14,6 +14,7 @@ use crate::display::light::Light;
 use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
 use crate::judge::Advice;
 use crate::photo::{Photo, PhotoError};
+use crate::plan::crowd::Outlook;
 use crate::plan::folder::FolderError;
 use crate::plan::{Cell, Folder, Printed};
 use crate::read::Reader;
@@ -45,6 +46,8 @@ pub struct Evening {
     pub(super) printed: Printed,
     pub(super) words: Words,
     pub(super) levels: Levels,
+    /// What a forecast needs, where it is known when the event begins.
+    pub(super) outlook: Option<Outlook>,
     /// What belongs in each cell, as JPEG files.
     pub(super) pieces: Vec<Vec<u8>>,
     /// The picture as it was cut into pieces, small enough for a page, as a JPEG file.
@@ -99,6 +102,7 @@ pub struct Standing {
     map: OnceLock<Vec<u8>>,
     marked_small: OnceLock<Vec<u8>>,
     marked_size: OnceLock<Option<(u32, u32)>>,
+    forecast: OnceLock<Option<String>>,
     list: OnceLock<Vec<Step>>,
 }
 
@@ -174,6 +178,7 @@ impl Evening {
         };
         Ok(Self {
             levels: levels_of(&facts, &settings, &words),
+            outlook: Outlook::of(&settings, facts.work().pieces),
             colours: colours_of(&facts),
             original: original(&picture, &printed.grid)?,
             accent: accent(&facts.pencils),
@@ -256,6 +261,16 @@ impl Evening {
         together.mark(self.steps(&standing), asked, to, who, now)?;
         self.changed(&mut together, &standing, now);
         Ok(())
+    }
+
+    /// What to expect at the end, as the newest check has it.
+    #[must_use]
+    pub fn forecast(&self, standing: &Standing) -> Option<String> {
+        let told = || {
+            let stamp = standing.name.as_deref()?;
+            standing.check.forecast(self.outlook.as_ref()?, stamp, &self.words)
+        };
+        standing.forecast.get_or_init(told).clone()
     }
 
     /// Marks a piece for all phones.
@@ -467,6 +482,7 @@ impl Standing {
             map: OnceLock::new(),
             marked_small: OnceLock::new(),
             marked_size: OnceLock::new(),
+            forecast: OnceLock::new(),
             list: OnceLock::new(),
         }
     }

@@ -278,6 +278,10 @@ crowd-one-fewer-hanging = With one fewer to hang, squares wait up to { $wait ->
    *[other] about { $fewer } fewer are up at the end
 }.
 crowd-assumptions = We tried this event { $evenings } times on paper. We assumed that handing out a piece takes { $giving-out } seconds, that hanging a square takes { $hanging }, and that visitors leave after waiting about { $patience } minutes. Time yours, and change event.toml.
+forecast-pace = At this pace { $usual } of { $all } squares are up at { $end } ({ $low } to { $high }).
+forecast-whole = At this pace the mural is whole by { $end }.
+forecast-second = Give everyone at the tables a second one, and stop handing out at { $last }.
+forecast-late = It’s too late to hand out more. Fill the empty spots with their small pieces.
 
 ## report
 

@@ -285,6 +285,10 @@ crowd-one-fewer-hanging = Con un ayudante menos para colgar, los cuadros esperan
    *[other] cuelgan unos { $fewer } menos
 }.
 crowd-assumptions = Este evento se ensayó { $evenings } veces sobre el papel. Se supuso que entregar una pieza toma { $giving-out } segundos y colgar un cuadro { $hanging }, y que los visitantes se van después de esperar unos { $patience } minutos. Mida sus propios tiempos y cambie event.toml.
+forecast-pace = A este ritmo cuelgan { $usual } de { $all } cuadros a las { $end } (de { $low } a { $high }).
+forecast-whole = A este ritmo el mural se completa antes de las { $end }.
+forecast-second = Dé una segunda pieza a quienes están en las mesas y deje de entregar a las { $last }.
+forecast-late = Ya es tarde para entregar más. Llene los lugares vacíos con sus piezas pequeñas.
 
 ## report
 

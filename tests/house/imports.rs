@@ -63,8 +63,8 @@ const HOMES: &[(&str, &[&str])] = &[
     ("nalgebra", &["frame", "read"]),
     ("palette", &["picture"]),
     ("qrcode", &["plan"]),
-    ("rand", &["rehearse", "serve", "cli"]),
-    ("rand_chacha", &["rehearse"]),
+    ("rand", &["plan", "rehearse", "serve", "cli"]),
+    ("rand_chacha", &["plan", "rehearse"]),
     (
         "rayon",
         &["picture", "photo", "read", "display", "print", "rehearse", "check", "gallery", "serve", "cli"],

@@ -9,6 +9,9 @@
 //!                "giving_out_times": […], "drawing_times": […], "hanging_times": […], "stays": […]}}
 //!                                                             ▶ {"given_out","left","sent_away","taken_to_hang": [[since, until] …],
 //!                                                                "up": […]}   all in minutes; patience null for ever
+//!   {"forecast": {"visitors": [60, 120], "arrivals": "drifting", "seats": 24, "minutes": 90, "giving_out": 2, "hanging": 2,
+//!                 "pieces": [10, 30, 30, 10], "minute": 45, "up": [12, 30, …]}}
+//!                                        ▶ {"up": mean at that minute, "strength": κ, "forecasts": [[low, usual, high] …]}
 //!   {"losses": {"width": 64, "columns": 4, "rgb": [r, g, b, …]}}  ▶ {"losses": [ … ]}   16 pixels to a piece's side
 //!   {"pencils": {"seats": 30, "chances": [0.5, 0.3, 0.2]}}          ▶ {"counts": [ … ]}
 //! ```
@@ -21,7 +24,10 @@ use std::io;
 use everysquare::picture::complexity::Shapes;
 use everysquare::picture::order::losses;
 use everysquare::plan::crowd::binomial::{cumulative, quantile};
-use everysquare::plan::crowd::{Stations, Trace, Wait, pencils, play};
+use everysquare::plan::crowd::{
+    Forecast, PATIENCE_MINUTES, Played, Scene, Stations, Trace, Wait, pencils, play,
+};
+use everysquare::plan::settings::{Arrivals, Choice, USUAL_MINUTES_A_PIECE, Visitors};
 use image::RgbImage;
 use serde::Deserialize;
 use serde_json::{Value, json};
@@ -33,7 +39,48 @@ enum Problem {
     Shapes { width: usize, height: usize, colours: Vec<u8> },
     Pencils { seats: usize, chances: Vec<f64> },
     Evening(Asked),
+    Forecast(Running),
     Losses { width: u32, columns: usize, rgb: Vec<u8> },
+}
+
+/// An evening that is on, and squares that are up at a minute on several such evenings.
+#[derive(Deserialize)]
+struct Running {
+    visitors: (usize, usize),
+    arrivals: String,
+    seats: usize,
+    minutes: f64,
+    giving_out: usize,
+    hanging: usize,
+    pieces: [usize; 4],
+    minute: f64,
+    up: Vec<usize>,
+}
+
+impl Running {
+    fn told(&self) -> Option<Value> {
+        let scene = Scene {
+            visitors: Visitors::new(self.visitors.0, self.visitors.1)?,
+            arrivals: Arrivals::named(&self.arrivals)?,
+            pieces_each: 1.0,
+            minutes: self.minutes,
+            seats: self.seats,
+            giving_out: self.giving_out.into(),
+            hanging: self.hanging.into(),
+            giving_out_minutes: 1.2,
+            hanging_minutes: 1.2,
+            patience_minutes: PATIENCE_MINUTES,
+            pieces: self.pieces,
+            minutes_a_piece: USUAL_MINUTES_A_PIECE,
+        };
+        let played = Played::of(&scene, self.minute);
+        let forecast = |up: &usize| {
+            let Forecast { low, usual, high, .. } = played.forecast(&scene, *up);
+            [low, usual, high]
+        };
+        let forecasts: Vec<[usize; 3]> = self.up.iter().map(forecast).collect();
+        Some(json!({ "up": played.up, "strength": played.strength, "forecasts": forecasts }))
+    }
 }
 
 /// An evening at its stations.
@@ -96,6 +143,7 @@ impl Problem {
                 json!({ "regions": regions, "edge": shapes.edge, "score": shapes.score() })
             }
             Self::Evening(asked) => asked.played(),
+            Self::Forecast(running) => running.told().unwrap_or_default(),
             Self::Losses { width, columns, rgb } => {
                 let height = u32::try_from(rgb.len()).unwrap_or(0) / 3 / width;
                 let picture = RgbImage::from_raw(*width, height, rgb.clone()).unwrap_or_default();

@@ -16,8 +16,8 @@ import sys
 import numpy
 import shapely
 import simpy
-from scipy import ndimage
-from scipy.stats import binom
+from scipy import integrate, ndimage
+from scipy.stats import binom, gamma, poisson
 from skimage.measure import perimeter_crofton
 from skimage.metrics import structural_similarity
 
@@ -294,6 +294,58 @@ def check_evening(tally, program, chance):
         tally.within(f"whole evenings, {name.replace('_', ' ')}", errors, 1e-6, "minutes", "SimPy on the same times")
 
 
+SCENES = [
+    {"visitors": [60, 120], "arrivals": "drifting", "seats": 30, "minutes": 90, "giving_out": 2, "hanging": 2, "pieces": [10, 30, 30, 10]},
+    {"visitors": [90, 90], "arrivals": "drifting", "seats": 24, "minutes": 120, "giving_out": 2, "hanging": 3, "pieces": [15, 40, 35, 18]},
+    {"visitors": [100, 160], "arrivals": "drifting", "seats": 24, "minutes": 90, "giving_out": 1, "hanging": 2, "pieces": [0, 60, 48, 0]},
+]
+LEVEL_MINUTES, HELPER_MINUTES = [6, 10, 15, 22], 1.2
+
+
+def other_evening(chance, scene):
+    """An evening by other laws than the program's: a triangle of arrivals, gamma times, exponential patience, its own pace."""
+    minutes, (least, most) = scene["minutes"], scene["visitors"]
+    visitors = int(round(chance.uniform(least, most) * chance.uniform(0.7, 1.3)))
+    pace, hands = chance.uniform(0.75, 1.3), chance.uniform(0.7, 1.4)
+    levels = [minute for count, minute in reversed(list(zip(scene["pieces"], LEVEL_MINUTES))) for _ in range(count)]
+    comes = numpy.sort(chance.triangular(0, minutes * chance.uniform(0.2, 0.45), minutes, visitors))
+    # nothing is handed out that could not be up at the end
+    comes = comes[comes < minutes - 2 * HELPER_MINUTES - LEVEL_MINUTES[0]]
+    service = lambda mean, count: (mean * chance.gamma(6, 1 / 6, count)).tolist()
+    return {
+        "giving_out": scene["giving_out"], "seats": scene["seats"], "hanging": scene["hanging"], "pieces": len(levels),
+        "visitors": [[float(minute), float(chance.exponential(20))] for minute in comes],
+        "giving_out_times": service(HELPER_MINUTES * hands, len(levels)), "hanging_times": service(HELPER_MINUTES * hands, len(levels)),
+        "drawing_times": (numpy.array(levels) * pace * chance.gamma(6, 1 / 6, len(levels))).tolist(), "stays": [False] * len(levels),
+    }
+
+
+def check_forecast(tally, program, chance):
+    """Nine evenings in ten end within the range that is told while they run; and the rate is the posterior's mean."""
+    inside, rates = [], []
+    for scene in SCENES:
+        ups = [numpy.sort(Evening(other_evening(chance, scene)).up) for _ in range(250)]
+        end = numpy.array([(up <= scene["minutes"]).sum() for up in ups])
+        for part in (0.35, 0.5, 0.65, 0.8):
+            minute = part * scene["minutes"]
+            now = [int((up <= minute).sum()) for up in ups]
+            answer = ask(program, [{"forecast": {**scene, "minute": minute, "up": now}}])[0]
+            low, usual, high = numpy.array(answer["forecasts"]).T
+            inside.append((low <= end) & (end <= high))
+            print(f"  {scene['visitors']} at {part:.0%}: {inside[-1].mean():.3f} inside, {numpy.mean(high - low):.1f} wide, {numpy.mean(usual - end):+.1f} off, plan worth {answer['strength']:g}")
+            for n in (0, 5, now[0], 60):
+                k, m = answer["strength"], answer["up"]
+                likely = lambda rate: gamma.pdf(rate, k, scale=1 / k) * poisson.pmf(n, rate * m)
+                ours, wide = (k + n) / (k + m), (k + n) ** 0.5 / (k + m)
+                around = max(0.0, ours - 15 * wide), ours + 25 * wide
+                most = likely(ours)  # so that small chances do not vanish
+                whole = [integrate.quad(lambda rate, power=power: rate**power * likely(rate) / most, *around, points=[ours], limit=400)[0] for power in (0, 1)]
+                rates.append(abs(whole[1] / whole[0] / ours - 1))
+    tally.within("posterior rate", rates, 1e-4, "of it", "scipy: gamma prior times Poisson likelihood, integrated")
+    inside = numpy.concatenate(inside).mean()
+    tally.within("evenings that end within the range of 90 %, beyond 88 to 92 %", [abs(inside - 0.9)], 0.02, "", f"another simulator, {inside:.3f} inside")
+
+
 def drawn(chance, columns, rows, kind):
     """A picture of few colours, 16 pixels to a piece: a sun over hills, stripes, blobs, small dots."""
     height, width = 16 * rows, 16 * columns
@@ -337,6 +389,7 @@ def main():
     check_complexity(tally, program, chance)
     check_erlang(tally, program, chance)
     check_evening(tally, program, chance)
+    check_forecast(tally, program, chance)
     check_losses(tally, program, chance)
     print(f"{tally.passed} passed, {tally.failed} failed")
     sys.exit(tally.failed > 0)

@@ -32,6 +32,7 @@
 
 pub mod binomial;
 mod file;
+mod forecast;
 mod grids;
 mod reach;
 mod shifts;
@@ -46,6 +47,7 @@ use super::settings::{Arrivals, Room, Settings, Visitors};
 use crate::frame::{ceil_index, float};
 
 pub use file::{PLAN_FORMAT, PlanFile, PlannedPiece, SheetCount};
+pub use forecast::{Forecast, Outlook, Played};
 pub use grids::{
     Lack, OtherGrid, Range, SURE, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, part_of, range,
     verdict,

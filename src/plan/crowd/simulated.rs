@@ -148,6 +148,11 @@ impl Scene {
         (0..runs).map(evening).collect()
     }
 
+    /// One evening, with the fewest visitors that may come.
+    pub(super) fn evening(&self, run: usize) -> Happened {
+        play(&self.stations(), &self.trace(run, self.visitors.least(), &self.order()))
+    }
+
     /// Minutes of the pieces in the order in which they are given out: the long ones first.
     fn order(&self) -> Vec<f64> {
         let levels = self.pieces.iter().zip(self.minutes_a_piece).rev();
@@ -292,7 +297,7 @@ pub(super) fn at(sorted: &[f64], part: f64) -> f64 {
 }
 
 /// A normal deviate with mean 0 and standard deviation 1 (Box and Muller, 1958).
-fn normal(rng: &mut ChaCha8Rng) -> f64 {
+pub(super) fn normal(rng: &mut ChaCha8Rng) -> f64 {
     let (u, v): (f64, f64) = (rng.random(), rng.random());
     (-2.0 * (1.0 - u).ln()).sqrt() * (TAU * v).cos()
 }

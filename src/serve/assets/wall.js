@@ -117,6 +117,8 @@ const showAnswer = () => {
   const wall = page.wall;
   at("headline").textContent = wall.headline;
   at("right").textContent = wall.began ? wall.right : "";
+  at("forecast").textContent = wall.forecast || "";
+  at("forecast").hidden = !wall.forecast;
   at("unkept").textContent = wall.unkept || "";
   at("unkept").hidden = !wall.unkept;
   at("undo-part").hidden = !wall.began;
