@@ -51,7 +51,7 @@ pub(super) fn worded(command: Command, id: &str, path: &str, words: &Words) -> C
 /// The words about an argument of a command; what is typed about the crowd means the same wherever it is typed.
 pub(super) fn explanation(command: &str, arg: &str) -> String {
     let of_crowd = CROWD.contains(&command) && crowd::NAMES.contains(&arg);
-    format!("{}-{arg}", if of_crowd { "help-crowd" } else { command })
+    if of_crowd { format!("help-crowd-{arg}") } else { format!("{command}-{arg}") }
 }
 
 /// An argument with its help, its heading and the names of its values in the words' language.

@@ -1,9 +1,12 @@
 //! The evening as it is played: what must hold on every evening, and cases that were worked out by other means.
 
 use everysquare::plan::crowd::{
-    COMFORTABLE_MINUTES, Happened, PATIENCE_MINUTES, Scene, Staff, Stations, Trace, needed, play,
+    COMFORTABLE_MINUTES, Forecast, Happened, Outlook, PATIENCE_MINUTES, Scene, Staff, Stations, Trace,
+    needed, play,
 };
 use everysquare::plan::settings::{Arrivals, Visitors};
+use everysquare::plan::{Clock, Grid, RowsFrom, Settings, Tag};
+use everysquare::words::Words;
 use proptest::collection::vec;
 use proptest::prelude::*;
 
@@ -221,4 +224,54 @@ fn the_helpers_that_are_proposed_keep_waits_short_and_fewer_do_not() {
             "{arrivals:?}: {fewer:?} {proposed:?}"
         );
     }
+}
+
+#[test]
+fn a_forecast_keeps_between_what_is_up_and_all_and_more_now_is_never_less_at_the_end() {
+    let scene = scene(90, 30, [10, 30, 30, 10]);
+    for minute in [0.0, 20.0, 45.0, 70.0, 89.0] {
+        let mut before = 0;
+        for up in (0..=80).step_by(8) {
+            let told = Forecast::of(&scene, minute, up).unwrap();
+            assert!(
+                up <= told.low && told.low <= told.usual && told.usual <= told.high && told.high <= 80,
+                "{told:?}"
+            );
+            assert!(told.usual >= before, "at {minute}: {told:?}");
+            before = told.usual;
+        }
+    }
+    assert!(Forecast::of(&scene, -1.0, 10).is_none() && Forecast::of(&scene, 90.0, 10).is_none());
+    assert!(Forecast::of(&scene, 45.0, 200).is_some_and(|told| told.low == 200), "more than there are");
+}
+
+fn outlook(start: &str) -> Outlook {
+    let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let mut settings = Settings::new("x".to_owned(), Tag::new("K7M").unwrap(), grid);
+    assert_eq!(Outlook::of(&settings, [10, 30, 30, 10]), None, "nobody said when it begins");
+    settings.evening.start = Clock::read(start);
+    Outlook::of(&settings, [10, 30, 30, 10]).unwrap()
+}
+
+#[test]
+fn a_forecast_is_told_while_the_event_is_on_and_at_no_other_time() {
+    let (outlook, words) = (outlook("18:30"), Words::english());
+    let told = |stamp: &str, up: usize| outlook.told(stamp, up, &words);
+    let behind = told("2026-11-24_19.15.00", 10).unwrap();
+    assert!(
+        behind.contains(" of 80 squares are up at 8:00 PM (") && behind.contains("stop handing out at"),
+        "{behind}"
+    );
+    assert!(told("2026-11-24T19:55:00", 40).unwrap().contains("too late to hand out more"));
+    assert_eq!(told("2026-11-24_19.50.00", 80).unwrap(), "At this pace the mural is whole by 8:00 PM.");
+    for stamp in ["2026-11-24_18.29.00", "2026-11-24_20.00.00", "2026-11-24_08.00.00", "no time", ""] {
+        assert_eq!(told(stamp, 10), None, "{stamp}");
+    }
+}
+
+#[test]
+fn an_event_that_began_before_midnight_goes_on_after_it() {
+    let (outlook, words) = (outlook("11:15 pm"), Words::english());
+    assert!(outlook.told("2026-11-25_00.10.00", 30, &words).unwrap().contains("12:45 AM"));
+    assert_eq!(outlook.told("2026-11-25_00.50.00", 30, &words), None);
 }

@@ -140,6 +140,10 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         filled("questions-rung-{}", &rungs),
         filled("questions-{}", &["number", "question", "answer", "working"]),
         ("questions-{}-{}", questions),
+        filled(
+            "help-crowd-{}",
+            &["visitors", "arrivals", "each", "start", "end", "minutes", "seats", "giving-out", "hanging"],
+        ),
         // what a value of an option is called: looked at beside the help itself
         ("help-value-{}", Vec::new()),
     ]

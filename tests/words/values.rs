@@ -111,6 +111,7 @@ pub const VALUES: &[(&str, &str)] = &[
     ("patience", "15"),
     ("up", "75"),
     ("guide-up-value/up", "72–78"),
+    ("all", "80"),
     ("usual", "75"),
     ("low", "72"),
     ("high", "78"),
