@@ -32,8 +32,8 @@ error-words-depth = aquí hay demasiadas llaves, unas dentro de otras
 
 clock-hours = 24
 clock-of-12 = { $hour }:{ $minute } { $half ->
-    [morning] a. m.
-   *[afternoon] p. m.
+    [morning] de la mañana
+   *[afternoon] de la tarde
 }
 clock-of-24 = { $hour }:{ $minute }
 length-both = { $first } ({ $second })
@@ -100,7 +100,7 @@ new-grid-columns-follow = La cuadrícula es de { $columns } × { $rows }, { $squ
 new-grid-near-count = La cuadrícula es de { $columns } × { $rows }, { $squares }. Se acerca a los { $wished } que usted pidió y recorta poco la imagen.
 new-grid-fits-best = La cuadrícula es de { $columns } × { $rows }, { $squares }. Va bien con la forma de la imagen y es para unos { $visitors } visitantes que dibujen una pieza cada uno. Con --visitors diga cuántos espera, o elija otra con --columns, --rows o --squares.
 new-grid-suits-crowd = La cuadrícula es de { $columns } × { $rows }, { $squares }. Va bien con sus visitantes y con la forma de la imagen.
-new-ask = Unas preguntas, para que la cuadrícula sea adecuada. Pulse Intro para omitir una.
+new-ask = Unas preguntas, para que la cuadrícula sea adecuada. Pulse la tecla Entrar para omitir una.
 new-ask-visitors = ¿Cuántos visitantes espera? (como 80 o 60-120)
 new-ask-each = ¿Cuántas piezas dibujará cada uno? (1, o menos si las familias comparten)
 new-ask-minutes = ¿Durante cuántos minutos dibujarán?
