@@ -4,25 +4,45 @@ import { showPieces } from "./pieces.js";
 import { openSteps, showWall } from "./wall.js";
 import { startPhotos } from "./photos.js";
 
+// ---- the place on the page
+const keyed = () => [...document.querySelectorAll("[data-key]")].filter((one) => one.offsetParent);
+// What is looked at stays where it is, whatever becomes longer or shorter above it.
+const inPlace = (change) => {
+  const under = at("top").getBoundingClientRect().bottom;
+  const places = keyed().filter((one) => !one.closest("dialog")).map((one) => [one.dataset.key, one.getBoundingClientRect().top]).filter(([, top]) => top >= under);
+  const scrolled = scrollY > 0;
+  change();
+  const now = new Map(keyed().map((one) => [one.dataset.key, one]));
+  const held = places.find(([key]) => now.has(key));
+  if (held && scrolled) scrollBy(0, now.get(held[0]).getBoundingClientRect().top - held[1]);
+  return now;
+};
+
 // ---- above the page
 page.lost = (text) => {
-  at("lost").textContent = text;
-  at("lost").hidden = !text;
+  if (at("lost").textContent === text && at("lost").hidden === !text) return;
+  inPlace(() => {
+    at("lost").textContent = text;
+    at("lost").hidden = !text;
+  });
 };
 let hide = 0;
+const hideNews = () => inPlace(() => (at("news").hidden = true));
 page.tell = (text, word = "", act = null) => {
   clearTimeout(hide);
-  at("news-say").textContent = text;
-  at("news").hidden = false;
-  at("news-do").hidden = !act;
-  at("news-do").textContent = word;
+  inPlace(() => {
+    at("news-say").textContent = text;
+    at("news").hidden = false;
+    at("news-do").hidden = !act;
+    at("news-do").textContent = word;
+  });
   at("news-do").onclick = () => {
-    at("news").hidden = true;
+    hideNews();
     act();
   };
-  hide = setTimeout(() => (at("news").hidden = true), 20_000);
+  hide = setTimeout(hideNews, 20_000);
 };
-at("news-close").addEventListener("click", () => (at("news").hidden = true));
+at("news-close").addEventListener("click", hideNews);
 
 // ---- the two tabs
 const tabs = ["wall", "pieces"];
@@ -55,15 +75,8 @@ addEventListener("hashchange", fromAddress);
 
 // ---- all of it, without taking the focus or the place on the page away
 const keeping = (show) => {
-  const keyed = () => [...document.querySelectorAll("[data-key]")].filter((one) => one.offsetParent);
-  const under = at("top").getBoundingClientRect().bottom;
-  const places = keyed().filter((one) => !one.closest("dialog")).map((one) => [one.dataset.key, one.getBoundingClientRect().top]).filter(([, top]) => top >= under);
   const focused = document.activeElement && document.activeElement.dataset.key;
-  const scrolled = scrollY > 0;
-  show();
-  const now = new Map(keyed().map((one) => [one.dataset.key, one]));
-  const held = places.find(([key]) => now.has(key));
-  if (held && scrolled) scrollBy(0, now.get(held[0]).getBoundingClientRect().top - held[1]);
+  const now = inPlace(show);
   if (!focused) return;
   const again = now.get(focused);
   (again || at(document.body.dataset.tab === "pieces" ? "missing-say" : "headline")).focus({ preventScroll: true });

@@ -290,6 +290,7 @@ const third = made(7, { swaps: 3, turns: 0, missing: 20 });
 const headlineBefore = await headline(one);
 const spotTop = () => one.locator("#cells button").nth(35).evaluate((spot) => spot.getBoundingClientRect().top);
 await one.locator("#wall-heading").evaluate((heading) => heading.scrollIntoView());
+await one.evaluate(() => (document.getElementById("news").hidden = true)); // so that it comes, and pushes
 const topBefore = await spotTop();
 const markedPhoto = "**/marked.jpg*"; // the marked photo comes after all the rest, as on a bad network
 await one.route(markedPhoto, async (route) => {
