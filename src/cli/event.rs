@@ -1,5 +1,7 @@
 //! An event that is looked into: its folder's settings, picture and templates, as the kit is made from them.
 
+use std::sync::OnceLock;
+
 use super::CliError;
 use crate::picture::{FewColours, Picture, PictureFacts};
 use crate::plan::crowd::{Evening, evening};
@@ -15,7 +17,8 @@ pub(super) struct Event {
     few: FewColours,
     picture: Picture,
     templates: Overrides,
-    evening: Evening,
+    /// Played when it is asked for first.
+    evening: OnceLock<Evening>,
 }
 
 impl Event {
@@ -28,7 +31,7 @@ impl Event {
         let few = if settings.picture.pencils.is_empty() { few.named(words) } else { few };
         let facts = PictureFacts::of(&few, &settings.grid, &settings.levels);
         Ok(Self {
-            evening: evening(&settings, &facts.work()),
+            evening: OnceLock::new(),
             facts,
             printed: settings.printed()?,
             picture: few.to_picture(),
@@ -57,7 +60,7 @@ impl Event {
             facts: &self.facts,
             words,
             templates: &self.templates,
-            evening: &self.evening,
+            evening: self.evening.get_or_init(|| evening(&self.settings, &self.facts.work())),
         }
     }
 }

@@ -15,7 +15,7 @@ use crate::picture::warnings::colour_warnings;
 use crate::picture::{
     Fit, Opened, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce,
 };
-use crate::plan::crowd::{self, Given};
+use crate::plan::crowd::{self, Given, Range};
 use crate::plan::lengths::both;
 use crate::plan::settings::{
     COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, EveningSettings,
@@ -113,8 +113,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let facts = PictureFacts::of(&reduced.few, &settings.grid, &settings.levels);
     let warnings = colour_warnings(&facts);
     let (settings, proposal, reduced) = (&settings, &proposal, &reduced);
-    let told = crowd::evening(settings, &facts.work()).told(console.words());
-    let told = settings.evening.visitors.map(|_| told);
+    let is_known = settings.evening.visitors.is_some();
+    let told = is_known.then(|| crowd::evening(settings, &facts.work()).told(console.words()));
     explain(&Made { args, settings, proposal, reduced, warnings, text_in_our_font, told }, console);
     Ok(Outcome::Right)
 }
@@ -135,7 +135,7 @@ fn evening_of(args: &Args, console: &mut Console) -> Result<EveningSettings, Cli
 
 /// How many pieces suit the visitors, where it is known how many come; of the usual mix of levels, as long as the picture's own is not
 /// known.
-fn suiting(evening: &EveningSettings, square_mm: f64) -> Option<(usize, usize)> {
+fn suiting(evening: &EveningSettings, square_mm: f64) -> Option<Range> {
     let visitors = evening.visitors?;
     let grid = Grid {
         columns: visitors.most(),
@@ -147,8 +147,7 @@ fn suiting(evening: &EveningSettings, square_mm: f64) -> Option<(usize, usize)> 
     let mut settings = Settings::new(String::new(), Tag::from_number(0), grid);
     settings.evening = evening.clone();
     let (scene, _) = crowd::scene(&settings, &Given::of(&settings), USUAL_MIX);
-    let range = crowd::range(&scene);
-    Some((range.least.max(1), range.most.max(1)))
+    Some(crowd::range(&scene))
 }
 
 /// Which pencils were asked for.

@@ -46,6 +46,8 @@ pub struct PieceFacts {
     pub decided: bool,
     /// What is lost when it is missing, see [`super::order`].
     pub loss: f64,
+    /// When it is handed out.
+    pub band: Band,
 }
 
 /// What is known of every piece.
@@ -81,14 +83,11 @@ impl PictureFacts {
             piece.loss = *loss;
         }
         let levels: Vec<Level> = pieces.iter().map(|piece| piece.level).collect();
-        Self { pencils: few.pencils.clone(), pieces, shape, order: order(&levels, &losses) }
-    }
-
-    /// When a piece, by its place in [`PictureFacts::pieces`], is handed out.
-    #[must_use]
-    pub fn band(&self, piece: usize) -> Band {
-        let place = self.order.iter().position(|own| *own == piece).unwrap_or(0);
-        Band::of(place, self.order.len())
+        let order = order(&levels, &losses);
+        for (place, piece) in order.iter().enumerate() {
+            pieces[*piece].band = Band::of(place, order.len());
+        }
+        Self { pencils: few.pencils.clone(), pieces, shape, order }
     }
 
     /// The pieces of a level, in the order in which they are handed out.
@@ -121,13 +120,13 @@ impl PictureFacts {
     /// Every piece as plan.json lists it.
     #[must_use]
     pub fn planned(&self, grid: &Grid) -> Vec<PlannedPiece> {
-        let piece = |(index, piece): (usize, &PieceFacts)| PlannedPiece {
+        let piece = |piece: &PieceFacts| PlannedPiece {
             label: grid.label(piece.cell),
             column: piece.cell.column,
             row: piece.cell.row,
             level: piece.level,
             decided: piece.decided,
-            band: self.band(index).word(),
+            band: piece.band.word(),
             loss: piece.loss,
             score: piece.score,
             complexity: piece.complexity,
@@ -136,7 +135,7 @@ impl PictureFacts {
             shares: piece.shares.clone(),
             pencils: piece.pencils.clone(),
         };
-        self.pieces.iter().enumerate().map(piece).collect()
+        self.pieces.iter().map(piece).collect()
     }
 }
 
@@ -156,7 +155,7 @@ fn seen_from_afar(few: &FewColours, crop: &Crop, grid: &Grid) -> RgbImage {
     picture
 }
 
-/// One piece, its level still open.
+/// One piece; its level, its loss and its band are still open.
 fn piece(few: &FewColours, crop: &Crop, cell: Cell) -> PieceFacts {
     let (from, side) = (crop.piece_top_left(cell), crop.piece.value());
     let window = Window { few, x: from.x, y: from.y, side };
@@ -178,6 +177,7 @@ fn piece(few: &FewColours, crop: &Crop, cell: Cell) -> PieceFacts {
         level: Level::Plain,
         decided: false,
         loss: 0.0,
+        band: Band::First,
     }
 }
 

@@ -15,7 +15,7 @@ use crate::words::{Sentence, Tell, told_in_english};
 
 use super::pieces::Crop;
 use crate::frame::float;
-use crate::plan::crowd::{self, WEIGHT_OF_COUNT, grids_of};
+use crate::plan::crowd::{self, Range, WEIGHT_OF_COUNT, grids_of};
 use crate::plan::settings::{ACROSS, MOST_CELLS};
 use crate::plan::{Grid, RowsFrom};
 
@@ -40,7 +40,7 @@ pub struct Wish {
     /// About so many squares; counts only where neither columns nor rows are given.
     pub cells: Option<usize>,
     /// From so many squares to so many suit the visitors; counts only where nothing else is given.
-    pub suits: Option<(usize, usize)>,
+    pub suits: Option<Range>,
 }
 
 /// A grid and why it was chosen.
@@ -163,7 +163,7 @@ pub fn propose(size: (u32, u32), square_mm: f64, wish: Wish) -> Result<Proposal,
             let grids = grids_of(1..=MOST_CELLS).map(|grid| look(grid, Reason::NearCount));
             Ok(best(grids, |proposal| badness(proposal, float(cells), WEIGHT_OF_WISHED_COUNT)))
         }
-        Wish { suits: Some((least, most)), .. } => {
+        Wish { suits: Some(Range { least, most }), .. } => {
             let (least, most) = (least.clamp(1, MOST_CELLS), most.clamp(1, MOST_CELLS));
             let aim = (float(least) * float(most)).sqrt();
             let grids = grids_of(least.min(most)..=most).map(|grid| look(grid, Reason::SuitsCrowd));

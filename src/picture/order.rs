@@ -8,8 +8,8 @@
 //! ```
 //!
 //! What a piece carries is what is lost when it is missing: by how much the picture without it, its place left white, is less like the
-//! whole picture (structural similarity, [`super::structure`]). The first half of the order carries as much as any half can that leaves plain pieces for the end, so that an
-//! evening that ends too early still leaves a picture; long pieces come first within their band, so that nobody is kept to the end.
+//! whole picture (structural similarity, [`super::structure`]). The first half of the order carries as much as any half can that leaves
+//! plain pieces for the end, so that an evening that ends too early still leaves a picture; long pieces come first within their band, so that nobody is kept to the end.
 
 use image::{Rgb, RgbImage, imageops};
 use rayon::prelude::*;

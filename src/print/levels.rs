@@ -81,7 +81,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 fn item(sources: &Sources, level: Level, area: Box) -> Item {
     let Sources { printed, facts, words, .. } = *sources;
     let bands = Band::ALL.map(|band| {
-        let of_band = facts.of_level(level).filter(|piece| facts.band(*piece) == band);
+        let of_band = facts.of_level(level).filter(|piece| facts.pieces[*piece].band == band);
         of_band.map(|piece| printed.squares[piece].label.as_str()).collect::<Vec<&str>>()
     });
     let labels = bands.concat();

@@ -106,8 +106,8 @@ impl<'a> Backs<'a> {
     }
 
     /// The back of one piece.
-    pub fn back(&self, label: &str, piece: &PieceFacts, band: Band) -> Back {
-        let mut back = self.top(band);
+    pub fn back(&self, label: &str, piece: &PieceFacts) -> Back {
+        let mut back = self.top(piece.band);
         self.add_label(&mut back, label);
         self.add_level(&mut back, piece.level);
         self.add_pencils(&mut back, piece);

@@ -191,15 +191,13 @@ impl Maker<'_> {
 
     fn back(&self, square: &PrintedSquare, piece: &PieceFacts, area: &Area, is_cut: bool) -> Item {
         let area = Box::from(*area);
-        let Sources { facts, printed, .. } = *self.sources;
-        let band = facts.band(piece.cell.row * printed.grid.columns + piece.cell.column);
         Item {
             cut: is_cut.then_some(area),
             fold: None,
             area,
             label: square.label.clone(),
             picture: None,
-            back: Some(self.backs.back(&square.label, piece, band)),
+            back: Some(self.backs.back(&square.label, piece)),
             upside_down: self.sources.settings.print.flip == Flip::ShortEdge,
         }
     }

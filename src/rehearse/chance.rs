@@ -1,9 +1,9 @@
 //! Chance from a seed: one stream a purpose, so that asking more of one thing leaves all others as they were.
 
-use std::f64::consts::TAU;
-
-use rand::{RngExt, SeedableRng};
+use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
+
+pub(super) use crate::plan::crowd::normal;
 
 /// What a stream of chance decides.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
@@ -32,12 +32,6 @@ pub(super) fn stream_of(seed: u64, purpose: Purpose, which: u64) -> ChaCha8Rng {
     let mut rng = ChaCha8Rng::seed_from_u64(seed);
     rng.set_stream(which.wrapping_mul(64) + purpose as u64);
     rng
-}
-
-/// A normal deviate with mean 0 and standard deviation 1 (Box and Muller, 1958).
-pub(super) fn normal(rng: &mut ChaCha8Rng) -> f64 {
-    let (u, v): (f64, f64) = (rng.random(), rng.random());
-    (-2.0 * (1.0 - u).ln()).sqrt() * (TAU * v).cos()
 }
 
 /// A normal deviate of a standard deviation, cut off at `limit` on both sides.

@@ -27,8 +27,8 @@ fn half_of_the_pieces_are_most_of_the_picture_and_plain_ones_come_last() {
         "the first half has {edges:.3} of the outlines and {losses:.3} of what is lost, of {most:.3} that half can have"
     );
     assert!(losses > most - 0.02 && edges > 0.5, "{edges} {losses} {most}");
-    for (piece, own) in facts.pieces.iter().enumerate() {
-        assert!(own.level != Level::Plain || facts.band(piece) == Band::Last);
+    for own in &facts.pieces {
+        assert!(own.level != Level::Plain || own.band == Band::Last);
     }
     let first: Vec<Level> =
         facts.order[..half * 2 / 3].iter().map(|piece| facts.pieces[*piece].level).collect();

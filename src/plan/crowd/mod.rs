@@ -54,7 +54,7 @@ pub use grids::{
 };
 pub use reach::{Fit, LOWEST_MM, Means, People, RowHeight, STOOL_MM, WallPlan, proposed_hang_mm, wall};
 pub use shifts::{COMFORTABLE_MINUTES, Shifts, needed};
-pub use simulated::{Expected, PATIENCE_MINUTES, RUNS, Scene, Usual};
+pub use simulated::{Expected, PATIENCE_MINUTES, RUNS, Scene, Usual, normal};
 pub use stations::{Happened, Staff, Stations, Trace, Wait, play};
 pub use supplies::{
     NOBODY_WAITS, PencilNeed, SEATS_A_SHARPENER, SEATS_AN_ERASER, Supplies, TAPE_A_CARD_MM, TAPE_A_SQUARE_MM,

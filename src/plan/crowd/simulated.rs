@@ -297,7 +297,8 @@ pub(super) fn at(sorted: &[f64], part: f64) -> f64 {
 }
 
 /// A normal deviate with mean 0 and standard deviation 1 (Box and Muller, 1958).
-pub(super) fn normal(rng: &mut ChaCha8Rng) -> f64 {
+#[must_use]
+pub fn normal(rng: &mut ChaCha8Rng) -> f64 {
     let (u, v): (f64, f64) = (rng.random(), rng.random());
     (-2.0 * (1.0 - u).ln()).sqrt() * (TAU * v).cos()
 }
