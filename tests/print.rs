@@ -3,6 +3,8 @@
 
 #![allow(clippy::unwrap_used, clippy::cast_precision_loss, reason = "a test that cannot go on fails")]
 
+mod common;
+
 use everysquare::frame::{Point, SheetMm, Vector};
 use everysquare::picture::{FewColours, Picture, PictureFacts};
 use everysquare::plan::crowd::evening;
@@ -402,4 +404,76 @@ fn parts_of_a_kit_are_printed_again_only_while_they_fit_the_rest() {
     assert_eq!(everysquare(&["print", root, "edge-cards"]), 2);
     assert_eq!(std::fs::read(at("print/manifest.json")).unwrap(), manifest, "nothing is lost");
     assert_eq!(everysquare(&["print", root]), 0);
+}
+
+/// The labels of an event's pieces of several colors.
+fn drawn(folder: &std::path::Path) -> Vec<String> {
+    let plan = std::fs::read_to_string(folder.join("plan.json")).unwrap();
+    let plan: serde_json::Value = serde_json::from_str(&plan).unwrap();
+    let pieces = plan["pieces"].as_array().unwrap().iter();
+    let several = pieces.filter(|piece| piece["pencils"].as_array().unwrap().len() > 1);
+    several.map(|piece| piece["label"].as_str().unwrap().to_owned()).collect()
+}
+
+#[test]
+fn fillers_are_printed_for_what_the_newest_check_lacks() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = common::evening::event(place.path(), "F4L");
+    let (at, kit) = (folder.to_str().unwrap(), std::fs::read(folder.join("print/manifest.json")).unwrap());
+    let pdf = folder.join("print/fill.pdf");
+    let (code, _, err) = common::everysquare(&["print", at, "fill"]);
+    assert_eq!((code, pdf.exists()), (2, false), "there is no check yet");
+    assert!(err.contains("no check of this wall yet"), "{err}");
+
+    let photo = common::evening::photo(
+        &folder,
+        "4",
+        &["--missing", "4", "--undrawn", "2", "--swaps", "1", "--turns", "0"],
+    );
+    common::everysquare(&["check", at, &photo]);
+    let (code, _, err) = common::everysquare(&["print", at, "fill"]);
+    assert_eq!(code, 2, "a wall that was made for practice has no gaps to fill: {err}");
+    // the same photo without what says that it was made
+    let pixels = image::open(&photo).unwrap().into_rgb8();
+    let taken = place.path().join("taken.png");
+    pixels.save(&taken).unwrap();
+    let checked = common::everysquare(&["check", at, taken.to_str().unwrap()]).1;
+    assert!(checked.contains("2 are still white"), "{checked}");
+    let (code, out, err) = common::everysquare(&["print", at, "fill"]);
+    assert_eq!((code, err.as_str()), (0, ""));
+    assert!(
+        out.contains("4 squares are missing") && out.contains("2 squares are up but still white"),
+        "{out}"
+    );
+    let outlined = std::fs::read(&pdf).unwrap();
+    assert_eq!(common::everysquare(&["print", at, "fill", "--soft"]).0, 0);
+    assert_ne!(std::fs::read(&pdf).unwrap(), outlined);
+    assert_eq!(std::fs::read(folder.join("print/manifest.json")).unwrap(), kit, "the kit stays what it is");
+}
+
+#[test]
+fn fillers_are_printed_for_named_spots_and_refused_for_others() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = common::evening::event(place.path(), "F2L");
+    let at = folder.to_str().unwrap();
+    let labels = drawn(&folder);
+    let only = format!("{}, {}", labels[0].to_lowercase(), labels[1]);
+    let (code, out, err) = common::everysquare(&["print", at, "fill", "--only", &only]);
+    assert_eq!((code, err.as_str()), (0, ""));
+    assert!(out.contains("2 squares have outlines") && out.contains("1 page on 1 sheet"), "{out}");
+    for (words, said) in [
+        (vec!["fill", "--only", "Z9"], "no spot “Z9”. Its spots are A4 to E1"),
+        (vec!["squares", "--soft"], "--soft and --only go with the document fill"),
+        (vec!["--only", "A1"], "--soft and --only go with the document fill"),
+    ] {
+        let (code, _, err) = common::everysquare(&[vec!["print", at], words].concat());
+        assert_eq!(code, 2);
+        assert!(err.contains(said), "{err}");
+    }
+    // what was printed has other codes than what the settings say now
+    let toml = std::fs::read_to_string(folder.join("event.toml")).unwrap().replace("F2L", "F3L");
+    std::fs::write(folder.join("event.toml"), toml).unwrap();
+    let (code, _, err) = common::everysquare(&["print", at, "fill", "--only", &only]);
+    assert_eq!(code, 2);
+    assert!(err.contains("Print the whole kit again"), "{err}");
 }

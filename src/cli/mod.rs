@@ -20,6 +20,7 @@ mod help;
 mod language;
 mod mistyped;
 mod new;
+mod newest;
 mod photos;
 mod plan;
 mod print;

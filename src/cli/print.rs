@@ -1,4 +1,6 @@
-//! `everysquare print FOLDER [squares cards pieces …]`: writes the kit into the event folder.
+//! `everysquare print FOLDER [squares cards pieces …]`: writes the kit into the event folder, and what no kit has where it is named.
+
+mod fill;
 
 use std::path::PathBuf;
 
@@ -8,7 +10,7 @@ use super::progress::bar;
 use super::{CliError, Console, Outcome};
 use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Kit, Sources, known, names, part_of_kit, templates};
+use crate::print::{Kit, ON_REQUEST, Sources, known, names, part_of_kit, templates};
 use crate::words::{Sentence, as_typed, whole};
 
 /// What is typed after `everysquare print`.
@@ -20,6 +22,12 @@ pub struct Args {
     /// Only these documents.
     #[arg(value_name = "DOCUMENT")]
     documents: Vec<String>,
+    /// Fillers that hang as they are.
+    #[arg(long)]
+    soft: bool,
+    /// Fillers for these spots.
+    #[arg(long, value_name = "LABEL", value_delimiter = ',')]
+    only: Option<Vec<String>>,
     /// The program's own templates and words as well.
     #[arg(long)]
     templates: bool,
@@ -28,10 +36,32 @@ pub struct Args {
 /// Makes the kit and writes it: documents first, the manifest last, so that it never lists what does not lie there.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     known(&args.documents)?;
+    let (on_request, documents): (Vec<String>, Vec<String>) =
+        args.documents.iter().cloned().partition(|name| ON_REQUEST.contains(&name.as_str()));
+    if on_request.is_empty() && (args.soft || args.only.is_some()) {
+        return Err(CliError::new(Sentence::new("error-print-only-fill")));
+    }
     let folder = Folder::at(&args.folder);
     let event = Event::open(&folder, folder.settings()?, console.words())?;
+    if !documents.is_empty() || on_request.is_empty() {
+        kit(args, &documents, &folder, &event, console)?;
+    }
+    if !on_request.is_empty() {
+        fill::run(args, &folder, &event, console)?;
+    }
+    Ok(Outcome::Right)
+}
+
+/// Prints the kit, or some of its documents.
+fn kit(
+    args: &Args,
+    documents: &[String],
+    folder: &Folder,
+    event: &Event,
+    console: &mut Console,
+) -> Result<(), CliError> {
     let sources = event.sources(console.words());
-    let kit = made(&sources, &args.documents, console)?;
+    let kit = made(&sources, documents, console)?;
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
     let before = folder.manifest().ok();
@@ -41,17 +71,17 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
             Sentence::new("error-print-changed").with("folder", as_typed(folder.root())),
         ));
     }
-    write(&folder, &kit)?;
+    write(folder, &kit)?;
     if args.templates {
-        write_templates(&folder, event.settings.language)?;
+        write_templates(folder, event.settings.language)?;
     }
     if all {
         Folder::write_whole(&folder.plan_json(), &plan_json(&sources, &kit.documents)?)?;
     }
     Folder::write_whole(&folder.manifest_json(), &manifest)?;
-    explain(&folder, &event.settings, &kit, console);
+    explain(folder, &event.settings, &kit, console);
     if args.templates {
-        let folders = [("made", print_templates(&folder)), ("own", folder.templates_folder())]
+        let folders = [("made", print_templates(folder)), ("own", folder.templates_folder())]
             .map(|(name, path)| (name, path.display().to_string().into()));
         console.say("print-made-templates", &folders);
     }
@@ -59,7 +89,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         console.say("print-codes-changed", &[]);
     }
     console.say("print-next", &[("folder", as_typed(folder.root()).into())]);
-    Ok(Outcome::Right)
+    Ok(())
 }
 
 /// Sets the pages, with a bar where somebody waits.
@@ -146,6 +176,11 @@ fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Consol
         .filter(|document| document.two_sided)
         .map(|document| document.name.as_str())
         .collect();
+    choose_paper(settings, &two_sided, console);
+}
+
+/// Says what to choose in the printer's dialogue for documents of which some are two-sided.
+fn choose_paper(settings: &Settings, two_sided: &[&str], console: &mut Console) {
     let choose = match (two_sided.is_empty(), settings.print.flip) {
         (false, Flip::LongEdge) => "print-choose-long-edge",
         (false, Flip::ShortEdge) => "print-choose-short-edge",

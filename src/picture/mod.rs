@@ -35,6 +35,7 @@ mod label;
 pub mod name;
 mod open;
 pub mod order;
+pub mod outlines;
 mod pieces;
 pub mod questions;
 mod raster;
@@ -52,6 +53,7 @@ pub use few::FewColours;
 pub use fit::Fit;
 pub use grid::{Proposal, Wish, propose};
 pub use open::{Opened, PictureError};
+pub use outlines::Outlines;
 pub use pieces::{Crop, Piece};
 pub use reduce::{Pencils, ReduceError, Reduced, Wanted, reduce};
 

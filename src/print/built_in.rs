@@ -1,13 +1,14 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 22] = [
+const BUILT_IN: [(&str, &str); 23] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
     ("common", include_str!("templates/common.typ")),
     ("drawings", include_str!("templates/drawings.typ")),
     ("exhibits", include_str!("templates/exhibits.typ")),
+    ("fill", include_str!("templates/fill.typ")),
     ("guide", include_str!("templates/guide.typ")),
     ("helpers", include_str!("templates/helpers.typ")),
     ("checklist", include_str!("templates/checklist.typ")),

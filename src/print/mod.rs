@@ -18,6 +18,8 @@
 //! that it lies behind its front. With `flip = "none"` squares have no backs, since the labels beside their codes say all that
 //! is needed; backs of pieces stand beside their fronts to be folded behind them, or on the next sheet to be glued there.
 //!
+//! What no kit has is printed when it is asked for: [`fill`](mod@fill) makes squares for gaps.
+//!
 //! The same input gives the same bytes, on any day.
 //!
 //! ```
@@ -51,6 +53,7 @@ pub mod comparison;
 mod cut_out;
 mod cuts;
 mod edge_cards;
+pub mod fill;
 mod guide;
 mod helpers;
 mod hints;
@@ -110,6 +113,9 @@ const DOCUMENTS: &[(&str, Make)] = &[
     ("guide", guide::document),
 ];
 
+/// Documents that no kit has, which are printed when they are asked for.
+pub const ON_REQUEST: [&str; 1] = [fill::NAME];
+
 /// The names of all documents: those of their files without `.pdf`.
 pub fn names() -> impl Iterator<Item = &'static str> {
     DOCUMENTS.iter().map(|(name, _)| *name)
@@ -118,7 +124,7 @@ pub fn names() -> impl Iterator<Item = &'static str> {
 /// The names of all templates, for [`Overrides::new`]: those of the documents, of the comparison prints, and what they share.
 #[must_use]
 pub fn template_names() -> Vec<&'static str> {
-    names().chain(comparison::names()).chain(typeset::imported()).collect()
+    names().chain(ON_REQUEST).chain(comparison::names()).chain(typeset::imported()).collect()
 }
 
 /// Every template that comes with the program, by name, to start an own one from.
@@ -280,12 +286,12 @@ pub fn kit(sources: &Sources) -> Result<Kit, PrintError> {
     part_of_kit(sources, &[], &|| ())
 }
 
-/// Whether all of these are names of documents.
+/// Whether all of these are names of documents, of a kit's or of those that are printed on request.
 ///
 /// # Errors
 /// [`PrintError::Unknown`] for the first that is none.
 pub fn known(wanted: &[String]) -> Result<(), PrintError> {
-    among(wanted, names().collect())
+    among(wanted, names().chain(ON_REQUEST).collect())
 }
 
 /// Whether all of these are among the known ones.
@@ -306,7 +312,7 @@ pub fn part_of_kit(
     wanted: &[String],
     made: &(dyn Fn() + Sync),
 ) -> Result<Kit, PrintError> {
-    known(wanted)?;
+    among(wanted, names().collect())?;
     let manifest = manifest::of(&sources.settings.print, sources.printed)?;
     let is_wanted = |name: &str| wanted.is_empty() || wanted.iter().any(|wanted| wanted == name);
     let chosen: Vec<&(&str, Make)> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();

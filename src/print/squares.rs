@@ -33,20 +33,20 @@ struct PartData {
     ticks: Vec<Line>,
     /// Where the code is on this part: its quiet zone, and the label beside it.
     quiet: Option<Box>,
-    label: Option<Label>,
+    label: Option<LabelPlace>,
     seams: Vec<Line>,
     matches: Vec<Line>,
     strip: Option<Box>,
 }
 
 /// Where the small label stands.
-#[derive(Serialize)]
-struct Label {
-    x: f64,
+#[derive(Copy, Clone, Serialize)]
+pub(super) struct LabelPlace {
+    pub x: f64,
     /// Half its height.
-    y: f64,
+    pub y: f64,
     /// Whether it ends at `x`; else it begins there.
-    ends: bool,
+    pub ends: bool,
 }
 
 /// One side of a square or of a part of one.
@@ -140,18 +140,18 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 }
 
 /// A square's or a part's name in a list.
-fn named(square: &PrintedSquare, part: usize, parts: usize, words: &Words) -> String {
+pub(super) fn named(square: &PrintedSquare, part: usize, parts: usize, words: &Words) -> String {
     let part = part_words(part, parts, words);
     if part.is_empty() { square.label.clone() } else { format!("{} ({part})", square.label) }
 }
 
-fn part_words(part: usize, parts: usize, words: &Words) -> String {
+pub(super) fn part_words(part: usize, parts: usize, words: &Words) -> String {
     let said = [("part", (part + 1).into()), ("parts", parts.into())];
     if parts == 1 { String::new() } else { words.say("print-part", &said) }
 }
 
 /// A square's code within the white that is kept for it.
-fn code(square: &PrintedSquare, printed: &Printed, quiet: &Box) -> Code {
+pub(super) fn code(square: &PrintedSquare, printed: &Printed, quiet: &Box) -> Code {
     let middle = |from: f64, size: f64| from + size / 2.0;
     let (x, y) = (middle(quiet.x, quiet.width), middle(quiet.y, quiet.height));
     Code::centred(&square.modules, printed.module_mm, x, y)
@@ -171,7 +171,7 @@ fn shared(division: &Division, printed: &Printed, words: &Words) -> Shared {
     let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
     let with_code = division.part_with(&quiet);
     let ticks = square_ticks(side, &quiet);
-    let label = label(side, &quiet);
+    let label = label_place(side, &quiet);
     let part = |(number, part): (usize, Part)| {
         let (dx, dy) = (part.x, part.y);
         let inside = |t: &&Line| {
@@ -185,7 +185,7 @@ fn shared(division: &Division, printed: &Printed, words: &Words) -> Shared {
             size: [division.width, division.height],
             ticks: own.map(moved).collect(),
             quiet: has_code.then_some(Box { x: quiet.x - dx, y: quiet.y - dy, ..quiet }),
-            label: has_code.then_some(Label { x: label.x - dx, y: label.y - dy, ends: label.ends }),
+            label: has_code.then_some(LabelPlace { x: label.x - dx, y: label.y - dy, ends: label.ends }),
             seams: part.seams,
             matches: part.matches,
             strip: part.strip,
@@ -196,15 +196,15 @@ fn shared(division: &Division, printed: &Printed, words: &Words) -> Shared {
 }
 
 /// Where the small label stands: beside the quiet zone, or above or below it on squares too narrow for that.
-fn label(side: f64, quiet: &Box) -> Label {
+pub(super) fn label_place(side: f64, quiet: &Box) -> LabelPlace {
     let (right, bottom) = (quiet.x + quiet.width, quiet.y + quiet.height);
     let in_right_half = quiet.x + right > side;
     let room = if in_right_half { quiet.x } else { side - right };
     if room >= LABEL_LEAST_MM {
         let x = if in_right_half { quiet.x - LABEL_GAP_MM } else { right + LABEL_GAP_MM };
-        return Label { x, y: (quiet.y + bottom) / 2.0, ends: in_right_half };
+        return LabelPlace { x, y: (quiet.y + bottom) / 2.0, ends: in_right_half };
     }
     let out = LABEL_GAP_MM + LABEL_HEIGHT_MM / 2.0;
     let y = if quiet.y + bottom > side { quiet.y - out } else { bottom + out };
-    Label { x: if in_right_half { right } else { quiet.x }, y, ends: in_right_half }
+    LabelPlace { x: if in_right_half { right } else { quiet.x }, y, ends: in_right_half }
 }

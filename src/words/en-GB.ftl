@@ -32,6 +32,19 @@ help-rehearse-cycles = How many groups of three squares swap places in a circle
 help-rehearse-yaw = How many degrees right of centre the camera is
 help-rehearse-pitch = How many degrees above centre the camera is
 level-plain = one colour
+help-print-soft = With fill: in soft colours, to hang as they are (default: outlines to colour)
+print-fill-colour = { $count ->
+    [one] 1 square has
+   *[other] { $count } squares have
+} outlines and the names of the colours. Cut along the lines. Anyone can colour one in two minutes.
+print-fill-hang = { $count ->
+    [one] 1 square is in soft colours: cut it out and hang it.
+   *[other] { $count } squares are in soft colours: cut them out and hang them.
+}
+print-fill-papers = { $count ->
+    [one] 1 square is all one colour. Cut it from paper of that colour and glue on its code, which is on the last page:
+   *[other] { $count } squares are all one colour. Cut them from paper of that colour and glue on their codes, which are on the last pages:
+}
 print-paper-letter = US letter
 print-paper-tabloid = US tabloid (11 × 17 in)
 print-choose-one-sided = In the print dialogue, choose { $paper } paper, “Actual size” or 100%, one-sided.
@@ -154,6 +167,7 @@ guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet
 guide-week-4 = Cut out squares and pieces, and sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Allow one evening for two people.
 guide-week-7 = Practise: “everysquare rehearse FOLDER” makes a practice photo with mistakes to find.
 guide-day-7 = Copy the whole event folder to the laptop you’ll bring, and to a USB stick. Without print/manifest.json, no photo can be read.
+guide-end-3 = Fill the gaps: check the wall, then type “everysquare print FOLDER fill” and colour what it prints, or add --soft to hang it as it is. Each spot stays open for its own square.
 guide-clearing = Clearing up
 guide-paper-amount = { $paper }: { $sheets ->
     [one] 1 sheet

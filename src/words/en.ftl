@@ -548,6 +548,17 @@ print-about-squares = The fronts of squares { $labels }: blank paper with cut li
 print-about-pieces = The pieces { $labels } of the picture, with cut lines, tick marks and their labels.
 print-about-backs = The backs of { $labels }: the label of each, and which way is up.
 print-about-piece-backs = The backs of the pieces { $labels }: the label of each, which way is up, its level and its pencils.
+print-fill = Fillers
+print-about-fill = Fillers for { $labels }: each piece, enlarged, with its label and its code.
+print-about-fill-papers = Which papers to cut, and the codes to glue on { $labels }.
+fill-kept = kept for whoever draws { $label }
+fill-papers = Cut these papers, { $side } on each side. Then cut out each code below and glue it on, { $gap } from the two edges in the { $corner ->
+    [top-left] top left
+    [top-right] top right
+    [bottom-left] bottom left
+   *[bottom-right] bottom right
+} corner, so that you can read its label.
+fill-paper-row = { $count } { $colour }: { $labels }
 print-about-cards = The edge cards { $names }, each with its name and its code.
 print-levels = Level bags
 print-pencils = Pencils
@@ -591,7 +602,9 @@ print-card-corner-4 = corner 4 of 4 · outside the bottom left corner
 
 help-print = Make the kit (PDF files) and the record of what was printed
 help-print-folder = The event folder
-help-print-documents = Only these documents, such as squares or pieces (default: all of them)
+help-print-documents = Only these documents, such as squares or pieces (default: the whole kit). “fill” prints squares for the gaps that the newest check shows
+help-print-soft = With fill: in soft colors, to hang as they are (default: outlines to color)
+help-print-only = With fill: only these spots, such as D7,E4 (default: the gaps in the newest check)
 help-print-templates = Also save the program’s page designs and wording, so you can change copies of them
 
 print-made = Made { $folder }:
@@ -619,9 +632,38 @@ print-choose-short-edge = In the print dialog, choose { $paper } paper and “Ac
 print-ruler-check = Print one sheet first. Its ruler must be exactly { $length } long, and each back must line up with its front.
 print-ruler-check-one-sided = Print one sheet first. Its ruler must be exactly { $length } long.
 print-codes-changed = The codes or sizes have changed since you last printed this kit. Squares from that print won’t be recognized, so don’t use them.
+print-fill-lacks = In your newest check ({ $when }), { $count ->
+    [one] 1 square is
+   *[other] { $count } squares are
+} missing.
+print-fill-whole = In your newest check ({ $when }), no square is missing, so there’s nothing to fill.
+print-fill-white = { $white ->
+    [one] 1 square is up but still white. Take it
+   *[other] { $white } squares are up but still white. Take them
+} down when you hang the filler.
+print-fill-unknown = { $unknown ->
+    [one] 1 spot couldn’t be seen or read. It isn’t
+   *[other] { $unknown } spots couldn’t be seen or read. They aren’t
+} filled, because a square may hang there.
+print-fill-colour = { $count ->
+    [one] 1 square has
+   *[other] { $count } squares have
+} outlines and the names of the colors. Cut along the lines. Anyone can color one in two minutes.
+print-fill-hang = { $count ->
+    [one] 1 square is in soft colors: cut it out and hang it.
+   *[other] { $count } squares are in soft colors: cut them out and hang them.
+}
+print-fill-papers = { $count ->
+    [one] 1 square is all one color. Cut it from paper of that color and glue on its code, which is on the last page:
+   *[other] { $count } squares are all one color. Cut them from paper of that color and glue on their codes, which are on the last pages:
+}
+print-fill-kept = The check counts a filler as its square. Each spot stays open: when someone brings the square they drew, hang that one instead.
 print-next = Next: cut along the lines and practice with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
 
 error-print-too-large = a { $what } { $side } mm wide doesn’t fit on { $paper } paper next to the ruler. The largest that fits is { $largest } mm ({ $inches } in). Make it smaller in event.toml, or print on larger paper ({ $papers })
+error-print-fill-no-check = there’s no check of this wall yet, so we don’t know what’s missing. Photograph the wall and type: everysquare check { $folder } PHOTO. Or name the spots: --only D7,E4
+error-print-only-label = this event has no spot “{ $read }”. Its spots are { $first } to { $last }
+error-print-only-fill = --soft and --only go with the document fill
 error-print-square = square
 error-print-piece = piece
 error-print-card = card
@@ -1905,7 +1947,7 @@ guide-running-5 = Have some water yourself.
 guide-end = The last twenty minutes
 guide-end-1 = Hand out quick pieces only. Helpers take what’s left.
 guide-end-2 = Hang what can be reached, check, fix, check again. An adult hangs the top rows once the room is calm.
-guide-end-3 = Fill an empty spot with its piece or its blank square; someone can draw it tomorrow. A blank square with its code counts as right.
+guide-end-3 = Fill the gaps: check the wall, then type “everysquare print FOLDER fill” and color what it prints, or add --soft to hang it as it is. Each spot stays open for its own square.
 guide-end-4 = The reveal: gather everyone, count down from ten, and show the picture next to the mural. If a projector shows the mural, take off its cover.
 guide-end-5 = Step back together and look. This is what it was all for.
 guide-clearing = Cleaning up
@@ -2018,7 +2060,7 @@ guide-wrong-unread-do = Move closer, add light, hold still. No flash, no sun on 
 guide-wrong-pencils = A color runs out
 guide-wrong-pencils-do = Trade pencils between tables. A similar color is better than waiting; just use it for the whole area.
 guide-wrong-late = Time is up, and squares are missing
-guide-wrong-late-do = Hang the blank squares, or the pieces, in the gaps. Leave a table set up: tomorrow’s visitors can finish the picture.
+guide-wrong-late-do = Print fillers for the gaps (“everysquare print FOLDER fill --soft”), or hang the blank squares. Leave a table set up: tomorrow’s visitors can finish the picture.
 guide-after = Afterwards
 guide-after-1 = Leave the mural up with the original next to it. “everysquare display FOLDER PHOTO” makes the keepsakes: prints, a poster, a math page. Add a sign: “Drawn by everyone who came.”
 guide-after-2 = Put the question cards and the pencil sheet out below the mural; keep the answers with you.

@@ -561,6 +561,17 @@ print-about-squares = El frente de los cuadros { $labels }: papel en blanco con 
 print-about-pieces = Las piezas { $labels } de la imagen, con líneas de corte, marcas y sus etiquetas.
 print-about-backs = El reverso de { $labels }: la etiqueta de cada uno y cuál lado va hacia arriba.
 print-about-piece-backs = El reverso de las piezas { $labels }: la etiqueta de cada una, cuál lado va hacia arriba, su nivel y sus lápices.
+print-fill = Rellenos
+print-about-fill = Rellenos para { $labels }: cada pieza ampliada, con su etiqueta y su código.
+print-about-fill-papers = Qué papeles cortar, y los códigos para pegar en { $labels }.
+fill-kept = reservado para quien dibuje { $label }
+fill-papers = Corte estos papeles, de { $side } por lado. Después recorte cada código y péguelo a { $gap } de los dos bordes, en la esquina { $corner ->
+    [top-left] superior izquierda
+    [top-right] superior derecha
+    [bottom-left] inferior izquierda
+   *[bottom-right] inferior derecha
+}, de modo que se pueda leer su etiqueta.
+fill-paper-row = { $count } { $colour }: { $labels }
 print-about-cards = Las tarjetas de borde { $names }, cada una con su nombre y su código.
 print-levels = Bolsas por nivel
 print-pencils = Lápices
@@ -604,7 +615,9 @@ print-card-corner-4 = esquina 4 de 4 · por fuera, abajo a la izquierda
 
 help-print = Crea el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
-help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todos
+help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todo el material. “fill” imprime cuadros para los huecos que muestra la última revisión
+help-print-soft = Con fill: en colores suaves, para colgarlos así; si se omite, con contornos para colorear
+help-print-only = Con fill: solo estos lugares, como D7,E4; si se omite, los huecos de la última revisión
 help-print-templates = Guardar también los diseños de página y los textos del programa, para cambiar copias de ellos
 
 print-made = Se creó { $folder }:
@@ -632,9 +645,38 @@ print-choose-short-edge = Al imprimir, elija papel { $paper } y “Tamaño real�
 print-ruler-check = Imprima primero una sola hoja. Su regla debe medir exactamente { $length }, y cada reverso debe quedar detrás de su frente.
 print-ruler-check-one-sided = Imprima primero una sola hoja. Su regla debe medir exactamente { $length }.
 print-codes-changed = Los códigos o las medidas cambiaron desde que se imprimió este material. Los cuadros de esa impresión no se reconocerán: no los use.
+print-fill-lacks = En la última revisión ({ $when }) { $count ->
+    [one] falta 1 cuadro
+   *[other] faltan { $count } cuadros
+}.
+print-fill-whole = En la última revisión ({ $when }) no falta ningún cuadro: no hay huecos que rellenar.
+print-fill-white = { $white ->
+    [one] 1 cuadro cuelga en blanco. Quítelo
+   *[other] { $white } cuadros cuelgan en blanco. Quítelos
+} al colgar el relleno.
+print-fill-unknown = { $unknown ->
+    [one] 1 lugar no se vio o no se pudo leer. No se rellena
+   *[other] { $unknown } lugares no se vieron o no se pudieron leer. No se rellenan
+}, porque puede haber un cuadro colgado.
+print-fill-colour = { $count ->
+    [one] 1 cuadro tiene
+   *[other] { $count } cuadros tienen
+} contornos y los nombres de los colores. Corte por las líneas. Cualquiera puede colorear uno en dos minutos.
+print-fill-hang = { $count ->
+    [one] 1 cuadro está en colores suaves: recórtelo y cuélguelo.
+   *[other] { $count } cuadros están en colores suaves: recórtelos y cuélguelos.
+}
+print-fill-papers = { $count ->
+    [one] 1 cuadro es de un solo color. Córtelo en papel de ese color y péguele su código, que está en la última página:
+   *[other] { $count } cuadros son de un solo color. Córtelos en papel de ese color y pégueles sus códigos, que están en las últimas páginas:
+}
+print-fill-kept = La revisión cuenta un relleno como su cuadro. El lugar sigue reservado: cuando alguien traiga el cuadro que dibujó, cuelgue ese.
 print-next = Ahora: corte por las líneas y practique con “everysquare rehearse { $folder }”. Cuando haya cuadros en la pared: “everysquare check { $folder } FOTO”.
 
 error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla. Lo más grande que cabe son { $largest } mm ({ $inches } in). Redúzcalo en event.toml o imprima en papel más grande ({ $papers })
+error-print-fill-no-check = todavía no se ha revisado esta pared, así que no se sabe qué falta. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO. O indique los lugares: --only D7,E4
+error-print-only-label = este evento no tiene el lugar “{ $read }”. Sus lugares van de { $first } a { $last }
+error-print-only-fill = --soft y --only van con el documento fill
 error-print-square = un cuadro
 error-print-piece = una pieza
 error-print-card = una tarjeta
@@ -1918,7 +1960,7 @@ guide-running-5 = Tómese un momento para beber agua.
 guide-end = Los últimos veinte minutos
 guide-end-1 = Entregue solo piezas rápidas. Los ayudantes toman lo que queda.
 guide-end-2 = Cuelgue lo que se alcance, revise, corrija, revise otra vez. Un adulto cuelga las filas de arriba cuando el salón esté tranquilo.
-guide-end-3 = Llene un lugar vacío con su pieza o con su cuadro en blanco; alguien puede dibujarlo mañana. Un cuadro en blanco con su código cuenta como en su lugar.
+guide-end-3 = Rellene los huecos: revise la pared, escriba “everysquare print CARPETA fill” y coloree lo que imprima, o agregue --soft para colgarlo tal cual. El lugar sigue reservado para su propio cuadro.
 guide-end-4 = La sorpresa: reúna a todos, cuenten de diez a cero y muestre la imagen junto al mural. Si un proyector muestra el mural, quite lo que lo oculta.
 guide-end-5 = Aléjense juntos y miren. Todo fue para este momento.
 guide-clearing = Al recoger
@@ -2031,7 +2073,7 @@ guide-wrong-unread-do = Acérquese, agregue luz, no se mueva. Sin flash, sin sol
 guide-wrong-pencils = Se acaba un color
 guide-wrong-pencils-do = Cambien lápices entre las mesas. Es mejor un color parecido que esperar; en ese caso, úselo en toda la zona.
 guide-wrong-late = Se acabó el tiempo y faltan cuadros
-guide-wrong-late-do = Cuelgue los cuadros en blanco, o las piezas, en los huecos. Deje puesta una mesa: los visitantes de mañana pueden terminar la imagen.
+guide-wrong-late-do = Imprima rellenos para los huecos (“everysquare print CARPETA fill --soft”) o cuelgue los cuadros en blanco. Deje puesta una mesa: los visitantes de mañana pueden terminar la imagen.
 guide-after = Después
 guide-after-1 = Deje el mural en la pared con la imagen original al lado. “everysquare display CARPETA FOTO” crea los recuerdos: impresiones, un cartel, una página de matemáticas. Agregue un letrero: “Lo dibujaron todos los que vinieron.”
 guide-after-2 = Ponga debajo del mural las tarjetas de preguntas y la hoja de lápices; guarde usted las respuestas.

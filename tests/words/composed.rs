@@ -106,8 +106,10 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
     let two = |firsts: &[&str], seconds: &[&str]| -> Vec<String> {
         firsts.iter().flat_map(|a| seconds.iter().map(move |b| format!("questions-{a}-{b}"))).collect()
     };
-    let documents: Vec<&str> =
-        everysquare::print::names().chain(everysquare::print::comparison::names()).collect();
+    let documents: Vec<&str> = everysquare::print::names()
+        .chain(everysquare::print::ON_REQUEST)
+        .chain(everysquare::print::comparison::names())
+        .collect();
     let questions = [two(&["ask", "working"], &KINDS), two(&["rung", "ages"], &rungs)].concat();
     vec![
         filled("cell-{}", &states),

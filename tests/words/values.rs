@@ -234,6 +234,7 @@ pub const VALUES: &[(&str, &str)] = &[
     ("width", "[length-ft-in]"),
     ("height", "[length-ft-in]"),
     ("side", "[length-in]"),
+    ("gap", "[length-in]"),
     ("error-folder-described/side", "127"),
     ("error-manifest-code-outside/side", "30"),
     ("error-print-too-large/side", "300"),

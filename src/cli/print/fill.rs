@@ -1,0 +1,138 @@
+//! `everysquare print FOLDER fill`: squares for the gaps that the newest check shows, or for those that are named.
+
+use super::super::event::Event;
+use super::super::newest::{Newest, newest};
+use super::super::{CliError, Console};
+use super::{Args, choose_paper};
+use crate::judge::State;
+use crate::plan::{Folder, Grid, Settings};
+use crate::print::fill::{Fill, Look, fill};
+use crate::report::Report;
+use crate::words::{Sentence, as_typed};
+
+/// Prints the fillers, and says what to do with them.
+pub(super) fn run(
+    args: &Args,
+    folder: &Folder,
+    event: &Event,
+    console: &mut Console,
+) -> Result<(), CliError> {
+    let settings = &event.settings;
+    let manifest = folder.manifest()?;
+    let now = settings.printed()?;
+    // a filler is read as the square that was printed, so it has to have that square's code
+    let printed = manifest.printed(settings.grid.rows_from)?;
+    if (&printed.squares, printed.module_mm, printed.code_top_left)
+        != (&now.squares, now.module_mm, now.code_top_left)
+    {
+        return Err(CliError::new(
+            Sentence::new("error-print-changed").with("folder", as_typed(folder.root())),
+        ));
+    }
+    let (labels, said) = match &args.only {
+        Some(only) => (named(only, settings)?, None),
+        None => {
+            let newest = newest(folder, settings).ok_or_else(|| {
+                CliError::new(
+                    Sentence::new("error-print-fill-no-check").with("folder", as_typed(folder.root())),
+                )
+            })?;
+            (lacking(&newest.report, &settings.grid), Some(newest))
+        }
+    };
+    if let Some(newest) = &said {
+        tell_check(newest, labels.len(), console);
+    }
+    let order = event.facts.order.iter().copied();
+    let cells: Vec<usize> = order
+        .filter(|piece| labels.contains(&settings.grid.label(event.facts.pieces[*piece].cell)))
+        .collect();
+    if cells.is_empty() {
+        return Ok(());
+    }
+    let look = if args.soft { Look::Colored } else { Look::Outlined };
+    let sources = event.sources(console.words());
+    let made = fill(&sources, event.few(), &cells, look)?;
+    Folder::write_whole(&folder.print().join(&made.document.name), &made.document.bytes)?;
+    explain(folder, event, &made, look, console);
+    Ok(())
+}
+
+/// The labels that were typed.
+fn named(only: &[String], settings: &Settings) -> Result<Vec<String>, CliError> {
+    let read = |typed: &String| {
+        let cell = settings.grid.cell(&typed.trim().to_uppercase());
+        cell.map(|cell| settings.grid.label(cell)).ok_or_else(|| {
+            let grid = &settings.grid;
+            let labels: Vec<String> = grid.cells().map(|cell| grid.label(cell)).collect();
+            let end = |place: Option<&String>| place.cloned().unwrap_or_default();
+            let sentence = Sentence::new("error-print-only-label").with("read", typed.as_str());
+            CliError::new(sentence.with("first", end(labels.first())).with("last", end(labels.last())))
+        })
+    };
+    only.iter().map(read).collect()
+}
+
+/// The squares that a wall lacks: those that were seen nowhere though the spot they belong in was, and those that hang undrawn.
+fn lacking(report: &Report, grid: &Grid) -> Vec<String> {
+    let seen = |label: &&String| {
+        let cell = report.cells.iter().find(|cell| cell.label == **label);
+        cell.is_some_and(|cell| !matches!(cell.state, State::Unread | State::Unseen))
+    };
+    let missing = report.missing.iter().filter(seen);
+    let labels = missing.chain(&report.white).filter(|label| grid.cell(label).is_some());
+    labels.cloned().collect()
+}
+
+/// What the check says.
+fn tell_check(newest: &Newest, count: usize, console: &mut Console) {
+    let report = &newest.report;
+    let unknown = report.summary.unread + report.summary.unseen;
+    let numbers = [
+        ("when", newest.when.as_str().into()),
+        ("count", count.saturating_sub(report.white.len()).into()),
+        ("white", report.white.len().into()),
+        ("unknown", unknown.into()),
+    ];
+    console.say(if count == 0 { "print-fill-whole" } else { "print-fill-lacks" }, &numbers);
+    if !report.white.is_empty() {
+        console.say("print-fill-white", &numbers);
+    }
+    if unknown > 0 {
+        console.say("print-fill-unknown", &numbers);
+    }
+}
+
+/// What was written, and what to do with it.
+fn explain(folder: &Folder, event: &Event, made: &Fill, look: Look, console: &mut Console) {
+    let document = &made.document;
+    let file = folder.print().join(&document.name).display().to_string();
+    console.say("print-made", &[("folder", file.as_str().into())]);
+    let counts = [
+        ("name", document.name.as_str().into()),
+        ("pages", document.pages.into()),
+        ("sheets", document.sheets.into()),
+    ];
+    let line = console.words().say("print-made-one-sided", &counts);
+    console.line(&format!("  {line}"));
+    let papers: usize = made.papers.iter().map(|(_, labels)| labels.len()).sum();
+    choose_paper(&event.settings, &[], console);
+    if document.pages > 0 && made.drawn > 0 {
+        let id = if look == Look::Colored { "print-fill-hang" } else { "print-fill-colour" };
+        console.say(id, &[("count", made.drawn.into())]);
+    }
+    if papers > 0 {
+        console.say("print-fill-papers", &[("count", papers.into())]);
+        for (pencil, labels) in &made.papers {
+            let name = event.facts.pencils[*pencil].name.as_str();
+            let said = [
+                ("count", labels.len().into()),
+                ("colour", name.into()),
+                ("labels", labels.join(", ").into()),
+            ];
+            let line = console.words().say("fill-paper-row", &said);
+            console.line(&format!("  {line}"));
+        }
+    }
+    console.say("print-fill-kept", &[]);
+}

@@ -1,0 +1,203 @@
+//! `fill.pdf`: squares for the gaps that are left at the end, each with its own code, to be up in minutes.
+//!
+//! ```text
+//!   ┌───────────────────────┐      to color: the piece's areas in soft outline, each with its color's name;
+//!   │      sky              │      what is too small for a name is already softly colored
+//!   │    ╭──────╮   light   │      to hang: the piece in soft colors, as it is
+//!   │   ╱ green ╲   blue    │
+//!   │──╯         ╰──────────│      of one color all over: to be cut from paper of that color; its code is printed
+//!   │ kept for …    D7  ▓▓  │      apart and glued on
+//!   │                   ▓▓  │
+//!   └───────────────────────┘      and each one says for whom its spot is kept
+//! ```
+//!
+//! It belongs to no kit and changes no manifest: a square here has the code that the kit's has, in the same place, so that a check reads
+//! it as that square.
+
+mod areas;
+mod papers;
+
+use serde::Serialize;
+
+use self::areas::{Drawing, drawing};
+use super::layout::{Area, Layout};
+use super::marks::{Box, Code, quiet_zone};
+use super::page::{Heading, Page, Sheets, Sides, listed};
+use super::squares::{LabelPlace, code, division, label_place, named, part_words};
+use super::typeset::width_mm;
+use super::{Document, PrintError, Sources};
+use crate::picture::{FewColours, Outlines};
+use crate::plan::PrintedSquare;
+
+/// How fillers look.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub enum Look {
+    /// Outlines to color.
+    Outlined,
+    /// Softly colored.
+    Colored,
+}
+
+/// What is printed for gaps, and what is not: papers that are cut.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Fill {
+    /// The pages.
+    pub document: Document,
+    /// How many squares are drawn on its pages.
+    pub drawn: usize,
+    /// Squares of one color all over: the number of the pencil, and the labels.
+    pub papers: Vec<(usize, Vec<String>)>,
+}
+
+/// Letters that say for whom a spot is kept, in points, and white around them, in mm.
+const KEPT_POINTS: f64 = 7.0;
+const KEPT_CLEAR_MM: f64 = 1.0;
+/// How far that line is below the label's middle, in mm.
+const KEPT_BELOW_MM: f64 = 3.4;
+/// How high the white behind label and line is, in mm.
+const KEPT_HEIGHT_MM: f64 = 7.4;
+/// Letters of the note above these codes, in points.
+const NOTE_POINTS: f64 = 11.0;
+
+/// What all items share.
+#[derive(Serialize)]
+struct Shared {
+    quiet: Box,
+    label: LabelPlace,
+    kept: Kept,
+    kept_points: f64,
+    note_points: f64,
+}
+
+/// The white behind the label and the line that says for whom a spot is kept, and where that line stands.
+#[derive(Copy, Clone, Serialize)]
+struct Kept {
+    white: Box,
+    x: f64,
+    y: f64,
+    ends: bool,
+}
+
+#[derive(Serialize)]
+#[serde(tag = "kind", rename_all = "lowercase")]
+enum Item {
+    /// A square, or the part of one that begins at `from`.
+    Square {
+        area: Box,
+        from: [f64; 2],
+        label: String,
+        part_words: String,
+        kept: String,
+        code: Code,
+        drawing: usize,
+    },
+    /// What to cut and glue.
+    Note { area: Box, text: String, rows: Vec<String> },
+    /// A code to glue on a paper.
+    Paper { area: Box, cut: Box, code: Code, label: String, label_x: f64, colour: String, name: String },
+}
+
+/// Everything that items refer to.
+#[derive(Serialize)]
+struct All {
+    #[serde(flatten)]
+    shared: Shared,
+    drawings: Vec<Drawing>,
+}
+
+/// Typesets fillers for cells of the wall, by their place in the grid, in the order in which they are given.
+///
+/// # Errors
+/// [`PrintError::TooLarge`] where squares or codes fit the paper in no way, and [`PrintError::Typeset`].
+pub fn fill(sources: &Sources, few: &FewColours, cells: &[usize], look: Look) -> Result<Fill, PrintError> {
+    let is_plain = |cell: &usize| sources.facts.pieces[*cell].pencils.len() < 2;
+    let (plain, drawn): (Vec<usize>, Vec<usize>) = cells.iter().copied().partition(is_plain);
+    let outlines = Outlines::of(few);
+    let shared = shared(sources);
+    let blocked = [shared.quiet, shared.kept.white];
+    let pictures = drawn.iter().map(|cell| drawing(sources, few, &outlines, *cell, look, &blocked)).collect();
+    let mut pages = squares(sources, &drawn)?;
+    let mut papers: Vec<(usize, Vec<&PrintedSquare>)> = Vec::new();
+    for cell in plain {
+        let pencil = sources.facts.pieces[cell].pencils.first().copied().unwrap_or(0);
+        let square = &sources.printed.squares[cell];
+        match papers.iter_mut().find(|(own, _)| *own == pencil) {
+            Some((_, squares)) => squares.push(square),
+            None => papers.push((pencil, vec![square])),
+        }
+    }
+    pages.extend(papers::codes(sources, &papers)?);
+    let count = pages.len();
+    let heading = Heading::new(sources, NAME, Some(count), Sides::One);
+    let numbered = pages.into_iter().enumerate().map(|(number, (layout, about, items))| {
+        let strip = heading.strip(&layout, number + 1, false);
+        Page { strip, about, back: false, items }
+    });
+    let pages = numbered.collect();
+    let shared = All { shared, drawings: pictures };
+    let document =
+        Sheets { name: NAME, shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)?;
+    let labels = |squares: &[&PrintedSquare]| squares.iter().map(|square| square.label.clone()).collect();
+    let papers = papers.iter().map(|(pencil, squares)| (*pencil, labels(squares))).collect();
+    Ok(Fill { document, drawn: drawn.len(), papers })
+}
+
+/// The document's name.
+pub(super) const NAME: &str = "fill";
+
+/// A page: where its strip lies, what is on it in a sentence, its items.
+type Laid = (Layout, String, Vec<Item>);
+
+/// Squares of several colors.
+fn squares(sources: &Sources, cells: &[usize]) -> Result<Vec<Laid>, PrintError> {
+    let Sources { settings, printed, words, .. } = *sources;
+    if cells.is_empty() {
+        return Ok(Vec::new());
+    }
+    let division = division(&settings.print, printed)?;
+    let parts = division.parts();
+    let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
+    let items: Vec<(usize, usize, usize)> = (cells.iter().enumerate())
+        .flat_map(|(number, cell)| (0..parts.len()).map(move |part| (number, *cell, part)))
+        .collect();
+    let page = |on_page: &[(usize, usize, usize)]| {
+        let item = |((number, cell, part), spot): (&(usize, usize, usize), &Area)| {
+            let square = &printed.squares[*cell];
+            Item::Square {
+                area: (*spot).into(),
+                from: [parts[*part].x, parts[*part].y],
+                label: square.label.clone(),
+                part_words: part_words(*part, parts.len(), words),
+                kept: words.say("fill-kept", &[("label", square.label.as_str().into())]),
+                code: code(square, printed, &quiet),
+                drawing: *number,
+            }
+        };
+        let names: Vec<String> = on_page
+            .iter()
+            .map(|(_, cell, part)| named(&printed.squares[*cell], *part, parts.len(), words))
+            .collect();
+        let labels = listed(names.iter().map(String::as_str));
+        let about = words.say("print-about-fill", &[("labels", labels.into())]);
+        (division.layout.clone(), about, on_page.iter().zip(&division.layout.spots).map(item).collect())
+    };
+    Ok(items.chunks(division.layout.spots.len()).map(page).collect())
+}
+
+/// What all squares share.
+fn shared(sources: &Sources) -> Shared {
+    let printed = sources.printed;
+    let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
+    let label = label_place(printed.grid.square_mm, &quiet);
+    let longest = |text: String, points: f64, bold: bool| width_mm(&text, points, bold);
+    let width = printed.squares.iter().map(|square| {
+        let kept = sources.words.say("fill-kept", &[("label", square.label.as_str().into())]);
+        longest(kept, KEPT_POINTS, false).max(longest(square.label.clone(), 8.0, true))
+    });
+    let width = width.fold(0.0, f64::max) + KEPT_CLEAR_MM;
+    let x = if label.ends { label.x - width } else { label.x };
+    let white = Box { x, y: label.y - KEPT_HEIGHT_MM / 2.0, width, height: KEPT_HEIGHT_MM };
+    let kept = Kept { white, x: label.x, y: label.y + KEPT_BELOW_MM / 2.0, ends: label.ends };
+    let label = LabelPlace { y: label.y - KEPT_BELOW_MM / 2.0, ..label };
+    Shared { quiet, label, kept, kept_points: KEPT_POINTS, note_points: NOTE_POINTS }
+}
