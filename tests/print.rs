@@ -477,3 +477,47 @@ fn fillers_are_printed_for_named_spots_and_refused_for_others() {
     assert_eq!(code, 2);
     assert!(err.contains("Print the whole kit again"), "{err}");
 }
+
+#[test]
+fn a_wall_is_shared_out_among_groups_and_each_is_told_how_far_it_is() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = common::evening::event(place.path(), "G2P");
+    let at = folder.to_str().unwrap();
+    let (code, _, err) = common::everysquare(&["groups", at]);
+    assert_eq!(code, 2);
+    assert!(err.contains("isn’t shared out yet"), "{err}");
+    for spread in [&[][..], &["--spread", "blocks"]] {
+        let (code, out, err) =
+            common::everysquare(&[&["groups", at, "3A 12, 3B 9; club 4"], spread].concat());
+        assert_eq!((code, err.as_str()), (0, ""));
+        assert!(out.contains("groups.pdf: 6 pages on 6 sheets"), "{out}");
+    }
+    let before = std::fs::read(folder.join("print/groups.pdf")).unwrap();
+    assert_eq!(common::everysquare(&["print", at, "groups"]).0, 0);
+    assert_eq!(std::fs::read(folder.join("print/groups.pdf")).unwrap(), before);
+    let (code, out, _) = common::everysquare(&["groups", at]);
+    assert_eq!(code, 2);
+    assert!(out.contains("no check of this wall yet"), "{out}");
+
+    let photo = common::evening::photo(&folder, "5", &["--missing", "3", "--swaps", "0", "--turns", "0"]);
+    let (_, out, _) = common::everysquare(&["check", at, &photo]);
+    let told: Vec<&str> = out.lines().filter(|line| line.contains(" up")).collect();
+    assert_eq!(told.len(), 3, "a line for each group: {out}");
+    let missing = told.iter().filter_map(|line| line.split_once("Still to come: ")).map(|(_, labels)| labels);
+    assert_eq!(missing.flat_map(|labels| labels.split(", ")).count(), 3, "{out}");
+    for (typed, said) in [
+        ("3A 12, 3B", "can’t read “3B” as a group"),
+        ("3A 0", "can’t read “3A 0”"),
+        ("3A 2, 3a 3", "two groups are called “3a”"),
+        (",", "name at least one group"),
+        (&(0..21).map(|i| format!("g{i} 2,")).collect::<String>(), "21 groups are too many"),
+    ] {
+        let (code, _, err) = common::everysquare(&["groups", at, typed]);
+        assert_eq!(code, 2);
+        assert!(err.contains(said), "{err}");
+    }
+    std::fs::write(folder.join("groups.json"), "{").unwrap();
+    let (code, _, err) = common::everysquare(&["groups", at]);
+    assert_eq!(code, 2);
+    assert!(err.contains("groups.json doesn’t match this wall"), "{err}");
+}

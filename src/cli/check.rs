@@ -4,13 +4,13 @@ use std::path::PathBuf;
 
 use super::event::Event;
 use super::photos::{Covering, Seen, each, look};
-use super::{CliError, Console, Outcome, progress};
+use super::{CliError, Console, Outcome, groups, progress};
 use crate::check::{Check, Drawn, FRONTAL, Noticed};
 use crate::display::{Cover, Covered, Straightening};
 use crate::judge;
 use crate::photo::Photo;
-use crate::plan::Folder;
 use crate::plan::crowd::Outlook;
+use crate::plan::{Folder, Printed};
 use crate::read::{self, Camera};
 use crate::report::{Occasion, terminal};
 use crate::words::Words;
@@ -61,6 +61,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let drawn = pictures(&check, &paths, (only, &covers), console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
     tell(&check, &refused, console);
+    by_group(&folder, &check, &printed, console);
     if let Some(told) = forecast(&folder, &check, console.words()) {
         console.tell(told);
     }
@@ -77,6 +78,14 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         judge::Outcome::Fix => Outcome::ToFix,
         judge::Outcome::CannotTell => Outcome::Unclear,
     })
+}
+
+/// How far each group is, where the wall is shared out. A damaged file takes nothing else away.
+fn by_group(folder: &Folder, check: &Check, printed: &Printed, console: &mut Console) {
+    let Ok(Some(shared)) = groups::kept(folder, &printed.grid) else { return };
+    for line in groups::told(&check.report, &shared, &printed.grid, console.words()) {
+        console.tell(line);
+    }
 }
 
 /// What to expect at the end, where the event is on and it is known when it began. A picture that cannot be opened takes nothing else away.

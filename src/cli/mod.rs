@@ -16,6 +16,7 @@ mod crowd;
 mod display;
 mod error;
 mod event;
+mod groups;
 mod help;
 mod language;
 mod mistyped;
@@ -87,6 +88,7 @@ enum Command {
     New(new::Args),
     Plan(plan::Args),
     Print(print::Args),
+    Groups(groups::Args),
     Rehearse(rehearse::Args),
     Check(check::Args),
     Display(display::Args),
@@ -100,6 +102,7 @@ impl Command {
             Self::Tour(_) | Self::New(_) => None,
             Self::Plan(args) => Some(&args.folder),
             Self::Print(args) => Some(&args.folder),
+            Self::Groups(args) => Some(&args.folder),
             Self::Rehearse(args) => Some(&args.folder),
             Self::Check(args) => Some(&args.folder),
             Self::Display(args) => Some(&args.folder),
@@ -130,6 +133,7 @@ impl Command {
             Self::New(args) => new::run(args, console),
             Self::Plan(args) => plan::run(args, console),
             Self::Print(args) => print::run(args, console),
+            Self::Groups(args) => groups::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
             Self::Check(args) => check::run(args, console),
             Self::Display(args) => display::run(args, console),

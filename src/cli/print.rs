@@ -7,7 +7,7 @@ use std::path::PathBuf;
 use super::event::Event;
 use super::plan::plan_json;
 use super::progress::bar;
-use super::{CliError, Console, Outcome};
+use super::{CliError, Console, Outcome, groups};
 use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Settings};
 use crate::print::{Kit, ON_REQUEST, Sources, known, names, part_of_kit, templates};
@@ -38,7 +38,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     known(&args.documents)?;
     let (on_request, documents): (Vec<String>, Vec<String>) =
         args.documents.iter().cloned().partition(|name| ON_REQUEST.contains(&name.as_str()));
-    if on_request.is_empty() && (args.soft || args.only.is_some()) {
+    let fills = on_request.iter().any(|name| name == "fill");
+    if !fills && (args.soft || args.only.is_some()) {
         return Err(CliError::new(Sentence::new("error-print-only-fill")));
     }
     let folder = Folder::at(&args.folder);
@@ -46,7 +47,10 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     if !documents.is_empty() || on_request.is_empty() {
         kit(args, &documents, &folder, &event, console)?;
     }
-    if !on_request.is_empty() {
+    if on_request.iter().any(|name| name == "groups") {
+        groups::print(&folder, &event, console)?;
+    }
+    if fills {
         fill::run(args, &folder, &event, console)?;
     }
     Ok(Outcome::Right)
@@ -180,7 +184,7 @@ fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Consol
 }
 
 /// Says what to choose in the printer's dialogue for documents of which some are two-sided.
-fn choose_paper(settings: &Settings, two_sided: &[&str], console: &mut Console) {
+pub(super) fn choose_paper(settings: &Settings, two_sided: &[&str], console: &mut Console) {
     let choose = match (two_sided.is_empty(), settings.print.flip) {
         (false, Flip::LongEdge) => "print-choose-long-edge",
         (false, Flip::ShortEdge) => "print-choose-short-edge",

@@ -42,6 +42,7 @@ pub mod clock;
 pub mod code;
 pub mod crowd;
 pub mod folder;
+pub mod groups;
 pub mod lengths;
 pub mod level;
 pub mod manifest;

@@ -27,6 +27,10 @@ pub(super) enum Block {
     Table { heads: Vec<String>, widths: Vec<f64>, rows: Vec<Vec<String>> },
     /// A drawing that the template makes, with what it shows in words.
     Drawing { about: String },
+    /// The same with room to write in by hand.
+    Form { heads: Vec<String>, widths: Vec<f64>, rows: Vec<Vec<String>> },
+    /// A small wall: how many columns, and row by row from the top each spot's label and whether it is marked.
+    Wall { about: String, columns: usize, spots: Vec<(String, bool)> },
 }
 
 /// What fills the gaps of a sentence.

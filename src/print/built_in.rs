@@ -1,7 +1,7 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 23] = [
+const BUILT_IN: [(&str, &str); 24] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
@@ -9,6 +9,7 @@ const BUILT_IN: [(&str, &str); 23] = [
     ("drawings", include_str!("templates/drawings.typ")),
     ("exhibits", include_str!("templates/exhibits.typ")),
     ("fill", include_str!("templates/fill.typ")),
+    ("groups", include_str!("templates/groups.typ")),
     ("guide", include_str!("templates/guide.typ")),
     ("helpers", include_str!("templates/helpers.typ")),
     ("checklist", include_str!("templates/checklist.typ")),

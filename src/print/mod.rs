@@ -54,6 +54,7 @@ mod cut_out;
 mod cuts;
 mod edge_cards;
 pub mod fill;
+pub mod groups;
 mod guide;
 mod helpers;
 mod hints;
@@ -114,7 +115,7 @@ const DOCUMENTS: &[(&str, Make)] = &[
 ];
 
 /// Documents that no kit has, which are printed when they are asked for.
-pub const ON_REQUEST: [&str; 1] = [fill::NAME];
+pub const ON_REQUEST: [&str; 2] = [fill::NAME, groups::NAME];
 
 /// The names of all documents: those of their files without `.pdf`.
 pub fn names() -> impl Iterator<Item = &'static str> {

@@ -52,6 +52,7 @@ print-choose-long-edge = In the print dialogue, choose { $paper } paper and “A
 print-choose-short-edge = In the print dialogue, choose { $paper } paper and “Actual size” or 100%. For { $documents }, choose two-sided, flip on short edge.
 print-codes-changed = The codes or sizes have changed since you last printed this kit. Squares from that print won’t be recognised, so don’t use them.
 print-next = Next: cut along the lines and practise with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
+groups-absent-3 = Tell the organiser which labels are still to come.
 checklist-intro = Tick a box when a piece goes out, and when its square is up on the wall: { $pieces ->
     [one] 1 piece.
    *[other] { $pieces } pieces in all.

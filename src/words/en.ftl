@@ -671,6 +671,71 @@ error-print-unknown = we don’t know a document “{ $read }”. The documents 
 error-print-unknown-near = we don’t know a document “{ $read }”. Do you mean { $near }? The documents are { $known }
 error-print-typeset = a page couldn’t be laid out ({ $said }). This is a bug in the program; please report it
 
+## groups
+
+help-groups = Share the wall out among classes or other groups, and see how far each one is
+help-groups-folder = The event folder
+help-groups-groups = The groups and how many people draw in each, such as "3A 26, 3B 24, club 12" (default: tell how far they are)
+help-groups-spread = How the pieces of a group lie: scattered (all over the wall, so the secret lasts) or blocks (side by side, so each group sees its own part grow) (default: scattered)
+help-value-groups = GROUPS
+groups-number = No.
+groups-name = Group
+groups-people = people
+groups-pieces = pieces
+groups-minutes = minutes each
+groups-next = Next: fill an envelope for each group. Later, “everysquare groups { $folder }” tells how far each one is.
+groups-no-check = There’s no check of this wall yet, so we can’t tell how far the groups are. Photograph the wall and type: everysquare check { $folder } PHOTO
+groups-as-of = As of your newest check ({ $when }):
+groups-all-up = { $name }: { $up } of { $pieces } up.
+groups-to-come = { $name }: { $up } of { $pieces } up. Still to come: { $labels }
+
+print-groups = Groups
+groups-envelope = { $name }
+groups-share = { $pieces ->
+    [one] 1 piece
+   *[other] { $pieces } pieces
+} for { $people ->
+    [one] 1 person.
+   *[other] { $people } people.
+} { $share ->
+    [shared] Up to { $each } people draw one square together.
+    [same] { $each ->
+        [one] Everyone draws one.
+       *[other] Everyone draws { $each }.
+    }
+   *[more] { $each ->
+        [one] Everyone draws one, and { $more } of them draw a second one.
+       *[other] Everyone draws { $each }, and { $more } of them draw one more.
+    }
+}
+groups-level = Level
+groups-count = How many
+groups-labels = Pieces and squares, in the order to hand them out
+groups-pencils = Pencils: { $pencils }
+groups-where = Where they hang
+groups-where-about = A small picture of the wall. The spots of { $name } are dark.
+groups-do = What to do
+groups-do-1 = Put these pieces and the squares with the same labels into the envelope, with this page on the front.
+groups-do-2 = Each visitor gets a piece and the square with the same label, and draws the piece larger.
+groups-do-3 = Check that every square comes back, drawn. Write on the list who has which one.
+groups-do-4 = Bring the squares to the wall. Each label tells the spot.
+groups-absent = Someone is away today?
+groups-absent-1 = Keep their piece and square in the envelope. They can draw it later, here or at home.
+groups-absent-2 = Is there no later? Let someone who is quick draw a second one.
+groups-absent-3 = Tell the organizer which labels are still to come.
+groups-list = { $name }: who draws which
+groups-list-intro = This list stays in your room. Write names here and nowhere else: not on the squares, not on the wall.
+groups-label = Label
+groups-who = Who
+groups-up = up
+
+error-groups-nobody = name at least one group, such as "3A 26, 3B 24"
+error-groups-unreadable = we can’t read “{ $read }” as a group. Write its name (up to { $letters } characters) and then how many people draw, from 1 to { $most }: "3A 26, 3B 24"
+error-groups-twice = two groups are called “{ $name }”. Give each its own name
+error-groups-many = { $groups } groups are too many. This wall can be shared out among { $most } at most
+error-groups-file = groups.json doesn’t match this wall. Share it out again: everysquare groups FOLDER "3A 26, 3B 24"
+error-groups-none = the wall isn’t shared out yet. Type the groups and how many people draw in each: everysquare groups { $folder } "3A 26, 3B 24"
+
 ## checklist
 
 checklist-intro = Check a box when a piece goes out, and when its square is up on the wall: { $pieces ->

@@ -684,6 +684,71 @@ error-print-unknown = no existe el documento “{ $read }”. Los documentos son
 error-print-unknown-near = no existe el documento “{ $read }”. ¿Quiso decir { $near }? Los documentos son { $known }
 error-print-typeset = no se pudo preparar una página ({ $said }). Es una falla del programa; por favor repórtela
 
+## groups
+
+help-groups = Reparte la pared entre grupos, como clases, y dice cuánto lleva cada uno
+help-groups-folder = La carpeta del evento
+help-groups-groups = Los grupos y cuántas personas dibujan en cada uno, como "3A 26, 3B 24, club 12"; si se omite, dice cuánto llevan
+help-groups-spread = Cómo quedan las piezas de un grupo: scattered (por toda la pared, para que dure el secreto) o blocks (juntas, para que cada grupo vea crecer su parte); si se omite, scattered
+help-value-groups = GRUPOS
+groups-number = N.º
+groups-name = Grupo
+groups-people = personas
+groups-pieces = piezas
+groups-minutes = minutos por persona
+groups-next = Ahora: prepare un sobre para cada grupo. Más tarde, “everysquare groups { $folder }” dice cuánto lleva cada uno.
+groups-no-check = Todavía no se ha revisado esta pared, así que no se sabe cuánto llevan los grupos. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO
+groups-as-of = Según la última revisión ({ $when }):
+groups-all-up = { $name }: { $up } de { $pieces } en la pared.
+groups-to-come = { $name }: { $up } de { $pieces } en la pared. Faltan: { $labels }
+
+print-groups = Grupos
+groups-envelope = { $name }
+groups-share = { $pieces ->
+    [one] 1 pieza
+   *[other] { $pieces } piezas
+} para { $people ->
+    [one] 1 persona.
+   *[other] { $people } personas.
+} { $share ->
+    [shared] Hasta { $each } personas dibujan juntas un cuadro.
+    [same] { $each ->
+        [one] Cada persona dibuja una.
+       *[other] Cada persona dibuja { $each }.
+    }
+   *[more] { $each ->
+        [one] Cada persona dibuja una, y { $more } de ellas dibujan otra más.
+       *[other] Cada persona dibuja { $each }, y { $more } de ellas dibujan una más.
+    }
+}
+groups-level = Nivel
+groups-count = Cuántas
+groups-labels = Piezas y cuadros, en el orden de entrega
+groups-pencils = Lápices: { $pencils }
+groups-where = Dónde van
+groups-where-about = La pared en pequeño. Los lugares de { $name } están oscuros.
+groups-do = Qué hacer
+groups-do-1 = Ponga en el sobre estas piezas y los cuadros con las mismas etiquetas, con esta página por fuera.
+groups-do-2 = Cada visitante recibe una pieza y el cuadro con la misma etiqueta, y dibuja la pieza más grande.
+groups-do-3 = Revise que cada cuadro regrese dibujado. Anote en la lista quién tiene cuál.
+groups-do-4 = Lleve los cuadros a la pared. La etiqueta dice el lugar.
+groups-absent = ¿Alguien falta hoy?
+groups-absent-1 = Guarde su pieza y su cuadro en el sobre. Puede dibujarlo después, aquí o en casa.
+groups-absent-2 = ¿No habrá un después? Alguien que termine pronto puede dibujar otro.
+groups-absent-3 = Diga a quien organiza cuáles etiquetas faltan.
+groups-list = { $name }: quién dibuja cuál
+groups-list-intro = Esta lista se queda en su salón. Anote los nombres solo aquí: no en los cuadros ni en la pared.
+groups-label = Etiqueta
+groups-who = Quién
+groups-up = colgado
+
+error-groups-nobody = indique al menos un grupo, como "3A 26, 3B 24"
+error-groups-unreadable = no se puede leer “{ $read }” como grupo. Escriba su nombre (hasta { $letters } caracteres) y después cuántas personas dibujan, de 1 a { $most }: "3A 26, 3B 24"
+error-groups-twice = hay dos grupos que se llaman “{ $name }”. Dé a cada uno su propio nombre
+error-groups-many = { $groups } grupos son demasiados. Esta pared se puede repartir entre { $most } como máximo
+error-groups-file = groups.json no corresponde a esta pared. Repártala de nuevo: everysquare groups CARPETA "3A 26, 3B 24"
+error-groups-none = la pared todavía no está repartida. Escriba los grupos y cuántas personas dibujan en cada uno: everysquare groups { $folder } "3A 26, 3B 24"
+
 ## checklist
 
 checklist-intro = Marque una casilla al entregar una pieza y otra al colgar su cuadro en la pared: { $pieces ->

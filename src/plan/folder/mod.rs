@@ -4,6 +4,7 @@
 //! open-evening/
 //!   event.toml             what the organiser decides
 //!   picture.png            the picture, or another name that event.toml gives
+//!   groups.json            which group draws which squares, where they were shared out
 //!   print/                 the kit: squares.pdf, edge-cards.pdf, pieces.pdf, and manifest.json: what was printed
 //!   checks/<time>/         one folder a check
 //!   display/<time>/        the comparison prints, one folder each time they are made
@@ -39,6 +40,8 @@ const MOST_MANIFEST: u64 = 64 << 20;
 const MOST_PICTURE: u64 = 1 << 30;
 /// Bytes of a check's file; a wall's picture has half a megabyte, a report of 3,000 squares less than one.
 const MOST_OF_CHECK: u64 = 64 << 20;
+/// Bytes of a groups.json: a hundred for each square of the largest wall.
+const MOST_GROUPS: u64 = 1 << 20;
 /// Bytes of a kept link; it has about a hundred.
 const MOST_LINK: u64 = 1 << 12;
 /// Bytes of what helpers have ticked and handed out: a hundred for each square of the largest wall.
@@ -109,6 +112,18 @@ impl Folder {
     #[must_use]
     pub fn cards_pdf(&self) -> PathBuf {
         self.print().join("edge-cards.pdf")
+    }
+
+    /// `groups.json`, which group has which squares.
+    #[must_use]
+    pub fn groups_json(&self) -> PathBuf {
+        self.root.join("groups.json")
+    }
+
+    /// The text of `groups.json`; `None` where there is none, or none that can be read.
+    #[must_use]
+    pub fn groups_text(&self) -> Option<String> {
+        String::from_utf8(whole::read(&self.groups_json(), MOST_GROUPS).ok()?).ok()
     }
 
     /// `checks`, one folder a check.
