@@ -521,3 +521,22 @@ fn a_wall_is_shared_out_among_groups_and_each_is_told_how_far_it_is() {
     assert_eq!(code, 2);
     assert!(err.contains("groups.json doesn’t match this wall"), "{err}");
 }
+
+#[test]
+fn a_lesson_has_four_pages_on_every_paper_in_every_language() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = common::evening::event(place.path(), "L2N");
+    let at = folder.to_str().unwrap();
+    let toml = std::fs::read_to_string(folder.join("event.toml")).unwrap();
+    for paper in ["letter", "tabloid", "a4", "a3"] {
+        for language in ["en", "en-GB", "es"] {
+            let changed = toml
+                .replace("paper = \"letter\"", &format!("paper = \"{paper}\""))
+                .replace("language = \"en\"", &format!("language = \"{language}\""));
+            std::fs::write(folder.join("event.toml"), changed).unwrap();
+            let (code, out, err) = common::everysquare(&["print", at, "lesson"]);
+            assert_eq!((code, err.as_str()), (0, ""), "{paper} {language}");
+            assert!(out.contains("4 pages on 4 sheets") || out.contains("4 páginas en 4 hojas"), "{out}");
+        }
+    }
+}

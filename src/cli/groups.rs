@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use super::event::Event;
 use super::mistyped::Refused;
 use super::newest::newest;
-use super::print::choose_paper;
+use super::print::write_one;
 use super::{CliError, Console, Outcome};
 use crate::plan::groups::{Group, Groups, GroupsError, Spread, divide, read};
 use crate::plan::settings::Choice;
@@ -71,18 +71,7 @@ pub(super) fn print(folder: &Folder, event: &Event, console: &mut Console) -> Re
         CliError::new(Sentence::new("error-groups-none").with("folder", as_typed(folder.root())))
     })?;
     let document = typeset(&event.sources(console.words()), &shared)?;
-    let file = folder.print().join(&document.name);
-    Folder::write_whole(&file, &document.bytes)?;
-    console.say("print-made", &[("folder", file.display().to_string().into())]);
-    let counts = [
-        ("name", document.name.as_str().into()),
-        ("pages", document.pages.into()),
-        ("sheets", document.sheets.into()),
-    ];
-    let line = console.words().say("print-made-one-sided", &counts);
-    console.line(&format!("  {line}"));
-    choose_paper(&event.settings, &[], console);
-    Ok(())
+    write_one(folder, &event.settings, &document, console)
 }
 
 /// Who has how much.

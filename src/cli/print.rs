@@ -10,7 +10,8 @@ use super::progress::bar;
 use super::{CliError, Console, Outcome, groups};
 use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Settings};
-use crate::print::{Kit, ON_REQUEST, Sources, known, names, part_of_kit, templates};
+use crate::print::lesson::lesson;
+use crate::print::{Document, Kit, ON_REQUEST, Sources, known, names, part_of_kit, templates};
 use crate::words::{Sentence, as_typed, whole};
 
 /// What is typed after `everysquare print`.
@@ -47,8 +48,13 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     if !documents.is_empty() || on_request.is_empty() {
         kit(args, &documents, &folder, &event, console)?;
     }
-    if on_request.iter().any(|name| name == "groups") {
+    let asks_for = |name: &str| on_request.iter().any(|own| own == name);
+    if asks_for("groups") {
         groups::print(&folder, &event, console)?;
+    }
+    if asks_for("lesson") {
+        let document = lesson(&event.sources(console.words()))?;
+        write_one(&folder, &event.settings, &document, console)?;
     }
     if fills {
         fill::run(args, &folder, &event, console)?;
@@ -158,16 +164,7 @@ fn same_codes(before: &Manifest, now: &Manifest) -> bool {
 /// Says what was written, what to choose in the printer's dialogue, and how to see that it came out right.
 fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Console) {
     console.say("print-made", &[("folder", folder.print().display().to_string().into())]);
-    for document in &kit.documents {
-        let id = if document.two_sided { "print-made-two-sided" } else { "print-made-one-sided" };
-        let counts = [
-            ("name", document.name.as_str().into()),
-            ("pages", document.pages.into()),
-            ("sheets", document.sheets.into()),
-        ];
-        let line = console.words().say(id, &counts);
-        console.line(&format!("  {line}"));
-    }
+    kit.documents.iter().for_each(|document| say_document(document, console));
     if !kit.cuts.is_empty() {
         let cuts = console.words().say("print-made-cuts", &[("sheets", kit.cuts.len().into())]);
         console.line(&format!("  {cuts}"));
@@ -183,8 +180,35 @@ fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Consol
     choose_paper(settings, &two_sided, console);
 }
 
+/// Writes a document that no kit has, and says so.
+pub(super) fn write_one(
+    folder: &Folder,
+    settings: &Settings,
+    document: &Document,
+    console: &mut Console,
+) -> Result<(), CliError> {
+    let file = folder.print().join(&document.name);
+    Folder::write_whole(&file, &document.bytes)?;
+    console.say("print-made", &[("folder", file.display().to_string().into())]);
+    say_document(document, console);
+    choose_paper(settings, &[], console);
+    Ok(())
+}
+
+/// A document's name, its pages and sheets.
+fn say_document(document: &Document, console: &mut Console) {
+    let id = if document.two_sided { "print-made-two-sided" } else { "print-made-one-sided" };
+    let counts = [
+        ("name", document.name.as_str().into()),
+        ("pages", document.pages.into()),
+        ("sheets", document.sheets.into()),
+    ];
+    let line = console.words().say(id, &counts);
+    console.line(&format!("  {line}"));
+}
+
 /// Says what to choose in the printer's dialogue for documents of which some are two-sided.
-pub(super) fn choose_paper(settings: &Settings, two_sided: &[&str], console: &mut Console) {
+fn choose_paper(settings: &Settings, two_sided: &[&str], console: &mut Console) {
     let choose = match (two_sided.is_empty(), settings.print.flip) {
         (false, Flip::LongEdge) => "print-choose-long-edge",
         (false, Flip::ShortEdge) => "print-choose-short-edge",

@@ -17,6 +17,8 @@ use crate::words::Words;
 /// Parts of an inch that tape measures show and people find again.
 const PARTS_OF_AN_INCH: usize = 8;
 const INCHES_PER_FOOT: usize = 12;
+/// Part of an eighth of an inch that is the last bits of a conversion.
+const ROUNDING: f64 = 1e-6;
 /// A square foot in square metres, exactly (0.3048²).
 const SQUARE_METRES_A_SQUARE_FOOT: f64 = 0.092_903_04;
 
@@ -62,6 +64,17 @@ pub fn one(mm: f64, units: Units, words: &Words) -> String {
         Units::Inch => feet(mm, words),
         Units::Mm => metric(mm, words),
     }
+}
+
+/// A length to calculate with: whole inches and eighths where it is so exactly and people read inches, else millimetres to a tenth.
+#[must_use]
+pub fn exact(mm: f64, units: Units, words: &Words) -> String {
+    let eighths = mm / MM_PER_INCH * float(PARTS_OF_AN_INCH);
+    if units == Units::Inch && (eighths - eighths.round()).abs() < ROUNDING {
+        return words.say("length-in", &[("length", inches(mm).into())]);
+    }
+    let said = format!("{mm:.1}");
+    words.say("length-mm", &[("length", said.trim_end_matches('0').trim_end_matches('.').into())])
 }
 
 /// Metres from one metre on, with three digits behind the point as a tape measure has them; else millimetres.
@@ -127,6 +140,10 @@ mod tests {
         assert_eq!(metric(1270.0), "1.27 m");
         assert_eq!(metric(999.0), "999 mm");
         assert_eq!(metric(999.9), "1 m");
+        assert_eq!(exact(508.0, Units::Inch, &words), "20 in");
+        assert_eq!(exact(9.525, Units::Inch, &words), "3/8 in");
+        assert_eq!(exact(10.16, Units::Inch, &words), "10.2 mm");
+        assert_eq!(exact(50.0, Units::Mm, &words), "50 mm");
         assert_eq!((inches(12.7), inches(635.0), inches(6.35)), ("1/2".into(), "25".into(), "1/4".into()));
     }
 }

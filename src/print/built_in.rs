@@ -1,7 +1,7 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 24] = [
+const BUILT_IN: [(&str, &str); 25] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
@@ -13,6 +13,7 @@ const BUILT_IN: [(&str, &str); 24] = [
     ("guide", include_str!("templates/guide.typ")),
     ("helpers", include_str!("templates/helpers.typ")),
     ("checklist", include_str!("templates/checklist.typ")),
+    ("lesson", include_str!("templates/lesson.typ")),
     ("levels", include_str!("templates/levels.typ")),
     ("making-of", include_str!("templates/making-of.typ")),
     ("math-page", include_str!("templates/math-page.typ")),

@@ -60,6 +60,7 @@ mod helpers;
 mod hints;
 pub mod layout;
 mod lengths;
+pub mod lesson;
 mod levels;
 mod manifest;
 pub mod marks;
@@ -115,7 +116,7 @@ const DOCUMENTS: &[(&str, Make)] = &[
 ];
 
 /// Documents that no kit has, which are printed when they are asked for.
-pub const ON_REQUEST: [&str; 2] = [fill::NAME, groups::NAME];
+pub const ON_REQUEST: [&str; 3] = [fill::NAME, groups::NAME, lesson::NAME];
 
 /// The names of all documents: those of their files without `.pdf`.
 pub fn names() -> impl Iterator<Item = &'static str> {

@@ -136,7 +136,7 @@ pub(super) const MM_PER_FOOT: f64 = 12.0 * MM_PER_INCH;
 const SLACK: f64 = 1e-6;
 
 /// A number of parts of one as a decimal number without zeros behind: 127 hundredths are `1.27`, 130 are `1.3`.
-fn decimals(count: usize, of: usize) -> String {
+pub(super) fn decimals(count: usize, of: usize) -> String {
     (float(count) / float(of)).to_string()
 }
 

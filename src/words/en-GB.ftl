@@ -53,6 +53,12 @@ print-choose-short-edge = In the print dialogue, choose { $paper } paper and “
 print-codes-changed = The codes or sizes have changed since you last printed this kit. Squares from that print won’t be recognised, so don’t use them.
 print-next = Next: cut along the lines and practise with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
 groups-absent-3 = Tell the organiser which labels are still to come.
+lesson-one-2 = Show the grid method on the board: tick marks, then lines between them, then colour.
+lesson-two-second-2 = Colour. Whoever is done draws a second piece.
+lesson-while-3 = “Which colour fills most of your piece? Does it fill most of your square?”
+lesson-support-pieces = one colour and easy: { $support }
+lesson-support-do = Fold the square in half twice: the folds make four parts. Fold a paper copy of the piece the same way. Redraw part by part. “everysquare print FOLDER fill --only { $label }” prints a square with outlines to colour.
+lesson-core-do = Marks on the edge first, then the lines between them. Compare with a neighbour’s square: do the lines meet?
 checklist-intro = Tick a box when a piece goes out, and when its square is up on the wall: { $pieces ->
     [one] 1 piece.
    *[other] { $pieces } pieces in all.

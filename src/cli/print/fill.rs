@@ -3,7 +3,7 @@
 use super::super::event::Event;
 use super::super::newest::{Newest, newest};
 use super::super::{CliError, Console};
-use super::{Args, choose_paper};
+use super::{Args, write_one};
 use crate::judge::State;
 use crate::plan::{Folder, Grid, Settings};
 use crate::print::fill::{Fill, Look, fill};
@@ -53,8 +53,8 @@ pub(super) fn run(
     let look = if args.soft { Look::Colored } else { Look::Outlined };
     let sources = event.sources(console.words());
     let made = fill(&sources, event.few(), &cells, look)?;
-    Folder::write_whole(&folder.print().join(&made.document.name), &made.document.bytes)?;
-    explain(folder, event, &made, look, console);
+    write_one(folder, settings, &made.document, console)?;
+    explain(event, &made, look, console);
     Ok(())
 }
 
@@ -103,21 +103,10 @@ fn tell_check(newest: &Newest, count: usize, console: &mut Console) {
     }
 }
 
-/// What was written, and what to do with it.
-fn explain(folder: &Folder, event: &Event, made: &Fill, look: Look, console: &mut Console) {
-    let document = &made.document;
-    let file = folder.print().join(&document.name).display().to_string();
-    console.say("print-made", &[("folder", file.as_str().into())]);
-    let counts = [
-        ("name", document.name.as_str().into()),
-        ("pages", document.pages.into()),
-        ("sheets", document.sheets.into()),
-    ];
-    let line = console.words().say("print-made-one-sided", &counts);
-    console.line(&format!("  {line}"));
+/// What to do with what was printed.
+fn explain(event: &Event, made: &Fill, look: Look, console: &mut Console) {
     let papers: usize = made.papers.iter().map(|(_, labels)| labels.len()).sum();
-    choose_paper(&event.settings, &[], console);
-    if document.pages > 0 && made.drawn > 0 {
+    if made.drawn > 0 {
         let id = if look == Look::Colored { "print-fill-hang" } else { "print-fill-colour" };
         console.say(id, &[("count", made.drawn.into())]);
     }
