@@ -13,6 +13,7 @@ use rayon::prelude::*;
 use super::complexity::Shapes;
 use super::few::FewColours;
 use super::order::{Band, PIECE_PX, losses, order};
+use super::outlines::Outlines;
 use super::pieces::{Crop, covered};
 use crate::frame::{float, floor_index, round_index};
 use crate::plan::crowd::{PlannedPiece, Work};
@@ -61,6 +62,8 @@ pub struct PictureFacts {
     pub shape: f64,
     /// The pieces by their place in `pieces`, in the order in which they are handed out.
     pub order: Vec<usize>,
+    /// The edges between the colours.
+    pub outlines: Outlines,
 }
 
 impl PictureFacts {
@@ -87,7 +90,7 @@ impl PictureFacts {
         for (place, piece) in order.iter().enumerate() {
             pieces[*piece].band = Band::of(place, order.len());
         }
-        Self { pencils: few.pencils.clone(), pieces, shape, order }
+        Self { pencils: few.pencils.clone(), pieces, shape, order, outlines: Outlines::of(few) }
     }
 
     /// The pieces of a level, in the order in which they are handed out.

@@ -26,7 +26,7 @@ use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::squares::{LabelPlace, code, division, label_place, named, part_words};
 use super::typeset::width_mm;
 use super::{Document, PrintError, Sources};
-use crate::picture::{FewColours, Outlines};
+use crate::picture::FewColours;
 use crate::plan::PrintedSquare;
 
 /// How fillers look.
@@ -50,7 +50,7 @@ pub struct Fill {
 }
 
 /// Letters that say for whom a spot is kept, in points, and white around them, in mm.
-const KEPT_POINTS: f64 = 7.0;
+const KEPT_POINTS: f64 = 8.0;
 const KEPT_CLEAR_MM: f64 = 1.0;
 /// How far that line is below the label's middle, in mm.
 const KEPT_BELOW_MM: f64 = 3.4;
@@ -112,10 +112,10 @@ struct All {
 pub fn fill(sources: &Sources, few: &FewColours, cells: &[usize], look: Look) -> Result<Fill, PrintError> {
     let is_plain = |cell: &usize| sources.facts.pieces[*cell].pencils.len() < 2;
     let (plain, drawn): (Vec<usize>, Vec<usize>) = cells.iter().copied().partition(is_plain);
-    let outlines = Outlines::of(few);
+    let outlines = &sources.facts.outlines;
     let shared = shared(sources);
     let blocked = [shared.quiet, shared.kept.white];
-    let pictures = drawn.iter().map(|cell| drawing(sources, few, &outlines, *cell, look, &blocked)).collect();
+    let pictures = drawn.iter().map(|cell| drawing(sources, few, outlines, *cell, look, &blocked)).collect();
     let mut pages = squares(sources, &drawn)?;
     let mut papers: Vec<(usize, Vec<&PrintedSquare>)> = Vec::new();
     for cell in plain {

@@ -52,6 +52,7 @@ mod checklist;
 pub mod comparison;
 mod cut_out;
 mod cuts;
+mod drawn;
 mod edge_cards;
 pub mod fill;
 pub mod groups;

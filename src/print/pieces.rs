@@ -21,6 +21,7 @@
 use serde::Serialize;
 
 use super::cut_out::Part;
+use super::drawn::drawn;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
@@ -28,9 +29,9 @@ use super::piece_back::{Back, Backs};
 use super::typeset::Image;
 use super::{Document, Large, PrintError, Sources};
 use crate::frame::{Point, Vector, ceil_index, float};
-use crate::picture::{Picture, PieceFacts};
+use crate::picture::PieceFacts;
 use crate::plan::settings::{Flip, PrintSettings};
-use crate::plan::{Cell, Grid, Printed, PrintedSquare};
+use crate::plan::{Cell, Printed, PrintedSquare};
 
 /// White around a piece, in mm: room for tick marks and, at 8 pt, the label.
 pub const BORDER_MM: f64 = 4.0;
@@ -174,7 +175,7 @@ struct Maker<'a> {
 
 impl Maker<'_> {
     fn front(&mut self, square: &PrintedSquare, area: &Area, spot: &Area, folded: bool) -> Item {
-        let (pixels, lies) = cut(self.sources.picture, &self.sources.printed.grid, square.cell);
+        let (pixels, lies) = cut(self.sources, square.cell);
         self.pictures.push(pixels);
         let area = Box::from(*area);
         let right = area.x + area.width;
@@ -225,11 +226,15 @@ fn ticks(side: f64, letters: usize) -> Vec<Line> {
     long.into_iter().zip(short).map(choose).collect()
 }
 
-/// The pixels that a piece shows, and where they lie within the piece.
-fn cut(picture: &Picture, grid: &Grid, cell: Cell) -> (Image, Box) {
+/// What a piece shows, and where it lies within the piece: curves just there, pixels that an edge cuts beyond.
+fn cut(sources: &Sources, cell: Cell) -> (Image, Box) {
+    let (picture, grid) = (sources.picture, &sources.printed.grid);
     let crop = picture.crop(grid);
     let (corner, side) = (crop.piece_top_left(cell), crop.piece.value());
     let part = Part { left: corner.x, top: corner.y, width: side, height: side };
+    if let Some(drawn) = drawn(sources, &part) {
+        return (drawn, Box { x: 0.0, y: 0.0, width: grid.piece_mm, height: grid.piece_mm });
+    }
     let (pixels, lies) = part.cut_out(&picture.pixels, [grid.piece_mm; 2]);
     let finest = |mm: f64| u32::try_from(ceil_index(mm * FINEST_PX_PER_MM)).unwrap_or(u32::MAX);
     (Image::of(pixels, finest(lies.width), finest(lies.height)), lies)

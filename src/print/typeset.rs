@@ -70,6 +70,8 @@ pub(super) enum Image {
     Flat(RgbImage),
     /// Many colours: a JPEG file.
     Jpeg(Vec<u8>),
+    /// Curves: an SVG file.
+    Svg(Vec<u8>),
 }
 
 /// Colours up to which a picture counts as flat; box of pencils or poster, not a photo.
@@ -236,6 +238,7 @@ fn picture(image: Image) -> Value {
             (pixels.into_raw(), dict(format))
         }
         Image::Jpeg(file) => (file, Value::Str(Str::from("jpg"))),
+        Image::Svg(file) => (file, Value::Str(Str::from("svg"))),
     };
     dict(vec![("bytes", Value::Bytes(Bytes::new(bytes))), ("format", format)])
 }

@@ -95,10 +95,15 @@ def check_true_scale(tally, pdf, wall):
 
 def check_side_by_side(tally, pdf, wall, unit_mm):
     page = pdf.pages[0]
-    pictures = sorted({(round(r.width, 2), round(r.height, 2)) for r in page.images})
+    frames = [o for o in page.outlines if o.width > 30]
+    pictures = sorted({(round(r.width, 2), round(r.height, 2)) for r in frames})
+    # the original is drawn in curves, which may reach beyond and are cut; the wall is a photo
+    drawn = [shape for shape, points in page.shapes if len(points) > 4]
+    holds = lambda frame: any(frame.near(i, 0.1) for i in page.images) or any(frame.holds(*d.centre) for d in drawn)
     ratio = wall["rows"] / wall["columns"]
     tally.check("side-by-side: both as large, in the wall's shape", [
-        ("two", len(page.images) == 2),
+        ("two", len(frames) == 2 and all(map(holds, frames))),
+        ("a photo and a drawing", len(page.images) == 1 and bool(drawn)),
         ("one size", len(pictures) == 1),
         ("shape", near(pictures[0][1], pictures[0][0] * ratio)),
     ], "pdfplumber")

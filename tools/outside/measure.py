@@ -124,6 +124,13 @@ class Page:
         bitmap = self._rendered.render(scale=px_per_mm * MM_PER_POINT)
         return numpy.ascontiguousarray(bitmap.to_numpy()[:, :, :3][:, :, ::-1])
 
+    def part(self, area, px_per_mm):
+        """What PDFium shows of a rectangle, to the nearest pixel."""
+        scale, (width, height) = px_per_mm * MM_PER_POINT, self.size
+        sides = (area.x, height - area.y - area.height, width - area.x - area.width, area.y)
+        bitmap = self._rendered.render(scale=scale, crop=tuple(side / MM_PER_POINT for side in sides))
+        return numpy.ascontiguousarray(bitmap.to_numpy()[:, :, :3][:, :, ::-1])
+
 
 class Pdf:
     """A PDF file."""

@@ -28,6 +28,8 @@ const LEAST_TENSION: f64 = 0.55;
 /// Side of the square around a vertex that a curve touches, in pixels: half a pixel leaves discs the area of their pixels, to 0.1 px of
 /// their radius; with a whole one they lose 0.17 px.
 const NEAR: f64 = 0.5;
+/// How far beyond a window lines are left as they are, in pixels: a stroke along them does not reach in.
+const BEYOND_PX: f64 = 2.0;
 /// Straight pieces of a flattened Bézier curve.
 const FLAT_PARTS: u32 = 16;
 
@@ -72,6 +74,16 @@ fn tension(before: Point<PicturePx>, vertex: Point<PicturePx>, after: Point<Pict
     4.0 / 3.0 * (1.0 - (pixel / reach.max(f64::MIN_POSITIVE)).min(1.0))
 }
 
+/// Whether a point lies beyond a side of a window: left, top, right or bottom.
+fn is_beyond(point: Point<PicturePx>, side: usize, [left, top, right, bottom]: [f64; 4]) -> bool {
+    match side {
+        0 => point.x < left - BEYOND_PX,
+        1 => point.y < top - BEYOND_PX,
+        2 => point.x > right + BEYOND_PX,
+        _ => point.y > bottom + BEYOND_PX,
+    }
+}
+
 impl Curve {
     /// The same from its end to its start.
     #[must_use]
@@ -88,6 +100,34 @@ impl Curve {
         }
         steps.reverse();
         Self { start: from, steps }
+    }
+
+    /// The same where it runs through a window (left, top, right, bottom), and as few lines as possible beyond it: whatever stays on one
+    /// side of the window may go straight from its first point to its last.
+    #[must_use]
+    pub fn shortened_beyond(&self, window: [f64; 4]) -> Self {
+        let mut from = self.start;
+        let mut steps: Vec<Step> = Vec::new();
+        // on which sides of the window all of the line lies that was written last, where it lies beyond
+        let mut last = [false; 4];
+        for step in &self.steps {
+            let (points, end) = match *step {
+                Step::Line(end) => (vec![from, end], end),
+                Step::Bezier([one, other, end]) => (vec![from, one, other, end], end),
+            };
+            let own = [0, 1, 2, 3].map(|side| points.iter().all(|point| is_beyond(*point, side, window)));
+            let both = [0, 1, 2, 3].map(|side| own[side] && last[side]);
+            if both.contains(&true) {
+                steps.pop();
+                steps.push(Step::Line(end));
+                last = both;
+            } else {
+                steps.push(if own.contains(&true) { Step::Line(end) } else { *step });
+                last = own;
+            }
+            from = end;
+        }
+        Self { start: self.start, steps }
     }
 
     /// Points along the curve, close enough to each other to stand for it.

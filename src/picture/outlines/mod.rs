@@ -46,9 +46,11 @@ pub struct Outlines {
     curves: Vec<Curve>,
     /// The colours on the right and on the left of each curve, by the number of the pencil; nothing outside the picture.
     sides: Vec<[Option<u8>; 2]>,
-    /// For each pencil the rings around its areas: curves by number, and whether each is run backwards. A ring has its colour on the right,
-    /// so that holes run the other way.
-    rings: Vec<Vec<Vec<(usize, bool)>>>,
+    /// For each pencil the rings around its areas, each with the rectangle that holds it: left, top, right, bottom. A ring has its colour on
+    /// the right, so that holes run the other way.
+    rings: Vec<Vec<(Curve, [f64; 4])>>,
+    /// The area of each pencil, in pixels.
+    areas: Vec<f64>,
 }
 
 impl Outlines {
@@ -69,14 +71,19 @@ impl Outlines {
     pub(super) fn of_labels(labels: &Raster<u8>, pencils: usize) -> Self {
         let arcs = cracks::arcs(labels);
         let curve = |arc: &cracks::Arc| curve::of(&polygon::of(arc), arc.sides.contains(&None));
-        let curves = arcs.par_iter().map(curve).collect();
+        let curves: Vec<Curve> = arcs.par_iter().map(curve).collect();
         let mut rings = vec![Vec::new(); pencils];
         for (colour, ring) in cracks::rings(labels, &arcs) {
-            if let Some(of_colour) = rings.get_mut(usize::from(colour)) {
-                of_colour.push(ring);
+            if let (Some(of_colour), Some(ring)) =
+                (rings.get_mut(usize::from(colour)), joined(&curves, &ring))
+            {
+                let bounds = ring.bounds();
+                of_colour.push((ring, bounds));
             }
         }
-        Self { curves, sides: arcs.iter().map(|arc| arc.sides).collect(), rings }
+        let area = |rings: &Vec<(Curve, _)>| rings.iter().map(|(ring, _)| area_within(ring)).sum();
+        let areas = rings.par_iter().map(area).collect();
+        Self { curves, sides: arcs.iter().map(|arc| arc.sides).collect(), rings, areas }
     }
 
     /// The curves that are drawn: all but the picture's own edge.
@@ -86,31 +93,51 @@ impl Outlines {
     }
 
     /// The rings around the areas of a pencil; to be filled together, by whichever rule.
-    pub fn rings(&self, pencil: usize) -> impl Iterator<Item = Curve> {
-        self.rings.get(pencil).into_iter().flatten().filter_map(|ring| self.joined(ring))
+    pub fn rings(&self, pencil: usize) -> impl Iterator<Item = &Curve> {
+        self.rings.get(pencil).into_iter().flatten().map(|(ring, _)| ring)
     }
 
-    /// Curves one after the other, as one.
-    fn joined(&self, ring: &[(usize, bool)]) -> Option<Curve> {
-        let mut parts = ring.iter().map(|(number, backwards)| {
-            let curve = &self.curves[*number];
-            if *backwards { curve.backwards() } else { curve.clone() }
-        });
-        let mut joined = parts.next()?;
-        parts.for_each(|part| joined.steps.extend(part.steps));
-        Some(joined)
+    /// The rings around the areas of a pencil that a window of the picture (left, top, right, bottom) shows. What lies beyond it is
+    /// shortened: inside, the rings hold the same.
+    #[must_use]
+    pub fn rings_within(&self, pencil: usize, window: [f64; 4]) -> Vec<Curve> {
+        let [left, top, right, bottom] = window;
+        let meets = |bounds: &[f64; 4]| {
+            bounds[2] > left && bounds[0] < right && bounds[3] > top && bounds[1] < bottom
+        };
+        let rings = self.rings.get(pencil).into_iter().flatten().filter(|(_, bounds)| meets(bounds));
+        rings.map(|(ring, _)| ring.shortened_beyond(window)).collect()
+    }
+
+    /// How many lines and bends all curves have.
+    #[must_use]
+    pub fn steps(&self) -> usize {
+        self.curves.iter().map(|curve| curve.steps.len()).sum()
     }
 
     /// The area of a pencil, in pixels.
     #[must_use]
     pub fn area(&self, pencil: usize) -> f64 {
-        let of_ring = |ring: Curve| {
-            let points = ring.flattened();
-            let next = points.iter().cycle().skip(1);
-            points.iter().zip(next).map(|(a, b)| a.x * b.y - b.x * a.y).sum::<f64>() / 2.0
-        };
-        self.rings(pencil).map(of_ring).sum()
+        self.areas.get(pencil).copied().unwrap_or(0.0)
     }
+}
+
+/// Curves one after the other, as one.
+fn joined(curves: &[Curve], ring: &[(usize, bool)]) -> Option<Curve> {
+    let mut parts = ring.iter().map(|(number, backwards)| {
+        let curve = &curves[*number];
+        if *backwards { curve.backwards() } else { curve.clone() }
+    });
+    let mut joined = parts.next()?;
+    parts.for_each(|part| joined.steps.extend(part.steps));
+    Some(joined)
+}
+
+/// The area that a ring goes around clockwise, in pixels; that of a hole is negative.
+fn area_within(ring: &Curve) -> f64 {
+    let points = ring.flattened();
+    let next = points.iter().cycle().skip(1);
+    points.iter().zip(next).map(|(a, b)| a.x * b.y - b.x * a.y).sum::<f64>() / 2.0
 }
 
 /// A corner of pixels as a point of the picture.
@@ -166,7 +193,7 @@ mod tests {
             let sum: f64 = (0..4).map(|pencil| outlines.area(pencil)).sum();
             prop_assert!((sum - float(width * height)).abs() < 1e-6, "{sum}");
             for pencil in 0..4_u8 {
-                let rings: Vec<_> = outlines.rings(usize::from(pencil)).map(|ring| ring.flattened()).collect();
+                let rings: Vec<_> = outlines.rings(usize::from(pencil)).map(Curve::flattened).collect();
                 for place in 0..labels.values.len() {
                     let (x, y) = (place % width, place / width);
                     let near = (y.saturating_sub(1)..(y + 2).min(height))
@@ -176,6 +203,25 @@ mod tests {
                         let inside = holds(&rings, float(x) + 0.503, float(y) + 0.502);
                         prop_assert_eq!(inside, own == pencil, "pencil {} at {}, {}", pencil, x, y);
                     }
+                }
+            }
+        }
+
+        #[test]
+        fn a_window_shows_the_same_of_rings_that_are_shortened_beyond_it(
+            shapes in proptest::collection::vec(
+                (0_u8..3, 0_usize..3, 0.0_f64..1.0, 0.0_f64..1.0, 4.0_f64..30.0), 1..7),
+            (left, top) in (0.0_f64..60.0, 0.0_f64..60.0),
+            places in proptest::collection::vec((0.01_f64..0.99, 0.01_f64..0.99), 40),
+        ) {
+            let outlines = Outlines::of_labels(&picture(80, 80, &shapes), 3);
+            let window = [left, top, left + 18.0, top + 18.0];
+            for pencil in 0..3 {
+                let flat = |rings: Vec<Curve>| rings.iter().map(Curve::flattened).collect::<Vec<_>>();
+                let (whole, near) = (flat(outlines.rings(pencil).cloned().collect()), flat(outlines.rings_within(pencil, window)));
+                for (x, y) in &places {
+                    let (x, y) = (left + 18.0 * x, top + 18.0 * y);
+                    prop_assert_eq!(holds(&whole, x, y), holds(&near, x, y), "pencil {} at {}, {}", pencil, x, y);
                 }
             }
         }

@@ -6,10 +6,11 @@ use serde::Serialize;
 use super::{Comparison, Pair};
 use crate::display::measure::{Measured, Quantity};
 use crate::frame::{MM_PER_INCH, ceil_index, float};
-use crate::plan::Grid;
 use crate::plan::settings::Paper;
+use crate::plan::{Cell, Grid};
 use crate::print::Sources;
 use crate::print::cut_out::Part;
+use crate::print::drawn::drawn;
 use crate::print::layout::Strip;
 use crate::print::marks::Box;
 use crate::print::page::READING_MARGINS_MM;
@@ -56,8 +57,10 @@ impl<'a> Exhibit<'a> {
         };
         let high = width * float(grid.rows) / float(grid.columns);
         let thin = |picture: &RgbImage, part: Part| shown(picture, part, [width, high]).0;
-        let (original, wall) =
-            rayon::join(|| thin(&input.sources.picture.pixels, all), || thin(input.wall, whole(input.wall)));
+        let (original, wall) = rayon::join(
+            || original_at(&input.sources, all, [width, high]).0,
+            || thin(input.wall, whole(input.wall)),
+        );
         let fits = |pair: &&Pair| grid.holds(pair.cell) && !pair.square.is_empty();
         Self {
             input,
@@ -133,7 +136,17 @@ impl<'a> Exhibit<'a> {
             width: pieces.width * side,
             height: pieces.height * side,
         };
-        shown(&self.sources().picture.pixels, part, mm)
+        original_at(self.sources(), part, mm)
+    }
+
+    /// A piece, as wide and high as `mm` on paper.
+    pub fn piece(&self, cell: Cell, mm: f64) -> Image {
+        let sources = self.sources();
+        let crop = sources.picture.crop(self.grid());
+        let (corner, side) = (crop.piece_top_left(cell), crop.piece.value());
+        let part = Part { left: corner.x, top: corner.y, width: side, height: side };
+        drawn(sources, &part)
+            .unwrap_or_else(|| at_size(sources.picture.piece(self.grid(), cell).pixels, [mm; 2]))
     }
 
     /// A part of the wall that is given in squares from the top left, as large as `mm` on paper, and where it lies.
@@ -163,6 +176,14 @@ pub(super) fn room(sources: &Sources) -> [f64; 2] {
     let paper = sources.settings.print.paper;
     let strip = Strip::along_the_bottom(paper).area.top_left.y;
     [paper.size_mm().0 - READING_MARGINS_MM, strip - READING_TOP_MM - READING_FOOT_MM]
+}
+
+/// A part of the original as it is printed `mm` wide and high, and where it lies: curves, or pixels.
+pub(super) fn original_at(sources: &Sources, part: Part, mm: [f64; 2]) -> (Image, Box) {
+    match drawn(sources, &part) {
+        Some(drawn) => (drawn, Box { x: 0.0, y: 0.0, width: mm[0], height: mm[1] }),
+        None => shown(&sources.picture.pixels, part, mm),
+    }
 }
 
 /// The part of the picture that the grid covers.

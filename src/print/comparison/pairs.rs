@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::exhibit::{Exhibit, Head, at_size, room, whole_at_size};
+use super::exhibit::{Exhibit, Head, room, whole_at_size};
 use super::{Lacking, Pair};
 use crate::frame::float;
 use crate::print::PrintError;
@@ -59,10 +59,10 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         across,
         pairs: exhibit.pairs.iter().map(shown).collect(),
     };
-    let pictures = exhibit.pairs.iter().flat_map(|pair| {
-        let piece = sources.picture.piece(exhibit.grid(), pair.cell).pixels;
-        [at_size(piece, [side; 2]), whole_at_size(&pair.square, [side; 2])]
-    });
+    let pictures = exhibit
+        .pairs
+        .iter()
+        .flat_map(|pair| [exhibit.piece(pair.cell, side), whole_at_size(&pair.square, [side; 2])]);
     let pictures = pictures.collect();
     Reading { name: "pairs", content, pictures }.set(sources)
 }

@@ -16,7 +16,7 @@ use crate::print::typeset::width_mm;
 /// Samples along a square's side: on a square of 127 mm one every 0.8 mm.
 const SAMPLES: usize = 160;
 /// Sizes of a name in points, the best first.
-const POINTS: [f64; 3] = [11.0, 9.0, 7.5];
+const POINTS: [f64; 3] = [11.0, 9.5, 8.0];
 /// Height of a line of letters, in mm a point.
 const LINE_MM: f64 = 0.42;
 /// White between a name and the edge of its area, in mm.
@@ -79,8 +79,9 @@ pub(super) fn drawing(
     match look {
         Look::Colored => {
             let areas = (0..few.pencils.len()).filter_map(|pencil| {
-                let rings: Vec<Path> =
-                    outlines.rings(pencil).filter(here).map(|ring| path(&ring, place)).collect();
+                let window = [corner.x, corner.y, corner.x + side, corner.y + side];
+                let rings = outlines.rings_within(pencil, window);
+                let rings: Vec<Path> = rings.iter().map(|ring| path(ring, place)).collect();
                 (!rings.is_empty()).then(|| Filled { colour: soft(few.pencils[pencil].srgb), rings })
             });
             Drawing { areas: areas.collect(), lines: Vec::new(), names: Vec::new() }
@@ -187,7 +188,7 @@ impl Samples {
         let mask: Vec<bool> = self.area.iter().map(|area| *area == number).collect();
         let outlines = Outlines::of_mask(&mask, SAMPLES);
         let place = |point: Point<PicturePx>| [rounded(point.x * step), rounded(point.y * step)];
-        outlines.rings(1).map(|ring| path(&ring, place)).collect()
+        outlines.rings(1).map(|ring| path(ring, place)).collect()
     }
 }
 

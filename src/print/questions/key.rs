@@ -7,7 +7,7 @@ use super::super::Sources;
 use super::super::cut_out::Part;
 use super::super::marks::Box;
 use super::super::typeset::Image;
-use super::shown::printed_at;
+use super::shown::printed_part;
 use crate::frame::{ceil_index, float};
 use crate::plan::Cell;
 use crate::plan::cell::column_letters;
@@ -56,8 +56,8 @@ impl Key {
         let crop = sources.picture.crop(grid);
         let part =
             Part { left: crop.top_left.x, top: crop.top_left.y, width: crop.size.x, height: crop.size.y };
-        let (pixels, lies) = part.cut_out(&sources.picture.pixels, [width, height]);
-        pictures.push(printed_at(pixels, &lies));
+        let (image, lies) = printed_part(sources, &part, [width, height]);
+        pictures.push(image);
         let every = ceil_index(NAME_MM / side).max(1);
         let named = |count: usize, name: &dyn Fn(usize) -> String| -> Vec<(usize, String)> {
             (0..count).step_by(every).map(|at| (at, name(at))).collect()

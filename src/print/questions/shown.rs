@@ -14,6 +14,7 @@ use serde::Serialize;
 
 use super::super::Sources;
 use super::super::cut_out::Part;
+use super::super::drawn::drawn;
 use super::super::marks::Box;
 use super::super::typeset::Image;
 use super::CARD_MM;
@@ -139,17 +140,21 @@ impl Stage<'_> {
         let crop = picture.crop(&printed.grid);
         let (corner, px) = (crop.piece_top_left(cell), crop.piece.value());
         let part = Part { left: corner.x, top: corner.y, width: px, height: px };
-        let (pixels, lies) = part.cut_out(&picture.pixels, [side; 2]);
-        self.pictures.push(printed_at(pixels, &lies));
+        let (image, lies) = printed_part(self.sources, &part, [side; 2]);
+        self.pictures.push(image);
         let picture = (self.pictures.len() - 1, lies);
         Piece { area: Box { x, ..standing(side) }, picture, turned: turn.degrees(), name }
     }
 }
 
-/// Pixels as fine as print shows them.
-pub(super) fn printed_at(pixels: image::RgbImage, lies: &Box) -> Image {
+/// A part of the picture as it is printed `mm` wide and high, and where it lies: curves, or pixels as fine as print shows them.
+pub(super) fn printed_part(sources: &Sources, part: &Part, mm: [f64; 2]) -> (Image, Box) {
+    if let Some(drawn) = drawn(sources, part) {
+        return (drawn, Box { x: 0.0, y: 0.0, width: mm[0], height: mm[1] });
+    }
+    let (pixels, lies) = part.cut_out(&sources.picture.pixels, mm);
     let finest = |mm: f64| u32::try_from(ceil_index(mm * FINEST_PX_PER_MM)).unwrap_or(u32::MAX);
-    Image::of(pixels, finest(lies.width), finest(lies.height))
+    (Image::of(pixels, finest(lies.width), finest(lies.height)), lies)
 }
 
 /// The place of a piece that stands on the pieces' foot, at the card's left edge.
