@@ -159,7 +159,7 @@ fn a_sheet_is_two_pages_unless_the_printer_prints_one_side() {
         let made: Vec<String> = kit.documents.iter().map(|d| d.name.clone()).collect();
         assert_eq!(made, names().map(|name| format!("{name}.pdf")).collect::<Vec<_>>());
         assert_eq!((document(&kit, "squares").pages, document(&kit, "squares").sheets), (pages, 6));
-        assert_eq!(kit.manifest.squares[2].page, if flip == Flip::None { 2 } else { 3 });
+        assert_eq!(kit.manifest.squares[2].page, if flip == Flip::None { 3 } else { 5 });
     }
 }
 
@@ -263,6 +263,26 @@ proptest! {
             let room_for_strip = 13.0;
             let sure = ((wide.x - room_for_strip) / side).floor() * ((wide.y - room_for_strip) / side).floor();
             prop_assert!(sure < layout.spots.len() as f64 && most >= sure);
+        }
+    }
+
+    #[test]
+    fn sheets_cut_as_a_stack_give_piles_in_order(
+        paper in prop::sample::select(PAPERS.to_vec()),
+        side in 25.0..140.0_f64,
+        items in 1_usize..300,
+        flip in prop::sample::select(FLIPS.to_vec()),
+    ) {
+        let layout = Layout::pack(paper, side, side).unwrap();
+        let sheets = layout.stacked(items);
+        prop_assert_eq!(sheets.len(), layout.sheets(items));
+        // the pile of each spot, from its top sheet down, one pile on the next
+        let piles = (0..layout.spots.len()).flat_map(|spot| sheets.iter().filter_map(move |sheet| sheet.get(spot)));
+        prop_assert_eq!(piles.copied().collect::<Vec<_>>(), (0..items).collect::<Vec<_>>());
+        let sides = if flip == Flip::None { 1 } else { 2 };
+        for (item, (page, area)) in layout.fronts(flip, items).into_iter().enumerate() {
+            let spot = layout.spots.iter().position(|spot| *spot == area).unwrap();
+            prop_assert_eq!(sheets[page / sides][spot], item);
         }
     }
 

@@ -7,11 +7,9 @@
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-use super::layout::Area;
 use super::marks::{Box, Line};
 use super::{PrintError, Sources, pieces, squares};
 use crate::frame::round_signed;
-use crate::plan::settings::Flip;
 
 /// Parts of a millimetre in which edges are compared: places are rounded to a tenth of a micrometre.
 const PARTS_OF_A_MM: f64 = 1e4;
@@ -43,9 +41,8 @@ pub(super) fn of(sources: &Sources, document: &str) -> Result<Vec<CutSheet>, Pri
         }
         _ => return Ok(Vec::new()),
     };
-    let places = layout.fronts(Flip::None, items);
-    let sheet = |number: usize, on_it: &[(usize, Area)]| {
-        let items: Vec<Box> = on_it.iter().map(|(_, area)| (*area).into()).collect();
+    let sheet = |number: usize, on_it: usize| {
+        let items: Vec<Box> = layout.spots.iter().take(on_it).map(|area| (*area).into()).collect();
         let cuts = once(items.iter().flat_map(edges));
         let folds = once(items.iter().filter(|_| folded).map(middle));
         CutSheet {
@@ -53,7 +50,7 @@ pub(super) fn of(sources: &Sources, document: &str) -> Result<Vec<CutSheet>, Pri
             svg: svg([layout.page.x, layout.page.y], &cuts, &folds),
         }
     };
-    Ok((1..).zip(places.chunks(layout.spots.len())).map(|(number, on_it)| sheet(number, on_it)).collect())
+    Ok((1..).zip(layout.stacked(items)).map(|(number, on_it)| sheet(number, on_it.len())).collect())
 }
 
 /// The upright line through a item's middle.

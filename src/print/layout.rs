@@ -13,6 +13,8 @@
 //!   │  └───┘                      │                   short edge  y ↦ height − y    (rows mirror, backs upside down)
 //!   └─────────────────────────────┘
 //! ```
+//!
+//! Items follow each other from sheet to sheet, not from spot to spot: sheets that are cut as a stack give piles in order.
 
 use crate::frame::{Point, SheetMm, Vector, float, floor_index};
 use crate::plan::settings::{Flip, Paper};
@@ -149,8 +151,24 @@ impl Layout {
     #[must_use]
     pub fn fronts(&self, flip: Flip, items: usize) -> Vec<(usize, Area)> {
         let sides = if flip == Flip::None { 1 } else { 2 };
-        let places = (0..).step_by(sides).flat_map(|page| self.spots.iter().map(move |spot| (page, *spot)));
-        places.take(items).collect()
+        let sheets = self.sheets(items).max(1);
+        (0..items).map(|item| (item % sheets * sides, self.spots[item / sheets])).collect()
+    }
+
+    /// The numbers of the items on each sheet, spot by spot, so that sheets which are cut as a stack give piles in order: the pile of the
+    /// first spot has the first items, that of the second spot those that follow.
+    ///
+    /// ```text
+    ///   sheet 1   sheet 2   sheet 3          cut as one stack
+    ///   ┌─┬─┐     ┌─┬─┐     ┌─┬─┐
+    ///   │0│3│     │1│4│     │2│ │            piles 0 1 2 and 3 4: the first on the second, and all are in order
+    ///   └─┴─┘     └─┴─┘     └─┴─┘
+    /// ```
+    #[must_use]
+    pub fn stacked(&self, items: usize) -> Vec<Vec<usize>> {
+        let sheets = self.sheets(items);
+        let on_sheet = |sheet| (0..self.spots.len()).map(move |spot| spot * sheets + sheet);
+        (0..sheets).map(|sheet| on_sheet(sheet).filter(|item| *item < items).collect()).collect()
     }
 
     /// How many sheets of paper that many items take.

@@ -138,7 +138,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     };
     let mut pages = Vec::with_capacity(count);
     let pieces: Vec<_> = printed.squares.iter().zip(&facts.pieces).collect();
-    for on_sheet in pieces.chunks(layout.spots.len()) {
+    for numbers in layout.stacked(pieces.len()) {
+        let on_sheet: Vec<_> = numbers.into_iter().map(|number| pieces[number]).collect();
         let labels = listed(on_sheet.iter().map(|(square, _)| square.label.as_str()));
         for &back in sides {
             let strip = heading.strip(layout, pages.len() + 1, back);

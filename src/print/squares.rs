@@ -113,7 +113,9 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let items: Vec<(&PrintedSquare, usize)> =
         printed.squares.iter().flat_map(|square| (0..parts.len()).map(move |part| (square, part))).collect();
     let mut pages = Vec::with_capacity(sheets * sides.len());
-    for on_sheet in items.chunks(layout.spots.len()) {
+    for numbers in layout.stacked(items.len()) {
+        let on_sheet: Vec<(&PrintedSquare, usize)> =
+            numbers.into_iter().map(|number| items[number]).collect();
         let names: Vec<String> =
             on_sheet.iter().map(|(square, part)| named(square, *part, parts.len(), words)).collect();
         let labels = listed(names.iter().map(String::as_str));

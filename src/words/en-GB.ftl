@@ -171,7 +171,7 @@ guide-picture-value = { $columns ->
 }
 guide-week-1 = Ask about the wall: paper, tape, height, exits, and how many people may be in the room. What the building manager or fire authority says goes.
 guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
-guide-week-4 = Cut out squares and pieces, and sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Allow one evening for two people.
+guide-week-4 = Cut out squares and pieces. When you cut sheets as a stack, put the piles on each other, left to right and top to bottom, and everything is in order. Sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Allow one evening for two people.
 guide-week-7 = Practise: “everysquare rehearse FOLDER” makes a practice photo with mistakes to find.
 guide-day-7 = Copy the whole event folder to the laptop you’ll bring, and to a USB stick. Without print/manifest.json, no photo can be read.
 guide-end-3 = Fill the gaps: check the wall, then type “everysquare print FOLDER fill” and colour what it prints, or add --soft to hang it as it is. Each spot stays open for its own square.

@@ -98,7 +98,7 @@ def check_side_by_side(tally, pdf, wall, unit_mm):
     frames = [o for o in page.outlines if o.width > 30]
     pictures = sorted({(round(r.width, 2), round(r.height, 2)) for r in frames})
     # the original is drawn in curves, which may reach beyond and are cut; the wall is a photo
-    drawn = [shape for shape, points in page.shapes if len(points) > 4]
+    drawn = page.areas
     holds = lambda frame: any(frame.near(i, 0.1) for i in page.images) or any(frame.holds(*d.centre) for d in drawn)
     ratio = wall["rows"] / wall["columns"]
     tally.check("side-by-side: both as large, in the wall's shape", [

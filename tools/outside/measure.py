@@ -50,6 +50,11 @@ def is_rectangle(points):
     return all(on_edge(values) for values in zip(*points))
 
 
+def is_picture(path):
+    """Whether a path is an area of the picture: those are filled and outlined in one colour, and may be clipped."""
+    return path["fill"] and path["stroke"] and path["stroking_color"] == path["non_stroking_color"]
+
+
 class Page:
     """One page: its vector drawing, its words, and what it looks like."""
 
@@ -76,13 +81,15 @@ class Page:
     @cached_property
     def coloured(self):
         """Filled rectangles with an outline, with their colour as red, green, blue, 0 … 1: swatches of pencils."""
-        both = [r for r in self._plumbed.rects if r["stroke"] and r["fill"]]
+        turned = [c for c in self._plumbed.curves if is_rectangle(c["pts"]) and c["non_stroking_color"] != 1.0]
+        both = [r for r in self._plumbed.rects + turned if r["stroke"] and r["fill"] and not is_picture(r)]
         return [(rect(r), tuple(r["non_stroking_color"])) for r in both]
 
     @cached_property
     def circles(self):
         """Round paths that are not polygons, with whether they are filled."""
-        curves = [c for c in self._plumbed.curves if any(step[0] == "c" for step in c.get("path", []))]
+        round_ = lambda c: any(step[0] == "c" for step in c.get("path", []))
+        curves = [c for c in self._plumbed.curves if round_(c) and not is_picture(c)]
         return [(rect(c), bool(c["fill"])) for c in curves]
 
     @cached_property
@@ -98,7 +105,13 @@ class Page:
     @cached_property
     def shapes(self):
         """Every other path: arrows."""
-        return [(rect(c), [(x * MM_PER_POINT, y * MM_PER_POINT) for x, y in c["pts"]]) for c in self._plumbed.curves]
+        others = [c for c in self._plumbed.curves if not is_picture(c)]
+        return [(rect(c), [(x * MM_PER_POINT, y * MM_PER_POINT) for x, y in c["pts"]]) for c in others]
+
+    @cached_property
+    def areas(self):
+        """Areas of the picture, before they are clipped."""
+        return [rect(c) for c in self._plumbed.curves + self._plumbed.rects if is_picture(c)]
 
     @cached_property
     def images(self):

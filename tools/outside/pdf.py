@@ -605,7 +605,7 @@ def opencv_reads(raster, position):
     xs, ys = [p.x for p in corners], [p.y for p in corners]
     white = round((max(xs) - min(xs)) * 4 / 21 * 0.9)
     part = raster[max(min(ys) - white, 0) : max(ys) + white, max(min(xs) - white, 0) : max(xs) + white]
-    for factor in (1, 2, 3, 1.5, 2.5, 4):
+    for factor in (1, 2, 3, 1.5, 2.5, 4, 1.25, 1.75, 3.5, 5):
         large = cv2.resize(part, None, fx=factor, fy=factor, interpolation=cv2.INTER_CUBIC)
         text, *_ = cv2.QRCodeDetector().detectAndDecode(cv2.cvtColor(large, cv2.COLOR_RGB2BGR))
         if text:
