@@ -483,8 +483,10 @@ fn fillers_are_printed_for_named_spots_and_refused_for_others() {
     assert!(out.contains("2 squares have outlines") && out.contains("1 page on 1 sheet"), "{out}");
     for (words, said) in [
         (vec!["fill", "--only", "Z9"], "no spot “Z9”. Its spots are A4 to E1"),
-        (vec!["squares", "--soft"], "--soft and --only go with the document fill"),
-        (vec!["--only", "A1"], "--soft and --only go with the document fill"),
+        (vec!["squares", "--soft"], "--soft goes with the document fill"),
+        (vec!["guide", "--only", "A1"], "--only goes with squares, pieces and fill"),
+        (vec!["lesson", "--only", "A1"], "--only goes with squares, pieces and fill"),
+        (vec!["--only", "A9"], "no spot “A9”"),
     ] {
         let (code, _, err) = common::everysquare(&[vec!["print", at], words].concat());
         assert_eq!(code, 2);
@@ -559,4 +561,32 @@ fn a_lesson_has_four_pages_on_every_paper_in_every_language() {
             assert!(out.contains("4 pages on 4 sheets") || out.contains("4 páginas en 4 hojas"), "{out}");
         }
     }
+}
+
+#[test]
+fn single_spots_are_printed_again_beside_the_kit() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = common::evening::event(place.path(), "A2N");
+    let at = folder.to_str().unwrap();
+    let files = || {
+        let entries = std::fs::read_dir(folder.join("print")).unwrap();
+        let mut all: Vec<String> =
+            entries.map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
+        all.sort();
+        all
+    };
+    let (before, manifest) = (files(), std::fs::read(folder.join("print/manifest.json")).unwrap());
+    let (code, out, err) = common::everysquare(&["print", at, "squares", "--only", "b2"]);
+    assert_eq!((code, err.as_str()), (0, ""));
+    assert!(out.contains("squares-again.pdf: 1 page on 1 sheet, one-sided"), "{out}");
+    assert!(!folder.join("print/pieces-again.pdf").exists());
+    let (code, out, _) = common::everysquare(&["print", at, "--only", "A1,C3,E4"]);
+    assert_eq!(code, 0);
+    assert!(
+        out.contains("squares-again.pdf: 2 pages on 2 sheets") && out.contains("pieces-again.pdf: 1 page"),
+        "{out}"
+    );
+    let after: Vec<String> = files().into_iter().filter(|name| !name.contains("-again")).collect();
+    assert_eq!(after, before);
+    assert_eq!(std::fs::read(folder.join("print/manifest.json")).unwrap(), manifest);
 }

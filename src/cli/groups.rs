@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use super::event::Event;
 use super::mistyped::Refused;
 use super::newest::newest;
-use super::print::write_one;
+use super::print::write_beside;
 use super::{CliError, Console, Outcome};
 use crate::plan::groups::{Group, Groups, GroupsError, Spread, divide, read};
 use crate::plan::settings::Choice;
@@ -71,7 +71,7 @@ pub(super) fn print(folder: &Folder, event: &Event, console: &mut Console) -> Re
         CliError::new(Sentence::new("error-groups-none").with("folder", as_typed(folder.root())))
     })?;
     let document = typeset(&event.sources(console.words()), &shared)?;
-    write_one(folder, &event.settings, &document, console)
+    write_beside(folder, &event.settings, &[document], console)
 }
 
 /// Who has how much.

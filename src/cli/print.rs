@@ -9,9 +9,9 @@ use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome, groups};
 use crate::plan::settings::{Choice, Flip, Language, Units};
-use crate::plan::{Folder, Manifest, Settings};
+use crate::plan::{Folder, Manifest, Printed, Settings};
 use crate::print::lesson::lesson;
-use crate::print::{Document, Kit, ON_REQUEST, Sources, known, names, part_of_kit, templates};
+use crate::print::{AGAIN, Document, Kit, ON_REQUEST, Sources, again, known, names, part_of_kit, templates};
 use crate::words::{Sentence, as_typed, whole};
 
 /// What is typed after `everysquare print`.
@@ -26,7 +26,7 @@ pub struct Args {
     /// Fillers that hang as they are.
     #[arg(long)]
     soft: bool,
-    /// Fillers for these spots.
+    /// Only these spots.
     #[arg(long, value_name = "LABEL", value_delimiter = ',')]
     only: Option<Vec<String>>,
     /// The program's own templates and words as well.
@@ -40,13 +40,20 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let (on_request, documents): (Vec<String>, Vec<String>) =
         args.documents.iter().cloned().partition(|name| ON_REQUEST.contains(&name.as_str()));
     let fills = on_request.iter().any(|name| name == "fill");
-    if !fills && (args.soft || args.only.is_some()) {
-        return Err(CliError::new(Sentence::new("error-print-only-fill")));
+    if args.soft && !fills {
+        return Err(CliError::new(Sentence::new("error-print-soft")));
+    }
+    let others = documents.iter().filter(|name| !AGAIN.contains(&name.as_str())).chain(&on_request);
+    if args.only.is_some() && others.into_iter().any(|name| name != "fill") {
+        return Err(CliError::new(Sentence::new("error-print-only")));
     }
     let folder = Folder::at(&args.folder);
     let event = Event::open(&folder, folder.settings()?, console.words())?;
     if !documents.is_empty() || on_request.is_empty() {
-        kit(args, &documents, &folder, &event, console)?;
+        match &args.only {
+            Some(only) => print_again(only, &documents, &folder, &event, console)?,
+            None => kit(args, &documents, &folder, &event, console)?,
+        }
     }
     let asks_for = |name: &str| on_request.iter().any(|own| own == name);
     if asks_for("groups") {
@@ -54,12 +61,60 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     }
     if asks_for("lesson") {
         let document = lesson(&event.sources(console.words()))?;
-        write_one(&folder, &event.settings, &document, console)?;
+        write_beside(&folder, &event.settings, &[document], console)?;
     }
     if fills {
         fill::run(args, &folder, &event, console)?;
     }
     Ok(Outcome::Right)
+}
+
+/// Prints squares and pieces of some spots again; the manifest stays as it is.
+fn print_again(
+    only: &[String],
+    documents: &[String],
+    folder: &Folder,
+    event: &Event,
+    console: &mut Console,
+) -> Result<(), CliError> {
+    same_squares(folder, &event.settings)?;
+    let cells = cells_of(&named(only, &event.settings)?, event);
+    let documents = again(&event.sources(console.words()), &cells, documents)?;
+    write_beside(folder, &event.settings, &documents, console)?;
+    console.say("print-again", &[("count", cells.len().into())]);
+    Ok(())
+}
+
+/// Refuses where squares printed now would have other codes, or codes in another place, than those of the kit.
+fn same_squares(folder: &Folder, settings: &Settings) -> Result<(), CliError> {
+    let printed = folder.manifest()?.printed(settings.grid.rows_from)?;
+    let now = settings.printed()?;
+    let of = |all: &Printed| (all.squares.clone(), all.module_mm, all.code_top_left);
+    if of(&printed) == of(&now) {
+        return Ok(());
+    }
+    Err(CliError::new(Sentence::new("error-print-changed").with("folder", as_typed(folder.root()))))
+}
+
+/// The pieces with these labels, in the order in which they are handed out.
+fn cells_of(labels: &[String], event: &Event) -> Vec<usize> {
+    let label = |piece: usize| event.settings.grid.label(event.facts.pieces[piece].cell);
+    event.facts.order.iter().copied().filter(|piece| labels.contains(&label(*piece))).collect()
+}
+
+/// The labels that were typed.
+fn named(only: &[String], settings: &Settings) -> Result<Vec<String>, CliError> {
+    let read = |typed: &String| {
+        let cell = settings.grid.cell(&typed.trim().to_uppercase());
+        cell.map(|cell| settings.grid.label(cell)).ok_or_else(|| {
+            let grid = &settings.grid;
+            let labels: Vec<String> = grid.cells().map(|cell| grid.label(cell)).collect();
+            let end = |place: Option<&String>| place.cloned().unwrap_or_default();
+            let sentence = Sentence::new("error-print-only-label").with("read", typed.as_str());
+            CliError::new(sentence.with("first", end(labels.first())).with("last", end(labels.last())))
+        })
+    };
+    only.iter().map(read).collect()
 }
 
 /// Prints the kit, or some of its documents.
@@ -180,17 +235,18 @@ fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Consol
     choose_paper(settings, &two_sided, console);
 }
 
-/// Writes a document that no kit has, and says so.
-pub(super) fn write_one(
+/// Writes documents beside the kit, and says so.
+pub(super) fn write_beside(
     folder: &Folder,
     settings: &Settings,
-    document: &Document,
+    documents: &[Document],
     console: &mut Console,
 ) -> Result<(), CliError> {
-    let file = folder.print().join(&document.name);
-    Folder::write_whole(&file, &document.bytes)?;
-    console.say("print-made", &[("folder", file.display().to_string().into())]);
-    say_document(document, console);
+    for document in documents {
+        Folder::write_whole(&folder.print().join(&document.name), &document.bytes)?;
+    }
+    console.say("print-made", &[("folder", folder.print().display().to_string().into())]);
+    documents.iter().for_each(|document| say_document(document, console));
     choose_paper(settings, &[], console);
     Ok(())
 }

@@ -1,11 +1,11 @@
 //! `fill.pdf`: squares for the gaps that are left at the end, each with its own code, to be up in minutes.
 //!
 //! ```text
-//!   ┌───────────────────────┐      to color: the piece's areas in soft outline, each with its color's name;
-//!   │      sky              │      what is too small for a name is already softly colored
-//!   │    ╭──────╮   light   │      to hang: the piece in soft colors, as it is
+//!   ┌───────────────────────┐      to colour: the piece's areas in soft outline, each with its colour's name;
+//!   │      sky              │      what is too small for a name is already softly coloured
+//!   │    ╭──────╮   light   │      to hang: the piece in soft colours, as it is
 //!   │   ╱ green ╲   blue    │
-//!   │──╯         ╰──────────│      of one color all over: to be cut from paper of that color; its code is printed
+//!   │──╯         ╰──────────│      of one colour all over: to be cut from paper of that colour; its code is printed
 //!   │ kept for …    D7  ▓▓  │      apart and glued on
 //!   │                   ▓▓  │
 //!   └───────────────────────┘      and each one says for whom its spot is kept
@@ -32,10 +32,10 @@ use crate::plan::PrintedSquare;
 /// How fillers look.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Look {
-    /// Outlines to color.
+    /// Outlines to colour.
     Outlined,
-    /// Softly colored.
-    Colored,
+    /// Softly coloured.
+    Coloured,
 }
 
 /// What is printed for gaps, and what is not: papers that are cut.
@@ -45,7 +45,7 @@ pub struct Fill {
     pub document: Document,
     /// How many squares are drawn on its pages.
     pub drawn: usize,
-    /// Squares of one color all over: the number of the pencil, and the labels.
+    /// Squares of one colour all over: the number of the pencil, and the labels.
     pub papers: Vec<(usize, Vec<String>)>,
 }
 
@@ -148,7 +148,7 @@ pub(super) const NAME: &str = "fill";
 /// A page: where its strip lies, what is on it in a sentence, its items.
 type Laid = (Layout, String, Vec<Item>);
 
-/// Squares of several colors.
+/// Squares of several colours.
 fn squares(sources: &Sources, cells: &[usize]) -> Result<Vec<Laid>, PrintError> {
     let Sources { settings, printed, words, .. } = *sources;
     if cells.is_empty() {

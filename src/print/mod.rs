@@ -89,7 +89,7 @@ use thiserror::Error;
 use crate::frame::MM_PER_INCH;
 use crate::picture::{Picture, PictureFacts};
 use crate::plan::crowd::Evening;
-use crate::plan::settings::{Choice, Paper};
+use crate::plan::settings::{Choice, Flip, Paper};
 use crate::plan::{Manifest, Printed, Settings};
 use crate::words::{Sentence, Tell, Words, nearest, told_in_english};
 
@@ -303,6 +303,30 @@ fn among(wanted: &[String], known: Vec<&'static str>) -> Result<(), PrintError> 
         Some(read) => Err(PrintError::Unknown { read: read.clone(), known }),
         None => Ok(()),
     }
+}
+
+/// What is printed again for single spots.
+pub const AGAIN: [&str; 2] = ["squares", "pieces"];
+
+/// Squares and pieces of some cells again, by their place in the grid, with the codes that they have: one-sided, since no stack has to fit,
+/// with a piece's back beside it to fold.
+///
+/// # Errors
+/// As [`kit`].
+pub fn again(sources: &Sources, cells: &[usize], wanted: &[String]) -> Result<Vec<Document>, PrintError> {
+    let mut settings = sources.settings.clone();
+    settings.print.flip = Flip::None;
+    let (mut printed, mut facts) = (sources.printed.clone(), sources.facts.clone());
+    printed.squares = cells.iter().filter_map(|cell| sources.printed.squares.get(*cell).cloned()).collect();
+    facts.pieces = cells.iter().filter_map(|cell| sources.facts.pieces.get(*cell).cloned()).collect();
+    let some = Sources { settings: &settings, printed: &printed, facts: &facts, ..*sources };
+    let is_wanted =
+        |name: &str| AGAIN.contains(&name) && (wanted.is_empty() || wanted.iter().any(|own| own == name));
+    let made = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).map(|(name, make)| {
+        let document = make(&some)?;
+        Ok(Document { name: format!("{name}-again.pdf"), ..document })
+    });
+    made.collect()
 }
 
 /// Makes only the documents that are named, or all where none is. The manifest always tells of the whole kit. `made` is

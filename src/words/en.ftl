@@ -604,7 +604,7 @@ help-print = Make the kit (PDF files) and the record of what was printed
 help-print-folder = The event folder
 help-print-documents = Only these documents, such as squares or pieces (default: the whole kit). Only on request: fill (squares for the gaps in the newest check), lesson (a lesson with this picture) and groups (what goes with the command “groups”)
 help-print-soft = With fill: in soft colors, to hang as they are (default: outlines to color)
-help-print-only = With fill: only these spots, such as D7,E4 (default: the gaps in the newest check)
+help-print-only = Only these spots, such as D7,E4: their squares and pieces again or, with fill, their fillers
 help-print-templates = Also save the program’s page designs and wording, so you can change copies of them
 
 print-made = Made { $folder }:
@@ -632,6 +632,10 @@ print-choose-short-edge = In the print dialog, choose { $paper } paper and “Ac
 print-ruler-check = Print one sheet first. Its ruler must be exactly { $length } long, and each back must line up with its front.
 print-ruler-check-one-sided = Print one sheet first. Its ruler must be exactly { $length } long.
 print-codes-changed = The codes or sizes have changed since you last printed this kit. Squares from that print won’t be recognized, so don’t use them.
+print-again = { $count ->
+    [one] 1 spot is printed again. Its square has
+   *[other] { $count } spots are printed again. Their squares have
+} the same code as before, so only one of the two goes up.
 print-fill-lacks = In your newest check ({ $when }), { $count ->
     [one] 1 square is
    *[other] { $count } squares are
@@ -663,7 +667,8 @@ print-next = Next: cut along the lines and practice with “everysquare rehearse
 error-print-too-large = a { $what } { $side } mm wide doesn’t fit on { $paper } paper next to the ruler. The largest that fits is { $largest } mm ({ $inches } in). Make it smaller in event.toml, or print on larger paper ({ $papers })
 error-print-fill-no-check = there’s no check of this wall yet, so we don’t know what’s missing. Photograph the wall and type: everysquare check { $folder } PHOTO. Or name the spots: --only D7,E4
 error-print-only-label = this event has no spot “{ $read }”. Its spots are { $first } to { $last }
-error-print-only-fill = --soft and --only go with the document fill
+error-print-soft = --soft goes with the document fill
+error-print-only = --only goes with squares, pieces and fill
 error-print-square = square
 error-print-piece = piece
 error-print-card = card
@@ -2124,7 +2129,7 @@ guide-running = While it runs
 guide-running-1 = Hand out by the number on the back: the 1s, then the 2s, then the 3s. Visitors choose the level. Near the end, hand out quick ones only.
 guide-running-2 = Check the wall every half hour, while there’s little to fix.
 guide-running-3 = Compare the two checklists. Is a square out a long time? Ask kindly how it’s going.
-guide-running-4 = Has its visitor left? Print that square and piece again and give them to someone else.
+guide-running-4 = Has its visitor left? Print that square and piece again (“everysquare print FOLDER --only { $label }”) and give them to someone else.
 guide-running-5 = Have some water yourself.
 guide-end = The last twenty minutes
 guide-end-1 = Hand out quick pieces only. Helpers take what’s left.
@@ -2234,7 +2239,7 @@ guide-wrong-backs-do = Up to 1/16 in (2 mm) is fine. If it’s more, the page fl
 guide-wrong-painted = Someone drew on a code
 guide-wrong-painted-do = Hang it anyway, by its label. The check will say it can’t read it; look for yourself. Don’t erase or cut.
 guide-wrong-lost = A square is lost
-guide-wrong-lost-do = Print its sheet again: same label, same code. Hang the piece in its spot until then.
+guide-wrong-lost-do = Print it again (“everysquare print FOLDER squares --only { $label }”): same label, same code. Hang the piece in its spot until then.
 guide-wrong-turned = Many squares are turned
 guide-wrong-turned-do = Show the wall helpers the label next to the code: it must be right side up. The check lists which squares to turn.
 guide-wrong-unread = The check can read only a little

@@ -617,7 +617,7 @@ help-print = Crea el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
 help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todo el material. Solo si se piden: fill (cuadros para los huecos de la última revisión), lesson (una lección con esta imagen) y groups (lo que va con el comando “groups”)
 help-print-soft = Con fill: en colores suaves, para colgarlos así; si se omite, con contornos para colorear
-help-print-only = Con fill: solo estos lugares, como D7,E4; si se omite, los huecos de la última revisión
+help-print-only = Solo estos lugares, como D7,E4: otra vez sus cuadros y piezas o, con fill, sus rellenos
 help-print-templates = Guardar también los diseños de página y los textos del programa, para cambiar copias de ellos
 
 print-made = Se creó { $folder }:
@@ -645,6 +645,10 @@ print-choose-short-edge = Al imprimir, elija papel { $paper } y “Tamaño real�
 print-ruler-check = Imprima primero una sola hoja. Su regla debe medir exactamente { $length }, y cada reverso debe quedar detrás de su frente.
 print-ruler-check-one-sided = Imprima primero una sola hoja. Su regla debe medir exactamente { $length }.
 print-codes-changed = Los códigos o las medidas cambiaron desde que se imprimió este material. Los cuadros de esa impresión no se reconocerán: no los use.
+print-again = { $count ->
+    [one] 1 lugar se imprime otra vez. Su cuadro tiene
+   *[other] { $count } lugares se imprimen otra vez. Sus cuadros tienen
+} el mismo código que antes: solo uno de los dos va en la pared.
 print-fill-lacks = En la última revisión ({ $when }) { $count ->
     [one] falta 1 cuadro
    *[other] faltan { $count } cuadros
@@ -676,7 +680,8 @@ print-next = Ahora: corte por las líneas y practique con “everysquare rehears
 error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla. Lo más grande que cabe son { $largest } mm ({ $inches } in). Redúzcalo en event.toml o imprima en papel más grande ({ $papers })
 error-print-fill-no-check = todavía no se ha revisado esta pared, así que no se sabe qué falta. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO. O indique los lugares: --only D7,E4
 error-print-only-label = este evento no tiene el lugar “{ $read }”. Sus lugares van de { $first } a { $last }
-error-print-only-fill = --soft y --only van con el documento fill
+error-print-soft = --soft va con el documento fill
+error-print-only = --only va con squares, pieces y fill
 error-print-square = un cuadro
 error-print-piece = una pieza
 error-print-card = una tarjeta
@@ -2137,7 +2142,7 @@ guide-running = Mientras dura
 guide-running-1 = Entregue por el número del reverso: los 1, luego los 2 y luego los 3. Los visitantes eligen el nivel. Cerca del final, entregue solo las rápidas.
 guide-running-2 = Revise la pared cada media hora, mientras haya poco que corregir.
 guide-running-3 = Compare las dos listas de control. ¿Un cuadro lleva mucho rato fuera? Pregunte con amabilidad cómo va.
-guide-running-4 = ¿Ya se fue su visitante? Imprima otra vez ese cuadro y esa pieza, y delos a otra persona.
+guide-running-4 = ¿Ya se fue su visitante? Imprima otra vez ese cuadro y esa pieza (“everysquare print CARPETA --only { $label }”), y delos a otra persona.
 guide-running-5 = Tómese un momento para beber agua.
 guide-end = Los últimos veinte minutos
 guide-end-1 = Entregue solo piezas rápidas. Los ayudantes toman lo que queda.
@@ -2247,7 +2252,7 @@ guide-wrong-backs-do = Hasta 2 mm está bien. Si es más, el papel se volteó po
 guide-wrong-painted = Alguien dibujó sobre un código
 guide-wrong-painted-do = Cuélguelo de todos modos, por su etiqueta. La revisión dirá que no puede leerlo; véalo usted. No borre ni recorte.
 guide-wrong-lost = Se perdió un cuadro
-guide-wrong-lost-do = Imprima otra vez su hoja: la misma etiqueta, el mismo código. Mientras tanto, cuelgue la pieza en su lugar.
+guide-wrong-lost-do = Imprímalo otra vez (“everysquare print CARPETA squares --only { $label }”): la misma etiqueta, el mismo código. Mientras tanto, cuelgue la pieza en su lugar.
 guide-wrong-turned = Muchos cuadros están girados
 guide-wrong-turned-do = Muestre a quienes ayudan en la pared la etiqueta junto al código: debe quedar derecha. La revisión dice cuáles cuadros girar.
 guide-wrong-unread = La revisión puede leer muy poco

@@ -4,13 +4,14 @@
 //! from a process of its own, so that the peak of memory belongs to it alone (`VmHWM`, Linux only). Beside it, in the same
 //! run: the bare decoding of the same JPEG, and a general reader of codes given the whole photo.
 //!
-//! `tools/bench/run cost` times walls of 12 to 3,000 cells and checks of 1 to 40 photos, and draws both. `tools/bench/peers` makes
+//! `tools/bench/run plan` times 500 evenings, curves and groups. `tools/bench/run cost` times walls of 12 to 3,000 cells and checks of 1 to 40 photos, and draws both. `tools/bench/peers` makes
 //! walls of many finenesses (`walls`), reads them here and has other people's readers read them.
 
 #![allow(clippy::print_stdout, reason = "a tool's answers")]
 
 mod cost;
 mod peers;
+mod plan;
 mod plot;
 mod stages;
 mod table;
@@ -70,6 +71,8 @@ fn main() -> Outcome<()> {
     match words.as_slice() {
         [] => compare(ROUNDS),
         ["cost"] => cost::compare(),
+        ["plan"] => plan::show(),
+        ["plan-work"] => tell(&plan::work()?),
         ["cost-wall", columns, rows] => tell(&cost::wall(columns.parse()?, rows.parse()?)?),
         ["cost-photos", count] => tell(&cost::photos(count.parse()?)?),
         ["walls", folder] => walls::make_all(Path::new(folder)),
@@ -79,7 +82,10 @@ fn main() -> Outcome<()> {
             let case = Case { columns: columns.parse()?, rows: rows.parse()? };
             tell(&work(job, &case, rounds.parse()?)?)
         }
-        _ => Err("tools/bench/run [ROUNDS], tools/bench/run cost, tools/bench/peers".into()),
+        _ => {
+            Err("tools/bench/run [ROUNDS], tools/bench/run cost, tools/bench/run plan, tools/bench/peers"
+                .into())
+        }
     }
 }
 

@@ -3,9 +3,9 @@
 use super::super::event::Event;
 use super::super::newest::{Newest, newest};
 use super::super::{CliError, Console};
-use super::{Args, write_one};
+use super::{Args, cells_of, named, same_squares, write_beside};
 use crate::judge::State;
-use crate::plan::{Folder, Grid, Settings};
+use crate::plan::{Folder, Grid};
 use crate::print::fill::{Fill, Look, fill};
 use crate::report::Report;
 use crate::words::{Sentence, as_typed};
@@ -18,17 +18,7 @@ pub(super) fn run(
     console: &mut Console,
 ) -> Result<(), CliError> {
     let settings = &event.settings;
-    let manifest = folder.manifest()?;
-    let now = settings.printed()?;
-    // a filler is read as the square that was printed, so it has to have that square's code
-    let printed = manifest.printed(settings.grid.rows_from)?;
-    if (&printed.squares, printed.module_mm, printed.code_top_left)
-        != (&now.squares, now.module_mm, now.code_top_left)
-    {
-        return Err(CliError::new(
-            Sentence::new("error-print-changed").with("folder", as_typed(folder.root())),
-        ));
-    }
+    same_squares(folder, settings)?;
     let (labels, said) = match &args.only {
         Some(only) => (named(only, settings)?, None),
         None => {
@@ -43,34 +33,16 @@ pub(super) fn run(
     if let Some(newest) = &said {
         tell_check(newest, labels.len(), console);
     }
-    let order = event.facts.order.iter().copied();
-    let cells: Vec<usize> = order
-        .filter(|piece| labels.contains(&settings.grid.label(event.facts.pieces[*piece].cell)))
-        .collect();
+    let cells = cells_of(&labels, event);
     if cells.is_empty() {
         return Ok(());
     }
-    let look = if args.soft { Look::Colored } else { Look::Outlined };
+    let look = if args.soft { Look::Coloured } else { Look::Outlined };
     let sources = event.sources(console.words());
     let made = fill(&sources, event.few(), &cells, look)?;
-    write_one(folder, settings, &made.document, console)?;
+    write_beside(folder, settings, std::slice::from_ref(&made.document), console)?;
     explain(event, &made, look, console);
     Ok(())
-}
-
-/// The labels that were typed.
-fn named(only: &[String], settings: &Settings) -> Result<Vec<String>, CliError> {
-    let read = |typed: &String| {
-        let cell = settings.grid.cell(&typed.trim().to_uppercase());
-        cell.map(|cell| settings.grid.label(cell)).ok_or_else(|| {
-            let grid = &settings.grid;
-            let labels: Vec<String> = grid.cells().map(|cell| grid.label(cell)).collect();
-            let end = |place: Option<&String>| place.cloned().unwrap_or_default();
-            let sentence = Sentence::new("error-print-only-label").with("read", typed.as_str());
-            CliError::new(sentence.with("first", end(labels.first())).with("last", end(labels.last())))
-        })
-    };
-    only.iter().map(read).collect()
 }
 
 /// The squares that a wall lacks: those that were seen nowhere though the spot they belong in was, and those that hang undrawn.
@@ -107,7 +79,7 @@ fn tell_check(newest: &Newest, count: usize, console: &mut Console) {
 fn explain(event: &Event, made: &Fill, look: Look, console: &mut Console) {
     let papers: usize = made.papers.iter().map(|(_, labels)| labels.len()).sum();
     if made.drawn > 0 {
-        let id = if look == Look::Colored { "print-fill-hang" } else { "print-fill-colour" };
+        let id = if look == Look::Coloured { "print-fill-hang" } else { "print-fill-colour" };
         console.say(id, &[("count", made.drawn.into())]);
     }
     if papers > 0 {

@@ -1,4 +1,4 @@
-//! A piece enlarged to its square: its areas, its outlines, and where each color's name stands.
+//! A piece enlarged to its square: its areas, its outlines, and where each colour's name stands.
 //!
 //! A name stands where it has most room: of all places where the box around it lies inside its area, the one that still holds it when the
 //! box grows most. Areas are looked at in samples, the same number for every piece.
@@ -21,9 +21,9 @@ const POINTS: [f64; 3] = [11.0, 9.5, 8.0];
 const LINE_MM: f64 = 0.42;
 /// White between a name and the edge of its area, in mm.
 const CLEAR_MM: f64 = 1.0;
-/// Part of a color that soft color has; the rest is white.
+/// Part of a colour that soft colour has; the rest is white.
 const SOFT: f64 = 0.45;
-/// Least part of a square that an area has to take to be named or colored by itself: a pencil's dot of 4 mm on a square of 127 mm.
+/// Least part of a square that an area has to take to be named or coloured by itself: a pencil's dot of 4 mm on a square of 127 mm.
 const LEAST_PART: f64 = 0.001;
 
 /// A square's picture, in mm from the square's top left corner.
@@ -34,7 +34,7 @@ pub(in crate::print) struct Drawing {
     pub names: Vec<Name>,
 }
 
-/// Rings filled with a color.
+/// Rings filled with a colour.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub(in crate::print) struct Filled {
     colour: String,
@@ -48,7 +48,7 @@ pub(in crate::print) struct Path {
     steps: Vec<Vec<f64>>,
 }
 
-/// A color's name, centred on a place.
+/// A colour's name, centred on a place.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub(in crate::print) struct Name {
     x: f64,
@@ -77,7 +77,7 @@ pub(super) fn drawing(
         right > corner.x && left < corner.x + side && bottom > corner.y && top < corner.y + side
     };
     match look {
-        Look::Colored => {
+        Look::Coloured => {
             let areas = (0..few.pencils.len()).filter_map(|pencil| {
                 let window = [corner.x, corner.y, corner.x + side, corner.y + side];
                 let rings = outlines.rings_within(pencil, window);
@@ -108,7 +108,7 @@ fn path(curve: &Curve, place: impl Fn(Point<PicturePx>) -> [f64; 2]) -> Path {
     Path { start: place(curve.start), steps: curve.steps.iter().map(step).collect() }
 }
 
-/// A color mixed with white.
+/// A colour mixed with white.
 fn soft(srgb: [u8; 3]) -> String {
     let [red, green, blue] =
         srgb.map(|part| crate::frame::round_byte(255.0 - (255.0 - f64::from(part)) * SOFT));
@@ -157,7 +157,7 @@ impl Samples {
         Self { area, areas }
     }
 
-    /// The name of each area that holds it; the others softly colored.
+    /// The name of each area that holds it; the others softly coloured.
     fn named(
         &self,
         sources: &Sources,
@@ -258,7 +258,7 @@ impl Room {
     }
 }
 
-/// A color's name where it fits best: in one line, else in two, as large as possible.
+/// A colour's name where it fits best: in one line, else in two, as large as possible.
 fn name(words: &str, room: &Room, step: f64) -> Option<Name> {
     let one = vec![words.to_owned()];
     let two = words.split_once(' ').map(|(first, rest)| vec![first.to_owned(), rest.to_owned()]);

@@ -1,4 +1,4 @@
-//! Squares of one color all over: which papers to cut, and the codes to glue on them.
+//! Squares of one colour all over: which papers to cut, and the codes to glue on them.
 
 use super::{Item, Laid, NOTE_POINTS};
 use crate::frame::{Vector, ceil_index, float};
@@ -18,7 +18,7 @@ const WIDTH_MM: f64 = 62.0;
 const LABEL_MM: f64 = 12.0;
 /// White around a code that is glued on, beyond its quiet zone, in mm: what a pair of scissors strays.
 const SNIP_MM: f64 = 1.5;
-/// Codes for papers of one color, under a note of what to cut and where to glue.
+/// Codes for papers of one colour, under a note of what to cut and where to glue.
 pub(super) fn codes(
     sources: &Sources,
     papers: &[(usize, Vec<&PrintedSquare>)],
@@ -82,7 +82,7 @@ fn note_values(sources: &Sources, quiet: &Box) -> [(&'static str, FluentValue<'s
     ]
 }
 
-/// A code with its label, to be cut out together, and beside it the color of its paper.
+/// A code with its label, to be cut out together, and beside it the colour of its paper.
 fn code_to_glue(sources: &Sources, quiet: &Box, pencil: usize, square: &PrintedSquare, area: Box) -> Item {
     let Sources { printed, facts, .. } = *sources;
     let side = quiet.width + 2.0 * SNIP_MM;
