@@ -14,6 +14,9 @@ use crate::words::FluentValue;
 
 /// Room for a code that is glued on, with its words, in mm.
 const WIDTH_MM: f64 = 62.0;
+/// Height of a line of the note, in mm a point, and how many lines its text has at most.
+const NOTE_LINE_MM: f64 = 0.53;
+const NOTE_LINES: f64 = 2.5;
 /// Room for the label beside a code that is glued on, in mm.
 const LABEL_MM: f64 = 12.0;
 /// White around a code that is glued on, beyond its quiet zone, in mm: what a pair of scissors strays.
@@ -37,8 +40,9 @@ pub(super) fn codes(
         papers.iter().map(|(pencil, squares)| paper_row(sources, *pencil, squares)).collect();
     // the note takes as many rows of spots as it needs
     let wide = layout.spots.iter().filter(|spot| spot.top_left.y <= layout.spots[0].top_left.y).count();
-    let needed = (NOTE_POINTS * 0.55 * (float(rows.len()) + 4.0) / height).ceil();
-    let note_rows = ceil_index(needed);
+    let needed = (NOTE_POINTS * NOTE_LINE_MM * (float(rows.len()) + NOTE_LINES) / height).ceil();
+    // a row is left for codes, however many colours there are
+    let note_rows = ceil_index(needed).min((layout.spots.len() / wide).saturating_sub(1));
     let free = layout.spots.get(wide * note_rows..).unwrap_or_default();
     if all.is_empty() || free.is_empty() {
         return Ok(Vec::new());
