@@ -83,9 +83,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
 /// How far each group is, where the wall is shared out. A damaged file takes nothing else away.
 fn by_group(folder: &Folder, check: &Check, printed: &Printed, console: &mut Console) {
     let Ok(Some(shared)) = groups::kept(folder, &printed.grid) else { return };
-    for line in groups::told(&check.report, &shared, &printed.grid, console.words()) {
-        console.tell(line);
-    }
+    groups::tell(&check.report, &shared, &printed.grid, console);
 }
 
 /// What to expect at the end, where the event is on and it is known when it began. A picture that cannot be opened takes nothing else away.

@@ -39,16 +39,13 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let levels: Vec<Level> = event.facts.pieces.iter().map(|piece| piece.level).collect();
     let (grid, minutes) = (&event.settings.grid, event.settings.evening.minutes_a_piece);
     let Some(typed) = &args.groups else {
-        let shared = kept(&folder, grid)?.ok_or_else(|| {
-            CliError::new(Sentence::new("error-groups-none").with("folder", as_typed(folder.root())))
-        })?;
-        return Ok(progress(&folder, &event, &shared, console));
+        return Ok(progress(&folder, &event, &shared_out(&folder, grid)?, console));
     };
     let shared = divide(grid, &levels, minutes, &read(typed)?, args.spread.unwrap_or_default())?;
     Folder::write_whole(&folder.groups_json(), shared.to_json(grid).as_bytes())?;
     table(&shared, &levels, minutes, console);
     map(&shared, grid, console);
-    print(&folder, &event, console)?;
+    print(&folder, &event, &shared, console)?;
     console.say("groups-next", &[("folder", as_typed(folder.root()).into())]);
     Ok(Outcome::Right)
 }
@@ -65,12 +62,24 @@ pub(super) fn kept(folder: &Folder, grid: &Grid) -> Result<Option<Groups>, CliEr
     Ok(Some(Groups::from_json(&text, grid)?))
 }
 
-/// Prints what goes with the groups of the folder.
-pub(super) fn print(folder: &Folder, event: &Event, console: &mut Console) -> Result<(), CliError> {
-    let shared = kept(folder, &event.settings.grid)?.ok_or_else(|| {
+/// The groups of a folder that has some.
+///
+/// # Errors
+/// As [`kept`], and where it was never shared out.
+pub(super) fn shared_out(folder: &Folder, grid: &Grid) -> Result<Groups, CliError> {
+    kept(folder, grid)?.ok_or_else(|| {
         CliError::new(Sentence::new("error-groups-none").with("folder", as_typed(folder.root())))
-    })?;
-    let document = typeset(&event.sources(console.words()), &shared)?;
+    })
+}
+
+/// Prints what goes with groups.
+pub(super) fn print(
+    folder: &Folder,
+    event: &Event,
+    shared: &Groups,
+    console: &mut Console,
+) -> Result<(), CliError> {
+    let document = typeset(&event.sources(console.words()), shared)?;
     write_beside(folder, &event.settings, &[document], console)
 }
 
@@ -130,14 +139,18 @@ fn progress(folder: &Folder, event: &Event, shared: &Groups, console: &mut Conso
         return Outcome::Unclear;
     };
     console.say("groups-as-of", &[("when", newest.when.as_str().into())]);
-    for line in told(&newest.report, shared, &event.settings.grid, console.words()) {
-        console.tell(line);
-    }
+    tell(&newest.report, shared, &event.settings.grid, console);
     Outcome::Right
 }
 
+/// Says how far each group is.
+pub(super) fn tell(report: &Report, shared: &Groups, grid: &Grid, console: &mut Console) {
+    let lines = told(report, shared, grid, console.words());
+    lines.into_iter().for_each(|line| console.tell(line));
+}
+
 /// How many squares of each group are up, and which are to come.
-pub(super) fn told(report: &Report, shared: &Groups, grid: &Grid, words: &Words) -> Vec<String> {
+fn told(report: &Report, shared: &Groups, grid: &Grid, words: &Words) -> Vec<String> {
     let cells: Vec<_> = grid.cells().collect();
     let group = |group: &Group| {
         let label = |piece: &usize| grid.label(cells[*piece]);
@@ -151,7 +164,6 @@ pub(super) fn told(report: &Report, shared: &Groups, grid: &Grid, words: &Words)
             ("up", count.into()),
             ("pieces", labels.len().into()),
             ("labels", to_come.join(", ").into()),
-            ("count", to_come.len().into()),
         ];
         words.say(if to_come.is_empty() { "groups-all-up" } else { "groups-to-come" }, &said)
     };

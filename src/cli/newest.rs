@@ -1,7 +1,5 @@
 //! The newest check of an event: what hangs on its wall, as far as is known.
 
-use std::path::Path;
-
 use crate::plan::{Folder, Settings};
 use crate::report::Report;
 
@@ -22,14 +20,9 @@ pub(super) fn newest(folder: &Folder, settings: &Settings) -> Option<Newest> {
     };
     let mut checks = folder.checks_since("").into_iter();
     checks.find_map(|check| {
-        let report = read(&check).filter(is_of_event)?;
+        let report = Report::of_check(&check).filter(is_of_event)?;
         let name = check.file_name()?.to_str()?;
         let (day, time) = (name.get(..10)?, name.get(11..16)?);
         Some(Newest { report, when: format!("{day} {}", time.replace('.', ":")) })
     })
-}
-
-fn read(check: &Path) -> Option<Report> {
-    let bytes = Folder::read_of_check(check, "report.json")?;
-    Report::from_json(&String::from_utf8(bytes).ok()?).ok()
 }

@@ -39,7 +39,8 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     known(&args.documents)?;
     let (on_request, documents): (Vec<String>, Vec<String>) =
         args.documents.iter().cloned().partition(|name| ON_REQUEST.contains(&name.as_str()));
-    let fills = on_request.iter().any(|name| name == "fill");
+    let asks_for = |name: &str| on_request.iter().any(|own| own == name);
+    let fills = asks_for("fill");
     if args.soft && !fills {
         return Err(CliError::new(Sentence::new("error-print-soft")));
     }
@@ -55,9 +56,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
             None => kit(args, &documents, &folder, &event, console)?,
         }
     }
-    let asks_for = |name: &str| on_request.iter().any(|own| own == name);
     if asks_for("groups") {
-        groups::print(&folder, &event, console)?;
+        let shared = groups::shared_out(&folder, &event.settings.grid)?;
+        groups::print(&folder, &event, &shared, console)?;
     }
     if asks_for("lesson") {
         let document = lesson(&event.sources(console.words()))?;

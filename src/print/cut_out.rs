@@ -4,6 +4,8 @@ use image::RgbImage;
 
 use super::marks::Box;
 use crate::frame::{ceil_index, floor_index};
+use crate::picture::Crop;
+use crate::plan::Cell;
 
 /// An upright rectangle on a picture, in its pixels.
 #[derive(Copy, Clone, Debug, PartialEq)]
@@ -19,6 +21,12 @@ pub(super) struct Part {
 }
 
 impl Part {
+    /// One piece of the picture.
+    pub fn of_piece(crop: &Crop, cell: Cell) -> Self {
+        let (corner, side) = (crop.piece_top_left(cell), crop.piece.value());
+        Self { left: corner.x, top: corner.y, width: side, height: side }
+    }
+
     /// The pixels that the part shows, whole ones, and where they lie within the part in mm, when it is printed `mm` wide and
     /// high: a pixel that an edge cuts is there whole and reaches beyond.
     pub fn cut_out(&self, pixels: &RgbImage, mm: [f64; 2]) -> (RgbImage, Box) {

@@ -7,11 +7,13 @@ use std::fmt::Write;
 
 use super::Sources;
 use super::cut_out::Part;
+use super::marks::Box;
 use super::typeset::Image;
-use crate::frame::{PicturePx, Point};
+use crate::frame::{PicturePx, Point, ceil_index};
 use crate::picture::outlines::{Curve, Step};
-use crate::plan::settings::Pencil;
 
+/// Finest picture printed, in pixels a mm (300 an inch): more is not seen and makes large files.
+const FINEST_PX_PER_MM: f64 = 300.0 / 25.4;
 /// Mean number of steps of curves in a piece up to which a picture is drawn as curves: the sample has 40, a photo in few colours some
 /// thousands, for which pixels are smaller and as good.
 const MOST_STEPS_A_PIECE: usize = 1_500;
@@ -43,7 +45,7 @@ pub(super) fn drawn(sources: &Sources, part: &Part) -> Option<Image> {
         if rings.is_empty() {
             continue;
         }
-        let colour = hex(&sources.facts.pencils[pencil]);
+        let colour = sources.facts.pencils[pencil].hex();
         let width = places(2.0 * beyond);
         let _ = write!(
             svg,
@@ -54,6 +56,17 @@ pub(super) fn drawn(sources: &Sources, part: &Part) -> Option<Image> {
     }
     svg.push_str("</g></svg>");
     Some(Image::Svg(svg.into_bytes()))
+}
+
+/// A part of the picture as it is printed `mm` wide and high, and where it lies: curves just there, or pixels as fine as print shows them,
+/// which reach beyond where an edge cuts one.
+pub(super) fn printed_part(sources: &Sources, part: &Part, mm: [f64; 2]) -> (Image, Box) {
+    if let Some(drawn) = drawn(sources, part) {
+        return (drawn, Box { x: 0.0, y: 0.0, width: mm[0], height: mm[1] });
+    }
+    let (pixels, lies) = part.cut_out(&sources.picture.pixels, mm);
+    let finest = |mm: f64| u32::try_from(ceil_index(mm * FINEST_PX_PER_MM)).unwrap_or(u32::MAX);
+    (Image::of(pixels, finest(lies.width), finest(lies.height)), lies)
 }
 
 /// A ring as the data of a path.
@@ -75,9 +88,4 @@ fn places(number: f64) -> String {
     let said = format!("{number:.3}");
     let tidy = said.trim_end_matches('0').trim_end_matches('.');
     if tidy == "-0" { "0".to_owned() } else { tidy.to_owned() }
-}
-
-fn hex(pencil: &Pencil) -> String {
-    let [red, green, blue] = pencil.srgb;
-    format!("#{red:02x}{green:02x}{blue:02x}")
 }

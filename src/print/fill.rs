@@ -112,10 +112,9 @@ struct All {
 pub fn fill(sources: &Sources, few: &FewColours, cells: &[usize], look: Look) -> Result<Fill, PrintError> {
     let is_plain = |cell: &usize| sources.facts.pieces[*cell].pencils.len() < 2;
     let (plain, drawn): (Vec<usize>, Vec<usize>) = cells.iter().copied().partition(is_plain);
-    let outlines = &sources.facts.outlines;
     let shared = shared(sources);
     let blocked = [shared.quiet, shared.kept.white];
-    let pictures = drawn.iter().map(|cell| drawing(sources, few, outlines, *cell, look, &blocked)).collect();
+    let pictures = drawn.iter().map(|cell| drawing(sources, few, *cell, look, &blocked)).collect();
     let mut pages = squares(sources, &drawn)?;
     let mut papers: Vec<(usize, Vec<&PrintedSquare>)> = Vec::new();
     for cell in plain {
@@ -189,10 +188,9 @@ fn shared(sources: &Sources) -> Shared {
     let printed = sources.printed;
     let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
     let label = label_place(printed.grid.square_mm, &quiet);
-    let longest = |text: String, points: f64, bold: bool| width_mm(&text, points, bold);
     let width = printed.squares.iter().map(|square| {
         let kept = sources.words.say("fill-kept", &[("label", square.label.as_str().into())]);
-        longest(kept, KEPT_POINTS, false).max(longest(square.label.clone(), 8.0, true))
+        width_mm(&kept, KEPT_POINTS, false).max(width_mm(&square.label, 8.0, true))
     });
     let width = width.fold(0.0, f64::max) + KEPT_CLEAR_MM;
     let x = if label.ends { label.x - width } else { label.x };

@@ -21,17 +21,17 @@
 use serde::Serialize;
 
 use super::cut_out::Part;
-use super::drawn::drawn;
+use super::drawn::printed_part;
 use super::layout::{Area, Layout};
 use super::marks::{Box, Line, quarter_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::piece_back::{Back, Backs};
 use super::typeset::Image;
 use super::{Document, Large, PrintError, Sources};
-use crate::frame::{Point, Vector, ceil_index, float};
+use crate::frame::{Point, Vector, float};
 use crate::picture::PieceFacts;
 use crate::plan::settings::{Flip, PrintSettings};
-use crate::plan::{Cell, Printed, PrintedSquare};
+use crate::plan::{Printed, PrintedSquare};
 
 /// White around a piece, in mm: room for tick marks and, at 8 pt, the label.
 pub const BORDER_MM: f64 = 4.0;
@@ -44,8 +44,6 @@ const TICK_END_ABOVE_LABEL_MM: f64 = 0.8;
 /// Where labels begin, in mm from the cut line, and how wide a letter of one is at most, in mm at 8 pt.
 const LABEL_START_MM: f64 = 1.2;
 const LETTER_MM: f64 = 2.0;
-/// Finest picture printed, in pixels a mm (300 a inch): more is not seen and makes large files.
-const FINEST_PX_PER_MM: f64 = 300.0 / 25.4;
 
 /// What all pieces share, in mm from the outer corner of a piece's border.
 #[derive(Serialize)]
@@ -176,8 +174,10 @@ struct Maker<'a> {
 
 impl Maker<'_> {
     fn front(&mut self, square: &PrintedSquare, area: &Area, spot: &Area, folded: bool) -> Item {
-        let (pixels, lies) = cut(self.sources, square.cell);
-        self.pictures.push(pixels);
+        let grid = &self.sources.printed.grid;
+        let part = Part::of_piece(&self.sources.picture.crop(grid), square.cell);
+        let (image, lies) = printed_part(self.sources, &part, [grid.piece_mm; 2]);
+        self.pictures.push(image);
         let area = Box::from(*area);
         let right = area.x + area.width;
         Item {
@@ -225,18 +225,4 @@ fn ticks(side: f64, letters: usize) -> Vec<Line> {
         Line { x1: t.x1 + BORDER_MM, y1: t.y1 + BORDER_MM, x2: t.x2 + BORDER_MM, y2: t.y2 + BORDER_MM }
     };
     long.into_iter().zip(short).map(choose).collect()
-}
-
-/// What a piece shows, and where it lies within the piece: curves just there, pixels that an edge cuts beyond.
-fn cut(sources: &Sources, cell: Cell) -> (Image, Box) {
-    let (picture, grid) = (sources.picture, &sources.printed.grid);
-    let crop = picture.crop(grid);
-    let (corner, side) = (crop.piece_top_left(cell), crop.piece.value());
-    let part = Part { left: corner.x, top: corner.y, width: side, height: side };
-    if let Some(drawn) = drawn(sources, &part) {
-        return (drawn, Box { x: 0.0, y: 0.0, width: grid.piece_mm, height: grid.piece_mm });
-    }
-    let (pixels, lies) = part.cut_out(&picture.pixels, [grid.piece_mm; 2]);
-    let finest = |mm: f64| u32::try_from(ceil_index(mm * FINEST_PX_PER_MM)).unwrap_or(u32::MAX);
-    (Image::of(pixels, finest(lies.width), finest(lies.height)), lies)
 }

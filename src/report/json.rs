@@ -4,12 +4,14 @@
 //! numbers are rounded here, so the same wall gives the same bytes. A reader should pass over fields it does
 //! not know.
 
+use std::path::Path;
+
 use serde::{Deserialize, Serialize};
 
 use crate::frame::{PhotoPx, Point};
 use crate::judge::{Act, Advice, Fix, JudgedCell, Judgement, Outcome, State, Summary};
 use crate::plan::settings::Units;
-use crate::plan::{Cell, Printed};
+use crate::plan::{Cell, Folder, Printed};
 use crate::read::WallReading;
 use crate::words::Words;
 
@@ -209,6 +211,13 @@ impl Report {
     /// Where it is not JSON or a field is missing.
     pub fn from_json(text: &str) -> Result<Self, serde_json::Error> {
         serde_json::from_str(text)
+    }
+
+    /// The report in a check's folder; `None` where there is none, or none that can be read.
+    #[must_use]
+    pub fn of_check(check: &Path) -> Option<Self> {
+        let bytes = Folder::read_of_check(check, "report.json")?;
+        Self::from_json(&String::from_utf8(bytes).ok()?).ok()
     }
 
     /// What the check comes to.

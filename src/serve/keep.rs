@@ -59,13 +59,11 @@ pub(super) fn newest(folder: &Folder, printed: &Printed, since: &str, now: u64) 
 
 /// Whether a check's photos were made by the program.
 fn is_practice(check: &Path) -> bool {
-    let report = Folder::read_of_check(check, "report.json").and_then(|bytes| String::from_utf8(bytes).ok());
-    report.and_then(|text| Report::from_json(&text).ok()).is_some_and(|report| report.made)
+    Report::of_check(check).is_some_and(|report| report.made)
 }
 
 fn read(check: &Path, printed: &Printed, now: u64) -> Option<Kept> {
-    let text = String::from_utf8(Folder::read_of_check(check, "report.json")?).ok()?;
-    let report = Report::from_json(&text).ok()?;
+    let report = Report::of_check(check)?;
     if report.event.tag != printed.tag {
         return None;
     }

@@ -33,9 +33,9 @@ const BEYOND_PX: f64 = 2.0;
 /// Straight pieces of a flattened Bézier curve.
 const FLAT_PARTS: u32 = 16;
 
-/// The curve of a polygon; `angular` where every vertex stays a corner.
-pub(super) fn of(polygon: &Polygon, angular: bool) -> Curve {
-    let bent = |three| bent(three, angular);
+/// The curve of a polygon.
+pub(super) fn of(polygon: &Polygon) -> Curve {
+    let bent = |three| bent(three, polygon.angular);
     let vertices = &polygon.vertices;
     let count = vertices.len();
     if !polygon.closed {

@@ -51,6 +51,8 @@ pub struct Outlines {
     rings: Vec<Vec<(Curve, [f64; 4])>>,
     /// The area of each pencil, in pixels.
     areas: Vec<f64>,
+    /// How many lines and bends all curves have.
+    steps: usize,
 }
 
 impl Outlines {
@@ -70,8 +72,7 @@ impl Outlines {
     /// Traces numbers of `pencils` pencils.
     pub(super) fn of_labels(labels: &Raster<u8>, pencils: usize) -> Self {
         let arcs = cracks::arcs(labels);
-        let curve = |arc: &cracks::Arc| curve::of(&polygon::of(arc), arc.sides.contains(&None));
-        let curves: Vec<Curve> = arcs.par_iter().map(curve).collect();
+        let curves: Vec<Curve> = arcs.par_iter().map(|arc| curve::of(&polygon::of(arc))).collect();
         let mut rings = vec![Vec::new(); pencils];
         for (colour, ring) in cracks::rings(labels, &arcs) {
             if let (Some(of_colour), Some(ring)) =
@@ -83,7 +84,8 @@ impl Outlines {
         }
         let area = |rings: &Vec<(Curve, _)>| rings.iter().map(|(ring, _)| area_within(ring)).sum();
         let areas = rings.par_iter().map(area).collect();
-        Self { curves, sides: arcs.iter().map(|arc| arc.sides).collect(), rings, areas }
+        let steps = curves.iter().map(|curve| curve.steps.len()).sum();
+        Self { curves, sides: arcs.iter().map(|arc| arc.sides).collect(), rings, areas, steps }
     }
 
     /// The curves that are drawn: all but the picture's own edge.
@@ -112,7 +114,7 @@ impl Outlines {
     /// How many lines and bends all curves have.
     #[must_use]
     pub fn steps(&self) -> usize {
-        self.curves.iter().map(|curve| curve.steps.len()).sum()
+        self.steps
     }
 
     /// The area of a pencil, in pixels.

@@ -14,6 +14,8 @@ use crate::frame::{PicturePx, Point, Vector};
 pub(super) struct Polygon {
     pub vertices: Vec<Point<PicturePx>>,
     pub closed: bool,
+    /// Whether every vertex stays a corner.
+    pub angular: bool,
 }
 
 /// How far a side may be off the arc's corners, in pixels along x or y.
@@ -28,7 +30,7 @@ pub(super) fn of(arc: &Arc) -> Polygon {
     }
     if !arc.closed {
         let chain = Chain::new(arc.corners.iter().copied().map(corner).collect());
-        return Polygon { vertices: adjusted(&chain, &chain.sides(), false), closed: false };
+        return Polygon { vertices: adjusted(&chain, &chain.sides(), false), closed: false, angular: false };
     }
     // cut where a first polygon, that begins anywhere, has a vertex half way round
     let open = &arc.corners[1..];
@@ -36,7 +38,7 @@ pub(super) fn of(arc: &Arc) -> Polygon {
     let start = first.get(first.len() / 2).copied().unwrap_or(0) % open.len();
     let around = (0..=open.len()).map(|i| corner(arc.corners[(start + i) % open.len()]));
     let chain = Chain::new(around.collect());
-    Polygon { vertices: adjusted(&chain, &chain.sides(), true), closed: true }
+    Polygon { vertices: adjusted(&chain, &chain.sides(), true), closed: true, angular: false }
 }
 
 /// The polygon that turns where the arc does.
@@ -50,7 +52,7 @@ fn turns(arc: &Arc) -> Polygon {
     let ends = |i: usize| !arc.closed && (i == 0 || i == count - 1);
     let upto = if arc.closed { count - 1 } else { count };
     let vertices = (0..upto).filter(|i| ends(*i) || turns(*i)).map(|i| corner(arc.corners[i]));
-    Polygon { vertices: vertices.collect(), closed: arc.closed }
+    Polygon { vertices: vertices.collect(), closed: arc.closed, angular: true }
 }
 
 /// Corners in a row, with the sums that lines of least squares are worked out from.

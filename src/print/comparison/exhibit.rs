@@ -142,9 +142,7 @@ impl<'a> Exhibit<'a> {
     /// A piece, as wide and high as `mm` on paper.
     pub fn piece(&self, cell: Cell, mm: f64) -> Image {
         let sources = self.sources();
-        let crop = sources.picture.crop(self.grid());
-        let (corner, side) = (crop.piece_top_left(cell), crop.piece.value());
-        let part = Part { left: corner.x, top: corner.y, width: side, height: side };
+        let part = Part::of_piece(&sources.picture.crop(self.grid()), cell);
         drawn(sources, &part)
             .unwrap_or_else(|| at_size(sources.picture.piece(self.grid(), cell).pixels, [mm; 2]))
     }

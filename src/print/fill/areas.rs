@@ -61,12 +61,11 @@ pub(in crate::print) struct Name {
 pub(super) fn drawing(
     sources: &Sources,
     few: &FewColours,
-    outlines: &Outlines,
     cell: usize,
     look: Look,
     blocked: &[Box],
 ) -> Drawing {
-    let grid = &sources.printed.grid;
+    let (grid, outlines) = (&sources.printed.grid, &sources.facts.outlines);
     let crop = Crop::of(few.size(), grid);
     let (corner, side) = (crop.piece_top_left(sources.printed.squares[cell].cell), crop.piece.value());
     let mm = grid.square_mm / side;

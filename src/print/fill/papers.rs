@@ -21,6 +21,7 @@ const NOTE_LINES: f64 = 2.5;
 const LABEL_MM: f64 = 12.0;
 /// White around a code that is glued on, beyond its quiet zone, in mm: what a pair of scissors strays.
 const SNIP_MM: f64 = 1.5;
+
 /// Codes for papers of one colour, under a note of what to cut and where to glue.
 pub(super) fn codes(
     sources: &Sources,
@@ -96,7 +97,6 @@ fn code_to_glue(sources: &Sources, quiet: &Box, pencil: usize, square: &PrintedS
     let (label, from) =
         if label_place(printed.grid.square_mm, quiet).ends { (0.0, LABEL_MM) } else { (side, 0.0) };
     let pencil = &facts.pencils[pencil];
-    let [red, green, blue] = pencil.srgb;
     let (x, y) = (cut.x + from + side / 2.0, top + side / 2.0);
     Item::Paper {
         area,
@@ -104,7 +104,7 @@ fn code_to_glue(sources: &Sources, quiet: &Box, pencil: usize, square: &PrintedS
         code: Code::centred(&square.modules, printed.module_mm, x, y),
         label: square.label.clone(),
         label_x: cut.x + label,
-        colour: format!("#{red:02x}{green:02x}{blue:02x}"),
+        colour: pencil.hex(),
         name: pencil.name.clone(),
     }
 }

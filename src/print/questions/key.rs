@@ -5,9 +5,9 @@ use serde::Serialize;
 
 use super::super::Sources;
 use super::super::cut_out::Part;
+use super::super::drawn::printed_part;
 use super::super::marks::Box;
 use super::super::typeset::Image;
-use super::shown::printed_part;
 use crate::frame::{ceil_index, float};
 use crate::plan::Cell;
 use crate::plan::cell::column_letters;
@@ -62,10 +62,7 @@ impl Key {
         let named = |count: usize, name: &dyn Fn(usize) -> String| -> Vec<(usize, String)> {
             (0..count).step_by(every).map(|at| (at, name(at))).collect()
         };
-        let pencil = |pencil: &crate::plan::settings::Pencil| {
-            let [red, green, blue] = pencil.srgb;
-            (format!("#{red:02x}{green:02x}{blue:02x}"), pencil.name.clone())
-        };
+        let pencil = |pencil: &crate::plan::settings::Pencil| (pencil.hex(), pencil.name.clone());
         Self {
             area,
             title: words.say("questions-key", &[]),

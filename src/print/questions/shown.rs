@@ -14,12 +14,12 @@ use serde::Serialize;
 
 use super::super::Sources;
 use super::super::cut_out::Part;
-use super::super::drawn::drawn;
+use super::super::drawn::printed_part;
 use super::super::marks::Box;
 use super::super::typeset::Image;
 use super::CARD_MM;
 use super::said::letter;
-use crate::frame::{ceil_index, float};
+use crate::frame::float;
 use crate::picture::questions::Shown;
 use crate::plan::{Cell, Turn};
 
@@ -41,8 +41,6 @@ const TURNED_MM: f64 = 16.0;
 const ROW_MM: f64 = 12.0;
 /// White between the pieces to choose from, in mm.
 const APART_MM: f64 = 2.0;
-/// Finest picture printed, in pixels a mm, as that of the pieces.
-const FINEST_PX_PER_MM: f64 = 300.0 / 25.4;
 
 /// What is seen on a card.
 #[derive(Serialize)]
@@ -137,24 +135,12 @@ impl Stage<'_> {
 
     fn piece(&mut self, cell: Cell, x: f64, side: f64, turn: Turn, name: Option<String>) -> Piece {
         let Sources { picture, printed, .. } = *self.sources;
-        let crop = picture.crop(&printed.grid);
-        let (corner, px) = (crop.piece_top_left(cell), crop.piece.value());
-        let part = Part { left: corner.x, top: corner.y, width: px, height: px };
+        let part = Part::of_piece(&picture.crop(&printed.grid), cell);
         let (image, lies) = printed_part(self.sources, &part, [side; 2]);
         self.pictures.push(image);
         let picture = (self.pictures.len() - 1, lies);
         Piece { area: Box { x, ..standing(side) }, picture, turned: turn.degrees(), name }
     }
-}
-
-/// A part of the picture as it is printed `mm` wide and high, and where it lies: curves, or pixels as fine as print shows them.
-pub(super) fn printed_part(sources: &Sources, part: &Part, mm: [f64; 2]) -> (Image, Box) {
-    if let Some(drawn) = drawn(sources, part) {
-        return (drawn, Box { x: 0.0, y: 0.0, width: mm[0], height: mm[1] });
-    }
-    let (pixels, lies) = part.cut_out(&sources.picture.pixels, mm);
-    let finest = |mm: f64| u32::try_from(ceil_index(mm * FINEST_PX_PER_MM)).unwrap_or(u32::MAX);
-    (Image::of(pixels, finest(lies.width), finest(lies.height)), lies)
 }
 
 /// The place of a piece that stands on the pieces' foot, at the card's left edge.
