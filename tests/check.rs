@@ -10,8 +10,9 @@ use common::evening::{event, photo};
 use common::everysquare;
 use everysquare::cli::sample;
 use everysquare::plan::{Folder, Settings};
-use everysquare::rehearse::{Hanging, Options, make};
+use everysquare::rehearse::{Hanging, Options, Truth, make};
 use everysquare::report::Report;
+use everysquare::report::json::ReportBorder;
 use image::{ExtendedColorType, ImageEncoder, RgbImage};
 
 fn check(folder: &Path, photos: &[&str]) -> (u8, String, String) {
@@ -51,6 +52,53 @@ fn a_wall_with_faults_is_told_drawn_and_written() {
         let bytes = std::fs::read(at.join(picture)).unwrap();
         assert!(!bytes.windows(4).any(|four| four == b"Exif"), "{picture} has metadata");
     }
+}
+
+#[test]
+fn a_border_in_reserve_may_hang_or_not() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = place.path().join("balloons.png");
+    std::fs::write(&picture, sample::PICTURE_PNG).unwrap();
+    let folder = place.path().join("evening");
+    let (at, picture) = (folder.to_str().unwrap(), picture.to_str().unwrap());
+    let named = ["--columns", "5", "--rows", "4", "--border", "--tag", "K7M", "--visitors", "20-60"];
+    let (code, out, err) = everysquare(&[&["new", at, "--picture", picture], named.as_slice()].concat());
+    assert_eq!(code, 0, "{err}");
+    for said in
+        ["20 squares, as you asked", "With the 22 pieces of the border", "The whole wall is then 7 × 6"]
+    {
+        assert!(out.contains(said), "{said} in {out}");
+    }
+    assert_eq!(everysquare(&["print", at]).0, 0);
+    let settings = Folder::at(&folder).settings().unwrap();
+    assert_eq!((settings.grid.count(), settings.grid.border_count()), (42, 22));
+    let told = |seed: &str, more: &[&str]| {
+        let photo = photo(&folder, seed, &[more, &["--min-px-per-module", "1.6"]].concat());
+        let (_, out, err) = check(&folder, &[&photo]);
+        assert_eq!(err, "", "{out}");
+        let (_, at) = checked(&folder);
+        let report = Report::from_json(&std::fs::read_to_string(at.join("report.json")).unwrap()).unwrap();
+        std::fs::remove_dir_all(folder.join("checks")).unwrap();
+        let key = std::fs::read_to_string(folder.join(format!("rehearsals/{seed}.answers.json"))).unwrap();
+        let key: Truth = serde_json::from_str(&key).unwrap();
+        for (cell, truth) in report.cells.iter().zip(&key.cells) {
+            assert!(
+                cell.state == truth.state || truth.accept.contains(&cell.state),
+                "{} in {out}",
+                cell.label
+            );
+        }
+        (report, out)
+    };
+    let (away, out) = told("11", &["--swaps", "1", "--missing", "1"]);
+    assert_eq!((away.summary.cells, away.border), (20, Some(ReportBorder { up: 0, squares: 22 })), "{out}");
+    assert_eq!((away.summary.empty, away.missing.len()), (1, 1), "{out}");
+    assert!(out.contains("Border in reserve: 0 of 22 squares are up"), "{out}");
+    let (hangs, out) = told("12", &["--border", "--missing", "6"]);
+    // six of the 42 are away: those of the picture leave empty spots, those of the border nothing that counts
+    let (border, all) = (hangs.border.unwrap(), hangs.summary);
+    assert!(border.up > 0 && border.up < 22 && all.empty < 6, "{out}");
+    assert_eq!(all.cells, 36 + all.empty, "{out}");
 }
 
 #[test]

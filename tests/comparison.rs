@@ -62,7 +62,14 @@ struct Evening {
 
 impl Evening {
     fn of(columns: usize, rows: usize, paper: Paper, language: Language) -> Self {
-        let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns,
+            rows,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         Self::on(grid, paper, language)
     }
 
@@ -228,7 +235,7 @@ fn pieces_and_squares_of_any_size_are_shown_or_a_part_of_them() {
     for (piece_mm, square_mm) in
         [(5.0, 127.0), (25.4, 25.4), (40.0, 100.0), (30.0, 400.0), (190.0, 1_000.0), (33.3, 127.0)]
     {
-        let grid = Grid { columns: 6, rows: 4, square_mm, piece_mm, rows_from: RowsFrom::Top };
+        let grid = Grid { columns: 6, rows: 4, square_mm, piece_mm, rows_from: RowsFrom::Top, border: false };
         for paper in [Paper::Letter, Paper::A3] {
             let pages = Evening::on(grid, paper, Language::Spanish).pages("true-scale");
             assert!((1..=2).contains(&pages), "{piece_mm} {square_mm}: {pages}");

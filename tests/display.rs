@@ -21,7 +21,7 @@ const HEIGHT: u32 = 1200;
 const ROOM: [u8; 3] = [60, 90, 60];
 
 fn grid() -> Grid {
-    Grid { columns: 5, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns: 5, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
 }
 
 /// Tilted, off the middle, with a barrel-shaped lens; `right` moves the photo over the wall.

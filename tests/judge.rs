@@ -28,7 +28,7 @@ enum Shown {
 }
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
 }
 
 fn cell_at(grid: &Grid, number: usize) -> Cell {
@@ -361,6 +361,72 @@ proptest! {
         prop_assert_eq!(s.right + s.wrong + s.turned + s.empty + s.unread + s.unseen, s.cells);
         for (n, at) in seen.cells.iter().enumerate() {
             prop_assert_eq!(at.state == State::Right, wall[n] == Hung::Square(n, 0));
+        }
+    }
+}
+
+proptest! {
+    /// Whatever hangs of a border in reserve, nobody is sent for the rest of it, and what is said puts all else right.
+    #[test]
+    fn a_border_in_reserve_is_no_fault_where_it_is_away(
+        (grid, mut wall) in upset(),
+        away in prop::collection::vec(any::<bool>(), 63),
+    ) {
+        prop_assume!(grid.columns >= 3 && grid.rows >= 3);
+        let grid = Grid { border: true, ..grid };
+        for n in 0..grid.count() {
+            if away[n] && grid.in_border(cell_at(&grid, n)) && wall[n] == Hung::Square(n, 0) {
+                wall[n] = Hung::Nothing;
+            }
+        }
+        let seen = judged(&grid, &wall);
+        let s = seen.summary;
+        prop_assert_eq!(s.right + s.wrong + s.turned + s.empty + s.unread + s.unseen, s.cells);
+        let free = (0..grid.count()).filter(|n| grid.in_border(cell_at(&grid, *n)) && wall[*n] == Hung::Nothing);
+        prop_assert_eq!(s.cells, grid.count() - free.count());
+        prop_assert!(seen.missing.iter().all(|home| !grid.in_border(*home)));
+        let plan = fixes(&seen);
+        plan.iter().for_each(|fix| obey(&grid, &mut wall, fix));
+        for (n, hung) in wall.iter().enumerate() {
+            let is_free = grid.in_border(cell_at(&grid, n)) && *hung == Hung::Nothing;
+            prop_assert!(is_free || *hung == Hung::Square(n, 0), "{:?} by {:?}", wall, plan);
+        }
+        prop_assert_eq!(judged(&grid, &wall).outcome(), Outcome::AllRight);
+    }
+
+    /// A border of which nothing hangs leaves everything that is said as it is for the picture alone.
+    #[test]
+    fn a_border_in_reserve_says_nothing_of_what_lies_within(
+        (inner, wall) in upset(),
+        shown in prop::collection::vec(0_u8..10, 63),
+        around in 0_u8..3,
+    ) {
+        let (wall, alone) = partly_seen(&inner, &wall, &shown);
+        let grid = inner.with_border();
+        let within = |n: usize| {
+            let cell = cell_at(&inner, n);
+            grid.index(Cell { row: cell.row + 1, column: cell.column + 1 })
+        };
+        let mut all = vec![Hung::Nothing; grid.count()];
+        let nothing = [Shown::Clearly, Shown::Unreadable, Shown::NotAtAll][usize::from(around)];
+        let mut seen = vec![nothing; grid.count()];
+        for (n, hung) in wall.iter().enumerate() {
+            all[within(n)] = match hung {
+                Hung::Square(home, quarters) => Hung::Square(within(*home), *quarters),
+                other => *other,
+            };
+            seen[within(n)] = match alone.cells[n].state {
+                State::Unseen => Shown::NotAtAll,
+                State::Unread => Shown::Unreadable,
+                _ => Shown::Clearly,
+            };
+        }
+        let with = judge(&reading(&grid, &all, &seen), &grid);
+        prop_assert_eq!((with.summary, with.border_up()), (alone.summary, 0));
+        let acts = |seen: &Judgement| fixes(seen).iter().map(Fix::act).collect::<Vec<Act>>();
+        prop_assert_eq!(acts(&with), acts(&alone));
+        for (n, at) in alone.cells.iter().enumerate() {
+            prop_assert_eq!(with.cells[within(n)].state, at.state);
         }
     }
 }

@@ -157,7 +157,7 @@ fn few(colours: &[u8], width: u32, height: u32) -> FewColours {
 }
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
 }
 
 proptest! {

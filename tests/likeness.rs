@@ -23,7 +23,8 @@ use image::{Rgb, RgbImage};
 use tally::{Tally, count};
 
 fn printed(columns: usize, rows: usize) -> Printed {
-    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid =
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     Settings::new("Made".to_owned(), Tag::new("K7M").unwrap(), grid).printed().unwrap()
 }
 

@@ -73,6 +73,7 @@ fn plan(seed: u64) -> Printed {
         square_mm: 127.0,
         piece_mm: 25.4,
         rows_from: if pick(seed, 3, 2) == 0 { RowsFrom::Bottom } else { RowsFrom::Top },
+        border: false,
     };
     let mut settings = Settings::new(format!("Made wall {seed}"), Tag::from_number(seed * 7919), grid);
     // larger modules on larger walls keep the photos small enough to make two hundred of them

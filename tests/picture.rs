@@ -29,7 +29,7 @@ use image::{DynamicImage, ImageFormat, Rgb, RgbImage, Rgba, RgbaImage};
 use proptest::prelude::*;
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
 }
 
 /// A picture in which every pixel is another one.

@@ -13,7 +13,7 @@ use everysquare::words::Words;
 use proptest::prelude::*;
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
+    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
 }
 
 fn printed(grid: Grid, name: &str) -> Printed {

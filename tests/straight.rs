@@ -23,7 +23,7 @@ use everysquare::rehearse::{
 
 /// Square, as printed, of an event whose squares are `square_mm` wide.
 fn printed(columns: usize, rows: usize, square_mm: f64) -> Printed {
-    let grid = Grid { columns, rows, square_mm, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns, rows, square_mm, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     let mut settings = Settings::new("Made wall".to_owned(), Tag::from_number(77), grid);
     settings.code.module_mm = 0.6;
     settings.printed().unwrap()

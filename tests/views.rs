@@ -17,7 +17,8 @@ use everysquare::rehearse::{Backing, Cards, Faults, Options, make};
 const PX: f64 = 1.6;
 
 fn printed(columns: usize, rows: usize) -> Printed {
-    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid =
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     Settings::new("Views".to_owned(), Tag::new("V3W").unwrap(), grid).printed().unwrap()
 }
 

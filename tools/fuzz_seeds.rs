@@ -24,7 +24,14 @@ fn main() -> Outcome<()> {
     for target in ["photo", "manifest", "event", "words"] {
         std::fs::create_dir_all(folder.join(target))?;
     }
-    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom };
+    let grid = Grid {
+        columns: 2,
+        rows: 2,
+        square_mm: 60.0,
+        piece_mm: 20.0,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+    };
     let settings = Settings::new("Fuzz".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     let printed = settings.printed()?;
     photos(&printed, folder)?;

@@ -95,12 +95,14 @@ impl Check {
     /// where not all of the wall was seen or read.
     #[must_use]
     pub fn forecast(&self, outlook: &Outlook, stamp: &str, words: &Words) -> Option<String> {
-        let Report { made, summary, white, lead, .. } = &self.report;
+        let Report { made, summary, white, lead, border, .. } = &self.report;
         if *made || summary.unseen > 0 || lead.is_some() {
             return None;
         }
+        // what hangs of a border is no part of the picture
+        let beside = border.map_or(0, |border| border.up) + white.len();
         let up = summary.right + summary.wrong + summary.turned + summary.unread;
-        outlook.told(stamp, up.saturating_sub(white.len()), words)
+        outlook.told(stamp, up.saturating_sub(beside), words)
     }
 
     /// Judges a reading and puts it into words.

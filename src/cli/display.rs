@@ -74,6 +74,8 @@ struct Told<'a> {
     compared: &'a Compared,
     retape: Vec<String>,
     units: Units,
+    /// Number of cells where a square should hang.
+    cells: usize,
 }
 
 /// Reads, shows, measures, tells, and writes the folder, whole or not at all.
@@ -88,10 +90,10 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let work = Work { args, folder: &folder, printed: &printed, event: &event, now: &now };
     let done = work.done(console, &|| bar.inc(1));
     bar.finish_and_clear();
-    let Done { seen, shown, compared, prints, moving, notes } = done?;
+    let Done { seen, shown, compared, prints, moving, notes, cells } = done?;
     let units = event.settings.print.units;
     let retape = shown.measured.as_ref().map(|m| retape(m, &printed.grid, units, console.words()));
-    let told = Told { shown: &shown, compared: &compared, retape: retape.unwrap_or_default(), units };
+    let told = Told { shown: &shown, compared: &compared, retape: retape.unwrap_or_default(), units, cells };
     said::tell(&told, &printed, args.view, console);
     notes.into_iter().for_each(|note| console.tell(note));
     for refused in &seen.refused {
@@ -134,6 +136,8 @@ struct Done {
     moving: Option<Vec<u8>>,
     /// What a better photo would show.
     notes: Vec<String>,
+    /// Number of cells where a square should hang.
+    cells: usize,
 }
 
 impl Work<'_> {
@@ -165,7 +169,7 @@ impl Work<'_> {
         let words = console.words();
         let (prints, moving) =
             rayon::join(|| comparison(&input, &self.args.only, step), || moving(&checks, words));
-        Ok(Done { prints: prints?, moving: moving?, seen, shown, compared, notes })
+        Ok(Done { prints: prints?, moving: moving?, seen, shown, compared, notes, cells: summary.cells })
     }
 
     /// What a better photo would show: squares of another part of the wall, what somebody hides, and what is not drawn yet.

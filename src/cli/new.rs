@@ -18,8 +18,8 @@ use crate::picture::{
 use crate::plan::crowd::{self, Given, Range};
 use crate::plan::lengths::both;
 use crate::plan::settings::{
-    COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, EveningSettings,
-    Flip, Language, NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
+    ACROSS, COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM,
+    EveningSettings, Flip, Language, MOST_CELLS, NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
@@ -53,6 +53,9 @@ pub struct Args {
     /// The tag in every code.
     #[arg(long, value_name = "TAG", value_parser = tag)]
     tag: Option<Tag>,
+    /// A border in reserve.
+    #[arg(long)]
+    border: bool,
     /// Pencil colours.
     #[arg(long = "colors", alias = "colours", value_name = "N", value_parser = colours, default_value_t = DEFAULT_COLOURS)]
     colours: usize,
@@ -100,11 +103,15 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let mut settings = settings(args, &folder, &proposal, console.words())?;
     settings.evening = evening;
     settings.language = console.language();
-    let wanted = Wanted { grid: &settings.grid, fit: args.fit, pencils };
+    let of_picture = settings.grid.within_border();
+    let wanted = Wanted { grid: &of_picture, fit: args.fit, pencils };
     let wait = progress::wait(console, "new-working");
     let reduced = reduce(picture, &wanted, console.words());
     wait.finish_and_clear();
-    let reduced = reduced.map_err(|error| CliError::about(&args.picture, error))?;
+    let mut reduced = reduced.map_err(|error| CliError::about(&args.picture, error))?;
+    if args.border {
+        reduced.few = reduced.few.with_border(&of_picture, reduced.piece_px);
+    }
     settings.picture.pencils.clone_from(&reduced.few.pencils);
     settings.picture.colours = reduced.few.pencils.len();
     let written = settings.to_toml();
@@ -143,6 +150,7 @@ fn suiting(evening: &EveningSettings, square_mm: f64) -> Option<Range> {
         square_mm,
         piece_mm: square_mm,
         rows_from: RowsFrom::default(),
+        border: false,
     };
     let mut settings = Settings::new(String::new(), Tag::from_number(0), grid);
     settings.evening = evening.clone();
@@ -208,7 +216,14 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) ->
         square_mm: args.square_mm,
         piece_mm: args.piece_mm,
         rows_from: RowsFrom::default(),
+        border: false,
     };
+    let grid = if args.border { grid.with_border() } else { grid };
+    let across = *ACROSS.end();
+    if grid.columns > across || grid.rows > across || grid.count() > MOST_CELLS {
+        let asked = Sentence::new("error-new-border").with("columns", grid.columns).with("rows", grid.rows);
+        return Err(CliError::new(asked.with("squares", MOST_CELLS)));
+    }
     let name = args.name.clone().unwrap_or_else(|| name_of(&args.folder, words));
     let mut settings =
         Settings::new(name, args.tag.unwrap_or_else(|| Tag::from_number(rand::random())), grid);

@@ -61,6 +61,9 @@ pub struct Args {
     /// Every square in a wrong cell.
     #[arg(long)]
     permute_all: bool,
+    /// The border hangs too.
+    #[arg(long)]
+    border: bool,
     /// Which cards hang.
     #[arg(long, value_name = "WHICH", value_parser = cards, default_value = "all")]
     cards: Cards,
@@ -119,7 +122,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
     // Seeds that people read and type again stay short.
     let seed = args.seed.unwrap_or_else(|| rand::random::<u64>() % 100_000);
-    let options = options(args, seed, printed.grid.count());
+    let options = options(args, seed, printed.grid.within_border().count());
     let bar = progress::bar(console, STEPS, "rehearse-working");
     let watch = |part: f64| bar.set_position(u64::try_from(round_index(part * float(100))).unwrap_or(STEPS));
     let made = make_watched(&printed, &picture, &options, &watch);
@@ -184,8 +187,10 @@ fn options(args: &Args, seed: u64, cells: usize) -> Options {
         drawn_turned: args.drawn_turned.unwrap_or(0),
         undrawn: args.undrawn.unwrap_or(0),
         permute_all: args.permute_all,
+        border: args.border,
     };
-    let faults = if args.says_faults() { asked } else { some_faults(cells) };
+    let faults =
+        if args.says_faults() { asked } else { Faults { border: args.border, ..some_faults(cells) } };
     let photo = &args.photo;
     let mut options = Options::varied(seed);
     options.faults = faults;
@@ -220,8 +225,9 @@ fn some_faults(cells: usize) -> Faults {
 fn explain(args: &Args, made: &Made, [made_at, truth]: &[PathBuf; 2], console: &mut Console) {
     let photo = made_at.display().to_string();
     let cells = &made.truth.cells;
-    console.say("rehearse-made", &[("photo", photo.as_str().into()), ("cells", cells.len().into())]);
     let count = |state: State| cells.iter().filter(|cell| cell.state == state).count();
+    let hanging = cells.len() - count(State::Reserve);
+    console.say("rehearse-made", &[("photo", photo.as_str().into()), ("cells", hanging.into())]);
     let counted = [
         ("right", State::Right),
         ("wrong", State::Wrong),

@@ -61,7 +61,8 @@ pub fn marked(marking: &Marking<'_>) -> RgbImage {
     let mut picture = kept.picture(marking.photo);
     let mut canvas = Canvas::<DisplayPx>::on(&mut picture);
     let hides = |at: &JudgedCell| marking.cover.is_some_and(|cover| cover.hides(at.cell));
-    for at in marking.judgement.cells.iter().filter(|at| at.state != State::Right || hides(at)) {
+    let is_told = |at: &&JudgedCell| at.state != State::Reserve && (at.state != State::Right || hides(at));
+    for at in marking.judgement.cells.iter().filter(is_told) {
         if let Some(corners) = corners_here(at, marking) {
             mark(&mut canvas, at, corners.map(|corner| kept.photo_to_display.apply(corner)), marking);
         }
@@ -200,7 +201,9 @@ impl<'a> Kept<'a> {
 /// Corners of a cell in this photo: the paper's own where they were found in it, else the cell's. `None`
 /// where its middle is outside.
 fn corners_here(at: &JudgedCell, marking: &Marking<'_>) -> Option<[Point<PhotoPx>; 4]> {
-    if at.state == State::Unseen && marking.cover.is_none_or(|cover| !cover.hides(at.cell)) {
+    if matches!(at.state, State::Unseen | State::Reserve)
+        && marking.cover.is_none_or(|cover| !cover.hides(at.cell))
+    {
         return None;
     }
     let own = at.corners.filter(|_| at.photo == marking.index);
@@ -241,7 +244,7 @@ fn pen(state: State, width: f64) -> Pen {
         State::Right | State::Wrong => ([178, 34, 26], None),
         State::Turned => ([176, 98, 0], Some((6.0, 3.0))),
         State::Empty => ([0, 92, 150], Some((2.5, 2.5))),
-        State::Unread | State::Unseen => ([98, 48, 148], Some((0.0, 2.2))),
+        State::Unread | State::Unseen | State::Reserve => ([98, 48, 148], Some((0.0, 2.2))),
     };
     Pen { colour: Rgb(colour), width, dash }
 }
@@ -263,6 +266,8 @@ fn words_for(at: &JudgedCell, marking: &Marking<'_>) -> String {
         }
         (State::Empty, _) => plain("mark-empty"),
         (State::Unread, _) => plain("mark-unread"),
-        (State::Right | State::Unseen, _) => marking.words.say(&format!("state-{}", at.state.name()), &[]),
+        (State::Right | State::Unseen | State::Reserve, _) => {
+            marking.words.say(&format!("state-{}", at.state.name()), &[])
+        }
     }
 }

@@ -292,8 +292,14 @@ mod tests {
     use crate::plan::{RowsFrom, Settings, Tag, Turn};
 
     fn printed() -> Printed {
-        let grid =
-            Grid { columns: 6, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns: 6,
+            rows: 5,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         Settings::new("Made wall".to_owned(), Tag::from_number(5), grid).printed().unwrap()
     }
 

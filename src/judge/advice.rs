@@ -256,7 +256,7 @@ fn unread(judgement: &Judgement, photo: Option<usize>) -> usize {
 fn too_small(reading: &WallReading, judgement: &Judgement) -> Option<Advice> {
     let small = reading.photos.iter().enumerate().filter(|(_, of)| of.px_per_module < FEW_PX_PER_MODULE);
     let unread = small.map(|(photo, _)| unread(judgement, Some(photo))).sum::<usize>();
-    let cells = judgement.cells.len();
+    let cells = judgement.summary.cells;
     let many = unread >= MANY_UNREAD && float(unread) >= MOSTLY_UNREAD * float(cells);
     many.then_some(Advice::TooSmall { unread, cells })
 }

@@ -15,7 +15,7 @@
 //! use everysquare::plan::{Grid, RowsFrom, Turn};
 //! use everysquare::read::{Apart, CellReading, Sight, WallReading};
 //!
-//! let grid = Grid { columns: 2, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 2, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
 //! let (a1, b1) = (grid.cell("A1").unwrap(), grid.cell("B1").unwrap());
 //! let hangs = |cell, home| CellReading {
 //!     cell,

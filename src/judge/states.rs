@@ -2,7 +2,8 @@
 //!
 //! A square in its own cell and upright is `right`; in its own cell and turned, `turned`; any other square is
 //! `wrong`, turned or not. Where two photos contradict each other nobody knows what hangs there now, so the
-//! cell is `unread`: a square is never called right on half of the evidence.
+//! cell is `unread`: a square is never called right on half of the evidence. In a border in reserve nothing has to hang; a cell of it
+//! where no square was read is `reserve` and counts for nothing.
 
 use serde::{Deserialize, Serialize};
 
@@ -26,10 +27,12 @@ pub enum State {
     Unread,
     /// In no photo.
     Unseen,
+    /// In the border in reserve, and no square was read there: none has to hang.
+    Reserve,
 }
 
 impl State {
-    /// All six, in the order of a summary.
+    /// The six that a summary counts, in its order.
     pub const ALL: [Self; 6] =
         [Self::Right, Self::Wrong, Self::Turned, Self::Empty, Self::Unread, Self::Unseen];
 
@@ -43,6 +46,7 @@ impl State {
             Self::Empty => "empty",
             Self::Unread => "unread",
             Self::Unseen => "unseen",
+            Self::Reserve => "reserve",
         }
     }
 }
@@ -68,7 +72,7 @@ pub struct JudgedCell {
     pub photo: usize,
 }
 
-/// How many cells are in which state.
+/// How many cells are in which state; those in reserve are not counted.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub struct Summary {
     /// Its own square, upright.
@@ -125,8 +129,8 @@ pub struct Judgement {
     pub cells: Vec<JudgedCell>,
     /// How many are in which state.
     pub summary: Summary,
-    /// Squares that were seen nowhere, by the cell where they belong. As many of them as there are unknown
-    /// cells may hang there all the same.
+    /// Squares that were seen nowhere, by the cell where they belong, those of a border in reserve left out. As many of them as there
+    /// are unknown cells may hang there all the same.
     pub missing: Vec<Cell>,
     /// Squares that were seen more than once, by the cell where they belong.
     pub twice: Vec<Cell>,
@@ -175,6 +179,13 @@ impl Judgement {
         self.missing.len().saturating_sub(self.summary.unknown())
     }
 
+    /// Number of squares that hang in their places in the border in reserve.
+    #[must_use]
+    pub fn border_up(&self) -> usize {
+        let in_place = |at: &&JudgedCell| matches!(at.state, State::Right | State::Turned);
+        self.cells.iter().filter(in_place).filter(|at| self.grid.in_border(at.cell)).count()
+    }
+
     /// What it comes to.
     #[must_use]
     pub fn outcome(&self) -> Outcome {
@@ -204,7 +215,8 @@ pub fn judge(reading: &WallReading, grid: &Grid) -> Judgement {
     contradictions.sort();
     contradictions.dedup();
     let apart = apart(&reading.apart, grid);
-    let missing = seen(|n| n == 0).into_iter().filter(|home| !apart.squares.contains(home)).collect();
+    let is_missing = |home: &Cell| !apart.squares.contains(home) && !grid.in_border(*home);
+    let missing = seen(|n| n == 0).into_iter().filter(is_missing).collect();
     Judgement {
         grid: *grid,
         summary: count(&cells),
@@ -227,7 +239,7 @@ fn unseen(cell: Cell, grid: &Grid) -> JudgedCell {
     JudgedCell {
         cell,
         label: grid.label(cell),
-        state: State::Unseen,
+        state: if grid.in_border(cell) { State::Reserve } else { State::Unseen },
         found: None,
         turn: Turn::None,
         certainty: 0.0,
@@ -245,6 +257,9 @@ fn judge_cell(seen: &CellReading, contradicted: bool, grid: &Grid) -> JudgedCell
         Sight::Square { home, turn } if *home == seen.cell => (State::Turned, Some(*home), *turn),
         Sight::Square { home, turn } if grid.holds(*home) => (State::Wrong, Some(*home), *turn),
         Sight::Stranger { turn, .. } => (State::Wrong, None, *turn),
+        Sight::Empty | Sight::Unread | Sight::Unseen if grid.in_border(seen.cell) => {
+            (State::Reserve, None, Turn::None)
+        }
         Sight::Square { .. } | Sight::Unread => (State::Unread, None, Turn::None),
         Sight::Empty => (State::Empty, None, Turn::None),
         Sight::Unseen => (State::Unseen, None, Turn::None),
@@ -278,6 +293,6 @@ fn count(cells: &[JudgedCell]) -> Summary {
         empty: of(State::Empty),
         unread: of(State::Unread),
         unseen: of(State::Unseen),
-        cells: cells.len(),
+        cells: cells.len() - of(State::Reserve),
     }
 }

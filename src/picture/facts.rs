@@ -58,7 +58,7 @@ pub struct PictureFacts {
     pub pencils: Vec<Pencil>,
     /// The pieces, in the grid's order of cells.
     pub pieces: Vec<PieceFacts>,
-    /// The picture's width divided by its height.
+    /// The picture's width divided by its height, without a border.
     pub shape: f64,
     /// The pieces by their place in `pieces`, in the order in which they are handed out.
     pub order: Vec<usize>,
@@ -73,41 +73,64 @@ impl PictureFacts {
         let crop = Crop::of(few.size(), grid);
         let cells: Vec<Cell> = grid.cells().collect();
         let mut pieces: Vec<PieceFacts> = cells.par_iter().map(|cell| piece(few, &crop, *cell)).collect();
-        let scores: Vec<f64> = pieces.iter().map(|piece| piece.score).collect();
-        for (piece, level) in pieces.iter_mut().zip(levels_of(&scores, levels)) {
-            let decided = levels.decided(piece.cell);
-            piece.decided = decided.is_some();
-            piece.level = decided.unwrap_or(level);
+        let (border, own): (Vec<usize>, Vec<usize>) =
+            (0..cells.len()).partition(|piece| grid.in_border(cells[*piece]));
+        // a border does not move the levels of the picture's own pieces
+        for part in [&own, &border] {
+            let scores: Vec<f64> = part.iter().map(|piece| pieces[*piece].score).collect();
+            for (piece, level) in part.iter().zip(levels_of(&scores, levels)) {
+                let piece = &mut pieces[*piece];
+                let decided = levels.decided(piece.cell);
+                piece.decided = decided.is_some();
+                piece.level = decided.unwrap_or(level);
+            }
         }
         let (width, height) = few.size();
-        let shape = f64::from(width.max(1)) / f64::from(height.max(1));
+        let without = if grid.border { 2.0 * crop.piece.value() } else { 0.0 };
+        let shape = (f64::from(width) - without).max(1.0) / (f64::from(height) - without).max(1.0);
         let losses = losses(&seen_from_afar(few, &crop, grid), grid.columns);
         for (piece, loss) in pieces.iter_mut().zip(&losses) {
             piece.loss = *loss;
         }
-        let levels: Vec<Level> = pieces.iter().map(|piece| piece.level).collect();
-        let order = order(&levels, &losses);
+        let of_own = |piece: &usize| (pieces[*piece].level, losses[*piece]);
+        let (levels, own_losses): (Vec<Level>, Vec<f64>) = own.iter().map(of_own).unzip();
+        let mut order: Vec<usize> = order(&levels, &own_losses).into_iter().map(|place| own[place]).collect();
         for (place, piece) in order.iter().enumerate() {
             pieces[*piece].band = Band::of(place, order.len());
         }
+        border.iter().for_each(|piece| pieces[*piece].band = Band::Reserve);
+        order.extend(around(border, &cells, grid));
         Self { pencils: few.pencils.clone(), pieces, shape, order, outlines: Outlines::of(few) }
     }
 
-    /// The pieces of a level, in the order in which they are handed out.
+    /// The picture's own pieces of a level, in the order in which they are handed out.
     pub fn of_level(&self, level: Level) -> impl Iterator<Item = usize> {
-        self.order.iter().copied().filter(move |piece| self.pieces[*piece].level == level)
+        self.order.iter().copied().filter(move |piece| {
+            let piece = &self.pieces[*piece];
+            piece.level == level && piece.band != Band::Reserve
+        })
     }
 
-    /// How many pieces have a level.
+    /// The pieces of a border in reserve, in the order in which they are handed out.
+    pub fn in_reserve(&self) -> impl Iterator<Item = usize> {
+        self.order.iter().copied().filter(|piece| self.pieces[*piece].band == Band::Reserve)
+    }
+
+    /// The pieces of the picture itself, without a border in reserve, in the grid's order of cells.
+    pub fn own(&self) -> impl Iterator<Item = &PieceFacts> {
+        self.pieces.iter().filter(|piece| piece.band != Band::Reserve)
+    }
+
+    /// How many of the picture's own pieces have a level.
     #[must_use]
     pub fn count(&self, level: Level) -> usize {
-        self.pieces.iter().filter(|piece| piece.level == level).count()
+        self.own().filter(|piece| piece.level == level).count()
     }
 
-    /// How many pieces need a pencil.
+    /// How many of the picture's own pieces need a pencil.
     #[must_use]
     pub fn pieces_with(&self, pencil: usize) -> usize {
-        self.pieces.iter().filter(|piece| piece.pencils.contains(&pencil)).count()
+        self.own().filter(|piece| piece.pencils.contains(&pencil)).count()
     }
 
     /// What there is to draw, as numbers: what crowd and time are worked out from.
@@ -115,7 +138,10 @@ impl PictureFacts {
     pub fn work(&self) -> Work {
         let mut work = Work::none(self.pencils.len(), self.shape);
         for piece in &self.pieces {
-            work.add(piece.level, &piece.shares);
+            match piece.band {
+                Band::Reserve => work.reserve[piece.level.index()] += 1,
+                _ => work.add(piece.level, &piece.shares),
+            }
         }
         work
     }
@@ -140,6 +166,16 @@ impl PictureFacts {
         };
         self.pieces.iter().map(piece).collect()
     }
+}
+
+/// The pieces of a border in the order in which they are handed out: from the lowest row up, in a row from the middle outwards, so that
+/// a border that is only begun is a base that everybody reaches.
+fn around(mut border: Vec<usize>, cells: &[Cell], grid: &Grid) -> Vec<usize> {
+    border.sort_by_key(|piece| {
+        let Cell { row, column } = cells[*piece];
+        (std::cmp::Reverse(row), (2 * column + 1).abs_diff(grid.columns))
+    });
+    border
 }
 
 /// The picture in its pencils' colours with [`PIECE_PX`] pixels to a piece's side.

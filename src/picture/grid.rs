@@ -178,7 +178,14 @@ pub fn propose(size: (u32, u32), square_mm: f64, wish: Wish) -> Result<Proposal,
 
 impl Proposal {
     fn new(size: (u32, u32), square_mm: f64, columns: usize, rows: usize, reason: Reason) -> Self {
-        let grid = Grid { columns, rows, square_mm, piece_mm: square_mm, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns,
+            rows,
+            square_mm,
+            piece_mm: square_mm,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         let crop = Crop::of(size, &grid);
         let (width, height) = (f64::from(size.0), f64::from(size.1));
         let cut = match crop.lost {

@@ -17,11 +17,12 @@
 //! use everysquare::plan::{Cell, Grid, RowsFrom};
 //!
 //! let picture = Picture { pixels: image::RgbImage::new(100, 80) };
-//! let grid = Grid { columns: 5, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 5, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
 //! let piece = picture.piece(&grid, Cell { row: 0, column: 1 });
 //! assert_eq!((piece.top_left.x, piece.top_left.y, piece.side.value()), (20.0, 0.0, 20.0));
 //! ```
 
+mod border;
 mod choose;
 mod clean;
 pub mod colour;

@@ -35,10 +35,12 @@ pub enum Band {
     Middle,
     /// In the last third.
     Last,
+    /// After all others, where more visitors come than the picture has pieces for.
+    Reserve,
 }
 
 impl Band {
-    /// All of them, the first first.
+    /// Those of the picture's own pieces, the first first.
     pub const ALL: [Self; BANDS] = [Self::First, Self::Middle, Self::Last];
 
     /// Its name in plan.json.
@@ -48,6 +50,18 @@ impl Band {
             Self::First => "first",
             Self::Middle => "middle",
             Self::Last => "last",
+            Self::Reserve => "reserve",
+        }
+    }
+
+    /// What stands for it on the back of a piece.
+    #[must_use]
+    pub fn sign(self) -> &'static str {
+        match self {
+            Self::First => "1",
+            Self::Middle => "2",
+            Self::Last => "3",
+            Self::Reserve => "+",
         }
     }
 

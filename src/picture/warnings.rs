@@ -58,7 +58,7 @@ pub fn colour_warnings(facts: &PictureFacts) -> Vec<ColourWarning> {
     let rare = counted.filter(|(_, pieces)| *pieces < RARE_PIECES);
     let rare = rare.map(|(pencil, pieces)| ColourWarning::Rare { pencil: pencil.name.clone(), pieces });
     let plain = facts.count(Level::Plain);
-    let drawn = facts.pieces.len() - plain;
+    let drawn = facts.own().count() - plain;
     let plain = (plain > drawn).then_some(ColourWarning::MostlyPlain { plain, drawn });
     alike.chain(rare).chain(plain).collect()
 }

@@ -81,6 +81,9 @@ pub struct Grid {
     pub piece_mm: f64,
     /// End of the wall where row 1 is.
     pub rows_from: RowsFrom,
+    /// Whether the outermost cells are a border in reserve: squares that are handed out last and hang only where more visitors come than
+    /// the picture has pieces for.
+    pub border: bool,
 }
 
 impl Grid {
@@ -94,6 +97,47 @@ impl Grid {
     #[must_use]
     pub fn count(&self) -> usize {
         self.columns * self.rows
+    }
+
+    /// Whether a cell is one of a border in reserve.
+    #[must_use]
+    pub fn in_border(&self, cell: Cell) -> bool {
+        let is_outermost = |at: usize, all: usize| at == 0 || at + 1 == all;
+        self.border && (is_outermost(cell.row, self.rows) || is_outermost(cell.column, self.columns))
+    }
+
+    /// Number of cells of the border in reserve.
+    #[must_use]
+    pub fn border_count(&self) -> usize {
+        self.count() - self.within_border().count()
+    }
+
+    /// Grid of what lies within the border in reserve; all of it where there is none.
+    #[must_use]
+    pub fn within_border(&self) -> Self {
+        match self.border {
+            true => Self {
+                columns: self.columns.saturating_sub(2),
+                rows: self.rows.saturating_sub(2),
+                border: false,
+                ..*self
+            },
+            false => *self,
+        }
+    }
+
+    /// Grid with a border in reserve around it.
+    ///
+    /// ```
+    /// use everysquare::plan::{Grid, RowsFrom};
+    /// let grid = Grid { columns: 12, rows: 9, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    /// let with = grid.with_border();
+    /// assert_eq!((with.columns, with.rows, with.border_count()), (14, 11, 46));
+    /// assert_eq!(with.within_border(), grid);
+    /// ```
+    #[must_use]
+    pub fn with_border(&self) -> Self {
+        Self { columns: self.columns + 2, rows: self.rows + 2, border: true, ..*self }
     }
 
     /// Index of `cell` in the order of [`Grid::cells`].
@@ -201,7 +245,7 @@ mod tests {
     use proptest::prelude::*;
 
     fn grid(columns: usize, rows: usize, rows_from: RowsFrom) -> Grid {
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from }
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from, border: false }
     }
 
     #[test]

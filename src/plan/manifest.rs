@@ -307,7 +307,7 @@ impl Manifest {
             let (cells, listed) = (columns * rows, self.squares.len());
             return wall(Sentence::new("error-manifest-listed").with("cells", cells).with("listed", listed));
         }
-        Ok(Grid { columns, rows, square_mm, piece_mm, rows_from })
+        Ok(Grid { columns, rows, square_mm, piece_mm, rows_from, border: false })
     }
 
     /// The squares in the order of the cells.

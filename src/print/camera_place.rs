@@ -72,7 +72,14 @@ mod tests {
     use crate::plan::{RowsFrom, Tag};
 
     fn place(columns: usize, rows: usize) -> CameraPlace {
-        let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns,
+            rows,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         CameraPlace::of(&Settings::new("Open evening".to_owned(), Tag::from_number(7), grid), 600.0)
     }
 

@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::page::{READING_MARGINS_MM, Reading};
 use super::{Document, PrintError, Sources};
 use crate::frame::floor_index;
+use crate::plan::PrintedSquare;
 
 /// What the template sets.
 #[derive(Serialize)]
@@ -38,14 +39,19 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let columns = printed.grid.columns;
     // As many as make the last line of each row as full as the others.
     let across = columns.div_ceil(columns.div_ceil(fits));
+    let label = |square: &PrintedSquare| match printed.grid.in_border(square.cell) {
+        true => format!("{}\u{a0}+", square.label),
+        false => square.label.clone(),
+    };
     let rows = printed.squares.chunks(columns).enumerate().map(|(row, squares)| Row {
         name: words.say("print-row", &[("row", printed.grid.row_number(row).to_string().into())]),
-        labels: squares.iter().map(|square| square.label.clone()).collect(),
+        labels: squares.iter().map(label).collect(),
     });
     let head = |id: &str| words.say(id, &[]);
+    let intro = words.say("checklist-intro", &[("pieces", printed.squares.len().into())]);
     let content = Content {
         title: words.say("print-checklist", &[]),
-        intro: words.say("checklist-intro", &[("pieces", printed.squares.len().into())]),
+        intro: if printed.grid.border { format!("{intro} {}", head("checklist-border")) } else { intro },
         heads: ["checklist-piece", "checklist-out", "checklist-hung"].map(head),
         across,
         rows: rows.collect(),

@@ -56,7 +56,8 @@ fn in_numbers(w: &Writer, evening: &Evening) -> Vec<Block> {
     };
     let row = |id: &str, value: String| vec![w.say(id), value];
     let time = if evening.given.start.is_some() { "guide-time-clock" } else { "guide-time-value" };
-    let rows = vec![
+    let border = evening.reserve.as_ref().map(|_| row("guide-border", w.say("guide-border-value")));
+    let mut rows = vec![
         row("guide-crowd", said(Assumed::Visitors, "guide-crowd-value")),
         row("guide-time", said(Assumed::Minutes, time)),
         row("guide-seats", said(Assumed::Seats, "guide-seats-value")),
@@ -67,6 +68,7 @@ fn in_numbers(w: &Writer, evening: &Evening) -> Vec<Block> {
         row("guide-hang", said(Assumed::Hang, "guide-hang-value")),
         row("guide-up", w.say("guide-up-value")),
     ];
+    rows.extend(border);
     let mut blocks = vec![
         w.title("guide-title"),
         w.text("guide-intro"),

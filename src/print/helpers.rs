@@ -32,6 +32,12 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 
 /// Sort, say, tick, keep the secret.
 fn hand_out(w: &Writer, evening: &Evening) -> Vec<Block> {
+    let mut order = w.list("helpers-order", 3);
+    if let Block::List { items } = &mut order
+        && evening.reserve.is_some()
+    {
+        items.push(w.say("helpers-order-border"));
+    }
     vec![
         w.title("helpers-hand-out"),
         w.text("helpers-hand-out-intro"),
@@ -44,7 +50,7 @@ fn hand_out(w: &Writer, evening: &Evening) -> Vec<Block> {
         w.heading("helpers-each"),
         w.steps("helpers-each", 5),
         w.heading("helpers-order"),
-        w.list("helpers-order", 3),
+        order,
         w.heading("helpers-secret"),
         w.list("helpers-secret", 2),
         w.heading("helpers-if"),

@@ -47,7 +47,7 @@ pub fn lesson(sources: &Sources) -> Result<Document, PrintError> {
 /// Every number that a sentence may name.
 fn values(sources: &Sources) -> Vec<(&'static str, FluentValue<'static>)> {
     let Sources { settings, facts, .. } = *sources;
-    let grid = &settings.grid;
+    let grid = settings.grid.within_border();
     let scale = grid.square_mm / grid.piece_mm;
     let length = |mm: f64| FluentValue::from(exact(mm, settings.print.units, sources.words));
     // two lines on a piece: the first is looked for on the square, the second is found from there

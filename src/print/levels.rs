@@ -61,37 +61,60 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let paper = sources.settings.print.paper;
     let layout = Layout::pack(paper, WIDTH_MM, HEIGHT_MM)
         .ok_or_else(|| PrintError::too_large(Large::Card, WIDTH_MM, 0.0, paper))?;
-    let present: Vec<Level> =
-        Level::ALL.into_iter().filter(|level| sources.facts.count(*level) > 0).collect();
+    let present: Vec<Bag> = bags(sources);
     let heading = Heading::new(sources, "levels", Some(layout.sheets(present.len())), Sides::One);
     let mut pages = Vec::new();
     for on_sheet in present.chunks(layout.spots.len()) {
         let strip = heading.strip(&layout, pages.len() + 1, false);
-        let words: Vec<String> = on_sheet.iter().map(|level| level_word(sources, *level)).collect();
-        let levels = listed(words.iter().map(String::as_str));
+        let levels = listed(on_sheet.iter().map(|bag| bag.word.as_str()));
         let about = sources.words.say("print-about-levels", &[("levels", levels.into())]);
         let items = on_sheet.iter().zip(&layout.spots);
-        let items = items.map(|(level, spot)| item(sources, *level, (*spot).into())).collect();
+        let items = items.map(|(bag, spot)| item(sources, bag, (*spot).into())).collect();
         pages.push(Page { strip, about, back: false, items });
     }
     let shared = Shared { edge: EDGE_MM, list_from: LIST_FROM_MM };
     Sheets { name: "levels", shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
 }
 
-fn item(sources: &Sources, level: Level, area: Box) -> Item {
+/// What a bag holds.
+struct Bag<'a> {
+    word: String,
+    /// How many of the marks are filled, and how many there are.
+    marks: [usize; 2],
+    /// Labels of its pieces in the order in which they are handed out, with the sign of their band; without one where that tells nothing.
+    bands: Vec<(&'static str, Vec<&'a str>)>,
+}
+
+/// A bag for each level that there is, the easiest first, and one for a border in reserve.
+fn bags<'a>(sources: &Sources<'a>) -> Vec<Bag<'a>> {
     let Sources { printed, facts, words, .. } = *sources;
-    let bands = Band::ALL.map(|band| {
-        let of_band = facts.of_level(level).filter(|piece| facts.pieces[*piece].band == band);
-        of_band.map(|piece| printed.squares[piece].label.as_str()).collect::<Vec<&str>>()
+    let label = |piece: usize| printed.squares[piece].label.as_str();
+    let of_level = |level: Level| {
+        let band = |band: Band| {
+            let own = facts.of_level(level).filter(|piece| facts.pieces[*piece].band == band);
+            (band.sign(), own.map(label).collect())
+        };
+        let marks = [level.index() + 1, Level::ALL.len()];
+        Bag { word: level_word(sources, level), marks, bands: Band::ALL.map(band).into() }
+    };
+    let reserve: Vec<&str> = facts.in_reserve().map(label).collect();
+    let reserve = (!reserve.is_empty()).then(|| Bag {
+        word: words.say("print-border", &[]),
+        marks: [0, 0],
+        bands: vec![("", reserve)],
     });
-    let labels = bands.concat();
-    let (lines, points) = fitting(sources, &bands);
+    Level::ALL.into_iter().filter(|level| facts.count(*level) > 0).map(of_level).chain(reserve).collect()
+}
+
+fn item(sources: &Sources, bag: &Bag, area: Box) -> Item {
+    let pieces: usize = bag.bands.iter().map(|(_, labels)| labels.len()).sum();
+    let (lines, points) = fitting(sources, &bag.bands);
     Item {
         area,
-        word: level_word(sources, level),
-        filled: level.index() + 1,
-        marks: Level::ALL.len(),
-        count: words.say("print-level-count", &[("pieces", labels.len().into())]),
+        word: bag.word.clone(),
+        filled: bag.marks[0],
+        marks: bag.marks[1],
+        count: sources.words.say("print-level-count", &[("pieces", pieces.into())]),
         lines,
         points,
         line: points * LINE_MM_A_POINT,
@@ -100,16 +123,12 @@ fn item(sources: &Sources, level: Level, area: Box) -> Item {
 
 /// The list in lines that fit the label, as large as possible, each band on lines of its own; where not even the smallest letters fit,
 /// its end is counted.
-fn fitting(sources: &Sources, bands: &[Vec<&str>]) -> (Vec<String>, f64) {
-    let numbered = |(band, labels): (usize, &Vec<&str>)| {
-        let own = [
-            &[format!("{}:", band + 1)],
-            labels.iter().map(|label| (*label).to_owned()).collect::<Vec<_>>().as_slice(),
-        ]
-        .concat();
-        if labels.is_empty() { Vec::new() } else { own }
+fn fitting(sources: &Sources, bands: &[(&str, Vec<&str>)]) -> (Vec<String>, f64) {
+    let signed = |(sign, labels): &(&str, Vec<&str>)| {
+        let sign = (!sign.is_empty() && !labels.is_empty()).then(|| format!("{sign}:"));
+        sign.into_iter().chain(labels.iter().map(|label| (*label).to_owned())).collect()
     };
-    let bands: Vec<Vec<String>> = bands.iter().enumerate().map(numbered).collect();
+    let bands: Vec<Vec<String>> = bands.iter().map(signed).collect();
     let labels: Vec<&str> = bands.iter().flatten().map(String::as_str).collect();
     let most_lines =
         |points: f64| floor_index((HEIGHT_MM - EDGE_MM - LIST_FROM_MM) / (points * LINE_MM_A_POINT));

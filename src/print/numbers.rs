@@ -21,7 +21,7 @@ const ROLL_MM: f64 = 80.0 * MM_PER_FOOT;
 /// Every number that a sentence may name.
 pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str, FluentValue<'static>)> {
     let Sources { settings, printed, .. } = *sources;
-    let grid = &printed.grid;
+    let (grid, of_picture) = (&printed.grid, printed.grid.within_border());
     let (given, wall, supplies) = (&evening.given, &evening.wall, &evening.supplies);
     let length = |mm: f64| FluentValue::from(both(sources, mm));
     let count = |count: usize| FluentValue::from(count);
@@ -30,9 +30,10 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
     let (sets, label) = (Sets::of(sources, evening), Example::of(sources));
     vec![
         ("event", settings.name.clone().into()),
-        ("columns", count(grid.columns)),
-        ("rows", count(grid.rows)),
-        ("squares", count(grid.count())),
+        ("columns", count(of_picture.columns)),
+        ("rows", count(of_picture.rows)),
+        ("squares", count(of_picture.count())),
+        ("border", count(grid.border_count())),
         ("colours", count(sources.facts.pencils.len())),
         ("square", length(grid.square_mm)),
         ("piece", length(grid.piece_mm)),

@@ -118,13 +118,14 @@ impl<'a> Backs<'a> {
         Text { x: EDGE_MM + x, y: EDGE_MM + y, points, bold, words }
     }
 
-    /// The arrow and, where there is room, what it means; and when the piece is handed out: 1 first, 2 in the middle, 3 last.
+    /// The arrow and, where there is room, what it means; and when the piece is handed out: 1 first, 2 in the middle, 3 last,
+    /// + in reserve.
     fn top(&self, band: Band) -> Back {
         let (times, points) = (self.times, LEAST_PT * self.times);
         let arrow = Box { x: EDGE_MM, y: EDGE_MM, width: 2.6 * times, height: 3.2 * times };
         let words = self.sources.words.say("print-this-way-up", &[]);
-        let number = (1 + usize::from(band > Band::First) + usize::from(band > Band::Middle)).to_string();
-        let number_mm = width_mm(&number, points, true);
+        let sign = band.sign();
+        let number_mm = width_mm(sign, points, true);
         let y = (3.2 - CAPITALS_MM) * times / 2.0;
         let from = 3.6 * times;
         let right = self.inside - number_mm;
@@ -133,7 +134,7 @@ impl<'a> Backs<'a> {
             texts.push(self.text(from, y, points, false, words));
         }
         if from <= right {
-            texts.push(self.text(right, y, points, true, number));
+            texts.push(self.text(right, y, points, true, sign.to_owned()));
         }
         Back { texts, arrow, swatches: Vec::new(), marks: Vec::new() }
     }

@@ -123,7 +123,8 @@ fn shared(sources: &Sources) -> Shared {
     let Sources { settings, printed, facts, words, .. } = *sources;
     let larger = larger(settings.print.paper);
     let steps = (1..=STEPS).map(|step| words.say(&format!("steps-{step}"), &[]));
-    let some = printed.squares.get(printed.squares.len() / 3);
+    let own: Vec<_> = printed.squares.iter().filter(|square| !printed.grid.in_border(square.cell)).collect();
+    let some = own.get(own.len() / 3);
     Shared {
         title: words.say("steps-title", &[]),
         steps: steps.collect(),

@@ -58,6 +58,8 @@ pub(super) struct Drawing {
 struct Named {
     area: Box,
     name: String,
+    /// Whether it is one of a border in reserve.
+    reserve: bool,
 }
 
 /// Words with their middle left, or upper middle, in a place.
@@ -164,7 +166,7 @@ fn squares(sources: &Sources, scale: &Scale) -> Vec<Named> {
     let square = |cell: Cell| {
         let [top_left, ..] = grid.corners(cell);
         let area = scale.area(top_left, grid.square_mm, grid.square_mm);
-        Named { name: if_it_fits(grid.label(cell), &area), area }
+        Named { name: if_it_fits(grid.label(cell), &area), area, reserve: grid.in_border(cell) }
     };
     let all: Vec<Named> = grid.cells().map(square).collect();
     // all or none: a wall with a few labels missing would look as if those squares were not there
@@ -194,7 +196,7 @@ fn cards(sources: &Sources, scale: &Scale) -> Vec<Named> {
             CardKind::Corner => format!("c{}", card.name),
             CardKind::Column | CardKind::Row => card.name.clone(),
         };
-        Named { name: if_it_fits(name, &area), area }
+        Named { name: if_it_fits(name, &area), area, reserve: false }
     });
     cards.collect()
 }

@@ -105,6 +105,7 @@ fn facts(sources: &Sources, wall: &WallPlan) -> Vec<String> {
         words.say(id, &room)
     });
     facts.extend(fit);
+    facts.extend(sources.settings.grid.border.then(|| words.say("wall-map-border", &[])));
     facts
 }
 

@@ -47,6 +47,13 @@ pub(super) fn pose(x: f64, y: f64, px: f64, degrees: f64) -> Pose {
 
 /// An event of 10 × 8 squares.
 pub(super) fn event(tag: &str) -> Printed {
-    let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid {
+        columns: 10,
+        rows: 8,
+        square_mm: 127.0,
+        piece_mm: 25.4,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+    };
     Settings::new("Painted".to_owned(), Tag::new(tag).unwrap(), grid).printed().unwrap()
 }

@@ -131,8 +131,14 @@ mod tests {
     use crate::plan::RowsFrom;
     use proptest::prelude::*;
 
-    const GRID: Grid =
-        Grid { columns: 6, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    const GRID: Grid = Grid {
+        columns: 6,
+        rows: 4,
+        square_mm: 127.0,
+        piece_mm: 25.4,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+    };
 
     /// What a lattice shows of squares at these cells of the wall, when `placing` leads back to the wall.
     fn votes(placing: &Placing, squares: &[(Cell, Cell, Turn)]) -> Vec<Vote> {

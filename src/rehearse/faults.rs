@@ -63,22 +63,25 @@ pub(super) fn plot(
     ];
     let moved = faults.swaps.saturating_mul(2).saturating_add(faults.cycles.saturating_mul(3));
     let asked = singles.into_iter().fold(moved, usize::saturating_add);
-    if asked > cells.len() {
-        return Err(RehearseError::TooManyFaults { asked, cells: cells.len() });
+    let hangs = |cell: &Cell| faults.border || !printed.grid.in_border(*cell);
+    let hanging: Vec<usize> = (0..cells.len()).filter(|i| hangs(&cells[*i])).collect();
+    if asked > hanging.len() {
+        return Err(RehearseError::TooManyFaults { asked, cells: hanging.len() });
     }
     if faults.permute_all && faults.swaps + faults.cycles > 0 {
         return Err(RehearseError::PermutedAndSwapped);
     }
     let mut rng = stream(seed, Purpose::Faults);
-    let mut dealt: Vec<usize> = (0..cells.len()).collect();
+    let mut dealt = hanging;
     dealt.shuffle(&mut rng);
-    let mut hung: Vec<Option<Hung>> = cells.iter().map(|cell| Some(Hung::own(*cell))).collect();
+    let own = |cell: &Cell| hangs(cell).then(|| Hung::own(*cell));
+    let mut hung: Vec<Option<Hung>> = cells.iter().map(own).collect();
     let foreign = Deal::out(&mut dealt, faults);
     foreign.missing.iter().for_each(|i| hung[*i] = None);
     for i in &foreign.strangers {
         hung[*i] = Some(stranger(printed, cells[*i], &mut rng)?);
     }
-    let own: Vec<usize> = (0..cells.len()).filter(|i| !foreign.holds(*i)).collect();
+    let own: Vec<usize> = (0..cells.len()).filter(|i| hangs(&cells[*i]) && !foreign.holds(*i)).collect();
     copies(&mut hung, &foreign.duplicates, &own, &mut rng)?;
     foreign.swaps.chunks_exact(2).for_each(|pair| hung.swap(pair[0], pair[1]));
     for three in foreign.cycles.chunks_exact(3) {

@@ -91,6 +91,9 @@ pub struct Faults {
     /// Squares on which nothing was drawn.
     #[serde(skip_serializing_if = "is_zero")]
     pub undrawn: usize,
+    /// Whether a border in reserve hangs too.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub border: bool,
 }
 
 /// Faults that came later are left out of files where there are none, so that those stay as they were.

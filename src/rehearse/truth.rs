@@ -241,6 +241,12 @@ impl Teller<'_> {
         });
         let code_seen = code.as_ref().map(|code| code.seen);
         let (state, accept) = verdict(cell, hung, cell_seen, code_seen.unwrap_or(0.0));
+        // nothing is concluded about a spot in reserve where no square is read
+        let in_reserve = |state: State| match state {
+            State::Empty | State::Unread | State::Unseen if grid.in_border(cell) => State::Reserve,
+            other => other,
+        };
+        let (state, accept) = (in_reserve(state), accept.into_iter().map(in_reserve).collect());
         let square = hung.filter(|square| square.stranger.is_none()).map(|square| grid.label(square.home));
         let named = matches!(state, State::Right | State::Wrong | State::Turned);
         let turn = hung.map_or(0, |square| square.turn.degrees());

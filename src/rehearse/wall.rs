@@ -227,8 +227,14 @@ mod tests {
     use crate::rehearse::{camera, faults};
 
     fn printed() -> Printed {
-        let grid =
-            Grid { columns: 4, rows: 3, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns: 4,
+            rows: 3,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         let tag = Tag::new("K7M").unwrap();
         let square = |cell| {
             let label = grid.label(cell);

@@ -60,6 +60,9 @@ pub struct Report {
     /// Spots whose squares nobody has drawn on yet; absent where there are none. No fault.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub white: Vec<String>,
+    /// Of a border in reserve, how many squares hang in their places, and how many there are; absent where there is no border.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub border: Option<ReportBorder>,
     /// Squares that are in a photo, but apart from the wall; absent where there are none.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub apart: Vec<String>,
@@ -72,6 +75,15 @@ pub struct ReportEvent {
     pub name: String,
     /// The tag in its codes.
     pub tag: String,
+}
+
+/// A border in reserve.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ReportBorder {
+    /// Squares that hang in their places.
+    pub up: usize,
+    /// Squares that there are.
+    pub squares: usize,
 }
 
 /// One photo.
@@ -193,6 +205,10 @@ impl Report {
             advice: advice.iter().filter(|one| !one.is_lead()).map(|one| say.advice(one)).collect(),
             lead: advice.iter().find(|one| one.is_lead()).map(|one| say.advice(one)),
             white: Vec::new(),
+            border: judgement
+                .grid
+                .border
+                .then(|| ReportBorder { up: judgement.border_up(), squares: judgement.grid.border_count() }),
             apart: judgement.apart.squares.iter().map(label).collect(),
         }
     }

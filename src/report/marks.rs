@@ -18,10 +18,11 @@ pub(super) enum Kind {
     Empty,
     Unread,
     Unseen,
+    Reserve,
 }
 
 impl Kind {
-    const ALL: [Self; 9] = [
+    const ALL: [Self; 10] = [
         Self::Right,
         Self::Wrong,
         Self::WrongShort,
@@ -31,6 +32,7 @@ impl Kind {
         Self::Empty,
         Self::Unread,
         Self::Unseen,
+        Self::Reserve,
     ];
 
     /// The state it belongs to.
@@ -42,6 +44,7 @@ impl Kind {
             Self::Empty => State::Empty,
             Self::Unread => State::Unread,
             Self::Unseen => State::Unseen,
+            Self::Reserve => State::Reserve,
         }
     }
 
@@ -57,6 +60,7 @@ impl Kind {
             Self::Empty => "legend-empty",
             Self::Unread => "legend-unread",
             Self::Unseen => "legend-unseen",
+            Self::Reserve => "legend-reserve",
         }
     }
 }
@@ -96,6 +100,7 @@ impl Marks {
             (State::Empty, _) => (Kind::Empty, "[ ]".into()),
             (State::Unread, _) => (Kind::Unread, "?".into()),
             (State::Unseen, _) => (Kind::Unseen, "-".into()),
+            (State::Reserve, _) => (Kind::Reserve, "+".into()),
             (State::Wrong, None) => (Kind::Stranger, "!".into()),
             (State::Wrong, Some(found)) if !arrow.is_empty() && found.len() + 1 < self.room => {
                 (Kind::WrongTurned, format!("{found}{arrow}"))
@@ -116,6 +121,7 @@ impl Marks {
             Kind::Empty => "[ ]".into(),
             Kind::Unread => "?".into(),
             Kind::Unseen => "-".into(),
+            Kind::Reserve => "+".into(),
         }
     }
 }

@@ -131,7 +131,14 @@ pub fn oddities(report: &Report, words: &Words) -> Vec<String> {
     let all_right = report.outcome() == Outcome::AllRight; // then the headline says it
     let white = white(report, words).filter(|_| !all_right);
     let odd = missing.into_iter().chain(untold).chain(list("report-twice", &report.twice)).chain(strangers);
-    odd.chain(white).collect()
+    odd.chain(white).chain(border(report, words)).collect()
+}
+
+/// How much of a border in reserve hangs; `None` where there is none.
+#[must_use]
+pub fn border(report: &Report, words: &Words) -> Option<String> {
+    let border = report.border?;
+    Some(words.say("report-border", &[("up", count(border.up)), ("squares", count(border.squares))]))
 }
 
 /// Missing squares whose own cells were seen without them; the others most likely hang where they belong,

@@ -74,7 +74,7 @@ pub(super) fn wall_json(evening: &Evening, standing: &Standing, who: Option<&Who
         "unkept": standing.unkept.as_ref().map(|error| said::unkept(error, words)),
         "cells": cells.map(|(cell, at)| one_cell(cell, at, grid, words)).collect::<Vec<_>>(),
         "missing": groups.iter().map(|(level, pieces)| json!({ "level": level, "pieces": pieces })).collect::<Vec<_>>(),
-        "missing_say": words.say("serve-missing-count", &[("count", count(missing.len()))]),
+        "missing_say": words.say("serve-missing-count", &[("count", count(report.missing.len()))]),
     })
 }
 
@@ -88,18 +88,24 @@ pub(super) fn room_json(evening: &Evening, standing: &Standing) -> Value {
         .map(|cell| matches!(cell.state, State::Right | State::Wrong | State::Turned | State::Unread))
         .collect();
     let hang = hangs.iter().filter(|hangs| **hangs).count();
-    let to_come = hangs.len() - hang;
+    // spots of a border where nothing has to hang are not shown as gaps
+    let cells = report.cells.iter().enumerate();
+    let reserve: Vec<usize> =
+        cells.filter(|(_, cell)| cell.state == State::Reserve).map(|(place, _)| place).collect();
+    let all = hangs.len() - reserve.len();
+    let to_come = all - hang;
     json!({
         "run": evening.began,
         "number": standing.number,
         "columns": evening.printed.grid.columns,
         "rows": evening.printed.grid.rows,
         "hangs": hangs.iter().map(|hangs| u8::from(*hangs)).collect::<Vec<_>>(),
+        "reserve": reserve,
         "count": hang,
         "at": standing.at,
         "colours": evening.colours,
-        "say_of": words.say("serve-room-of", &[("cells", count(hangs.len()))]),
-        "say_hang": words.say("serve-room-hang", &[("count", count(hang)), ("cells", count(hangs.len()))]),
+        "say_of": words.say("serve-room-of", &[("cells", count(all))]),
+        "say_hang": words.say("serve-room-hang", &[("count", count(hang)), ("cells", count(all))]),
         "say_to_come": words.say("serve-room-to-come", &[("count", count(to_come))]),
         "complete": to_come == 0,
     })
@@ -200,8 +206,14 @@ mod tests {
 
     #[test]
     fn spots_are_counted_from_the_nearer_edge() {
-        let grid =
-            Grid { columns: 60, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns: 60,
+            rows: 5,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         let words = Words::english();
         let rows: Vec<String> = (0..5).map(|row| row_say(row, &grid, &words)).collect();
         assert_eq!(

@@ -12,7 +12,7 @@ use tokio::sync::watch;
 use crate::check::{Check, Drawn, Noticed};
 use crate::display::light::Light;
 use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
-use crate::judge::Advice;
+use crate::judge::{Advice, State};
 use crate::photo::{Photo, PhotoError};
 use crate::plan::crowd::Outlook;
 use crate::plan::folder::FolderError;
@@ -246,7 +246,11 @@ impl Evening {
     /// The places of pieces whose squares hang nowhere.
     pub(super) fn missing(&self, standing: &Standing) -> Vec<usize> {
         let grid = &self.printed.grid;
-        let labels = standing.check.report.missing.iter();
+        let report = &standing.check.report;
+        let hangs = |label: &String| report.cells.iter().any(|other| other.found.as_ref() == Some(label));
+        let in_reserve = report.cells.iter().filter(|cell| cell.state == State::Reserve);
+        let in_reserve = in_reserve.map(|cell| &cell.label).filter(|label| !hangs(label));
+        let labels = report.missing.iter().chain(in_reserve);
         labels.filter_map(|label| grid.cell(label)).map(|cell| grid.index(cell)).collect()
     }
 

@@ -323,7 +323,7 @@ fn sight(report: &Report, place: usize, grid: &Grid) -> Option<Sight> {
         }
         (State::Empty, _) => Sight::Empty,
         (State::Unread, _) => Sight::Unread,
-        (State::Unseen, _) => Sight::Unseen,
+        (State::Unseen | State::Reserve, _) => Sight::Unseen,
     })
 }
 
@@ -387,8 +387,14 @@ mod tests {
     use crate::plan::RowsFrom;
     use proptest::prelude::*;
 
-    const GRID: Grid =
-        Grid { columns: 4, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    const GRID: Grid = Grid {
+        columns: 4,
+        rows: 1,
+        square_mm: 127.0,
+        piece_mm: 25.4,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+    };
     const NOON: u64 = 1_800_000_000;
 
     fn square(column: usize) -> Sight {

@@ -1,10 +1,11 @@
 //! What pages need of the picture: how hard each piece is to draw, and the colours of its pencils.
 
-use crate::picture::{FewColours, Picture, PictureFacts};
+use crate::picture::order::Band;
+use crate::picture::{FewColours, Picture, PictureFacts, PieceFacts};
 use crate::plan::{Level, Settings};
 use crate::words::Words;
 
-/// The levels of an event's pieces.
+/// The levels of an event's pieces; a border in reserve stands behind them as one more.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Levels {
     /// What the levels are called, the easiest first; empty where pieces have no levels.
@@ -53,9 +54,14 @@ pub fn colours_of(facts: &PictureFacts) -> Vec<String> {
 /// The levels of an event's pieces, by the settings' names or the language's.
 #[must_use]
 pub fn levels_of(facts: &PictureFacts, settings: &Settings, words: &Words) -> Levels {
+    let level = |piece: &PieceFacts| match piece.band {
+        Band::Reserve => Level::ALL.len(),
+        _ => piece.level.index(),
+    };
+    let names = Level::ALL.iter().map(|level| settings.levels.word(*level, words));
     Levels {
-        names: Level::ALL.iter().map(|level| settings.levels.word(*level, words)).collect(),
-        of: facts.pieces.iter().map(|piece| piece.level.index()).collect(),
+        names: names.chain([words.say("serve-border", &[])]).collect(),
+        of: facts.pieces.iter().map(level).collect(),
         order: facts.order.clone(),
     }
 }

@@ -154,7 +154,14 @@ mod tests {
 
     fn steps_of(photos: &[&[Sight]]) -> Vec<Step> {
         let columns = photos[0].len();
-        let grid = Grid { columns, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns,
+            rows: 1,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         let printed = Settings::new("Made wall".to_owned(), Tag::from_number(5), grid).printed().unwrap();
         let mut known = Known::nothing(&grid);
         for (minute, sights) in (1..).zip(photos) {

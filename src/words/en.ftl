@@ -55,6 +55,7 @@ state-turned = turned
 state-empty = empty
 state-unread = can’t read
 state-unseen = not in the photo
+state-reserve = in reserve
 
 ## program
 
@@ -68,6 +69,7 @@ help-new-picture = The picture to draw: PNG, JPEG, WebP, TIFF or SVG. Your file 
 help-new-columns = How many squares across
 help-new-rows = How many squares down
 help-new-squares = About how many squares in all, instead of --columns and --rows
+help-new-border = Add a border in reserve: a ring of pattern squares around the picture, hung only if more people come than you have pieces for
 help-new-name = The name of the event
 help-new-tag = Three characters that go into every code of this event, from 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (default: picked at random)
 help-new-colours = How many pencil colors to use
@@ -93,6 +95,7 @@ new-grid-columns-follow = The grid is { $columns } × { $rows }, { $squares }. O
 new-grid-near-count = The grid is { $columns } × { $rows }, { $squares }. That’s close to the { $wished } you asked for, with little of the picture cut off.
 new-grid-fits-best = The grid is { $columns } × { $rows }, { $squares }. It fits the picture’s shape, and it’s for about { $visitors } visitors who draw one piece each. Use --visitors to say how many you expect, or --columns, --rows or --squares to choose another.
 new-grid-suits-crowd = The grid is { $columns } × { $rows }, { $squares }. That suits your visitors and the picture’s shape.
+new-border = Around it goes a border in reserve: { $squares } with a pattern. Hang them only if more people come than you have pieces for. The whole wall is then { $columns } × { $rows }.
 new-ask = A few questions, so that the grid fits. Press Enter to skip one.
 new-ask-visitors = How many visitors do you expect? (such as 80 or 60-120)
 new-ask-each = How many pieces will each draw? (1, or less if families share)
@@ -159,6 +162,7 @@ plan-title = Plan for “{ $name }”
 plan-levels = Pieces by level
 plan-head-level = level
 plan-head-mark = mark
+plan-border = border in reserve
 plan-head-pieces = pieces
 plan-head-minutes = minutes each
 plan-head-last = last handed out
@@ -252,6 +256,8 @@ crowd-without = About { $without ->
     [one] 1 visitor leaves
    *[other] { $without } visitors leave
 } without a piece.
+crowd-border = The border in reserve has { $pieces } more pieces, in case more visitors come.
+crowd-border-helps = When most visitors come, { $without } go without a piece. With the { $pieces } pieces of the border in reserve it’s { $with }.
 crowd-if-many = If { $most } come, about { $without } won’t get a piece. Have people share one.
 crowd-wait = The longest wait for a piece is about { $wait ->
     [one] 1 minute
@@ -338,6 +344,7 @@ report-missing-untold = { $count ->
    *[other] { $count } more squares weren’t seen, but their spots couldn’t be checked either.
 }
 report-twice = Seen more than once: { $squares }
+report-border = Border in reserve: { $up } of { $squares } squares are up.
 report-stranger = From another event: “{ $text }” in { $cell }
 report-rows = Row
 report-scale = Scale factor { $factor }: every length on a square is { $factor } times the length on its piece.
@@ -360,6 +367,7 @@ legend-stranger = a square from another event
 legend-empty = nothing is here
 legend-unread = something is here, but we can’t read its code
 legend-unseen = not in the photo
+legend-reserve = border in reserve: nothing has to hang here
 cell-right = { $cell }: in the right spot
 cell-wrong = { $cell }: wrong spot for { $square }, which is here
 cell-wrong-turned = { $cell }: wrong spot for { $square }, which is here and turned ({ $how })
@@ -368,6 +376,7 @@ cell-turned = { $cell }: turned, { $how }
 cell-empty = { $cell }: empty
 cell-unread = { $cell }: we can’t read its code
 cell-unseen = { $cell }: not in the photo
+cell-reserve = { $cell }: border in reserve, nothing has to hang here
 mark-empty = empty
 mark-turned = { $degrees ->
     [90] ↻ 90°
@@ -515,6 +524,7 @@ help-rehearse-misdrawn = How many squares are in the right spot but show another
 help-rehearse-drawn-turned = How many drawings are turned on their paper
 help-rehearse-undrawn = How many squares are still white
 help-rehearse-permute-all = Hang every square in the wrong spot
+help-rehearse-border = Hang the border in reserve too
 help-rehearse-cards = Which edge cards are up: all, corners or none
 help-rehearse-printer = How the codes were printed: good, pale (little toner), streaks, draft (ink-saving) or runny (ink that spreads)
 help-rehearse-width = Width of the photo, in pixels
@@ -570,6 +580,7 @@ print-level-count = { $pieces ->
    *[other] { $pieces } pieces
 }
 print-level-more = and { $count } more
+print-border = border
 unit-mm = mm
 unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
@@ -864,6 +875,7 @@ checklist-intro = Check a box when a piece goes out, and when its square is up o
     [one] 1 piece.
    *[other] { $pieces } pieces in all.
 } Print this list twice: one copy for the piece table, one for the wall.
+checklist-border = “+” means the border in reserve. It goes out last, and it may stay in its bag.
 checklist-piece = Piece
 checklist-out = out
 checklist-hung = up
@@ -901,6 +913,7 @@ wall-map-with-cards = With the edge cards around them: { $width } wide and { $he
 wall-map-hang = The bottom edge of the squares is { $height } above the floor.
 wall-map-hang-proposed = The bottom edge of the squares is { $height } above the floor. That’s a suggestion; to change it, set hang_mm in event.toml.
 wall-map-fits = Your { $width } by { $height } space has room for the squares and the edge cards.
+wall-map-border = The shaded spots are the border in reserve. Keep them free, and put the edge cards around them.
 wall-map-fits-without-cards = Your { $width } by { $height } space has room for the squares, but not for the edge cards.
 wall-map-does-not-fit = Your { $width } by { $height } space is too small for these squares.
 wall-map-alt = The wall, to scale: { $columns } columns and { $rows } rows of squares with their labels, the edge cards around them, the floor below. The tables that follow give every measurement.
@@ -1264,6 +1277,7 @@ serve-missing-count = { $count ->
     [one] 1 square isn’t up yet.
    *[other] { $count } squares aren’t up yet.
 }
+serve-border = border in reserve
 serve-all-missing = All of them
 serve-next-how = Tap a piece when you give it out.
 serve-next-none = Every piece is out. Nice!
@@ -1922,6 +1936,7 @@ helpers-order = Which piece next?
 helpers-order-1 = The number on the back says when: 1 first, 2 in the middle, 3 last. Let visitors choose the level, and take the lowest number.
 helpers-order-2 = The 1s take long and carry much of the picture. The 2s would give it away too soon. The 3s are missed least. So the wall looks like a picture early, even if some spots stay empty.
 helpers-order-3 = The phone page lists what’s left in the same way, level by level.
+helpers-order-border = A + on the back is the border in reserve: { $border } pieces. Hand them out only when all the others are out and people still wait. Hang them from the bottom row up.
 helpers-secret = Keep the secret
 helpers-secret-1 = Keep the picture and the question cards face down until everyone can see what the mural is.
 helpers-secret-2 = If someone asks “What is it?”, say: “Your square is one of the clues!”
@@ -2081,6 +2096,8 @@ guide-picture-value = { $columns ->
     [one] 1 color
    *[other] { $colours } colors
 }
+guide-border = Border in reserve
+guide-border-value = { $border } squares around the picture. Keep their spots free.
 guide-square = Piece and square
 guide-square-value = { $piece } becomes { $square }: scale factor { $scale }
 guide-wall = Mural
@@ -2290,6 +2307,7 @@ error-grid-cells = { $columns } columns and { $rows } rows make { $squares } squ
 error-new-file = { $path } is a file. Give the name of a folder
 error-new-taken = { $path } already holds an event, so nothing was changed. Edit its event.toml, or choose another folder
 error-new-piece = a piece { $piece } wide is larger than its square of { $square }. Choose a smaller --piece-mm or a larger --square-mm
+error-new-border = with a border the wall is { $columns } × { $rows }. Use at most 702 columns or rows, and { $squares } squares in all
 new-less-than-one = less than 1
 typed-name = use 1 to { $most } characters on one line
 typed-tag = use 3 characters from { $letters }
@@ -2329,6 +2347,7 @@ error-settings-pencils-example = name = "leaf green" and srgb = "#3a8f4d" under 
 error-settings-top-example = a line such as { $line } at the top
 error-settings-wall-example = { $line } under [wall]
 error-settings-piece = must be at most square_mm, which is { $square }
+error-settings-border = needs at least { $least } columns and { $least } rows, so that something is inside the border
 error-settings-module = the code and the white margin around it would be 29 blocks wide, too wide for square_mm = { $square }. Use a smaller number
 error-settings-room = write it like "8x6ft" or "2.4x1.8m" (m, cm, mm, ft or in), each side 0.2 to 50 m
 error-settings-minutes-a-piece = use four numbers from { $least } to { $most }, in minutes, for a one-color, an easy, a medium and a hard piece, none smaller than the one before
@@ -2357,6 +2376,7 @@ event-rows = squares down
 event-piece-mm = side of each piece, the small part of the picture a visitor gets
 event-square-mm = side of each paper square
 event-rows-from = where row 1 is: { $choices }
+event-border = the outer ring is a border in reserve, hung only if more people come; the picture has it on it
 event-module-mm-usual = if you leave this out, codes are as small as a phone can still read on a wall this size
 event-module-mm = if you leave this out, codes are as small as a phone can still read on a wall this size
 event-inset-mm = distance from the cut edge to the code; tape and neighboring squares tend to cover the edges

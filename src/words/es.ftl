@@ -62,6 +62,7 @@ state-turned = girado
 state-empty = vacío
 state-unread = no se pudo leer
 state-unseen = fuera de la foto
+state-reserve = en reserva
 
 ## program
 
@@ -75,6 +76,7 @@ help-new-picture = La imagen que se va a dibujar: PNG, JPEG, WebP, TIFF o SVG. S
 help-new-columns = Cuántos cuadros a lo ancho
 help-new-rows = Cuántos cuadros a lo alto
 help-new-squares = Cuántos cuadros en total, más o menos, en lugar de --columns y --rows
+help-new-border = Añade un borde de reserva: un anillo de cuadrados con dibujo alrededor de la imagen, que solo se cuelga si viene más gente que piezas hay
 help-new-name = El nombre del evento
 help-new-tag = Tres caracteres que lleva cada código de este evento, de entre 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (si se omite, se eligen al azar)
 help-new-colours = Cuántos lápices de color se usan
@@ -100,6 +102,7 @@ new-grid-columns-follow = La cuadrícula es de { $columns } × { $rows }, { $squ
 new-grid-near-count = La cuadrícula es de { $columns } × { $rows }, { $squares }. Se acerca a los { $wished } que usted pidió y recorta poco la imagen.
 new-grid-fits-best = La cuadrícula es de { $columns } × { $rows }, { $squares }. Va bien con la forma de la imagen y es para unos { $visitors } visitantes que dibujen una pieza cada uno. Con --visitors diga cuántos espera, o elija otra con --columns, --rows o --squares.
 new-grid-suits-crowd = La cuadrícula es de { $columns } × { $rows }, { $squares }. Va bien con sus visitantes y con la forma de la imagen.
+new-border = Alrededor va un borde de reserva: { $squares } con un dibujo que se repite. Cuélguelos solo si viene más gente que piezas hay. La pared entera tiene entonces { $columns } × { $rows }.
 new-ask = Unas preguntas, para que la cuadrícula sea adecuada. Pulse la tecla Entrar para omitir una.
 new-ask-visitors = ¿Cuántos visitantes espera? (como 80 o 60-120)
 new-ask-each = ¿Cuántas piezas dibujará cada uno? (1, o menos si las familias comparten)
@@ -166,6 +169,7 @@ plan-title = Plan para “{ $name }”
 plan-levels = Piezas por nivel
 plan-head-level = nivel
 plan-head-mark = marca
+plan-border = borde de reserva
 plan-head-pieces = piezas
 plan-head-minutes = minutos c/u
 plan-head-last = última entrega
@@ -259,6 +263,8 @@ crowd-without = { $without ->
     [one] Más o menos 1 visitante se va
    *[other] Unos { $without } visitantes se van
 } sin pieza.
+crowd-border = El borde de reserva tiene { $pieces } piezas más, por si vienen más visitantes.
+crowd-border-helps = Cuando vienen más visitantes, { $without } se quedan sin pieza. Con las { $pieces } piezas del borde de reserva son { $with }.
 crowd-if-many = Si llegan { $most }, unos { $without } se quedan sin pieza. Pida que compartan una.
 crowd-wait = Quien más espera una pieza espera { $wait ->
     [one] más o menos 1 minuto
@@ -351,6 +357,7 @@ report-missing-untold = { $count ->
    *[other] Tampoco se vieron otros { $count } cuadros, pero en sus lugares no se pudo leer nada.
 }
 report-twice = Se vieron más de una vez: { $squares }
+report-border = Borde de reserva: colgados { $up } de { $squares } cuadrados.
 report-stranger = De otro evento: “{ $text }” en { $cell }
 report-rows = Fila
 report-scale = Factor de escala { $factor }: cada longitud en un cuadro mide { $factor } veces lo que mide en su pieza.
@@ -373,6 +380,7 @@ legend-stranger = un cuadro de otro evento
 legend-empty = aquí no hay nada
 legend-unread = hay algo colgado, pero no se puede leer su código
 legend-unseen = fuera de la foto
+legend-reserve = borde de reserva: aquí no tiene que colgar nada
 cell-right = { $cell }: en su lugar
 cell-wrong = { $cell }: no es el lugar de { $square }, que está aquí
 cell-wrong-turned = { $cell }: no es el lugar de { $square }, que está aquí y girado ({ $how })
@@ -381,6 +389,7 @@ cell-turned = { $cell }: girado, { $how }
 cell-empty = { $cell }: vacío
 cell-unread = { $cell }: no se pudo leer su código
 cell-unseen = { $cell }: fuera de la foto
+cell-reserve = { $cell }: borde de reserva, aquí no tiene que colgar nada
 mark-empty = vacío
 mark-turned = { $degrees ->
     [90] ↻ 90°
@@ -528,6 +537,7 @@ help-rehearse-misdrawn = Cuántos cuadros están en su lugar pero muestran el di
 help-rehearse-drawn-turned = Cuántos dibujos están girados en su papel
 help-rehearse-undrawn = Cuántos cuadros están todavía en blanco
 help-rehearse-permute-all = Colgar cada cuadro en un lugar que no es el suyo
+help-rehearse-border = Cuelga también el borde de reserva
 help-rehearse-cards = Qué tarjetas de borde hay: all (todas), corners (las de las esquinas) o none (ninguna)
 help-rehearse-printer = Cómo se imprimieron los códigos: good (bien), pale (con poco tóner), streaks (con rayas), draft (en borrador) o runny (con tinta corrida)
 help-rehearse-width = Ancho de la foto en píxeles
@@ -583,6 +593,7 @@ print-level-count = { $pieces ->
    *[other] { $pieces } piezas
 }
 print-level-more = y { $count } más
+print-border = borde
 unit-mm = mm
 unit-inch = in
 # which word of a pencil’s name says most: last as in “light green”, or first as in “verde claro”
@@ -877,6 +888,7 @@ checklist-intro = Marque una casilla al entregar una pieza y otra al colgar su c
     [one] 1 pieza.
    *[other] { $pieces } piezas en total.
 } Imprima esta lista dos veces: una copia para la mesa de piezas y otra para la pared.
+checklist-border = «+» es el borde de reserva. Se reparte al final, y puede quedarse en su bolsa.
 checklist-piece = Pieza
 checklist-out = entregado
 checklist-hung = colgado
@@ -914,6 +926,7 @@ wall-map-with-cards = Con las tarjetas de borde alrededor: { $width } de ancho y
 wall-map-hang = El borde inferior de los cuadros queda a { $height } del piso.
 wall-map-hang-proposed = El borde inferior de los cuadros queda a { $height } del piso. Es una sugerencia; para cambiarla, escriba hang_mm en event.toml.
 wall-map-fits = En el espacio de { $width } por { $height } caben los cuadros y las tarjetas de borde.
+wall-map-border = Los lugares grises son el borde de reserva. Déjelos libres y ponga las tarjetas del borde alrededor.
 wall-map-fits-without-cards = En el espacio de { $width } por { $height } caben los cuadros, pero no las tarjetas de borde.
 wall-map-does-not-fit = En el espacio de { $width } por { $height } no caben estos cuadros.
 wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas de borde alrededor, el piso abajo. Las tablas que siguen dan todas las medidas.
@@ -1277,6 +1290,7 @@ serve-missing-count = { $count ->
     [one] Falta 1 cuadro.
    *[other] Faltan { $count } cuadros.
 }
+serve-border = borde de reserva
 serve-all-missing = Todas
 serve-next-how = Toque una pieza cuando la entregue.
 serve-next-none = Todas las piezas están entregadas. ¡Bien!
@@ -1935,6 +1949,7 @@ helpers-order = ¿Qué pieza sigue?
 helpers-order-1 = El número del reverso dice cuándo: 1 primero, 2 a la mitad, 3 al final. Deje que los visitantes elijan el nivel y tome el número más bajo.
 helpers-order-2 = Los 1 tardan y llevan mucho de la imagen. Los 2 la revelarían demasiado pronto. Los 3 son los que menos se extrañan. Así la pared parece una imagen desde temprano, aunque queden lugares vacíos.
 helpers-order-3 = La página del teléfono muestra lo que queda del mismo modo, nivel por nivel.
+helpers-order-border = Un + al dorso es el borde de reserva: { $border } piezas. Repártalas solo cuando todas las demás estén repartidas y aún espere gente. Cuélguelas desde la fila de abajo hacia arriba.
 helpers-secret = Guarde el secreto
 helpers-secret-1 = Deje boca abajo la imagen y las tarjetas de preguntas hasta que todos puedan ver qué es el mural.
 helpers-secret-2 = Si preguntan “¿Qué es?”, diga: “¡Tu cuadro es una de las pistas!”
@@ -2094,6 +2109,8 @@ guide-picture-value = { $columns ->
     [one] 1 color
    *[other] { $colours } colores
 }
+guide-border = Borde de reserva
+guide-border-value = { $border } cuadrados alrededor de la imagen. Deje libres sus lugares.
 guide-square = Pieza y cuadro
 guide-square-value = { $piece } se convierte en { $square }: factor de escala { $scale }
 guide-wall = El mural
@@ -2303,6 +2320,7 @@ error-grid-cells = { $columns } columnas y { $rows } filas dan { $squares } cuad
 error-new-file = { $path } es un archivo. Dé el nombre de una carpeta
 error-new-taken = { $path } ya contiene un evento, así que no se cambió nada. Modifique su event.toml o elija otra carpeta
 error-new-piece = una pieza de { $piece } de ancho es más grande que su cuadro de { $square }. Elija un --piece-mm menor o un --square-mm mayor
+error-new-border = con borde la pared tiene { $columns } × { $rows }. Use como máximo 702 columnas o filas, y { $squares } cuadrados en total
 new-less-than-one = menos de 1
 typed-name = use de 1 a { $most } caracteres en una sola línea
 typed-tag = use 3 caracteres de { $letters }
@@ -2342,6 +2360,7 @@ error-settings-pencils-example = uno por lápiz, y debajo name = "verde hoja" y 
 error-settings-top-example = una línea como { $line } al principio
 error-settings-wall-example = { $line } debajo de [wall]
 error-settings-piece = debe ser como máximo square_mm, que es { $square }
+error-settings-border = necesita al menos { $least } columnas y { $least } filas, para que haya algo dentro del borde
 error-settings-module = el código y el margen blanco que lo rodea medirían 29 bloques de ancho, demasiado para square_mm = { $square }. Use un número menor
 error-settings-room = escríbalo como "8x6ft" o "2.4x1.8m" (m, cm, mm, ft o in), cada lado de 0.2 a 50 m
 error-settings-minutes-a-piece = use cuatro números de { $least } a { $most }, en minutos, para una pieza de un color, una fácil, una media y una difícil, ninguno menor que el anterior
@@ -2370,6 +2389,7 @@ event-rows = cuadros a lo alto
 event-piece-mm = lado de cada pieza, la parte pequeña de la imagen que recibe un visitante
 event-square-mm = lado de cada cuadro de papel
 event-rows-from = dónde está la fila 1: { $choices } (abajo, arriba)
+event-border = el anillo exterior es un borde de reserva, que solo se cuelga si viene más gente; la imagen ya lo lleva
 event-module-mm-usual = si se omite, los códigos son lo más pequeños que un teléfono pueda leer en una pared de este tamaño
 event-module-mm = si se omite, los códigos son lo más pequeños que un teléfono pueda leer en una pared de este tamaño
 event-inset-mm = distancia del borde cortado al código; la cinta y los cuadros vecinos suelen tapar los bordes

@@ -13,7 +13,7 @@ const MARGIN_MM: f64 = 10.0;
 const WALL: (u32, u32) = (4 * 130 + 26, 3 * 130 + 26);
 
 fn grid() -> Grid {
-    Grid { columns: 4, rows: 3, square_mm: 100.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom }
+    Grid { columns: 4, rows: 3, square_mm: 100.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom, border: false }
 }
 
 /// Two pencils that meet along a line through (70, 0) and (70 + slope · 150, 150) of the original.

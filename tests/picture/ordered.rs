@@ -34,3 +34,33 @@ fn half_of_the_pieces_are_most_of_the_picture_and_plain_ones_come_last() {
         facts.order[..half * 2 / 3].iter().map(|piece| facts.pieces[*piece].level).collect();
     assert!(first.is_sorted_by(|a, b| a >= b), "the long ones first");
 }
+
+#[test]
+fn a_border_is_handed_out_last_from_below_and_leaves_the_picture_its_levels_and_bands() {
+    let folder = Folder::at(Path::new("samples/harbour-evening"));
+    let settings = folder.settings().unwrap();
+    let picture = Picture::open(&folder.picture_bytes(&settings).unwrap()).unwrap();
+    let few = FewColours::chosen(&picture, &settings.picture);
+    let grid = &settings.grid;
+    let alone = PictureFacts::of(&few, grid, &settings.levels);
+    let piece_px = usize::try_from(few.size().0).unwrap() / grid.columns;
+    let (whole, all) = (few.with_border(grid, piece_px), grid.with_border());
+    let facts = PictureFacts::of(&whole, &all, &settings.levels);
+    let within: Vec<_> = all.cells().filter(|cell| !all.in_border(*cell)).collect();
+    for (own, cell) in alone.pieces.iter().zip(&within) {
+        let same = &facts.pieces[all.index(*cell)];
+        assert_eq!((same.level, same.regions, &same.pencils), (own.level, own.regions, &own.pencils));
+    }
+    assert!((facts.shape - alone.shape).abs() < 1e-12);
+    let (work, without) = (facts.work(), alone.work());
+    assert_eq!((work.pieces, work.reserve.iter().sum::<usize>()), (without.pieces, all.border_count()));
+    let last: Vec<usize> = facts.in_reserve().collect();
+    assert_eq!(last, facts.order[facts.order.len() - all.border_count()..]);
+    assert!(last.iter().all(|piece| all.in_border(facts.pieces[*piece].cell)));
+    let rows: Vec<usize> = last.iter().map(|piece| facts.pieces[*piece].cell.row).collect();
+    assert!(rows.is_sorted_by(|a, b| a >= b), "from the lowest row up: {rows:?}");
+    for band in Band::ALL {
+        let of = |facts: &PictureFacts| facts.own().filter(|piece| piece.band == band).count();
+        assert_eq!(of(&facts), of(&alone), "{band:?}");
+    }
+}

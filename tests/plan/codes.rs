@@ -5,7 +5,8 @@ use everysquare::plan::{Grid, Modules, RowsFrom, Tag};
 use proptest::prelude::*;
 
 fn printed(columns: usize, rows: usize, tag: &str) -> Vec<Modules> {
-    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid =
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     let printed = Settings::new("x".to_owned(), Tag::new(tag).unwrap(), grid).printed().unwrap();
     let cards = printed.cards.into_iter().map(|card| card.modules);
     printed.squares.into_iter().map(|square| square.modules).chain(cards).collect()

@@ -44,7 +44,7 @@ prop_compose! {
         columns in 1_usize..=60, rows in 1_usize..=50, square_mm in 60.0_f64..=400.0, part in 0.1_f64..=0.99,
         rows_from in choice::<RowsFrom>(),
     ) -> Grid {
-        Grid { columns, rows, square_mm, piece_mm: (square_mm * part).clamp(5.0, 300.0), rows_from }
+        Grid { columns, rows, square_mm, piece_mm: (square_mm * part).clamp(5.0, 300.0), rows_from, border: false }
     }
 }
 

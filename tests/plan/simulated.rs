@@ -246,7 +246,14 @@ fn a_forecast_keeps_between_what_is_up_and_all_and_more_now_is_never_less_at_the
 }
 
 fn outlook(start: &str) -> Outlook {
-    let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid {
+        columns: 10,
+        rows: 8,
+        square_mm: 127.0,
+        piece_mm: 25.4,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+    };
     let mut settings = Settings::new("x".to_owned(), Tag::new("K7M").unwrap(), grid);
     assert_eq!(Outlook::of(&settings, [10, 30, 30, 10]), None, "nobody said when it begins");
     settings.evening.start = Clock::read(start);

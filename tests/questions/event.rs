@@ -32,7 +32,7 @@ impl Event {
         piece_mm: f64,
         paint: impl Fn(usize) -> [usize; 3],
     ) -> Self {
-        let grid = Grid { columns, rows, square_mm, piece_mm, rows_from: RowsFrom::Bottom };
+        let grid = Grid { columns, rows, square_mm, piece_mm, rows_from: RowsFrom::Bottom, border: false };
         Self::drawn(grid, SIDE, |x, y| {
             let piece = (y / SIDE) as usize * columns + (x / SIDE) as usize;
             COLOURS[paint(piece)[(y % SIDE * 3 / SIDE) as usize]]

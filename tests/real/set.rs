@@ -83,7 +83,14 @@ pub fn sheets(set: &Path) -> Printed {
     let decoys = (0..).map(decoy).filter(|word| codes.iter().all(|(text, _)| text != word));
     let decoys: Vec<String> = decoys.take(CODES - codes.len()).collect();
     codes.extend(decoys.into_iter().map(|word| (word.clone(), encoded(&word))));
-    let grid = Grid { columns: 16, rows: 12, square_mm: 63.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid {
+        columns: 16,
+        rows: 12,
+        square_mm: 63.0,
+        piece_mm: 25.4,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+    };
     let squares = codes.into_iter().zip(grid.cells()).map(|((text, modules), cell)| PrintedSquare {
         cell,
         label: grid.label(cell),

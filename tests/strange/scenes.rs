@@ -38,7 +38,8 @@ pub struct Scene {
 
 /// What an event of so many cells has printed.
 pub fn printed(tag: &str, columns: usize, rows: usize) -> Printed {
-    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid =
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     let mut settings = Settings::new("Strange".to_owned(), Tag::new(tag).unwrap(), grid);
     settings.code.module_mm = 1.2;
     settings.printed().unwrap()

@@ -102,6 +102,7 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         (pattern, parts.iter().map(|part| pattern.replace("{}", part)).collect::<Vec<_>>())
     };
     let states: Vec<&str> = State::ALL.iter().map(|state| state.name()).collect();
+    let shown = [states.as_slice(), &[State::Reserve.name()]].concat();
     let rungs: Vec<&str> = Rung::ALL.iter().map(|rung| rung.word()).collect();
     let two = |firsts: &[&str], seconds: &[&str]| -> Vec<String> {
         firsts.iter().flat_map(|a| seconds.iter().map(move |b| format!("questions-{a}-{b}"))).collect()
@@ -112,8 +113,8 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         .collect();
     let questions = [two(&["ask", "working"], &KINDS), two(&["rung", "ages"], &rungs)].concat();
     vec![
-        filled("cell-{}", &states),
-        filled("state-{}", &states),
+        filled("cell-{}", &shown),
+        filled("state-{}", &shown),
         filled("helpers-check-{}", &states),
         filled("report-count-{}", &states),
         filled("print-paper-{}", &Paper::ALL.iter().map(|(_, word)| *word).collect::<Vec<_>>()),

@@ -71,7 +71,8 @@ fn show(told: &Told) {
 }
 
 fn printed(columns: usize, rows: usize) -> Outcome<Printed> {
-    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid =
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     let mut settings = Settings::new("Cost".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     let inset_mm = CodeSettings::usual_inset_mm(MODULE_MM);
     settings.code = CodeSettings { module_mm: MODULE_MM, inset_mm, ..CodeSettings::usual(&grid) };

@@ -47,7 +47,14 @@ struct Case {
 impl Case {
     fn printed(&self) -> Outcome<Printed> {
         let (columns, rows) = (self.columns, self.rows);
-        let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns,
+            rows,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         let tag = Tag::new("K7M").ok_or("no tag")?;
         Ok(Settings::new("Bench".to_owned(), tag, grid).printed()?)
     }

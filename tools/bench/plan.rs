@@ -18,7 +18,8 @@ const WALL: (usize, usize) = (12, 9);
 /// Times 500 evenings, the whole plan, the curves of the picture and a wall shared out.
 pub fn work() -> Outcome<Told> {
     let (columns, rows) = WALL;
-    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid =
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     let mut settings = Settings::new("Bench".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     settings.evening.visitors = Visitors::new(60, 60);
     settings.evening.seats = Some(24);

@@ -50,7 +50,14 @@ struct Own {
 /// Squares of 100 mm with modules of 1 mm, so that photos stay small; or the usual ones.
 fn printed((columns, rows): (usize, usize), usual: bool) -> Outcome<Printed> {
     let square_mm = if usual { 127.0 } else { 100.0 };
-    let grid = Grid { columns, rows, square_mm, piece_mm: square_mm / 5.0, rows_from: RowsFrom::Bottom };
+    let grid = Grid {
+        columns,
+        rows,
+        square_mm,
+        piece_mm: square_mm / 5.0,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+    };
     let mut settings = Settings::new("Peers".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     if !usual {
         settings.code = CodeSettings { module_mm: 1.0, ..CodeSettings::usual(&grid) };

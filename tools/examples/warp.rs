@@ -54,6 +54,7 @@ impl Problem {
             square_mm: self.square_mm,
             piece_mm: 25.4,
             rows_from: RowsFrom::Bottom,
+            border: false,
         };
         let frontal = Frontal { margin_mm: 0.0, px_per_mm: Some(self.px_per_mm), longest_px: LONGEST_PX };
         let shot = Shot { photo: &photo, camera: &camera, light: None };

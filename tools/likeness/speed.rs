@@ -55,7 +55,14 @@ fn processor_ms() -> f64 {
 pub fn run() -> Result<(), Box<dyn Error>> {
     println!("{} threads, median of five", rayon::current_num_threads());
     for (columns, rows) in [(16, 12), (60, 50)] {
-        let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+        let grid = Grid {
+            columns,
+            rows,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        };
         let printed = Settings::new("Made".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid).printed()?;
         let few = walls::picture("balloons", &grid)?;
         let picture = few.to_picture();

@@ -96,7 +96,8 @@ pub fn wall(
     options: &Options,
     off: u8,
 ) -> Result<Wall, Box<dyn Error>> {
-    let grid = Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid =
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     let tag = Tag::new("K7M").ok_or("no tag")?;
     let printed = Settings::new("Made".to_owned(), tag, grid).printed()?;
     let few = picture(scene, &grid)?;

@@ -70,7 +70,9 @@ class Kit:
 
     @property
     def piece_levels(self):
-        return {piece["label"]: piece["level"] for piece in self.plan["pieces"]}
+        """The bag of each piece: that of its level, or of the border in reserve."""
+        bag = lambda piece: "reserve" if piece["band"] == "reserve" else piece["level"]
+        return {piece["label"]: bag(piece) for piece in self.plan["pieces"]}
 
     def mirrored(self, r):
         """Where a rectangle of the front comes out on the back."""
@@ -480,7 +482,17 @@ def length_of_union(edges):
 def check_lists(tally, kit):
     """Every piece stands once where it belongs: on its level's label, in the checklist with two boxes, on the map."""
     labels = [t["label"] for t in kit.manifest["pieces"]]
-    present = [level for level in ("plain", "easy", "medium", "hard") if level in kit.piece_levels.values()]
+    bags = ("plain", "easy", "medium", "hard", "reserve")
+    present = [level for level in bags if level in kit.piece_levels.values()]
+    rows, columns = (1 + max(square[key] for square in kit.manifest["squares"]) for key in ("row", "column"))
+    outermost = {
+        square["label"] for square in kit.manifest["squares"]
+        if square["row"] in (0, rows - 1) or square["column"] in (0, columns - 1)
+    }
+    reserve = {label for label, level in kit.piece_levels.items() if level == "reserve"}
+    tally.check("a border in reserve is the outermost ring or there is none", [(
+        len(reserve), reserve in (set(), outermost)
+    )], "plan.json, manifest.json")
     on_labels, frames = Counter(), []
     for page in kit.documents["levels"].pages:
         frames += [(page, r) for r in page.outlines if r.width > 100]

@@ -12,7 +12,7 @@ use crate::plan::{Printed, Turn};
 /// Tells everything but where it was written.
 pub(super) fn tell(told: &Told<'_>, printed: &Printed, view: View, console: &mut Console) {
     let squares = &told.shown.hanging.squares;
-    let counted = [("squares", squares.len().into()), ("cells", printed.grid.count().into())];
+    let counted = [("squares", squares.len().into()), ("cells", told.cells.into())];
     console.say("display-squares", &counted);
     measures(told, printed, console);
     let astray = squares.iter().filter(|hung| hung.home != hung.at || hung.turn != Turn::None).count();
@@ -40,7 +40,7 @@ fn measures(told: &Told<'_>, printed: &Printed, console: &mut Console) {
     let [width, height] =
         [measured.width, measured.height].map(|length| both(length.value, told.units, console.words()));
     console.say("display-size", &[("width", width.into()), ("height", height.into())]);
-    if told.retape.is_empty() && squares_enough(told, printed) {
+    if told.retape.is_empty() && squares_enough(told) {
         let length = one(SEEN_MM, told.units, console.words());
         console.say("display-straight", &[("length", length.into())]);
     }
@@ -48,6 +48,6 @@ fn measures(told: &Told<'_>, printed: &Printed, console: &mut Console) {
 }
 
 /// Whether enough of the wall was seen to say that nothing hangs askew: three quarters.
-fn squares_enough(told: &Told<'_>, printed: &Printed) -> bool {
-    float(told.shown.hanging.squares.len()) >= 0.75 * float(printed.grid.count())
+fn squares_enough(told: &Told<'_>) -> bool {
+    float(told.shown.hanging.squares.len()) >= 0.75 * float(told.cells)
 }

@@ -61,10 +61,18 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
     );
     made.told.iter().flatten().for_each(|said| console.tell(said.clone()));
     explain_fit(made, console);
+    let grid = &settings.grid;
+    if grid.border {
+        let squares = console.words().say("new-squares", &[("count", grid.border_count().into())]);
+        let asked =
+            [("squares", squares.into()), ("columns", grid.columns.into()), ("rows", grid.rows.into())];
+        console.say("new-border", &asked);
+    }
+    let size = grid.size();
     let length = |mm| both(mm, settings.print.units, console.words());
     let sizes = [
-        ("width", length(proposal.width_mm).into()),
-        ("height", length(proposal.height_mm).into()),
+        ("width", length(size.x).into()),
+        ("height", length(size.y).into()),
         ("cards", length(RING_MM).into()),
     ];
     console.say("new-wall", &sizes);

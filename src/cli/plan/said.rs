@@ -1,6 +1,7 @@
 //! The plan as text for a terminal: sentences, small tables, a map.
 
 use crate::picture::PictureFacts;
+use crate::picture::order::Band;
 use crate::plan::cell::column_letters;
 use crate::plan::crowd::{
     Assumed, COMFORTABLE_MINUTES, Evening, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict, percent,
@@ -14,6 +15,8 @@ use crate::words::{FluentValue, Words};
 
 /// What stands in the map for each level, the easiest first: the more ink, the harder.
 const MARKS: [&str; 4] = [".", "-", "+", "#"];
+/// What stands in the map for a piece of the border in reserve.
+const RESERVE: &str = "o";
 
 /// The whole text, in lines of `width` characters. `documents` are the kit's, or why there are none.
 pub(super) fn plan(sources: &Sources, documents: Result<&[Document], String>, width: usize) -> String {
@@ -91,6 +94,10 @@ impl Text<'_> {
                 self.evening.given.moment(self.evening.last_call(level), self.words),
             ]);
         }
+        if let Some(reserve) = &self.evening.reserve {
+            let (border, nothing) = (self.word("plan-border"), String::new());
+            rows.push(vec![border, RESERVE.to_owned(), reserve.pieces.to_string(), nothing.clone(), nothing]);
+        }
         self.table(&rows);
         self.text.push('\n');
         self.map();
@@ -115,8 +122,10 @@ impl Text<'_> {
                 block.clone().map(|column| centred(&column_letters(column), room)).collect();
             line(&mut self.text, &format!("{:numbers$}{letters}", ""));
             for row in 0..grid.rows {
-                let mark =
-                    |column: usize| MARKS[self.facts.pieces[row * grid.columns + column].level.index()];
+                let mark = |column: usize| match &self.facts.pieces[row * grid.columns + column] {
+                    piece if piece.band == Band::Reserve => RESERVE,
+                    piece => MARKS[piece.level.index()],
+                };
                 let marks: String = block.clone().map(|column| centred(mark(column), room)).collect();
                 line(&mut self.text, &format!("{:>numbers$}{marks}", grid.row_number(row)));
             }

@@ -208,7 +208,14 @@ mod tests {
     use crate::plan::{Cell, RowsFrom};
 
     fn grid() -> Grid {
-        Grid { columns: 6, rows: 5, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
+        Grid {
+            columns: 6,
+            rows: 5,
+            square_mm: 127.0,
+            piece_mm: 25.4,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        }
     }
 
     fn reference(x: f64, y: f64, white: f64) -> Reference {

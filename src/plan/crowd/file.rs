@@ -140,6 +140,14 @@ struct EveningPart {
     verdict: &'static str,
     least: usize,
     most: usize,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    border: Option<BorderPart>,
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize)]
+struct BorderPart {
+    pieces: usize,
+    expected: ExpectedPart,
 }
 
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -333,6 +341,10 @@ impl EveningPart {
             verdict: evening.verdict.word(),
             least: evening.range.least,
             most: evening.range.most,
+            border: evening.reserve.as_ref().map(|reserve| BorderPart {
+                pieces: reserve.pieces,
+                expected: ExpectedPart::of(&reserve.expected),
+            }),
         }
     }
 }

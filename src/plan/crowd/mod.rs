@@ -15,7 +15,7 @@
 //! use everysquare::plan::crowd::{Lack, Verdict, Work, evening};
 //! use everysquare::plan::settings::Visitors;
 //! use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
-//! let grid = Grid { columns: 12, rows: 9, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 12, rows: 9, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
 //! let mut settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! settings.evening.visitors = Visitors::new(60, 60);
 //! settings.evening.seats = Some(24);
@@ -78,13 +78,15 @@ pub struct Work {
     pub areas: [Vec<f64>; 4],
     /// The picture's width divided by its height.
     pub shape: f64,
+    /// How many pieces a border in reserve has of each level, the easiest first; they are in none of the numbers above.
+    pub reserve: [usize; 4],
 }
 
 impl Work {
     /// No piece yet, of a picture of so many pencils and that shape.
     #[must_use]
     pub fn none(pencils: usize, shape: f64) -> Self {
-        Self { pieces: [0; 4], areas: std::array::from_fn(|_| vec![0.0; pencils]), shape }
+        Self { pieces: [0; 4], areas: std::array::from_fn(|_| vec![0.0; pencils]), shape, reserve: [0; 4] }
     }
 
     /// One piece more, with the part of its area that each pencil covers.
@@ -177,7 +179,9 @@ impl Given {
             (Assumed::Hang, evening.hang_mm.is_none()),
         ];
         Self {
-            visitors: evening.visitors.unwrap_or_else(|| usual_visitors(settings.grid.count())),
+            visitors: evening
+                .visitors
+                .unwrap_or_else(|| usual_visitors(settings.grid.within_border().count())),
             arrivals: evening.arrivals.unwrap_or_default(),
             pieces_each: evening.pieces_each.unwrap_or(1.0),
             start: evening.start,
@@ -237,6 +241,17 @@ pub struct Evening {
     pub wall: WallPlan,
     /// What has to be there.
     pub supplies: Supplies,
+    /// What a border in reserve brings; `None` where there is none.
+    pub reserve: Option<Reserve>,
+}
+
+/// A border in reserve.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Reserve {
+    /// Number of its pieces.
+    pub pieces: usize,
+    /// What is to be expected where they are handed out after all others.
+    pub expected: Expected,
 }
 
 /// Works out everything.
@@ -250,8 +265,9 @@ pub fn evening(settings: &Settings, work: &Work) -> Evening {
         pieces: work.pieces,
         verdict: verdict(&scene, &expected, range),
         range,
-        others: others(&settings.grid, work.shape, range, given.room, &scene),
+        others: others(&settings.grid.within_border(), work.shape, range, given.room, &scene),
         one_fewer: one_fewer(&scene),
+        reserve: reserve(&scene, work.reserve),
         wall: wall(&settings.grid, settings.evening.hang_mm, given.room),
         supplies: supplies(&settings.grid, work, &given, expected.seats_taken),
         expected,
@@ -283,6 +299,16 @@ pub fn scene(settings: &Settings, given: &Given, pieces: [usize; 4]) -> (Scene, 
     scene.giving_out = evening.giving_out.map_or_else(|| needed.giving_out.clone(), Staff::always);
     scene.hanging = evening.hanging.map_or_else(|| needed.hanging.clone(), Staff::always);
     (scene, needed)
+}
+
+/// The evening played with the pieces of a border too.
+fn reserve(scene: &Scene, border: [usize; 4]) -> Option<Reserve> {
+    let pieces = border.iter().sum();
+    let with = || Scene {
+        pieces: std::array::from_fn(|level| scene.pieces[level] + border[level]),
+        ..scene.clone()
+    };
+    (pieces > 0).then(|| Reserve { pieces, expected: with().expected() })
 }
 
 fn one_fewer(scene: &Scene) -> OneFewer {

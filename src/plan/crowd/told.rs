@@ -62,7 +62,18 @@ impl Evening {
         if wait > 0 {
             said.push(words.say("crowd-wait", &[("wait", count(wait))]));
         }
+        said.extend(self.reserve(words));
         said
+    }
+
+    /// What a border in reserve is for, in numbers of the evenings to which most visitors come.
+    fn reserve(&self, words: &Words) -> Option<String> {
+        let reserve = self.reserve.as_ref()?;
+        let [without, with] =
+            [&self.expected, &reserve.expected].map(|own| round_index(own.without_at_ends[1]));
+        let id = if with < without { "crowd-border-helps" } else { "crowd-border" };
+        let numbers = [("pieces", reserve.pieces.into()), ("without", without.into()), ("with", with.into())];
+        Some(words.say(id, &numbers))
     }
 
     /// Who goes without a piece, where it is worth a word.

@@ -221,7 +221,8 @@ impl Folder {
             return Err(FolderError::Changed { own, kit });
         }
         let printed = manifest.printed(settings.grid.rows_from)?;
-        Ok(Printed { name: settings.name, units: settings.print.units, ..printed })
+        let grid = Grid { border: settings.grid.border, ..printed.grid };
+        Ok(Printed { name: settings.name, units: settings.print.units, grid, ..printed })
     }
 
     /// The bytes of the picture that event.toml names.

@@ -14,7 +14,7 @@
 //! use everysquare::plan::groups::{Spread, divide, read};
 //! use everysquare::plan::{Grid, Level, RowsFrom};
 //!
-//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
 //! let levels = [Level::Easy, Level::Hard, Level::Medium].repeat(4);
 //! let groups = divide(&grid, &levels, [4.0, 8.0, 12.0, 16.0], &read("3A 8, club 4")?, Spread::Scattered)?;
 //! assert_eq!(groups.groups.iter().map(|group| group.pieces.len()).collect::<Vec<_>>(), [8, 4]);
@@ -73,7 +73,7 @@ pub struct Group {
     pub pieces: Vec<usize>,
 }
 
-/// A wall shared out: every piece has one group.
+/// A wall shared out: every piece of the picture has one group.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Groups {
     /// How pieces lie.
@@ -165,6 +165,11 @@ pub fn divide(
     members: &[Members],
     spread: Spread,
 ) -> Result<Groups, GroupsError> {
+    // a border in reserve is nobody's share
+    let own: Vec<usize> = own_pieces(grid).collect();
+    let (inner, levels) =
+        (grid.within_border(), own.iter().map(|piece| levels[*piece]).collect::<Vec<Level>>());
+    let (grid, levels) = (&inner, &levels[..]);
     let most = levels.len().min(MOST_GROUPS);
     if members.is_empty() {
         return Err(GroupsError::Nobody);
@@ -178,10 +183,17 @@ pub fn divide(
         Spread::Scattered => scattered::owners(grid, levels, minutes, &people, &quotas),
         Spread::Blocks => blocks::owners(grid, levels, minutes, &people, &quotas),
     };
-    let pieces = |group: usize| (0..owners.len()).filter(|piece| owners[*piece] == group).collect();
+    let pieces = |group: usize| -> Vec<usize> {
+        own.iter().zip(&owners).filter(|(_, owner)| **owner == group).map(|(piece, _)| *piece).collect()
+    };
     let groups = members.iter().enumerate();
     let groups = groups.map(|(number, members)| Group { members: members.clone(), pieces: pieces(number) });
     Ok(Groups { spread, groups: groups.collect() })
+}
+
+/// The pieces of the picture itself, without a border in reserve, by their place in the grid's order of cells, in that order.
+fn own_pieces(grid: &Grid) -> impl Iterator<Item = usize> {
+    grid.cells().enumerate().filter(|(_, cell)| !grid.in_border(*cell)).map(|(piece, _)| piece)
 }
 
 /// Pieces of each group, in proportion to its people by the method of largest remainders, each at least one.
@@ -260,7 +272,8 @@ impl Groups {
             pieces.sort_unstable();
             groups.push(Group { members: Members { name: group.name, people: group.people }, pieces });
         }
-        if taken.contains(&false) { Err(GroupsError::File) } else { Ok(Self { spread, groups }) }
+        let is_whole = own_pieces(grid).all(|piece| taken[piece]);
+        if is_whole { Ok(Self { spread, groups }) } else { Err(GroupsError::File) }
     }
 
     /// The group of a piece.
@@ -296,7 +309,7 @@ mod tests {
     use proptest::prelude::*;
 
     fn grid(columns: usize, rows: usize) -> Grid {
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom }
+        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
     }
 
     fn crowd(people: &[usize]) -> Vec<Members> {
@@ -380,6 +393,26 @@ mod tests {
                     }
                 }
             }
+        }
+    }
+
+    #[test]
+    fn a_border_in_reserve_is_nobodys_share() {
+        let inner = grid(5, 4);
+        let with = inner.with_border();
+        let own: Vec<usize> = own_pieces(&with).collect();
+        let level = |place: usize| Level::ALL[place % 4];
+        let mut levels = vec![Level::Easy; with.count()];
+        own.iter().enumerate().for_each(|(place, piece)| levels[*piece] = level(place));
+        let alone: Vec<Level> = (0..inner.count()).map(level).collect();
+        let people = read("3A 7, 3B 5").unwrap();
+        for spread in [Spread::Scattered, Spread::Blocks] {
+            let shared = divide(&with, &levels, [6.0, 10.0, 15.0, 22.0], &people, spread).unwrap();
+            let expected = divide(&inner, &alone, [6.0, 10.0, 15.0, 22.0], &people, spread).unwrap();
+            for (group, alone) in shared.groups.iter().zip(&expected.groups) {
+                assert_eq!(group.pieces, alone.pieces.iter().map(|place| own[*place]).collect::<Vec<_>>());
+            }
+            assert_eq!(Groups::from_json(&shared.to_json(&with), &with), Ok(shared));
         }
     }
 

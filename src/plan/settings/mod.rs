@@ -49,6 +49,8 @@ pub const ACROSS: RangeInclusive<usize> = 1..=702;
 /// Squares that a wall may have in all: some 12 × 4 m of wall at 127 mm, 1,500 sheets of letter paper. Seeking compares
 /// every cell with every code, so ten times as many would take a hundred times as long.
 pub const MOST_CELLS: usize = 3_000;
+/// Minimum number of columns and rows of a wall with a border in reserve: something lies within it.
+pub const LEAST_WITH_BORDER: usize = 3;
 /// Side of a square of paper, in mm: from a sticky note to a poster.
 pub const SQUARE_MM: RangeInclusive<f64> = 30.0..=1_000.0;
 /// Side of a piece, in mm; a piece is also never larger than its square.
@@ -323,7 +325,7 @@ impl CodeSettings {
     /// ```
     /// use everysquare::plan::settings::CodeSettings;
     /// use everysquare::plan::{Grid, RowsFrom};
-    /// let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    /// let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
     /// assert_eq!(CodeSettings::module_mm_for(&grid), 0.6);
     /// ```
     #[must_use]

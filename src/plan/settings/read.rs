@@ -8,8 +8,8 @@ use super::error::{SettingsError, syntax};
 use super::section::Section;
 use super::{
     ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM,
-    MODULE_MM, MOST_CELLS, NAME_LENGTH, PIECE_MM, Pencil, PictureSettings, PrintSettings, SQUARE_MM,
-    Settings,
+    LEAST_WITH_BORDER, MODULE_MM, MOST_CELLS, NAME_LENGTH, PIECE_MM, Pencil, PictureSettings, PrintSettings,
+    SQUARE_MM, Settings,
 };
 use super::{evening, levels};
 use crate::plan::cell::Grid;
@@ -27,7 +27,7 @@ pub(super) const KNOWN: [(&str, &[&str]); 9] = [
     ),
     ("picture", &["file", "colours"]),
     ("pencils", &["name", "srgb"]),
-    ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from"]),
+    ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from", "border"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
     ("print", &["paper", "flip", "units"]),
     ("levels", &["names", "bounds", "balanced"]),
@@ -212,12 +212,18 @@ fn grid(wall: &Section) -> Result<Grid, SettingsError> {
     if piece_mm.is_some_and(|piece_mm| piece_mm > square_mm) {
         return Err(wall.refuse("piece_mm", Sentence::new("error-settings-piece").with("square", square_mm)));
     }
+    let border = wall.yes_or_no("border")?.unwrap_or(false);
+    if border && columns.min(rows) < LEAST_WITH_BORDER {
+        let allowed = Sentence::new("error-settings-border").with("least", LEAST_WITH_BORDER);
+        return Err(wall.refuse("border", allowed));
+    }
     Ok(Grid {
         columns,
         rows,
         square_mm,
         piece_mm: piece_mm.unwrap_or_else(|| DEFAULT_PIECE_MM.min(square_mm)),
         rows_from: wall.choice("rows_from")?.unwrap_or_default(),
+        border,
     })
 }
 

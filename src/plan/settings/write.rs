@@ -182,6 +182,10 @@ impl Settings {
         let grid = &self.grid;
         let say = |id: &str| words.say(id, &[]);
         let choices = [("choices", quoted::<crate::plan::RowsFrom>().into())];
+        let border = match grid.border {
+            true => line("border", "true", &say("event-border")),
+            false => String::new(),
+        };
         [
             "[wall]\n".to_owned(),
             line("columns", &grid.columns.to_string(), &say("event-columns")),
@@ -189,6 +193,7 @@ impl Settings {
             line("piece_mm", &number(grid.piece_mm), &say("event-piece-mm")),
             line("square_mm", &number(grid.square_mm), &say("event-square-mm")),
             line("rows_from", &text(grid.rows_from.word()), &words.say("event-rows-from", &choices)),
+            border,
         ]
         .concat()
     }

@@ -102,14 +102,18 @@ impl<'a> Exhibit<'a> {
 
     /// Width and height of the original on paper in true size, in mm.
     pub fn original_mm(&self) -> [f64; 2] {
-        let grid = self.grid();
-        [float(grid.columns) * grid.piece_mm, float(grid.rows) * grid.piece_mm]
+        original_mm(self.grid())
     }
 
     /// Width and height of the wall as planned, in mm.
     pub fn wall_mm(&self) -> [f64; 2] {
-        let size = self.grid().size();
-        [size.x, size.y]
+        wall_mm(self.grid())
+    }
+
+    /// What of the wall's division is counted and measured: not a border in reserve of which nothing hangs.
+    pub fn counted(&self) -> Grid {
+        let picture = self.grid().within_border();
+        if self.input.counts.cells == picture.count() { picture } else { *self.grid() }
     }
 
     /// That the photo is a made one, where it is.
@@ -214,4 +218,15 @@ fn is_sound(measured: &Measured) -> bool {
     let between = measured.widest_gap.iter().chain(&measured.largest_overlap).map(|between| &between.mm);
     let is_number = |quantity: &Quantity| quantity.value.is_finite() && quantity.within.is_finite();
     [pitch, scale_factor, width, height].into_iter().chain(runs).chain(between).all(is_number)
+}
+
+/// Width and height of a grid's picture on paper in true size, in mm.
+pub(super) fn original_mm(grid: &Grid) -> [f64; 2] {
+    [float(grid.columns) * grid.piece_mm, float(grid.rows) * grid.piece_mm]
+}
+
+/// Width and height of a grid's wall as planned, in mm.
+pub(super) fn wall_mm(grid: &Grid) -> [f64; 2] {
+    let size = grid.size();
+    [size.x, size.y]
 }

@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use super::exhibit::{Exhibit, room, whole_at_size};
+use super::exhibit::{Exhibit, original_mm, room, wall_mm, whole_at_size};
 use super::said::{area, large_area, length, measured, measured_length, number};
 use crate::display::measure::{Between, Measured, Run};
 use crate::frame::float;
@@ -55,9 +55,9 @@ fn event(exhibit: &Exhibit) -> String {
 
 /// What every sentence may name.
 fn values(exhibit: &Exhibit) -> Vec<(&'static str, crate::words::FluentValue<'static>)> {
-    let (sources, grid) = (exhibit.sources(), exhibit.grid());
+    let (sources, grid) = (exhibit.sources(), exhibit.counted());
     let scale = exhibit.planned_scale();
-    let ([width, height], [wall_width, wall_height]) = (exhibit.original_mm(), exhibit.wall_mm());
+    let ([width, height], [wall_width, wall_height]) = (original_mm(&grid), wall_mm(&grid));
     let around = |[width, height]: [f64; 2]| length(sources, 2.0 * (width + height));
     vec![
         ("squares", grid.count().into()),
@@ -80,7 +80,7 @@ fn values(exhibit: &Exhibit) -> Vec<(&'static str, crate::words::FluentValue<'st
 
 /// For each rung of learners what they can find out about this wall.
 fn learners(w: &Writer, exhibit: &Exhibit) -> Vec<Block> {
-    let grid = exhibit.grid();
+    let grid = exhibit.counted();
     let count_both = if grid.columns > 1 && grid.rows > 1 {
         "comparison-multiplying-1"
     } else {

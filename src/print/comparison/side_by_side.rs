@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use super::exhibit::{Exhibit, Head};
+use super::exhibit::{Exhibit, Head, original_mm, wall_mm};
 use super::said::{large_area, length, measured, number};
 use super::scale_bar::ScaleBar;
 use crate::frame::float;
@@ -55,8 +55,9 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
 fn facts(exhibit: &Exhibit) -> Vec<String> {
     let words = exhibit.sources().words;
     let mut facts = vec![counted(exhibit), planned(exhibit), measured_scale(exhibit)];
+    let grid = exhibit.counted();
     for (id, [width, height]) in
-        [("comparison-original-size", exhibit.original_mm()), ("comparison-wall-size", exhibit.wall_mm())]
+        [("comparison-original-size", original_mm(&grid)), ("comparison-wall-size", wall_mm(&grid))]
     {
         let said = [
             ("width", length(exhibit.sources(), width).into()),
@@ -70,7 +71,7 @@ fn facts(exhibit: &Exhibit) -> Vec<String> {
 
 /// How many squares there are, and how many of them were seen in their place.
 pub(super) fn counted(exhibit: &Exhibit) -> String {
-    let (grid, counts) = (exhibit.grid(), &exhibit.input.counts);
+    let (grid, counts) = (exhibit.counted(), &exhibit.input.counts);
     let said = [
         ("squares", grid.count().into()),
         ("columns", grid.columns.into()),

@@ -35,6 +35,7 @@
     wall.hangs.forEach((hangs, place) => {
       const { classList } = cover.children[place];
       classList.toggle("hangs", Boolean(hangs));
+      classList.toggle("reserve", wall.reserve.includes(place));
       classList.toggle("came", Boolean(hung) && Boolean(hangs) && !hung[place]);
     });
     hung = wall.hangs;

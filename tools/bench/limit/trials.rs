@@ -82,7 +82,14 @@ pub struct Event {
 }
 
 fn printed(tag: Tag) -> Outcome<Printed> {
-    let grid = Grid { columns: 16, rows: 12, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom };
+    let grid = Grid {
+        columns: 16,
+        rows: 12,
+        square_mm: 127.0,
+        piece_mm: 25.4,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+    };
     Ok(Settings::new("Limit".to_owned(), tag, grid).printed()?)
 }
 

@@ -15,7 +15,7 @@ use libfuzzer_sys::fuzz_target;
 const MOST_PIXELS: u64 = 100_000;
 
 static EVENT: LazyLock<Reader> = LazyLock::new(|| {
-    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom };
+    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom, border: false };
     let printed = Settings::new("Fuzz".to_owned(), Tag::new("K7M").unwrap(), grid).printed().unwrap();
     Reader::new(&printed)
 });
