@@ -62,14 +62,7 @@ struct Evening {
 
 impl Evening {
     fn of(columns: usize, rows: usize, paper: Paper, language: Language) -> Self {
-        let grid = Grid {
-            columns,
-            rows,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(columns, rows);
         Self::on(grid, paper, language)
     }
 

@@ -10,7 +10,7 @@ use everysquare::frame::{Map, Point, WallMm, float, floor_index, round_byte};
 use everysquare::judge::{Judgement, judge};
 use everysquare::photo::{Luma, Photo};
 use everysquare::plan::cards::RING_MM;
-use everysquare::plan::{Cell, Grid, RowsFrom, Turn};
+use everysquare::plan::{Cell, Grid, Turn};
 use everysquare::read::lens::Lens;
 use everysquare::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
 use everysquare::words::Words;
@@ -21,7 +21,7 @@ const HEIGHT: u32 = 1200;
 const ROOM: [u8; 3] = [60, 90, 60];
 
 fn grid() -> Grid {
-    Grid { columns: 5, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
+    Grid::usual(5, 4)
 }
 
 /// Tilted, off the middle, with a barrel-shaped lens; `right` moves the photo over the wall.

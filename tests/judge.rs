@@ -6,7 +6,7 @@ use std::collections::{HashMap, VecDeque};
 
 use everysquare::frame::{Map, Point};
 use everysquare::judge::{Act, Advice, Fix, Judgement, Outcome, Part, Side, State, advise, fixes, judge};
-use everysquare::plan::{Cell, Grid, RowsFrom, Turn};
+use everysquare::plan::{Cell, Grid, Turn};
 use everysquare::read::lens::Lens;
 use everysquare::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
 use proptest::prelude::*;
@@ -28,7 +28,7 @@ enum Shown {
 }
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
+    Grid::usual(columns, rows)
 }
 
 fn cell_at(grid: &Grid, number: usize) -> Cell {

@@ -16,7 +16,7 @@ use everysquare::cli::sample;
 use everysquare::picture::complexity::{LEAST_WIDTH, Shapes};
 use everysquare::picture::{FewColours, Picture, PictureFacts};
 use everysquare::plan::settings::{LevelSettings, Pencil, PictureSettings};
-use everysquare::plan::{Cell, Grid, Level, RowsFrom};
+use everysquare::plan::{Cell, Grid, Level};
 use image::{Rgb, RgbImage};
 use proptest::prelude::*;
 
@@ -157,7 +157,7 @@ fn few(colours: &[u8], width: u32, height: u32) -> FewColours {
 }
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
+    Grid::usual(columns, rows)
 }
 
 proptest! {

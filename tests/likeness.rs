@@ -15,7 +15,7 @@ mod walls;
 
 use everysquare::display::likeness::{Belongs, Likeness, Pieces, about, about_unread};
 use everysquare::picture::FewColours;
-use everysquare::plan::{Cell, Grid, Printed, RowsFrom, Settings, Tag, Turn};
+use everysquare::plan::{Cell, Grid, Printed, Settings, Tag, Turn};
 use everysquare::rehearse::{Faults, Options};
 use everysquare::words::Words;
 use image::imageops::{FilterType, resize, rotate90, rotate180, rotate270};
@@ -23,8 +23,7 @@ use image::{Rgb, RgbImage};
 use tally::{Tally, count};
 
 fn printed(columns: usize, rows: usize) -> Printed {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     Settings::new("Made".to_owned(), Tag::new("K7M").unwrap(), grid).printed().unwrap()
 }
 

@@ -24,12 +24,12 @@ mod svg;
 use std::io::Cursor;
 
 use everysquare::picture::{Crop, Picture, PictureError};
-use everysquare::plan::{Cell, Grid, RowsFrom};
+use everysquare::plan::{Cell, Grid};
 use image::{DynamicImage, ImageFormat, Rgb, RgbImage, Rgba, RgbaImage};
 use proptest::prelude::*;
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
+    Grid::usual(columns, rows)
 }
 
 /// A picture in which every pixel is another one.

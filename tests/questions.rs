@@ -18,7 +18,7 @@ mod event;
 use std::collections::BTreeSet;
 
 use everysquare::picture::questions::{Answer, CARDS, Measure, Question, Rung, Shown, Unit, Value};
-use everysquare::plan::{Cell, Grid, RowsFrom};
+use everysquare::plan::{Cell, Grid};
 use everysquare::words::Words;
 use proptest::prelude::*;
 
@@ -103,8 +103,7 @@ fn a_picture_of_one_colour_and_a_wall_of_one_square_have_cards_too() {
 
 /// Hills and a sun: lines that run on from piece to piece.
 fn landscape(columns: usize, rows: usize) -> Event {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let side = 40;
     let (width, height) = (f64::from(side) * columns as f64, f64::from(side) * rows as f64);
     Event::drawn(grid, side, |x, y| {
@@ -148,14 +147,7 @@ const DOTTED: Cell = Cell { row: 4, column: 2 };
 
 /// A band of colour 2 across the picture, and far below it a dot of that colour, so many pixels a side, in a piece of 40.
 fn with_a_dot(dot: u32) -> Event {
-    let grid = Grid {
-        columns: 6,
-        rows: 5,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    let grid = Grid::usual(6, 5);
     let at = |start: usize| (start as u32 * 40 + 10)..(start as u32 * 40 + 10 + dot);
     Event::drawn(grid, 40, |x, y| match (x, y) {
         (x, y) if at(DOTTED.column).contains(&x) && at(DOTTED.row).contains(&y) => COLOURS[2],
@@ -192,14 +184,7 @@ fn nobody_is_asked_about_a_colour_that_might_be_overlooked() {
 #[test]
 fn nobody_is_asked_about_a_colour_that_is_seen_at_an_edge_only() {
     // below the band a sliver of its colour, 2 pixels of 40: 5 % of the pieces there, half hidden by the line between pieces
-    let grid = Grid {
-        columns: 6,
-        rows: 5,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    let grid = Grid::usual(6, 5);
     let with_a_sliver = |sliver: u32| {
         Event::drawn(grid, 40, |x, y| match (x, y) {
             (60.., y) if (50..80 + sliver).contains(&y) => COLOURS[2],
@@ -219,14 +204,7 @@ fn nobody_is_asked_about_a_colour_that_is_seen_at_an_edge_only() {
 #[test]
 fn nobody_is_asked_to_tell_colours_that_look_alike() {
     let alike = [[250, 250, 250], [90, 90, 90], [104, 104, 104]];
-    let grid = Grid {
-        columns: 6,
-        rows: 5,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    let grid = Grid::usual(6, 5);
     let event = Event::drawn(grid, 12, |x, y| alike[((x / 9 + y / 12) % 3) as usize]);
     let all = event.questions_in(&alike, Unit::Inch);
     assert!(!named(&all).contains(&1) && !named(&all).contains(&2), "{:?}", named(&all));
@@ -238,14 +216,7 @@ fn nobody_is_asked_to_tell_colours_that_look_alike() {
 
 #[test]
 fn nobody_is_asked_to_count_colours_in_a_photo() {
-    let grid = Grid {
-        columns: 6,
-        rows: 5,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    let grid = Grid::usual(6, 5);
     // every tone from white to blue
     let event = Event::drawn(grid, 40, |x, y| [250 - x as u8, 250 - y as u8, 250]);
     assert!(named(&event.questions()).is_empty());

@@ -17,13 +17,12 @@ use everysquare::frame::Point;
 use everysquare::picture::Picture;
 use everysquare::plan::cards::all_cards;
 use everysquare::plan::settings::{CodeSettings, Corner};
-use everysquare::plan::{Grid, Modules, Printed, PrintedSquare, RowsFrom, Tag};
+use everysquare::plan::{Grid, Modules, Printed, PrintedSquare, Tag};
 use everysquare::rehearse::{Hanging, Light, Made, Options, Pose, Sensor, make};
 
 /// What is printed for a wall of `columns` × `rows` squares with modules of `module_mm`.
 fn printed(columns: usize, rows: usize, module_mm: f64) -> Printed {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let tag = Tag::new("K7M").unwrap();
     let code = CodeSettings { module_mm, corner: Corner::BottomRight, inset_mm: 8.0 };
     let (x, y) = code.top_left_mm(grid.square_mm);

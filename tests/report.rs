@@ -4,7 +4,7 @@
 
 use everysquare::frame::{Map, Point};
 use everysquare::judge::{Outcome, advise, fixes, judge};
-use everysquare::plan::{Cell, Grid, Printed, RowsFrom, Turn};
+use everysquare::plan::{Cell, Grid, Printed, Turn};
 use everysquare::read::lens::Lens;
 use everysquare::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
 use everysquare::report::html::Straight;
@@ -13,7 +13,7 @@ use everysquare::words::Words;
 use proptest::prelude::*;
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
+    Grid::usual(columns, rows)
 }
 
 fn printed(grid: Grid, name: &str) -> Printed {

@@ -9,7 +9,7 @@
 use everysquare::frame::{float, floor_index};
 use everysquare::photo::{Luma, Photo};
 use everysquare::picture::Picture;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, Printed, Settings, Tag};
 use everysquare::read::{Reader, Sight};
 use everysquare::rehearse::{Backing, Cards, Faults, Options, make};
 
@@ -17,8 +17,7 @@ use everysquare::rehearse::{Backing, Cards, Faults, Options, make};
 const PX: f64 = 1.6;
 
 fn printed(columns: usize, rows: usize) -> Printed {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     Settings::new("Views".to_owned(), Tag::new("V3W").unwrap(), grid).printed().unwrap()
 }
 

@@ -12,7 +12,7 @@ use std::io::BufWriter;
 
 use everysquare::frame::float;
 use everysquare::picture::{Fit, Pencils, Picture, Wanted, reduce};
-use everysquare::plan::{Grid, RowsFrom};
+use everysquare::plan::Grid;
 use everysquare::words::Words;
 use image::codecs::png::{CompressionType, FilterType, PngEncoder};
 use image::{Rgb, RgbImage};
@@ -39,14 +39,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         let (x, y) = (f64::from(x) + 0.5, f64::from(y) + 0.5);
         LAYERS.iter().find_map(|layer| layer(x, y)).unwrap_or(SKY)
     });
-    let grid = Grid {
-        columns: 10,
-        rows: 8,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    let grid = Grid::usual(10, 8);
     let wanted = Wanted { grid: &grid, fit: Fit::Crop, pencils: Pencils::Chosen(6) };
     let picture = reduce(Picture { pixels: picture }, &wanted, &Words::english())?.few.to_picture().pixels;
     let file = BufWriter::new(File::create(path)?);

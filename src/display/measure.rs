@@ -289,17 +289,10 @@ fn slope(squares: &[(usize, f64)]) -> Option<f64> {
 mod tests {
     use super::*;
     use crate::frame::Map;
-    use crate::plan::{RowsFrom, Settings, Tag, Turn};
+    use crate::plan::{Settings, Tag, Turn};
 
     fn printed() -> Printed {
-        let grid = Grid {
-            columns: 6,
-            rows: 5,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(6, 5);
         Settings::new("Made wall".to_owned(), Tag::from_number(5), grid).printed().unwrap()
     }
 

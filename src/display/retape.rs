@@ -48,18 +48,10 @@ pub fn retape(measured: &Measured, grid: &Grid, units: Units, words: &Words) -> 
 mod tests {
     use super::super::measure::Quantity;
     use super::*;
-    use crate::plan::RowsFrom;
 
     #[test]
     fn what_is_seen_is_said_and_nothing_else() {
-        let grid = Grid {
-            columns: 10,
-            rows: 8,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(10, 8);
         let sure = |value: f64| Quantity { value, within: 1.5 };
         let run = |index, lean| Run { index, squares: 10, drift: sure(0.0), lean: sure(lean) };
         let cell = |label: &str| grid.cell(label).unwrap();

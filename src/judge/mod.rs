@@ -12,10 +12,10 @@
 //!
 //! ```
 //! use everysquare::judge::{Act, Outcome, fixes, judge};
-//! use everysquare::plan::{Grid, RowsFrom, Turn};
+//! use everysquare::plan::{Grid, Turn};
 //! use everysquare::read::{Apart, CellReading, Sight, WallReading};
 //!
-//! let grid = Grid { columns: 2, rows: 1, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+//! let grid = Grid::usual(2, 1);
 //! let (a1, b1) = (grid.cell("A1").unwrap(), grid.cell("B1").unwrap());
 //! let hangs = |cell, home| CellReading {
 //!     cell,

@@ -89,21 +89,13 @@ fn from_middle(along: f64, all: usize) -> usize {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::RowsFrom;
     use crate::plan::settings::Pencil;
 
     #[test]
     fn a_ring_mirrors_itself_and_leaves_the_picture_as_it_is() {
         let colours = [[20, 60, 120], [250, 250, 240], [200, 40, 30]];
         let pencil = |srgb: [u8; 3]| Pencil { name: format!("{srgb:?}"), srgb };
-        let grid = Grid {
-            columns: 5,
-            rows: 4,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(5, 4);
         let (piece_px, own) = (20, 100);
         let values: Vec<u8> = (0..own * 80).map(|at| u8::try_from(at % 3).unwrap()).collect();
         let raster = Raster { width: own, values: values.clone() };

@@ -14,10 +14,10 @@
 //!
 //! ```
 //! use everysquare::picture::Picture;
-//! use everysquare::plan::{Cell, Grid, RowsFrom};
+//! use everysquare::plan::{Cell, Grid};
 //!
 //! let picture = Picture { pixels: image::RgbImage::new(100, 80) };
-//! let grid = Grid { columns: 5, rows: 4, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+//! let grid = Grid::usual(5, 4);
 //! let piece = picture.piece(&grid, Cell { row: 0, column: 1 });
 //! assert_eq!((piece.top_left.x, piece.top_left.y, piece.side.value()), (20.0, 0.0, 20.0));
 //! ```

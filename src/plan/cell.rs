@@ -1,5 +1,6 @@
 //! Cells of the wall, their labels, and quarter turns.
 
+use super::settings::{DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM};
 use crate::frame::{Point, Vector, WallMm};
 
 /// End of the wall where row 1 is.
@@ -87,6 +88,19 @@ pub struct Grid {
 }
 
 impl Grid {
+    /// Grid with squares and pieces of the usual sizes, five inches and one, and row 1 below.
+    #[must_use]
+    pub const fn usual(columns: usize, rows: usize) -> Self {
+        Self {
+            columns,
+            rows,
+            square_mm: DEFAULT_SQUARE_MM,
+            piece_mm: DEFAULT_PIECE_MM,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+        }
+    }
+
     /// All cells, row by row from the top, each row from the left.
     pub fn cells(&self) -> impl Iterator<Item = Cell> + use<> {
         let columns = self.columns;
@@ -129,8 +143,8 @@ impl Grid {
     /// Grid with a border in reserve around it.
     ///
     /// ```
-    /// use everysquare::plan::{Grid, RowsFrom};
-    /// let grid = Grid { columns: 12, rows: 9, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    /// use everysquare::plan::Grid;
+    /// let grid = Grid::usual(12, 9);
     /// let with = grid.with_border();
     /// assert_eq!((with.columns, with.rows, with.border_count()), (14, 11, 46));
     /// assert_eq!(with.within_border(), grid);

@@ -69,17 +69,10 @@ impl CameraPlace {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::{RowsFrom, Tag};
+    use crate::plan::Tag;
 
     fn place(columns: usize, rows: usize) -> CameraPlace {
-        let grid = Grid {
-            columns,
-            rows,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(columns, rows);
         CameraPlace::of(&Settings::new("Open evening".to_owned(), Tag::from_number(7), grid), 600.0)
     }
 

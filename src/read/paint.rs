@@ -4,7 +4,7 @@ use super::pose::Pose;
 use crate::frame::{Point, Vector, float, round_byte};
 use crate::photo::Luma;
 use crate::plan::settings::Settings;
-use crate::plan::{Grid, Modules, Printed, RowsFrom, Tag};
+use crate::plan::{Grid, Modules, Printed, Tag};
 
 /// Samples a side of each pixel.
 const SAMPLES: usize = 4;
@@ -47,13 +47,6 @@ pub(super) fn pose(x: f64, y: f64, px: f64, degrees: f64) -> Pose {
 
 /// An event of 10 × 8 squares.
 pub(super) fn event(tag: &str) -> Printed {
-    let grid = Grid {
-        columns: 10,
-        rows: 8,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    let grid = Grid::usual(10, 8);
     Settings::new("Painted".to_owned(), Tag::new(tag).unwrap(), grid).printed().unwrap()
 }

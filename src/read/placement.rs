@@ -128,17 +128,9 @@ fn rate(votes: &[Vote], placing: &Placing) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::RowsFrom;
     use proptest::prelude::*;
 
-    const GRID: Grid = Grid {
-        columns: 6,
-        rows: 4,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    const GRID: Grid = Grid::usual(6, 4);
 
     /// What a lattice shows of squares at these cells of the wall, when `placing` leads back to the wall.
     fn votes(placing: &Placing, squares: &[(Cell, Cell, Turn)]) -> Vec<Vote> {

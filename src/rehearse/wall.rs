@@ -222,19 +222,12 @@ mod tests {
     use super::*;
     use crate::frame::Point;
     use crate::plan::cards::all_cards;
-    use crate::plan::{Grid, Modules, PrintedSquare, RowsFrom, Tag};
+    use crate::plan::{Grid, Modules, PrintedSquare, Tag};
     use crate::rehearse::options::Faults;
     use crate::rehearse::{camera, faults};
 
     fn printed() -> Printed {
-        let grid = Grid {
-            columns: 4,
-            rows: 3,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(4, 3);
         let tag = Tag::new("K7M").unwrap();
         let square = |cell| {
             let label = grid.label(cell);

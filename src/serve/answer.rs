@@ -202,18 +202,10 @@ fn one_cell(cell: &ReportCell, at: u64, grid: &Grid, words: &Words) -> Value {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::RowsFrom;
 
     #[test]
     fn spots_are_counted_from_the_nearer_edge() {
-        let grid = Grid {
-            columns: 60,
-            rows: 5,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(60, 5);
         let words = Words::english();
         let rows: Vec<String> = (0..5).map(|row| row_say(row, &grid, &words)).collect();
         assert_eq!(

@@ -384,17 +384,9 @@ pub(super) mod made {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::RowsFrom;
     use proptest::prelude::*;
 
-    const GRID: Grid = Grid {
-        columns: 4,
-        rows: 1,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    const GRID: Grid = Grid::usual(4, 1);
     const NOON: u64 = 1_800_000_000;
 
     fn square(column: usize) -> Sight {

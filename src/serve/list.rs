@@ -147,21 +147,14 @@ fn carry_out(fix: &ReportFix, hangs: &mut [usize], grid: &Grid) {
 mod tests {
     use super::*;
     use crate::check::{Check, Noticed};
-    use crate::plan::{Cell, RowsFrom, Settings, Tag, Turn};
+    use crate::plan::{Cell, Settings, Tag, Turn};
     use crate::read::Sight;
     use crate::report::Occasion;
     use crate::serve::known::{Origin, made};
 
     fn steps_of(photos: &[&[Sight]]) -> Vec<Step> {
         let columns = photos[0].len();
-        let grid = Grid {
-            columns,
-            rows: 1,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(columns, 1);
         let printed = Settings::new("Made wall".to_owned(), Tag::from_number(5), grid).printed().unwrap();
         let mut known = Known::nothing(&grid);
         for (minute, sights) in (1..).zip(photos) {

@@ -204,16 +204,8 @@ fn pixels(count: f64) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::RowsFrom;
 
-    const GRID: Grid = Grid {
-        columns: 3,
-        rows: 2,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    const GRID: Grid = Grid::usual(3, 2);
 
     #[test]
     fn cells_and_their_margin_are_taken_from_the_photo_that_shows_them() {

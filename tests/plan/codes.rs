@@ -1,12 +1,11 @@
 //! Codes against ISO/IEC 18004, and how far apart the codes of one event are.
 
 use everysquare::plan::settings::Settings;
-use everysquare::plan::{Grid, Modules, RowsFrom, Tag};
+use everysquare::plan::{Grid, Modules, Tag};
 use proptest::prelude::*;
 
 fn printed(columns: usize, rows: usize, tag: &str) -> Vec<Modules> {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let printed = Settings::new("x".to_owned(), Tag::new(tag).unwrap(), grid).printed().unwrap();
     let cards = printed.cards.into_iter().map(|card| card.modules);
     printed.squares.into_iter().map(|square| square.modules).chain(cards).collect()

@@ -5,13 +5,13 @@ use everysquare::plan::crowd::{
     part_of, pencils, proposed_hang_mm, wall,
 };
 use everysquare::plan::settings::{Room, Visitors};
-use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, Level, Settings, Tag};
 use proptest::prelude::*;
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
 fn grid(columns: usize, rows: usize) -> Grid {
-    Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
+    Grid::usual(columns, rows)
 }
 
 /// So many pieces of each level, all in two colours, 3 to 1.

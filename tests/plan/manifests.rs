@@ -9,8 +9,7 @@ use everysquare::plan::settings::Settings;
 use everysquare::plan::{Folder, Grid, Printed, RowsFrom, Tag};
 
 fn event(columns: usize, rows: usize) -> (Settings, Printed) {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let settings = Settings::new("x".to_owned(), Tag::new("K7M").unwrap(), grid);
     let printed = settings.printed().unwrap();
     (settings, printed)

@@ -5,7 +5,7 @@ use everysquare::plan::crowd::{
     needed, play,
 };
 use everysquare::plan::settings::{Arrivals, Visitors};
-use everysquare::plan::{Clock, Grid, RowsFrom, Settings, Tag};
+use everysquare::plan::{Clock, Grid, Settings, Tag};
 use everysquare::words::Words;
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -246,14 +246,7 @@ fn a_forecast_keeps_between_what_is_up_and_all_and_more_now_is_never_less_at_the
 }
 
 fn outlook(start: &str) -> Outlook {
-    let grid = Grid {
-        columns: 10,
-        rows: 8,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    let grid = Grid::usual(10, 8);
     let mut settings = Settings::new("x".to_owned(), Tag::new("K7M").unwrap(), grid);
     assert_eq!(Outlook::of(&settings, [10, 30, 30, 10]), None, "nobody said when it begins");
     settings.evening.start = Clock::read(start);

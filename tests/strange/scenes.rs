@@ -5,7 +5,7 @@
 use everysquare::frame::{PhotoPx, Point};
 use everysquare::photo::{Luma, Photo};
 use everysquare::picture::Picture;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, Printed, Settings, Tag};
 use everysquare::read::{PhotoReading, Sight};
 use everysquare::rehearse::{Cards, Faults, Options, make};
 use image::{Rgb, RgbImage};
@@ -38,8 +38,7 @@ pub struct Scene {
 
 /// What an event of so many cells has printed.
 pub fn printed(tag: &str, columns: usize, rows: usize) -> Printed {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let mut settings = Settings::new("Strange".to_owned(), Tag::new(tag).unwrap(), grid);
     settings.code.module_mm = 1.2;
     settings.printed().unwrap()

@@ -11,7 +11,7 @@ use everysquare::judge::{fixes, judge};
 use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, Printed, Settings, Tag};
 use everysquare::read::identify::Identifier;
 use everysquare::read::{self, Reader, finders, triples};
 use everysquare::rehearse::{Faults, Options, make};
@@ -71,8 +71,7 @@ fn show(told: &Told) {
 }
 
 fn printed(columns: usize, rows: usize) -> Outcome<Printed> {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let mut settings = Settings::new("Cost".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     let inset_mm = CodeSettings::usual_inset_mm(MODULE_MM);
     settings.code = CodeSettings { module_mm: MODULE_MM, inset_mm, ..CodeSettings::usual(&grid) };

@@ -32,7 +32,7 @@ use std::time::{Duration, Instant};
 use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag, Turn};
+use everysquare::plan::{Grid, Printed, Settings, Tag, Turn};
 use everysquare::read::{CellReading, Reader, Sight};
 use everysquare::rehearse::{Backing, Cards, CellTruth, Faults, Options, Printer, Truth, make};
 use rayon::prelude::*;
@@ -128,8 +128,7 @@ const MODULE_MM: f64 = 0.6;
 
 fn plan(seed: u64) -> Outcome<Printed> {
     let (columns, rows) = (6 + small(seed, 1, 7), 5 + small(seed, 2, 5));
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let mut settings = Settings::new(format!("Limit {seed}"), Tag::from_number(seed * 7919), grid);
     settings.code = CodeSettings { module_mm: MODULE_MM, ..CodeSettings::usual(&grid) };
     Ok(settings.printed()?)

@@ -23,7 +23,7 @@ use std::time::Duration;
 
 use everysquare::cli::sample;
 use everysquare::picture::Picture;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, Printed, Settings, Tag};
 use everysquare::rehearse::{Faults, Options, make};
 
 type Outcome<T> = Result<T, Box<dyn Error>>;
@@ -47,14 +47,7 @@ struct Case {
 impl Case {
     fn printed(&self) -> Outcome<Printed> {
         let (columns, rows) = (self.columns, self.rows);
-        let grid = Grid {
-            columns,
-            rows,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(columns, rows);
         let tag = Tag::new("K7M").ok_or("no tag")?;
         Ok(Settings::new("Bench".to_owned(), tag, grid).printed()?)
     }

@@ -5,7 +5,7 @@ use everysquare::picture::{FewColours, Outlines, Picture, PictureFacts};
 use everysquare::plan::crowd::{Given, evening, scene};
 use everysquare::plan::groups::{Spread, divide, read};
 use everysquare::plan::settings::Visitors;
-use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, Level, Settings, Tag};
 
 use super::Outcome;
 use super::table::{Told, timed};
@@ -18,8 +18,7 @@ const WALL: (usize, usize) = (12, 9);
 /// Times 500 evenings, the whole plan, the curves of the picture and a wall shared out.
 pub fn work() -> Outcome<Told> {
     let (columns, rows) = WALL;
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let mut settings = Settings::new("Bench".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     settings.evening.visitors = Visitors::new(60, 60);
     settings.evening.seats = Some(24);

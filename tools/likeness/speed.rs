@@ -7,7 +7,7 @@ use std::time::Instant;
 use everysquare::display::likeness::{Belongs, Pieces};
 use everysquare::display::overlap::overlap;
 use everysquare::picture::structure::{ssim, wall_likeness};
-use everysquare::plan::{Cell, Grid, RowsFrom, Settings, Tag};
+use everysquare::plan::{Cell, Grid, Settings, Tag};
 use image::RgbImage;
 use image::imageops::{FilterType, resize};
 
@@ -55,14 +55,7 @@ fn processor_ms() -> f64 {
 pub fn run() -> Result<(), Box<dyn Error>> {
     println!("{} threads, median of five", rayon::current_num_threads());
     for (columns, rows) in [(16, 12), (60, 50)] {
-        let grid = Grid {
-            columns,
-            rows,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        };
+        let grid = Grid::usual(columns, rows);
         let printed = Settings::new("Made".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid).printed()?;
         let few = walls::picture("balloons", &grid)?;
         let picture = few.to_picture();

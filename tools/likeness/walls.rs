@@ -14,7 +14,7 @@ use everysquare::cli::sample;
 use everysquare::frame::{DisplayPx, Map, PhotoPx, Point, float, floor_index, round_byte};
 use everysquare::picture::{FewColours, Fit, Pencils, Picture, Wanted, reduce};
 use everysquare::plan::code::{QUIET_ZONE, SIDE};
-use everysquare::plan::{Cell, Grid, Printed, RowsFrom, Settings, Tag, Turn};
+use everysquare::plan::{Cell, Grid, Printed, Settings, Tag, Turn};
 use everysquare::rehearse::{CellTruth, Options, make};
 use everysquare::words::Words;
 use image::{Rgb, RgbImage};
@@ -96,8 +96,7 @@ pub fn wall(
     options: &Options,
     off: u8,
 ) -> Result<Wall, Box<dyn Error>> {
-    let grid =
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid::usual(columns, rows);
     let tag = Tag::new("K7M").ok_or("no tag")?;
     let printed = Settings::new("Made".to_owned(), tag, grid).printed()?;
     let few = picture(scene, &grid)?;

@@ -205,17 +205,10 @@ fn evening(numbers: &Numbers, veils: &[Veil; 3]) -> Evening {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::{Cell, RowsFrom};
+    use crate::plan::Cell;
 
     fn grid() -> Grid {
-        Grid {
-            columns: 6,
-            rows: 5,
-            square_mm: 127.0,
-            piece_mm: 25.4,
-            rows_from: RowsFrom::Bottom,
-            border: false,
-        }
+        Grid::usual(6, 5)
     }
 
     fn reference(x: f64, y: f64, white: f64) -> Reference {

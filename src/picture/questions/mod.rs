@@ -20,9 +20,9 @@
 //! use everysquare::picture::questions::{Answer, Rung, Unit, questions};
 //! use everysquare::picture::{FewColours, Picture, PictureFacts};
 //! use everysquare::plan::settings::{LevelSettings, Pencil};
-//! use everysquare::plan::{Grid, RowsFrom};
+//! use everysquare::plan::{Grid};
 //!
-//! let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+//! let grid = Grid::usual(10, 8);
 //! let picture = Picture { pixels: image::RgbImage::new(100, 80) };
 //! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);
 //! let facts = PictureFacts::of(&few, &grid, &LevelSettings::default());

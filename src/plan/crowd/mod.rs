@@ -14,8 +14,8 @@
 //! ```
 //! use everysquare::plan::crowd::{Lack, Verdict, Work, evening};
 //! use everysquare::plan::settings::Visitors;
-//! use everysquare::plan::{Grid, Level, RowsFrom, Settings, Tag};
-//! let grid = Grid { columns: 12, rows: 9, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+//! use everysquare::plan::{Grid, Level, Settings, Tag};
+//! let grid = Grid::usual(12, 9);
 //! let mut settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! settings.evening.visitors = Visitors::new(60, 60);
 //! settings.evening.seats = Some(24);

@@ -12,9 +12,9 @@
 //!
 //! ```
 //! use everysquare::plan::groups::{Spread, divide, read};
-//! use everysquare::plan::{Grid, Level, RowsFrom};
+//! use everysquare::plan::{Grid, Level};
 //!
-//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+//! let grid = Grid::usual(4, 3);
 //! let levels = [Level::Easy, Level::Hard, Level::Medium].repeat(4);
 //! let groups = divide(&grid, &levels, [4.0, 8.0, 12.0, 16.0], &read("3A 8, club 4")?, Spread::Scattered)?;
 //! assert_eq!(groups.groups.iter().map(|group| group.pieces.len()).collect::<Vec<_>>(), [8, 4]);
@@ -305,11 +305,10 @@ impl Group {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::RowsFrom;
     use proptest::prelude::*;
 
     fn grid(columns: usize, rows: usize) -> Grid {
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false }
+        Grid::usual(columns, rows)
     }
 
     fn crowd(people: &[usize]) -> Vec<Members> {

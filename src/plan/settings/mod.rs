@@ -324,8 +324,8 @@ impl CodeSettings {
     ///
     /// ```
     /// use everysquare::plan::settings::CodeSettings;
-    /// use everysquare::plan::{Grid, RowsFrom};
-    /// let grid = Grid { columns: 10, rows: 8, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    /// use everysquare::plan::{Grid};
+    /// let grid = Grid::usual(10, 8);
     /// assert_eq!(CodeSettings::module_mm_for(&grid), 0.6);
     /// ```
     #[must_use]

@@ -20,12 +20,12 @@
 //! use everysquare::picture::{FewColours, Picture, PictureFacts};
 //! use everysquare::plan::crowd::evening;
 //! use everysquare::plan::settings::Pencil;
-//! use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
+//! use everysquare::plan::{Grid, Settings, Tag};
 //! use everysquare::print::comparison::{Comparison, Poster, comparison};
 //! use everysquare::print::{Overrides, Sources};
 //! use everysquare::words::Words;
 //!
-//! let grid = Grid { columns: 4, rows: 3, square_mm: 127.0, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+//! let grid = Grid::usual(4, 3);
 //! let settings = Settings::new("Open evening".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
 //! let picture = Picture { pixels: image::RgbImage::new(400, 300) };
 //! let few = FewColours::of(&picture, &[Pencil { name: "black".to_owned(), srgb: [0, 0, 0] }]);

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use everysquare::frame::{float, round_signed};
 use everysquare::photo::Luma;
-use everysquare::plan::{Grid, Modules, Printed, RowsFrom, Settings, Tag, Turn};
+use everysquare::plan::{Grid, Modules, Printed, Settings, Tag, Turn};
 use everysquare::read::Camera;
 use everysquare::read::camera::Correspondence;
 use everysquare::read::codebook::{Light, Owner};
@@ -82,14 +82,7 @@ pub struct Event {
 }
 
 fn printed(tag: Tag) -> Outcome<Printed> {
-    let grid = Grid {
-        columns: 16,
-        rows: 12,
-        square_mm: 127.0,
-        piece_mm: 25.4,
-        rows_from: RowsFrom::Bottom,
-        border: false,
-    };
+    let grid = Grid::usual(16, 12);
     Ok(Settings::new("Limit".to_owned(), tag, grid).printed()?)
 }
 
