@@ -364,3 +364,14 @@ fn sample_pages_are_left_to_look_at() {
     std::fs::write(folder.join("wide.html"), html(&wide, &words, Pictures::default())).unwrap();
     std::fs::write(folder.join("wide.txt"), terminal(&wide, &words, false, 80)).unwrap();
 }
+
+#[test]
+fn what_to_expect_stands_on_the_page_and_in_the_file() {
+    let g = grid(3, 2);
+    let none = report(&g, "Small", |_| None);
+    let told = Report { forecast: Some("At this pace 5 <of> 6".to_owned()), ..none.clone() };
+    let page = |report: &Report| html(report, &Words::english(), Pictures::default());
+    assert!(page(&told).contains("<p class=\"forecast\">At this pace 5 &lt;of&gt; 6</p>"));
+    assert!(!page(&none).contains("class=\"forecast\"") && !none.to_json().contains("forecast"));
+    assert_eq!(Report::from_json(&told.to_json()).unwrap().forecast, told.forecast);
+}

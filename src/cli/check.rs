@@ -57,14 +57,13 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let occasion = Occasion { taken, made, files };
     let reading = read::several(readings);
     let noticed = Noticed::of(&covers, &reading);
-    let check = Check::new(reading, &noticed, &printed, &occasion, console.words());
+    let mut check = Check::new(reading, &noticed, &printed, &occasion, console.words());
     let drawn = pictures(&check, &paths, (only, &covers), console.words(), &|| bar.inc(1));
     bar.finish_and_clear();
+    check.report.forecast = forecast(&folder, &check, console.words());
     tell(&check, &refused, console);
     by_group(&folder, &check, &printed, console);
-    if let Some(told) = forecast(&folder, &check, console.words()) {
-        console.tell(told);
-    }
+    check.report.forecast.iter().for_each(|told| console.tell(told.clone()));
     let now = jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string();
     let written = check.write(&folder, &now, &drawn?, console.words(), &[])?;
     let place = written.display().to_string();

@@ -131,6 +131,9 @@ impl Page<'_> {
             add(&mut html, format_args!("<li>{}</li>\n", escaped(&phrase)));
         }
         html.push_str("</ul>\n");
+        if let Some(forecast) = &self.report.forecast {
+            add(&mut html, format_args!("<p class=\"forecast\">{}</p>\n", escaped(forecast)));
+        }
         html
     }
 

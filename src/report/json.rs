@@ -57,6 +57,9 @@ pub struct Report {
     /// What is to be said before all else, where the photo is what is wrong; absent where it is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lead: Option<String>,
+    /// What to expect at the event's end; absent where nothing is known of that.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub forecast: Option<String>,
     /// Spots whose squares nobody has drawn on yet; absent where there are none. No fault.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub white: Vec<String>,
@@ -204,6 +207,7 @@ impl Report {
             units: printed.units,
             advice: advice.iter().filter(|one| !one.is_lead()).map(|one| say.advice(one)).collect(),
             lead: advice.iter().find(|one| one.is_lead()).map(|one| say.advice(one)),
+            forecast: None,
             white: Vec::new(),
             border: judgement
                 .grid

@@ -68,7 +68,7 @@ pub(super) fn wall_json(evening: &Evening, standing: &Standing, who: Option<&Who
         "began": !standing.known.is_empty(),
         "headline": headline(standing, steps.len(), words),
         "right": words.say("report-count-right", &[("count", count(report.summary.right)), ("cells", count(report.summary.cells))]),
-        "forecast": evening.forecast(standing),
+        "forecast": report.forecast,
         "steps": steps,
         "advice": advice(standing, words),
         "unkept": standing.unkept.as_ref().map(|error| said::unkept(error, words)),

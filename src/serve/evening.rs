@@ -102,7 +102,6 @@ pub struct Standing {
     map: OnceLock<Vec<u8>>,
     marked_small: OnceLock<Vec<u8>>,
     marked_size: OnceLock<Option<(u32, u32)>>,
-    forecast: OnceLock<Option<String>>,
     list: OnceLock<Vec<Step>>,
 }
 
@@ -171,14 +170,16 @@ impl Evening {
         let expected = Expected::of(&picture, &printed.grid);
         let now = (clock.now)();
         let kept = since.and_then(|since| keep::newest(&folder, &printed, since, now));
-        let standing = Standing::from_kept(kept, &printed, &words, now);
+        let outlook = Outlook::of(&settings, facts.work().pieces);
+        let mut standing = Standing::from_kept(kept, &printed, &words, now);
+        standing.foretell(outlook.as_ref(), &words);
         let (together, set_aside) = match since {
             Some(_) => keep::list(&folder, &printed, now),
             None => (Together::new(&printed.tag), false),
         };
         Ok(Self {
             levels: levels_of(&facts, &settings, &words),
-            outlook: Outlook::of(&settings, facts.work().pieces),
+            outlook,
             colours: colours_of(&facts),
             original: original(&picture, &printed.grid)?,
             accent: accent(&facts.pencils),
@@ -267,16 +268,6 @@ impl Evening {
         Ok(())
     }
 
-    /// What to expect at the end, as the newest check has it.
-    #[must_use]
-    pub fn forecast(&self, standing: &Standing) -> Option<String> {
-        let told = || {
-            let stamp = standing.name.as_deref()?;
-            standing.check.forecast(self.outlook.as_ref()?, stamp, &self.words)
-        };
-        standing.forecast.get_or_init(told).clone()
-    }
-
     /// Marks a piece for all phones.
     ///
     /// # Errors
@@ -332,7 +323,9 @@ impl Evening {
         let cells = reading.cells.clone();
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
         let added = known.add(reading, cover.white(), origin, taken.min(now));
-        let check = told(&known, cover.someone(), &self.printed, &self.words);
+        let mut check = told(&known, cover.someone(), &self.printed, &self.words);
+        let name = (self.clock.name)();
+        foretell(&mut check, self.outlook.as_ref(), &name, &self.words);
         done(JUDGED);
         let photo = Covered::new(photo, &cover);
         let drawn = self.draw(&photo, &check, &cells, &added, &mut picture).map_err(Refusal::Draw)?;
@@ -340,7 +333,7 @@ impl Evening {
         done(DRAWN);
         let copy = copy
             .filter(|_| check.reading.photos.get(added.index).is_some_and(|own| own.px_per_module < FEW_PX));
-        let kept = keep::keep(self, &check, &drawn, &known, original.as_deref());
+        let kept = keep::keep(self, (&name, &check), &drawn, &known, original.as_deref());
         let (name, unkept) = match kept {
             Ok(name) => (Some(name), None),
             Err(error) => (before.name.clone(), Some(error)),
@@ -414,7 +407,8 @@ impl Evening {
     }
 
     /// Lets a standing be the one that all pages show.
-    fn stands(&self, standing: Standing, before: Option<Arc<Standing>>, now: u64) -> Arc<Standing> {
+    fn stands(&self, mut standing: Standing, before: Option<Arc<Standing>>, now: u64) -> Arc<Standing> {
+        standing.foretell(self.outlook.as_ref(), &self.words);
         let standing = Arc::new(standing);
         let mut together = self.together();
         *self.before.lock().unwrap_or_else(PoisonError::into_inner) = before;
@@ -486,8 +480,14 @@ impl Standing {
             map: OnceLock::new(),
             marked_small: OnceLock::new(),
             marked_size: OnceLock::new(),
-            forecast: OnceLock::new(),
             list: OnceLock::new(),
+        }
+    }
+
+    /// Says what to expect at the event's end, where that is not said yet.
+    fn foretell(&mut self, outlook: Option<&Outlook>, words: &Words) {
+        if let (None, Some(name)) = (&self.check.report.forecast, &self.name) {
+            foretell(&mut self.check, outlook, name, words);
         }
     }
 
@@ -536,6 +536,11 @@ impl std::fmt::Debug for Standing {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.debug_struct("Standing").field("number", &self.number).finish_non_exhaustive()
     }
+}
+
+/// Says what to expect at the event's end; `stamp` is when the photo was taken.
+fn foretell(check: &mut Check, outlook: Option<&Outlook>, stamp: &str, words: &Words) {
+    check.report.forecast = outlook.and_then(|outlook| check.forecast(outlook, stamp, words));
 }
 
 /// What is known, judged and put into words.

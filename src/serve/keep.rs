@@ -30,10 +30,10 @@ pub(super) struct Kept {
     pub marked: Vec<u8>,
 }
 
-/// Writes a check's folder and gives its name.
+/// Writes a check's folder under a name, and gives the name that it got.
 pub(super) fn keep(
     evening: &Evening,
-    check: &Check,
+    (name, check): (&str, &Check),
     drawn: &Drawn,
     known: &Known,
     photo: Option<&[u8]>,
@@ -41,9 +41,8 @@ pub(super) fn keep(
     let times = serde_json::to_vec(&known.kept()).unwrap_or_default(); // a struct with text keys always serializes
     let mut more: Vec<(&str, &[u8])> = vec![(SEEN, &times)];
     more.extend(photo.map(|photo| ("photo.jpg", photo)));
-    let name = (evening.clock.name)();
-    let place = check.write(&evening.folder, &name, drawn, &evening.words, &more)?;
-    Ok(name_of(&place).unwrap_or(name))
+    let place = check.write(&evening.folder, name, drawn, &evening.words, &more)?;
+    Ok(name_of(&place).unwrap_or_else(|| name.to_owned()))
 }
 
 /// The wall as the newest check left it that was made since the folder name `since` and is of this event. Practice is passed over: its

@@ -20,7 +20,7 @@
 //! use everysquare::picture::questions::{Answer, Rung, Unit, questions};
 //! use everysquare::picture::{FewColours, Picture, PictureFacts};
 //! use everysquare::plan::settings::{LevelSettings, Pencil};
-//! use everysquare::plan::{Grid};
+//! use everysquare::plan::Grid;
 //!
 //! let grid = Grid::usual(10, 8);
 //! let picture = Picture { pixels: image::RgbImage::new(100, 80) };

@@ -324,7 +324,7 @@ impl CodeSettings {
     ///
     /// ```
     /// use everysquare::plan::settings::CodeSettings;
-    /// use everysquare::plan::{Grid};
+    /// use everysquare::plan::Grid;
     /// let grid = Grid::usual(10, 8);
     /// assert_eq!(CodeSettings::module_mm_for(&grid), 0.6);
     /// ```
