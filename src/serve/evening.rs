@@ -323,9 +323,7 @@ impl Evening {
         let cells = reading.cells.clone();
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
         let added = known.add(reading, cover.white(), origin, taken.min(now));
-        let mut check = told(&known, cover.someone(), &self.printed, &self.words);
-        let name = (self.clock.name)();
-        foretell(&mut check, self.outlook.as_ref(), &name, &self.words);
+        let (name, check) = self.told_now(&known, cover.someone());
         done(JUDGED);
         let photo = Covered::new(photo, &cover);
         let drawn = self.draw(&photo, &check, &cells, &added, &mut picture).map_err(Refusal::Draw)?;
@@ -355,6 +353,14 @@ impl Evening {
             ..Standing::nothing(&self.printed, &self.words, now)
         };
         Ok(self.stands(standing, Some(before), now))
+    }
+
+    /// What is known now, judged and put into words, and the name of its check.
+    fn told_now(&self, known: &Known, someone: bool) -> (String, Check) {
+        let mut check = told(known, someone, &self.printed, &self.words);
+        let name = (self.clock.name)();
+        foretell(&mut check, self.outlook.as_ref(), &name, &self.words);
+        (name, check)
     }
 
     /// The wall as it was known before a photo. The first real photo ends the practice: what only practice showed hangs nowhere.
