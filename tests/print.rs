@@ -3,17 +3,20 @@
 
 #![allow(clippy::unwrap_used, clippy::cast_precision_loss, reason = "a test that cannot go on fails")]
 
+#[path = "print/strips.rs"]
+mod strips;
+
 mod common;
 
 use everysquare::frame::{Point, SheetMm, Vector};
 use everysquare::picture::{FewColours, Picture, PictureFacts};
 use everysquare::plan::crowd::evening;
-use everysquare::plan::settings::{Choice, CodeSettings, Corner, Flip, Language, Paper};
+use everysquare::plan::settings::{Choice, CodeSettings, Corner, Flip, Join, Language, Paper};
 use everysquare::plan::{Grid, Modules, Printed, RowsFrom, Settings, Tag};
 use everysquare::print::layout::{Area, Layout, MARGINS_MM, largest_mm};
 use everysquare::print::marks::{Code, quarter_ticks, quiet_zone, rectangles, square_ticks};
 use everysquare::print::{
-    Document, Kit, Overrides, PIECE_BORDER_MM, PrintError, Sources, kit, names, part_of_kit,
+    Document, Kit, Overrides, PIECE_BORDER_MM, PrintError, Sources, kit, names_of, part_of_kit,
 };
 use everysquare::words::Words;
 use proptest::prelude::*;
@@ -157,7 +160,7 @@ fn a_sheet_is_two_pages_unless_the_printer_prints_one_side() {
     for (flip, pages) in FLIPS.into_iter().zip([12, 12, 6]) {
         let kit = print(&settings(4, 3, 127.0, Paper::Letter, flip)).unwrap();
         let made: Vec<String> = kit.documents.iter().map(|d| d.name.clone()).collect();
-        assert_eq!(made, names().map(|name| format!("{name}.pdf")).collect::<Vec<_>>());
+        assert_eq!(made, names_of(Join::Apart).map(|name| format!("{name}.pdf")).collect::<Vec<_>>());
         assert_eq!((document(&kit, "squares").pages, document(&kit, "squares").sheets), (pages, 6));
         assert_eq!(kit.manifest.squares[2].page, if flip == Flip::None { 3 } else { 5 });
     }
@@ -192,8 +195,9 @@ fn a_kit_of_any_shape_is_set_in_every_language() {
         for language in [Language::English, Language::BritishEnglish, Language::Spanish] {
             let mut settings = settings(columns, rows, 127.0, Paper::A4, Flip::None);
             settings.language = language;
+            settings.print.join = if columns % 2 == 0 { Join::Beside } else { Join::Apart };
             let kit = print(&settings).unwrap();
-            assert_eq!(kit.documents.len(), names().count());
+            assert_eq!(kit.documents.len(), names_of(settings.print.join).count());
             assert!(
                 kit.documents.iter().all(|document| document.pages > 0 && document.bytes.len() < 3 << 20)
             );
@@ -407,7 +411,7 @@ fn parts_of_a_kit_are_printed_again_only_while_they_fit_the_rest() {
     std::fs::write(at("picture.png"), picture().to_png().unwrap()).unwrap();
     assert_eq!(everysquare(&["print", root]), 0);
     let manifest = std::fs::read(at("print/manifest.json")).unwrap();
-    for name in names() {
+    for name in names_of(Join::Apart) {
         assert!(at(&format!("print/{name}.pdf")).exists(), "{name}");
     }
     assert!(at("plan.json").exists() && at("print/cuts/squares-3.svg").exists());

@@ -100,5 +100,6 @@ fn manifest(printed: &Printed) -> Manifest {
         squares: printed.squares.iter().map(square).collect(),
         pieces: Vec::new(),
         cards: printed.cards.iter().map(ManifestCard::from).collect(),
+        turned: false,
     }
 }

@@ -19,7 +19,8 @@ use crate::plan::crowd::{self, Given, Range};
 use crate::plan::lengths::both;
 use crate::plan::settings::{
     ACROSS, COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM,
-    EveningSettings, Flip, Language, MOST_CELLS, NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
+    EveningSettings, Flip, Join, Language, MOST_CELLS, NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM,
+    Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
@@ -80,6 +81,9 @@ pub struct Args {
     /// How the printer turns the paper over.
     #[arg(long, value_name = "HOW", value_parser = choice::<Flip>, default_value = "long-edge")]
     flip: Flip,
+    /// Whether a piece and its square are one strip.
+    #[arg(long, value_name = "HOW", value_parser = choice::<Join>, default_value = "apart")]
+    join: Join,
     /// What people read.
     #[arg(long, value_name = "UNIT", value_parser = choice::<Units>)]
     units: Option<Units>,
@@ -231,6 +235,7 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) ->
     settings.code = CodeSettings::usual(&grid);
     settings.print.paper = paper(args, words);
     settings.print.flip = args.flip;
+    settings.print.join = args.join;
     settings.print.units = units(args, words);
     Ok(settings)
 }

@@ -2,6 +2,8 @@
 
 mod said;
 
+pub(super) use said::join_told;
+
 use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
@@ -13,7 +15,7 @@ use super::{CliError, Console, Outcome};
 use crate::plan::crowd::{PlanFile, SheetCount};
 use crate::plan::settings::{EveningSettings, HANG_MM, NewValue, Room, set};
 use crate::plan::{Folder, Settings};
-use crate::print::{Document, Sources, names, part_of_kit};
+use crate::print::{Document, Sources, names_of, part_of_kit};
 use crate::words::{Sentence, Tell};
 
 /// What is typed after `everysquare plan`.
@@ -52,7 +54,11 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let event = Event::open(&folder, settings, console.words())?;
     let sources = event.sources(console.words());
     // paper is counted by setting the kit: any other count could differ from what comes out of the printer
-    let bar = bar(console, u64::try_from(names().count()).unwrap_or(u64::MAX), "print-working");
+    let bar = bar(
+        console,
+        u64::try_from(names_of(event.settings.print.join).count()).unwrap_or(u64::MAX),
+        "print-working",
+    );
     let kit = part_of_kit(&sources, &[], &|| bar.inc(1));
     bar.finish_and_clear();
     let documents = kit.as_ref().map_or(&[][..], |kit| &kit.documents);

@@ -11,7 +11,9 @@ use super::{CliError, Console, Outcome, groups};
 use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Printed, Settings};
 use crate::print::lesson::lesson;
-use crate::print::{AGAIN, Document, Kit, ON_REQUEST, Sources, again, known, names, part_of_kit, templates};
+use crate::print::{
+    AGAIN, Document, Kit, ON_REQUEST, Sources, again, known, names_of, part_of_kit, templates,
+};
 use crate::words::{Sentence, as_typed, whole};
 
 /// What is typed after `everysquare print`.
@@ -131,7 +133,7 @@ fn kit(
     let manifest = kit.manifest.to_json()?;
     let now = Manifest::from_json(&manifest)?; // through the same text, so that numbers compare to the last bit
     let before = folder.manifest().ok();
-    let all = kit.documents.len() == names().count();
+    let all = kit.documents.len() == names_of(event.settings.print.join).count();
     if !all && before.as_ref().is_some_and(|before| *before != now) {
         return Err(CliError::new(
             Sentence::new("error-print-changed").with("folder", as_typed(folder.root())),
@@ -160,7 +162,8 @@ fn kit(
 
 /// Sets the pages, with a bar where somebody waits.
 fn made(sources: &Sources, documents: &[String], console: &Console) -> Result<Kit, CliError> {
-    let steps = if documents.is_empty() { names().count() } else { documents.len() };
+    let join = sources.settings.print.join;
+    let steps = if documents.is_empty() { names_of(join).count() } else { documents.len() };
     let bar = bar(console, u64::try_from(steps).unwrap_or(u64::MAX), "print-working");
     let kit = part_of_kit(sources, documents, &|| bar.inc(1));
     bar.finish_and_clear();

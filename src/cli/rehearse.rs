@@ -61,6 +61,9 @@ pub struct Args {
     /// Every square in a wrong cell.
     #[arg(long)]
     permute_all: bool,
+    /// Stubs left on.
+    #[arg(long, value_name = "N")]
+    stubs: Option<usize>,
     /// The border hangs too.
     #[arg(long)]
     border: bool,
@@ -167,6 +170,7 @@ impl Args {
             self.misdrawn,
             self.drawn_turned,
             self.undrawn,
+            self.stubs,
         ];
         self.permute_all || counts.iter().any(Option::is_some)
     }
@@ -186,6 +190,7 @@ fn options(args: &Args, seed: u64, cells: usize) -> Options {
         misdrawn: args.misdrawn.unwrap_or(0),
         drawn_turned: args.drawn_turned.unwrap_or(0),
         undrawn: args.undrawn.unwrap_or(0),
+        stubs: args.stubs.unwrap_or(0),
         permute_all: args.permute_all,
         border: args.border,
     };

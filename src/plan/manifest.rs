@@ -32,14 +32,17 @@ pub struct Manifest {
     pub grid: ManifestGrid,
     /// Where the code stands on a square.
     pub code: ManifestCode,
-    /// Every square in `squares.pdf`.
+    /// Every square in `squares.pdf`, or in `strips.pdf` where pieces and squares are joined.
     pub squares: Vec<ManifestSquare>,
-    /// Every piece in `pieces.pdf`; absent in manifests of walls that another printer made.
+    /// Every piece in `pieces.pdf`, or in `strips.pdf`; absent in manifests of walls that another printer made.
     #[serde(default, alias = "tiles")]
     pub pieces: Vec<ManifestPiece>,
     /// Every card.
     #[serde(default)]
     pub cards: Vec<ManifestCard>,
+    /// Whether squares and pieces lie turned clockwise by a quarter on their pages.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub turned: bool,
 }
 
 /// Name and tag of the event.

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Sources;
+use crate::plan::settings::Join;
 use crate::words::FluentValue;
 
 /// A part of a page to read.
@@ -43,10 +44,48 @@ pub(super) struct Writer<'a> {
     pub values: Vec<(&'static str, FluentValue<'static>)>,
 }
 
+/// The id of a sentence as it is said where pieces and squares are joined so.
+pub(super) fn joined(id: &str, join: Join) -> &str {
+    if join == Join::Apart {
+        return id;
+    }
+    match id {
+        "guide-hours-3" => "guide-hours-3-strip",
+        "guide-paper-amount" => "guide-paper-amount-strip",
+        "guide-pieces-1" => "guide-pieces-1-strip",
+        "guide-pieces-2" => "guide-pieces-2-strip",
+        "guide-pieces-3" => "guide-pieces-3-strip",
+        "guide-pieces-4" => "guide-pieces-4-strip",
+        "guide-printer-amount" => "guide-printer-amount-strip",
+        "guide-running-1" => "guide-running-1-strip",
+        "guide-running-3" => "guide-running-3-strip",
+        "guide-running-4" => "guide-running-4-strip",
+        "guide-week-2" => "guide-week-2-strip",
+        "guide-week-3" => "guide-week-3-strip",
+        "guide-week-4" => "guide-week-4-strip",
+        "helpers-check-empty" => "helpers-check-empty-strip",
+        "helpers-each-1" => "helpers-each-1-strip",
+        "helpers-each-2" => "helpers-each-2-strip",
+        "helpers-each-3" => "helpers-each-3-strip",
+        "helpers-each-5" => "helpers-each-5-strip",
+        "helpers-hand-out-intro" => "helpers-hand-out-intro-strip",
+        "helpers-hang-3" => "helpers-hang-3-strip",
+        "helpers-hang-5" => "helpers-hang-5-strip",
+        "helpers-if-1" => "helpers-if-1-strip",
+        "helpers-if-4" => "helpers-if-4-strip",
+        "helpers-order-1" => "helpers-order-1-strip",
+        "helpers-order-border" => "helpers-order-border-strip",
+        "helpers-sort-1" => "helpers-sort-1-strip",
+        "steps-1" => "steps-1-strip",
+        "steps-6" => "steps-6-strip",
+        other => other,
+    }
+}
+
 impl Writer<'_> {
     /// A sentence.
     pub fn say(&self, id: &str) -> String {
-        self.sources.words.say(id, &self.values)
+        self.sources.words.say(joined(id, self.sources.settings.print.join), &self.values)
     }
 
     /// A sentence with values of its own besides.
@@ -57,7 +96,7 @@ impl Writer<'_> {
             .map(|(name, value)| (*name, value.clone()))
             .chain(more.iter().cloned())
             .collect();
-        self.sources.words.say(id, &values)
+        self.sources.words.say(joined(id, self.sources.settings.print.join), &values)
     }
 
     /// The sentences `id-1`, `id-2` … as many as there are to be.

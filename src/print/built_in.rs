@@ -1,7 +1,7 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 25] = [
+const BUILT_IN: [(&str, &str); 26] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
@@ -22,6 +22,7 @@ const BUILT_IN: [(&str, &str); 25] = [
     ("poster", include_str!("templates/poster.typ")),
     ("questions", include_str!("templates/questions.typ")),
     ("side-by-side", include_str!("templates/side-by-side.typ")),
+    ("strips", include_str!("templates/strips.typ")),
     ("squares", include_str!("templates/squares.typ")),
     ("table-card", include_str!("templates/table-card.typ")),
     ("pieces", include_str!("templates/pieces.typ")),

@@ -7,8 +7,9 @@
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-use super::marks::{Box, Line};
-use super::{PrintError, Sources, pieces, squares};
+use super::layout::{Area, Layout};
+use super::marks::{Box as Item, Line};
+use super::{PrintError, Sources, pieces, squares, strips};
 use crate::frame::round_signed;
 
 /// Parts of a millimetre in which edges are compared: places are rounded to a tenth of a micrometre.
@@ -23,28 +24,42 @@ pub struct CutSheet {
     pub svg: String,
 }
 
+/// The line along which what lies in a place is folded.
+type Fold = Box<dyn Fn(Area) -> Option<Line>>;
+
 /// Every sheet of a document that can be cut by machine; none for other documents.
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] as for the documents.
 pub(super) fn of(sources: &Sources, document: &str) -> Result<Vec<CutSheet>, PrintError> {
     let (settings, printed) = (&sources.settings.print, sources.printed);
-    let (layout, items, folded) = match document {
+    let (layout, items, fold): (Layout, usize, Fold) = match document {
         "pieces" => {
             let places = pieces::places(settings, printed)?;
-            (places.layout, printed.squares.len(), places.beside)
+            let is_folded = places.beside;
+            (
+                places.layout,
+                printed.squares.len(),
+                Box::new(move |area| is_folded.then(|| middle(&area.into()))),
+            )
         }
         "squares" => {
             let division = squares::division(settings, printed)?;
             let parts = division.across * division.down;
-            (division.layout, printed.squares.len() * parts, false)
+            (division.layout, printed.squares.len() * parts, Box::new(|_| None))
+        }
+        strips::NAME => {
+            let places = strips::places(settings, printed, sources.settings.code.corner)?;
+            let layout = places.layout.clone();
+            (layout, printed.squares.len(), Box::new(move |area| Some(strips::fold(&places, &area))))
         }
         _ => return Ok(Vec::new()),
     };
     let sheet = |number: usize, on_it: usize| {
-        let items: Vec<Box> = layout.spots.iter().take(on_it).map(|area| (*area).into()).collect();
+        let spots = || layout.spots.iter().take(on_it).copied();
+        let items: Vec<Item> = spots().map(Item::from).collect();
         let cuts = once(items.iter().flat_map(edges));
-        let folds = once(items.iter().filter(|_| folded).map(middle));
+        let folds = once(spots().filter_map(&fold));
         CutSheet {
             name: format!("{document}-{number}.svg"),
             svg: svg([layout.page.x, layout.page.y], &cuts, &folds),
@@ -53,14 +68,20 @@ pub(super) fn of(sources: &Sources, document: &str) -> Result<Vec<CutSheet>, Pri
     Ok((1..).zip(layout.stacked(items)).map(|(number, on_it)| sheet(number, on_it.len())).collect())
 }
 
+/// Number of straight lines along which items in some places are cut.
+pub(super) fn lines(spots: &[Area]) -> usize {
+    let items: Vec<Item> = spots.iter().map(|area| (*area).into()).collect();
+    once(items.iter().flat_map(edges)).len()
+}
+
 /// The upright line through a item's middle.
-fn middle(item: &Box) -> Line {
+fn middle(item: &Item) -> Line {
     let x = item.x + item.width / 2.0;
     Line { x1: x, y1: item.y, x2: x, y2: item.y + item.height }
 }
 
 /// The four edges of a item.
-fn edges(item: &Box) -> [Line; 4] {
+fn edges(item: &Item) -> [Line; 4] {
     let (left, right, top, bottom) = (item.x, item.x + item.width, item.y, item.y + item.height);
     let level = |y: f64| Line { x1: left, y1: y, x2: right, y2: y };
     let upright = |x: f64| Line { x1: x, y1: top, x2: x, y2: bottom };
@@ -132,8 +153,8 @@ mod tests {
 
     #[test]
     fn shared_edges_are_cut_once() {
-        let item = |x: f64, y: f64| Box { x, y, width: 10.0, height: 10.0 };
-        let outlines = |items: &[Box]| once(items.iter().flat_map(edges));
+        let item = |x: f64, y: f64| Item { x, y, width: 10.0, height: 10.0 };
+        let outlines = |items: &[Item]| once(items.iter().flat_map(edges));
         let lines = outlines(&[item(0.0, 0.0), item(10.0, 0.0), item(0.0, 10.0), item(10.0, 10.0)]);
         assert_eq!(lines.len(), 6, "three level and three upright lines of 20 mm");
         assert!(lines.iter().all(|line| (line.x2 - line.x1 + line.y2 - line.y1 - 20.0).abs() < 1e-9));

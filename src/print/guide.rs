@@ -13,9 +13,9 @@ use super::page::{READING_MARGINS_MM, Reading};
 use super::pencils::Sets;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
-use super::{Document, PrintError, Sources, squares};
+use super::{Document, PrintError, Sources, effort};
 use crate::plan::crowd::{Assumed, Evening, PencilNeed, ShiftSaid};
-use crate::plan::settings::{Choice, Pencil, Units};
+use crate::plan::settings::{Choice, Join, Pencil, Units};
 
 /// What the template sets.
 #[derive(Serialize)]
@@ -150,8 +150,12 @@ fn event(w: &Writer) -> Vec<Block> {
 /// [`PrintError::TooLarge`] where squares fit the paper in no number of parts.
 fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
     let Sources { settings, printed, .. } = *w.sources;
-    let division = squares::division(&settings.print, printed)?;
-    let sheets = division.layout.sheets(printed.squares.len() * division.parts().len());
+    let effort = effort(settings, printed, settings.print.join)?;
+    // the squares' own: pieces apart from them are what needs color
+    let sheets = match settings.print.join {
+        Join::Apart => effort.sheets - effort.in_colour,
+        Join::Beside => effort.sheets,
+    };
     let paper = w.sources.words.say(&format!("print-paper-{}", settings.print.paper.word()), &[]);
     let own = [("sheets", sheets.into()), ("paper", paper.into())];
     let row = |id: &str| vec![w.say(&format!("guide-{id}")), w.say_with(&format!("guide-{id}-amount"), &own)];

@@ -189,6 +189,18 @@ pub fn largest_mm(paper: Paper, border_mm: f64) -> f64 {
     ((largest + SLACK_MM) * 10.0).floor() / 10.0
 }
 
+/// The side of the largest square that fits the paper with something `beside_mm` wide along one of its sides, whichever way it lies;
+/// rounded down to 0.1 mm.
+#[must_use]
+pub fn largest_beside_mm(paper: Paper, beside_mm: f64) -> f64 {
+    let fits = |(margin_mm, upright): (f64, bool)| {
+        let room = Room::on(paper, margin_mm, upright).free.size;
+        (room.x - beside_mm).min(room.y).max((room.y - beside_mm).min(room.x))
+    };
+    let largest = choices().map(fits).fold(0.0, f64::max);
+    ((largest + SLACK_MM) * 10.0).floor() / 10.0
+}
+
 /// Ways to divide a page, the ones to prefer first: margin in mm, and whether the strip lies along the bottom.
 fn choices() -> impl Iterator<Item = (f64, bool)> {
     MARGINS_MM.into_iter().flat_map(|margin| [(margin, true), (margin, false)])

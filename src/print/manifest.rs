@@ -1,21 +1,20 @@
 //! The manifest of a kit: every square and piece with its page and place, every card with its place on the wall.
 
 use super::layout::Area;
-use super::{PrintError, edge_cards, pieces, squares};
+use super::{PrintError, Sources, edge_cards, pieces, squares, strips};
 use crate::plan::manifest::{
     FORMAT, ManifestCard, ManifestCode, ManifestEvent, ManifestGrid, ManifestPiece, ManifestSquare,
 };
-use crate::plan::settings::PrintSettings;
-use crate::plan::{Manifest, Printed, PrintedSquare};
+use crate::plan::settings::Join;
+use crate::plan::{Manifest, PrintedSquare};
 
 /// What a kit with these settings prints, and where.
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] where squares or pieces do not fit the paper.
-pub(super) fn of(settings: &PrintSettings, printed: &Printed) -> Result<Manifest, PrintError> {
-    let count = printed.squares.len();
-    let square_places = squares::fronts(settings, printed)?;
-    let piece_places = pieces::places(settings, printed)?.fronts(count);
+pub(super) fn of(sources: &Sources) -> Result<Manifest, PrintError> {
+    let printed = sources.printed;
+    let (square_places, piece_places) = fronts(sources)?;
     let squares = printed.squares.iter().zip(square_places).map(square).collect();
     let pieces = printed.squares.iter().zip(piece_places).map(piece).collect();
     let grid = &printed.grid;
@@ -36,7 +35,31 @@ pub(super) fn of(settings: &PrintSettings, printed: &Printed) -> Result<Manifest
         squares,
         pieces,
         cards: edge_cards::printable(printed).map(ManifestCard::from).collect(),
+        turned: is_turned(sources)?,
     })
+}
+
+/// The page, from 0, and the place of something printed.
+type Front = (usize, Area);
+
+/// Where squares and pieces with their borders lie.
+fn fronts(sources: &Sources) -> Result<(Vec<Front>, Vec<Front>), PrintError> {
+    let Sources { settings, printed, .. } = *sources;
+    if settings.print.join == Join::Beside {
+        let fronts = strips::fronts(sources)?.into_iter();
+        return Ok(fronts.map(|(page, [square, piece])| ((page, square), (page, piece))).unzip());
+    }
+    let pieces = pieces::places(&settings.print, printed)?.fronts(printed.squares.len());
+    Ok((squares::fronts(&settings.print, printed)?, pieces))
+}
+
+/// Whether strips lie turned on their pages.
+fn is_turned(sources: &Sources) -> Result<bool, PrintError> {
+    let Sources { settings, printed, .. } = *sources;
+    match settings.print.join {
+        Join::Apart => Ok(false),
+        Join::Beside => Ok(strips::places(&settings.print, printed, settings.code.corner)?.turned),
+    }
 }
 
 fn square((square, (page, area)): (&PrintedSquare, (usize, Area))) -> ManifestSquare {

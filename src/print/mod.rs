@@ -18,6 +18,8 @@
 //! that it lies behind its front. With `flip = "none"` squares have no backs, since the labels beside their codes say all that
 //! is needed; backs of pieces stand beside their fronts to be folded behind them, or on the next sheet to be glued there.
 //!
+//! With `join = "beside"` a kit has `strips` instead of squares, pieces and checklist: each piece with its square in one strip of paper.
+//!
 //! What no kit has is printed when it is asked for: [`fill`](mod@fill) makes squares for gaps.
 //!
 //! The same input gives the same bytes, on any day.
@@ -54,6 +56,7 @@ mod cut_out;
 mod cuts;
 mod drawn;
 mod edge_cards;
+mod effort;
 pub mod fill;
 pub mod groups;
 mod guide;
@@ -78,6 +81,8 @@ mod room_drawing;
 mod screen;
 mod short;
 mod squares;
+mod strips;
+mod stub;
 pub mod table_card;
 mod typeset;
 mod wall_drawing;
@@ -89,19 +94,21 @@ use thiserror::Error;
 use crate::frame::MM_PER_INCH;
 use crate::picture::{Picture, PictureFacts};
 use crate::plan::crowd::Evening;
-use crate::plan::settings::{Choice, Flip, Paper};
+use crate::plan::settings::{Choice, Flip, Join, Paper};
 use crate::plan::{Manifest, Printed, Settings};
 use crate::words::{Sentence, Tell, Words, nearest, told_in_english};
 
 pub use cuts::CutSheet;
+pub use effort::{Effort, STACK, effort};
 pub use overrides::{Overrides, TemplateError};
 pub use pieces::BORDER_MM as PIECE_BORDER_MM;
 
 /// Makes one document.
 type Make = fn(&Sources) -> Result<Document, PrintError>;
 
-/// Every document of a kit and who makes it, in the order in which they are named to people.
+/// Every document of kits and who makes it, in the order in which they are named to people.
 const DOCUMENTS: &[(&str, Make)] = &[
+    (strips::NAME, strips::document),
     ("squares", squares::document),
     ("edge-cards", edge_cards::document),
     ("pieces", pieces::document),
@@ -119,9 +126,19 @@ const DOCUMENTS: &[(&str, Make)] = &[
 /// Documents that no kit has, which are printed when they are asked for.
 pub const ON_REQUEST: [&str; 3] = [fill::NAME, groups::NAME, lesson::NAME];
 
-/// The names of all documents: those of their files without `.pdf`.
+/// The names of all documents of kits: those of their files without `.pdf`.
 pub fn names() -> impl Iterator<Item = &'static str> {
     DOCUMENTS.iter().map(|(name, _)| *name)
+}
+
+/// The names of the documents of a kit whose pieces and squares are joined so. What is left of a pile of strips is the list of what is not
+/// out: that kit has no checklist.
+pub fn names_of(join: Join) -> impl Iterator<Item = &'static str> {
+    names().filter(move |name| match *name {
+        strips::NAME => join == Join::Beside,
+        "squares" | "pieces" | "checklist" => join == Join::Apart,
+        _ => true,
+    })
 }
 
 /// The names of all templates, for [`Overrides::new`]: those of the documents, of the comparison prints, and what they share.
@@ -208,6 +225,8 @@ pub enum Large {
     Piece,
     /// A card.
     Card,
+    /// A square with its piece beside it.
+    Strip,
 }
 
 impl Large {
@@ -216,6 +235,7 @@ impl Large {
             Self::Square => "error-print-square",
             Self::Piece => "error-print-piece",
             Self::Card => "error-print-card",
+            Self::Strip => "error-print-strip",
         }
     }
 }
@@ -305,8 +325,8 @@ fn among(wanted: &[String], known: Vec<&'static str>) -> Result<(), PrintError> 
     }
 }
 
-/// What is printed again for single spots.
-pub const AGAIN: [&str; 2] = ["squares", "pieces"];
+/// What is printed again for single spots, where there is such a document.
+pub const AGAIN: [&str; 3] = [strips::NAME, "squares", "pieces"];
 
 /// Squares and pieces of some cells again, by their place in the grid, with the codes that they have: one-sided, since no stack has to fit,
 /// with a piece's back beside it to fold.
@@ -320,8 +340,11 @@ pub fn again(sources: &Sources, cells: &[usize], wanted: &[String]) -> Result<Ve
     printed.squares = cells.iter().filter_map(|cell| sources.printed.squares.get(*cell).cloned()).collect();
     facts.pieces = cells.iter().filter_map(|cell| sources.facts.pieces.get(*cell).cloned()).collect();
     let some = Sources { settings: &settings, printed: &printed, facts: &facts, ..*sources };
+    let known: Vec<&'static str> =
+        names_of(settings.print.join).filter(|name| AGAIN.contains(name)).collect();
+    among(wanted, known.clone())?;
     let is_wanted =
-        |name: &str| AGAIN.contains(&name) && (wanted.is_empty() || wanted.iter().any(|own| own == name));
+        |name: &str| known.contains(&name) && (wanted.is_empty() || wanted.iter().any(|own| own == name));
     let made = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).map(|(name, make)| {
         let document = make(&some)?;
         Ok(Document { name: format!("{name}-again.pdf"), ..document })
@@ -339,9 +362,11 @@ pub fn part_of_kit(
     wanted: &[String],
     made: &(dyn Fn() + Sync),
 ) -> Result<Kit, PrintError> {
-    among(wanted, names().collect())?;
-    let manifest = manifest::of(&sources.settings.print, sources.printed)?;
-    let is_wanted = |name: &str| wanted.is_empty() || wanted.iter().any(|wanted| wanted == name);
+    let own: Vec<&'static str> = names_of(sources.settings.print.join).collect();
+    among(wanted, own.clone())?;
+    let manifest = manifest::of(sources)?;
+    let is_wanted =
+        |name: &str| own.contains(&name) && (wanted.is_empty() || wanted.iter().any(|wanted| wanted == name));
     let chosen: Vec<&(&str, Make)> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();
     let documents = chosen.par_iter().with_max_len(1).map(|(_, make)| {
         let document = make(sources);

@@ -216,7 +216,7 @@ fn shared(printed: &Printed) -> Shared {
 }
 
 /// The tick marks around a piece, from the outer corner of its border; short ones where labels of `letters` reach below.
-fn ticks(side: f64, letters: usize) -> Vec<Line> {
+pub(super) fn ticks(side: f64, letters: usize) -> Vec<Line> {
     let label_end = LABEL_START_MM + float(letters) * LETTER_MM;
     let long = quarter_ticks(side, -TICK_START_MM, -TICK_END_MM);
     let short = quarter_ticks(side, -TICK_START_MM, -TICK_END_ABOVE_LABEL_MM);

@@ -18,6 +18,7 @@
 
 use serde::Serialize;
 
+use super::blocks::joined;
 use super::layout::{Area, MARGINS_MM, STRIP_GAP_MM, STRIP_MM, Strip};
 use super::marks::{Box, Line};
 use super::page::{Heading, Page, Sheets, Sides};
@@ -122,7 +123,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 fn shared(sources: &Sources) -> Shared {
     let Sources { settings, printed, facts, words, .. } = *sources;
     let larger = larger(settings.print.paper);
-    let steps = (1..=STEPS).map(|step| words.say(&format!("steps-{step}"), &[]));
+    let join = settings.print.join;
+    let steps = (1..=STEPS).map(|step| words.say(joined(&format!("steps-{step}"), join), &[]));
     let own: Vec<_> = printed.squares.iter().filter(|square| !printed.grid.in_border(square.cell)).collect();
     let some = own.get(own.len() / 3);
     Shared {

@@ -60,6 +60,7 @@ pub(super) fn plot(
         faults.misdrawn,
         faults.drawn_turned,
         faults.undrawn,
+        faults.stubs,
     ];
     let moved = faults.swaps.saturating_mul(2).saturating_add(faults.cycles.saturating_mul(3));
     let asked = singles.into_iter().fold(moved, usize::saturating_add);
@@ -105,6 +106,7 @@ struct Deal {
     cycles: Vec<usize>,
     turns: Vec<usize>,
     conditions: [(Condition, Vec<usize>); 3],
+    stubs: Vec<usize>,
     misdrawn: Vec<usize>,
     drawn_turned: Vec<usize>,
     undrawn: Vec<usize>,
@@ -128,6 +130,7 @@ impl Deal {
             misdrawn: take(faults.misdrawn),
             drawn_turned: take(faults.drawn_turned),
             undrawn: take(faults.undrawn),
+            stubs: take(faults.stubs),
         }
     }
 
@@ -187,7 +190,8 @@ fn conditions(hung: &mut [Option<Hung>], deal: &Deal, rng: &mut ChaCha8Rng) {
             square.turn = Turn::from_quarters(rng.random_range(1..4));
         }
     }
-    for (condition, cells) in &deal.conditions {
+    let stubs = (Condition::Stub, deal.stubs.clone());
+    for (condition, cells) in deal.conditions.iter().chain([&stubs]) {
         for i in cells {
             if let Some(square) = &mut hung[*i] {
                 square.condition = *condition;

@@ -91,6 +91,9 @@ pub struct Faults {
     /// Squares on which nothing was drawn.
     #[serde(skip_serializing_if = "is_zero")]
     pub undrawn: usize,
+    /// Squares whose stub was left on and hangs out over the neighbour.
+    #[serde(skip_serializing_if = "is_zero")]
+    pub stubs: usize,
     /// Whether a border in reserve hangs too.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub border: bool,

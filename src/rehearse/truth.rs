@@ -85,6 +85,8 @@ pub enum Condition {
     Covered,
     /// A corner is torn off.
     Torn,
+    /// The stub with its piece was left on, and hangs out over the neighbour.
+    Stub,
 }
 
 /// One cell.

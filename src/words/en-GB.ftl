@@ -14,6 +14,8 @@ plan-pencils-why = { $count } pencils in all. With { $seats ->
     [one] 1 seat
    *[other] { $seats } seats
 } in use, no one has to wait for a colour { $sure }% of the time.
+plan-join-apart = Pieces and squares are printed apart: { $sheets } sheets, { $color } of them in colour, and about { $minutes } minutes to cut ({ $cuts } cuts, { $stack } sheets at a time). In strips, each piece beside its square, it’s { $other-sheets } sheets, { $other-color } of them in colour, and about { $other-minutes } minutes; then nobody has to match pieces and squares. For that, set join = "beside" in event.toml.
+plan-join-beside = Pieces and squares are printed in strips: { $sheets } sheets, { $color } of them in colour, and about { $minutes } minutes to cut ({ $cuts } cuts, { $stack } sheets at a time). Apart, it’s { $other-sheets } sheets, { $other-color } of them in colour, and about { $other-minutes } minutes; then someone has to find the square for each piece. For that, set join = "apart" in event.toml.
 plan-things = You need { $tape } of tape for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; rubbers: { $erasers }.
 plan-fire = About { $area } of paper will be on the wall. Fire rules limit this, some to as little as a tenth of a wall. Ask your head teacher, building manager or fire authority before you print.
 plan-fire-part = About { $area } of paper will be on the wall, { $percent } of the space you gave. Fire rules limit this, some to as little as a tenth of a wall. Ask your head teacher, building manager or fire authority before you print.
@@ -127,6 +129,7 @@ people-children-from-9 = Children aged 9 and over: { $reach }
 helpers-each-3 = Tick “out” next to that label on the checklist. Don’t write down anyone’s name.
 helpers-if-3 = Someone wants a fresh start? That’s fine! Ask the organiser to print that sheet again. If there’s no time, use a plain square of the same size. Copy the label, large, into the same corner. The phone can’t read a plain square, so check that spot by eye.
 helpers-if-4 = A square is out for 45 minutes, or its visitor has left? Ask the organiser to print both sheets again, and give that piece to someone else. If both squares come back, the check finds the extra copy.
+helpers-if-4-strip = A strip is out for 45 minutes, or its visitor has left? Ask the organiser to print it again, and give it to someone else. If both squares come back, the check finds the extra copy.
 helpers-if-5 = A child under 5? Share a piece with a grown-up, or pick one with one colour.
 helpers-set-2 = { $sets ->
     [one] Put the { $pencils-in-all } coloured pencils where everyone can reach them.
@@ -146,6 +149,7 @@ helpers-look-3 = Pencils go back to the middle after each colour.
 helpers-look-4 = No one should wait more than a minute for a colour. Suggest starting with another colour.
 helpers-hang-1 = Before you start, mark the bottom edge and every other row. Use a spirit level and a faint pencil line. The wall map has the measurements.
 helpers-hang-3 = Visitors bring you their squares. Hang each one where its column and row meet, label the right way up, edge to edge: no gaps, no overlaps.
+helpers-hang-3-strip = Visitors bring you their strips. Fold the stub back, cut it off (scissors are for helpers), and give it to them. Hang the square where its column and row meet, label the right way up, edge to edge: no gaps, no overlaps.
 helpers-hang-5 = Tick “up” on your copy of the checklist. Show visitors how to find their spot.
 helpers-check-turned = Turn it as the list says. The label must be the right way up.
 helpers-cutters-1 = Adults cut the squares and pieces before the event. Use a paper trimmer, or a metal ruler and a craft knife. Close or lock the blade whenever you put it down.
@@ -171,6 +175,7 @@ guide-picture-value = { $columns ->
 }
 guide-week-1 = Ask about the wall: paper, tape, height, exits, and how many people may be in the room. What the building manager or fire authority says goes.
 guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
+guide-week-3-strip = Print everything; the strips in colour. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
 guide-week-4 = Cut out squares and pieces. When you cut sheets as a stack, put the piles on each other, left to right and top to bottom, and everything is in order. Sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Allow one evening for two people.
 guide-week-7 = Practise: “everysquare rehearse FOLDER” makes a practice photo with mistakes to find.
 guide-day-7 = Copy the whole event folder to the laptop you’ll bring, and to a USB stick. Without print/manifest.json, no photo can be read.
@@ -180,7 +185,12 @@ guide-paper-amount = { $paper }: { $sheets ->
     [one] 1 sheet
    *[other] { $sheets } sheets
 } for the squares alone, plus 10% extra. Heavier paper is best: thick printer paper or thin card (120 to 160 g/m²). “everysquare print” lists the sheets for everything else.
+guide-paper-amount-strip = { $paper }: { $sheets ->
+    [one] 1 sheet
+   *[other] { $sheets } sheets
+} for the strips alone, plus 10% extra. Heavier paper is best: thick printer paper or thin card (120 to 160 g/m²). “everysquare print” lists the sheets for everything else.
 guide-printer-amount = Any printer. Pieces and the pencil sheet need colour; black and white is fine for the rest.
+guide-printer-amount-strip = Any printer that prints in colour. The strips and the pencil sheet need it; black and white is fine for the rest.
 guide-pencils = Coloured pencils
 guide-sharpeners-amount = { $sharpeners ->
     [one] 1 sharpener

@@ -76,7 +76,7 @@ help-new-picture = La imagen que se va a dibujar: PNG, JPEG, WebP, TIFF o SVG. S
 help-new-columns = Cuántos cuadros a lo ancho
 help-new-rows = Cuántos cuadros a lo alto
 help-new-squares = Cuántos cuadros en total, más o menos, en lugar de --columns y --rows
-help-new-border = Añade un borde de reserva: un anillo de cuadrados con dibujo alrededor de la imagen, que solo se cuelga si viene más gente que piezas hay
+help-new-border = Agregar un borde de reserva: un anillo de cuadros con dibujo alrededor de la imagen, que solo se cuelga si viene más gente que piezas hay
 help-new-name = El nombre del evento
 help-new-tag = Tres caracteres que lleva cada código de este evento, de entre 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (si se omite, se eligen al azar)
 help-new-colours = Cuántos lápices de color se usan
@@ -88,6 +88,7 @@ help-new-piece-mm = Lado de cada pieza, la parte pequeña de la imagen que recib
 help-new-paper = El papel de la impresora: letter (carta), tabloid (tabloide), a4 o a3 (si se omite: letter)
 help-new-flip = Por qué borde voltea el papel la impresora al imprimir a dos caras: long-edge (el largo), short-edge (el corto) o none (una sola cara)
 help-new-units = Las unidades que leen las personas: inch (pulgadas) o mm (si se omite: pulgadas con letter y tabloid, mm con a4 y a3)
+help-new-join = apart: piezas y cuadros en hojas distintas; beside: cada pieza junto a su cuadro en una tira, para que nadie tenga que emparejarlos
 
 new-usual-name = Noche en la biblioteca
 new-working = Eligiendo los colores de los lápices
@@ -237,6 +238,8 @@ plan-pencils-why = { $count } lápices en total. Con { $seats ->
 plan-supplies = Qué más hace falta
 plan-sheets = { $count } hojas de papel { $paper }: { $documents }.
 plan-no-sheets = No se pueden contar las hojas de papel: { $why }.
+plan-join-apart = Las piezas y los cuadros se imprimen aparte: { $sheets } hojas, { $color } de ellas en color, y unos { $minutes } minutos para cortar ({ $cuts } cortes, { $stack } hojas a la vez). En tiras, cada pieza junto a su cuadro, son { $other-sheets } hojas, { $other-color } de ellas en color, y unos { $other-minutes } minutos; así nadie tiene que emparejar piezas y cuadros. Para eso ponga join = "beside" en event.toml.
+plan-join-beside = Las piezas y los cuadros se imprimen en tiras: { $sheets } hojas, { $color } de ellas en color, y unos { $minutes } minutos para cortar ({ $cuts } cortes, { $stack } hojas a la vez). Aparte, son { $other-sheets } hojas, { $other-color } de ellas en color, y unos { $other-minutes } minutos; entonces alguien tiene que buscar el cuadro de cada pieza. Para eso ponga join = "apart" en event.toml.
 plan-things = Hacen falta { $tape } de cinta para los cuadros y { $cards } tarjetas; sacapuntas: { $sharpeners }; gomas de borrar: { $erasers }.
 plan-fire = En la pared habrá alrededor de { $area } de papel. Las normas contra incendios lo limitan, algunas a la décima parte de una pared. Antes de imprimir, pregunte a la dirección, a quien esté a cargo del edificio o a los bomberos.
 plan-fire-part = En la pared habrá alrededor de { $area } de papel, el { $percent } del espacio que usted indicó. Las normas contra incendios lo limitan, algunas a la décima parte de una pared. Antes de imprimir, pregunte a la dirección, a quien esté a cargo del edificio o a los bomberos.
@@ -357,7 +360,7 @@ report-missing-untold = { $count ->
    *[other] Tampoco se vieron otros { $count } cuadros, pero en sus lugares no se pudo leer nada.
 }
 report-twice = Se vieron más de una vez: { $squares }
-report-border = Borde de reserva: colgados { $up } de { $squares } cuadrados.
+report-border = Borde de reserva: colgados { $up } de { $squares } cuadros.
 report-stranger = De otro evento: “{ $text }” en { $cell }
 report-rows = Fila
 report-scale = Factor de escala { $factor }: cada longitud en un cuadro mide { $factor } veces lo que mide en su pieza.
@@ -536,8 +539,9 @@ help-rehearse-strangers = Lugares donde cuelga un cuadro de otro evento
 help-rehearse-misdrawn = Cuántos cuadros están en su lugar pero muestran el dibujo de otra pieza
 help-rehearse-drawn-turned = Cuántos dibujos están girados en su papel
 help-rehearse-undrawn = Cuántos cuadros están todavía en blanco
+help-rehearse-stubs = Dejar puestos tantos talones (para tiras); cuelgan sobre el cuadro de al lado
 help-rehearse-permute-all = Colgar cada cuadro en un lugar que no es el suyo
-help-rehearse-border = Cuelga también el borde de reserva
+help-rehearse-border = Colgar también el borde de reserva
 help-rehearse-cards = Qué tarjetas de borde hay: all (todas), corners (las de las esquinas) o none (ninguna)
 help-rehearse-printer = Cómo se imprimieron los códigos: good (bien), pale (con poco tóner), streaks (con rayas), draft (en borrador) o runny (con tinta corrida)
 help-rehearse-width = Ancho de la foto en píxeles
@@ -566,9 +570,11 @@ rehearse-next = Ahora: mire la imagen y decida qué corregiría. Después escrib
 print-squares = Cuadros
 print-edge-cards = Tarjetas de borde
 print-pieces = Piezas
+print-strips = Tiras
 print-working = preparando las páginas
 print-about-squares = El frente de los cuadros { $labels }: papel en blanco con líneas de corte, marcas, la etiqueta y el código.
 print-about-pieces = Las piezas { $labels } de la imagen, con líneas de corte, marcas y sus etiquetas.
+print-about-strips = Las tiras { $labels }: cada cuadro con sus marcas, su etiqueta y su código, y al lado un talón con su pieza, su lugar en una pared pequeña, su nivel y sus lápices.
 print-about-backs = El reverso de { $labels }: la etiqueta de cada uno y cuál lado va hacia arriba.
 print-about-piece-backs = El reverso de las piezas { $labels }: la etiqueta de cada una, cuál lado va hacia arriba, su nivel y sus lápices.
 print-fill = Rellenos
@@ -696,6 +702,7 @@ error-print-only = --only va con squares, pieces y fill
 error-print-square = un cuadro
 error-print-piece = una pieza
 error-print-card = una tarjeta
+error-print-strip = un cuadro con su pieza al lado
 error-print-unknown = no existe el documento “{ $read }”. Los documentos son { $known }. Si el nombre de una carpeta tiene espacios, escríbalo entre comillas
 error-print-unknown-near = no existe el documento “{ $read }”. ¿Quiso decir { $near }? Los documentos son { $known }
 error-print-typeset = no se pudo preparar una página ({ $said }). Es una falla del programa; por favor repórtela
@@ -888,7 +895,7 @@ checklist-intro = Marque una casilla al entregar una pieza y otra al colgar su c
     [one] 1 pieza.
    *[other] { $pieces } piezas en total.
 } Imprima esta lista dos veces: una copia para la mesa de piezas y otra para la pared.
-checklist-border = «+» es el borde de reserva. Se reparte al final, y puede quedarse en su bolsa.
+checklist-border = “+” es el borde de reserva. Se reparte al final, y puede quedarse en su bolsa.
 checklist-piece = Pieza
 checklist-out = entregado
 checklist-hung = colgado
@@ -1898,6 +1905,10 @@ steps-6 = Llévalo a la pared. Quédate con tu pieza.
 steps-fold = doblar hacia atrás
 steps-ridge = doblar hacia atrás: esta es la parte de arriba
 steps-overlap = Pegue aquí el otro extremo, hasta esta línea
+strips-fold = doblar aquí hacia atrás
+strips-slip = Tu cuadro está en la columna { $column }, fila { $row }. Trae este papel cuando vengas por él.
+steps-1-strip = Toma una tira: tu pieza y tu cuadro.
+steps-6-strip = Lleva la tira entera a la pared.
 
 ## who reaches what
 
@@ -1934,30 +1945,40 @@ helpers-label = Una etiqueta como { $label } significa columna { $label-column }
 
 helpers-hand-out = Estación 1: La entrega
 helpers-hand-out-intro = Usted entrega a cada visitante una pieza (una parte pequeña de la imagen) y el cuadro de papel con la misma etiqueta. Todos dibujan, también los adultos. Tenga a la mano: las bolsas, los cuadros en orden, la lista de control, un bolígrafo.
+helpers-hand-out-intro-strip = Usted entrega a cada visitante una tira: una parte pequeña de la imagen, la pieza, y a su lado el cuadro donde se dibuja. Todos dibujan, también los adultos. Tenga a la mano: las tiras, un montón por nivel, boca abajo.
 helpers-sort = Ordene
 helpers-sort-1 = Ordene las piezas en una bolsa por nivel. En cada bolsa, los 1 arriba, luego los 2 y luego los 3. El nivel y ese número están en el reverso. Coloque los cuadros fila por fila para encontrar rápido cada etiqueta.
+helpers-sort-1-strip = Haga un montón de tiras por nivel. Ya salen impresas en orden, con la primera que se entrega arriba. El nivel y un número están en el talón.
 helpers-sort-2 = La última columna dice cuándo parar. Una pieza entregada después no se terminaría a tiempo.
 helpers-say = Diga
 helpers-say-words = “Esta es una parte pequeña de una imagen grande. Dibújala en este cuadro, que mide { $scale } veces lo que mide la pieza. ¿Qué es la imagen? ¡Es un secreto hasta que esté en la pared!”
 helpers-each = Con cada visitante
 helpers-each-1 = Pregunte: “¿Algo rápido o algo para pensar?” Dele la pieza de arriba de esa bolsa. El nivel es de la pieza, nunca del niño o la niña.
+helpers-each-1-strip = Pregunte: “¿Algo rápido o algo para pensar?” Dele la tira de arriba de ese montón. El nivel es de la pieza, nunca del niño o la niña.
 helpers-each-2 = Busque el cuadro con la misma etiqueta. Lean juntos las dos etiquetas en voz alta.
+helpers-each-2-strip = Lean juntos la etiqueta en voz alta. Está en el talón y en el cuadro.
 helpers-each-3 = Marque “entregado” junto a esa etiqueta en la lista de control. No anote el nombre de nadie.
+helpers-each-3-strip = No hay nada que anotar. Las tiras que quedan son las que no se han entregado.
 helpers-each-4 = Muestre la tarjeta de mesa. Seis dibujos dicen qué hacer.
 helpers-each-5 = Diga: “Cuando termines, lleva tu cuadro a la pared. Quédate con la pieza. Muestra cuál cuadro es tuyo.”
+helpers-each-5-strip = Diga: “Cuando termines, lleva la tira entera a la pared. Te quedas con el talón. Muestra cuál cuadro es tuyo.”
 helpers-order = ¿Qué pieza sigue?
 helpers-order-1 = El número del reverso dice cuándo: 1 primero, 2 a la mitad, 3 al final. Deje que los visitantes elijan el nivel y tome el número más bajo.
+helpers-order-1-strip = El número del talón dice cuándo: 1 primero, 2 a la mitad, 3 al final. Deje que los visitantes elijan el nivel y tome la tira de arriba.
 helpers-order-2 = Los 1 tardan y llevan mucho de la imagen. Los 2 la revelarían demasiado pronto. Los 3 son los que menos se extrañan. Así la pared parece una imagen desde temprano, aunque queden lugares vacíos.
 helpers-order-3 = La página del teléfono muestra lo que queda del mismo modo, nivel por nivel.
 helpers-order-border = Un + al dorso es el borde de reserva: { $border } piezas. Repártalas solo cuando todas las demás estén repartidas y aún espere gente. Cuélguelas desde la fila de abajo hacia arriba.
+helpers-order-border-strip = Un + en el talón es el borde de reserva: { $border } tiras. Repártalas solo cuando todas las demás estén repartidas y aún espere gente. Cuélguelas desde la fila de abajo hacia arriba.
 helpers-secret = Guarde el secreto
 helpers-secret-1 = Deje boca abajo la imagen y las tarjetas de preguntas hasta que todos puedan ver qué es el mural.
 helpers-secret-2 = Si preguntan “¿Qué es?”, diga: “¡Tu cuadro es una de las pistas!”
 helpers-if = Si …
 helpers-if-1 = ¿Alguien tiene que irse? Ponga la pieza y el cuadro en la caja “por terminar”. Quien quiera puede terminarlos.
+helpers-if-1-strip = ¿Alguien tiene que irse? Ponga la tira en la caja “por terminar”. Quien quiera puede terminarla.
 helpers-if-2 = ¿Alguien termina pronto? Ofrezca otra pieza. Cuando ya se sepa qué es la imagen, ofrezca una tarjeta de preguntas.
 helpers-if-3 = ¿Alguien quiere empezar de nuevo? ¡Está bien! Pida a quien organiza que imprima otra vez esa hoja. Si no hay tiempo, use un cuadro sin imprimir del mismo tamaño. Copie la etiqueta, grande, en la misma esquina. El teléfono no puede leerlo: revise usted ese lugar.
 helpers-if-4 = ¿Un cuadro lleva 45 minutos fuera, o su visitante ya se fue? Pida a quien organiza que imprima otra vez las dos hojas y dé esa pieza a otra persona. Si regresan los dos cuadros, la revisión encuentra la copia de más.
+helpers-if-4-strip = ¿Una tira lleva 45 minutos fuera, o su visitante ya se fue? Pida a quien organiza que la imprima otra vez y désela a otra persona. Si regresan los dos cuadros, la revisión encuentra la copia de más.
 helpers-if-5 = ¿Un niño o una niña de menos de 5 años? Comparta una pieza con un adulto, o elija una de un color.
 helpers-if-6 = ¿Quedan piezas? Las dibujan los ayudantes, o una clase las dibuja mañana.
 
@@ -2012,8 +2033,10 @@ helpers-hang = Cuelgue
 helpers-hang-1 = Antes de empezar, marque el borde inferior y una de cada dos filas. Use un nivel y una línea tenue a lápiz. Las medidas están en el mapa de la pared.
 helpers-hang-2 = Ponga las { $cards } tarjetas de borde: primero las esquinas, luego las columnas, luego las filas.
 helpers-hang-3 = Los visitantes le traen sus cuadros. Cuelgue cada uno donde se cruzan su columna y su fila, con la etiqueta derecha, borde con borde: sin huecos, sin superponer.
+helpers-hang-3-strip = Los visitantes le traen sus tiras. Doble el talón hacia atrás, córtelo (las tijeras son para los ayudantes) y entrégueselo. Cuelgue el cuadro donde se cruzan su columna y su fila, con la etiqueta derecha, borde con borde: sin huecos, sin superponer.
 helpers-hang-4 = Enrolle un pedazo pequeño de cinta detrás de cada esquina. O ponga cinta solo en las tres esquinas sin código.
 helpers-hang-5 = Marque “colgado” en su copia de la lista de control. Muestre a los visitantes cómo encontrar su lugar.
+helpers-hang-5-strip = ¿No hay tiempo para cortar? Doble el talón detrás del cuadro y cuélguelo así. Muestre a los visitantes cómo encontrar su lugar.
 helpers-who = Quién, y hasta dónde alcanza
 helpers-floor = Desde el piso
 helpers-help-needed = Filas más altas
@@ -2041,6 +2064,7 @@ helpers-check-right = Nada. Déjelo como está.
 helpers-check-wrong = Aquí está otro cuadro. Siga la lista: usa la menor cantidad de cambios.
 helpers-check-turned = Gírelo como dice la lista. La etiqueta debe quedar derecha.
 helpers-check-empty = Busque el cuadro: en las mesas, en el piso, en la caja “por terminar”. La lista de control muestra si se entregó.
+helpers-check-empty-strip = Busque el cuadro: en las mesas, en el piso, en la caja “por terminar”. ¿Su tira sigue en un montón? Entonces todavía no se entregó.
 helpers-check-unread = Véalo usted. ¿Tiene la etiqueta correcta? Entonces todo está bien. Si no, mueva la cinta, evite el brillo y tome una foto más de cerca.
 helpers-check-unseen = Está fuera de la foto o tapado. Aléjese o tome una más.
 
@@ -2110,7 +2134,7 @@ guide-picture-value = { $columns ->
    *[other] { $colours } colores
 }
 guide-border = Borde de reserva
-guide-border-value = { $border } cuadrados alrededor de la imagen. Deje libres sus lugares.
+guide-border-value = { $border } cuadros alrededor de la imagen. Deje libres sus lugares.
 guide-square = Pieza y cuadro
 guide-square-value = { $piece } se convierte en { $square }: factor de escala { $scale }
 guide-wall = El mural
@@ -2133,8 +2157,11 @@ guide-timeline = Antes del evento
 guide-week = Una semana antes
 guide-week-1 = Pregunte por la pared: papel, cinta, altura, salidas y cuántas personas pueden estar en el salón. Vale lo que digan quien esté a cargo del edificio o los bomberos.
 guide-week-2 = Imprima una hoja de cuadros. Mida su regla: debe ser exacta. Cada reverso debe quedar detrás de su frente.
+guide-week-2-strip = Imprima una hoja de tiras. Mida su regla: debe ser exacta.
 guide-week-3 = Imprima todo, y la lista de control dos veces. Vea la hoja de lápices: ¿coinciden estos colores con los de sus lápices? Si no, cámbielos en [[pencils]] de event.toml y vuelva a imprimir.
+guide-week-3-strip = Imprima todo; las tiras, en color. Vea la hoja de lápices: ¿coinciden estos colores con los de sus lápices? Si no, cámbielos en [[pencils]] de event.toml y vuelva a imprimir.
 guide-week-4 = Recorte los cuadros y las piezas. Si corta las hojas apiladas, ponga los montones uno sobre otro, de izquierda a derecha y de arriba abajo, y todo queda en orden. Ponga las piezas en bolsas por nivel. Corte también unos cuadros sin imprimir del mismo tamaño, para quien quiera empezar de nuevo. Calcule una tarde para dos personas.
+guide-week-4-strip = Recorte las tiras; deje cada talón unido a su cuadro. Si corta las hojas apiladas, ponga los montones uno sobre otro, de izquierda a derecha y de arriba abajo, y todo queda en el orden de entrega. Haga un montón por nivel. Corte también unos cuadros sin imprimir del mismo tamaño, para quien quiera empezar de nuevo.
 guide-week-5 = Dibuje usted una pieza de cada nivel y mida el tiempo.
 guide-week-6 = Busque ayudantes: { $giving-out } para la entrega, { $hanging } para la pared y uno por cada tres mesas más o menos. La tabla de la página 1 dice cuándo.
 guide-week-7 = Practique: “everysquare rehearse CARPETA” crea una foto de práctica con errores por encontrar.
@@ -2152,14 +2179,18 @@ guide-hours = Dos horas antes
 guide-hours-1 = Ponga las mesas como en el plano del salón. Deje libres los pasillos y las salidas.
 guide-hours-2 = Ponga las tarjetas de borde alrededor del espacio del mural.
 guide-hours-3 = Saque las bolsas, los cuadros en orden y una lista de control en la mesa de piezas y otra en la pared.
+guide-hours-3-strip = Saque los montones de tiras en la mesa de piezas, boca abajo.
 guide-hours-4 = Cargue el teléfono, enchufe la computadora, abra la página para ayudantes y pruebe una foto.
 guide-hours-5 = Esconda todas las copias de la imagen.
 guide-event = El evento
 guide-running = Mientras dura
 guide-running-1 = Entregue por el número del reverso: los 1, luego los 2 y luego los 3. Los visitantes eligen el nivel. Cerca del final, entregue solo las rápidas.
+guide-running-1-strip = Entregue desde arriba de cada montón. Los visitantes eligen el nivel. Cerca del final, entregue solo las rápidas.
 guide-running-2 = Revise la pared cada media hora, mientras haya poco que corregir.
 guide-running-3 = Compare las dos listas de control. ¿Un cuadro lleva mucho rato fuera? Pregunte con amabilidad cómo va.
+guide-running-3-strip = Mire los montones: lo que queda no se ha entregado. ¿Un cuadro lleva mucho rato fuera? Pregunte con amabilidad cómo va.
 guide-running-4 = ¿Ya se fue su visitante? Imprima otra vez ese cuadro y esa pieza (“everysquare print CARPETA --only { $label }”), y delos a otra persona.
+guide-running-4-strip = ¿Ya se fue su visitante? Imprima otra vez esa tira (“everysquare print CARPETA --only { $label }”), y dela a otra persona.
 guide-running-5 = Tómese un momento para beber agua.
 guide-end = Los últimos veinte minutos
 guide-end-1 = Entregue solo piezas rápidas. Los ayudantes toman lo que queda.
@@ -2181,8 +2212,13 @@ guide-paper-amount = { $paper }: { $sheets ->
     [one] 1 hoja
    *[other] { $sheets } hojas
 } solo para los cuadros, más un 10 % de reserva. Es mejor un papel grueso: de 120 a 160 g/m². “everysquare print” dice cuántas hojas ocupa lo demás.
+guide-paper-amount-strip = { $paper }: { $sheets ->
+    [one] 1 hoja
+   *[other] { $sheets } hojas
+} solo para las tiras, más un 10 % de reserva. Es mejor un papel grueso: de 120 a 160 g/m². “everysquare print” dice cuántas hojas ocupa lo demás.
 guide-printer = Impresora
 guide-printer-amount = Cualquier impresora. Las piezas y la hoja de lápices necesitan color; para lo demás basta en blanco y negro.
+guide-printer-amount-strip = Cualquier impresora en color. Las tiras y la hoja de lápices lo necesitan; para lo demás basta en blanco y negro.
 guide-pencils = Lápices de color
 guide-pencils-amount = { $sets ->
     [one] { $pencils-in-all } en total.
@@ -2248,9 +2284,13 @@ guide-cautions-5 = Fotos: la pared, no los niños. Quien esté frente a la pared
 guide-cautions-6 = Lo demás está en la última página de los ayudantes. Las reglas locales más estrictas van primero.
 guide-pieces = Piezas, cuadros y etiquetas
 guide-pieces-1 = Los visitantes se quedan con su pieza. Muestra cuál cuadro es suyo, porque no se anotan nombres.
+guide-pieces-1-strip = Los visitantes se quedan con su talón. Muestra cuál cuadro es suyo, porque no se anotan nombres, y lo traen cuando vienen por él.
 guide-pieces-2 = Piezas que nadie tomó: las dibujan los ayudantes, una clase las dibuja mañana, o se cuelga el cuadro en blanco.
+guide-pieces-2-strip = Tiras que nadie tomó: las dibujan los ayudantes, una clase las dibuja mañana, o se cuelga el cuadro en blanco.
 guide-pieces-3 = Un cuadro que no regresa en 45 minutos: imprima otra vez ese cuadro y esa pieza, y delos a otra persona. Si regresan los dos, la revisión nombra la copia de más.
+guide-pieces-3-strip = Una tira que no regresa en 45 minutos: imprima otra vez esa tira, y dela a otra persona. Si regresan las dos, la revisión nombra la copia de más.
 guide-pieces-4 = Empezar de nuevo está bien: imprima otra vez la hoja de ese cuadro. En un cuadro sin imprimir, copie la etiqueta en la misma esquina. La revisión no puede leerlo: véalo usted.
+guide-pieces-4-strip = Empezar de nuevo está bien: imprima otra vez esa tira. En un cuadro sin imprimir, copie la etiqueta en la misma esquina. La revisión no puede leerlo: véalo usted.
 guide-pieces-5 = El material tiene un solo idioma. Para otro, cambie language en event.toml, imprima esa página, por ejemplo “everysquare print CARPETA table-card”, y vuelva a cambiarlo.
 
 guide-wrong = Cuando algo sale mal
@@ -2320,7 +2360,7 @@ error-grid-cells = { $columns } columnas y { $rows } filas dan { $squares } cuad
 error-new-file = { $path } es un archivo. Dé el nombre de una carpeta
 error-new-taken = { $path } ya contiene un evento, así que no se cambió nada. Modifique su event.toml o elija otra carpeta
 error-new-piece = una pieza de { $piece } de ancho es más grande que su cuadro de { $square }. Elija un --piece-mm menor o un --square-mm mayor
-error-new-border = con borde la pared tiene { $columns } × { $rows }. Use como máximo 702 columnas o filas, y { $squares } cuadrados en total
+error-new-border = con borde la pared tiene { $columns } × { $rows }. Use como máximo 702 columnas o filas, y { $squares } cuadros en total
 new-less-than-one = menos de 1
 typed-name = use de 1 a { $most } caracteres en una sola línea
 typed-tag = use 3 caracteres de { $letters }
@@ -2395,6 +2435,7 @@ event-module-mm = si se omite, los códigos son lo más pequeños que un teléfo
 event-inset-mm = distancia del borde cortado al código; la cinta y los cuadros vecinos suelen tapar los bordes
 event-flip = por qué borde voltea el papel la impresora: { $choices } (el largo, el corto, una sola cara)
 event-units = lo que leen las personas: { $choices }; este archivo siempre va en mm
+event-join = si las piezas y los cuadros se imprimen aparte o cada pieza junto a su cuadro en una tira: { $choices }
 event-visitors = cuántos espera: 80, o un intervalo
 event-arrivals = cómo llegan, todos juntos, poco a poco o por clases: { $choices }
 event-pieces-each = piezas que dibuja cada visitante; menos de 1 si las familias comparten una

@@ -45,6 +45,7 @@ pub fn manifest(printed: &Printed) -> Manifest {
         squares: printed.squares.iter().map(square).collect(),
         pieces: Vec::new(),
         cards: printed.cards.iter().map(ManifestCard::from).collect(),
+        turned: false,
     }
 }
 

@@ -39,6 +39,7 @@ fn event(place: &Path) -> Folder {
         squares: grid.cells().map(square).collect(),
         pieces: Vec::new(),
         cards: all_cards(&grid, tag).unwrap().iter().map(ManifestCard::from).collect(),
+        turned: false,
     };
     Folder::write_whole(&folder.manifest_json(), &manifest.to_json().unwrap()).unwrap();
     folder

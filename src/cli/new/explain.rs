@@ -2,6 +2,7 @@
 
 use super::Args;
 use crate::cli::Console;
+use crate::cli::plan::join_told;
 use crate::picture::grid::{Cut, Reason};
 use crate::picture::warnings::ColourWarning;
 use crate::picture::{Fit, Proposal, Reduced};
@@ -77,6 +78,9 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
     ];
     console.say("new-wall", &sizes);
     explain_colours(made, console);
+    if let Some(said) = join_told(settings, console.words()) {
+        console.tell(said);
+    }
     made.warnings.iter().for_each(|warning| warn(warning, console));
     console.say("new-next", &[("folder", as_typed(&args.folder).into())]);
 }

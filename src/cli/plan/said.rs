@@ -7,9 +7,9 @@ use crate::plan::crowd::{
     Assumed, COMFORTABLE_MINUTES, Evening, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict, percent,
 };
 use crate::plan::lengths::{about, area, both, one};
-use crate::plan::settings::Choice;
+use crate::plan::settings::{Choice, Join};
 use crate::plan::{Level, Settings};
-use crate::print::{Document, Sources};
+use crate::print::{Document, STACK, Sources, effort};
 use crate::report::lines::{centred, line, one_line, paragraph};
 use crate::words::{FluentValue, Words};
 
@@ -338,6 +338,9 @@ impl Text<'_> {
             }
             Err(why) => self.say("plan-no-sheets", &[("why", why.into())]),
         }
+        if let Some(said) = join_told(self.settings, self.words) {
+            paragraph(&mut self.text, "", &said, self.width);
+        }
         let numbers = [
             ("tape", about(supplies.tape_mm, self.settings.print.units, self.words).into()),
             ("sharpeners", supplies.sharpeners.into()),
@@ -356,6 +359,29 @@ impl Text<'_> {
             None => self.say("plan-fire", &[("area", area.into())]),
         }
     }
+}
+
+/// How pieces and squares are joined, what that costs, and what the other way would; `None` where one of the two does not fit the paper.
+pub(in crate::cli) fn join_told(settings: &Settings, words: &Words) -> Option<String> {
+    let printed = settings.printed().ok()?;
+    let join = settings.print.join;
+    let (id, other) = match join {
+        Join::Apart => ("plan-join-apart", Join::Beside),
+        Join::Beside => ("plan-join-beside", Join::Apart),
+    };
+    let [own, other] = [join, other].map(|join| effort(settings, &printed, join).ok());
+    let (own, other) = (own?, other?);
+    let numbers = [
+        ("sheets", own.sheets.into()),
+        ("color", own.in_colour.into()),
+        ("cuts", own.cuts.into()),
+        ("minutes", own.minutes.into()),
+        ("other-sheets", other.sheets.into()),
+        ("other-color", other.in_colour.into()),
+        ("other-minutes", other.minutes.into()),
+        ("stack", STACK.into()),
+    ];
+    Some(words.say(id, &numbers))
 }
 
 fn means_id(means: Means) -> &'static str {

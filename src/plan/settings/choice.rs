@@ -1,6 +1,6 @@
 //! Settings that are one word out of a few.
 
-use super::{Corner, Flip, Language, Paper, Units};
+use super::{Corner, Flip, Join, Language, Paper, Units};
 use crate::plan::cell::RowsFrom;
 use crate::words::{Sentence, one_of};
 
@@ -54,6 +54,10 @@ impl Choice for Paper {
 impl Choice for Flip {
     const ALL: &'static [(Self, &'static str)] =
         &[(Self::LongEdge, "long-edge"), (Self::ShortEdge, "short-edge"), (Self::None, "none")];
+}
+
+impl Choice for Join {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::Apart, "apart"), (Self::Beside, "beside")];
 }
 
 impl Choice for Units {

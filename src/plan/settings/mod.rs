@@ -177,6 +177,20 @@ pub struct PrintSettings {
     pub flip: Flip,
     /// The unit that people read.
     pub units: Units,
+    /// Whether a piece and its square are printed as one.
+    pub join: Join,
+}
+
+/// How a piece and its square are printed.
+#[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
+pub enum Join {
+    /// On sheets of their own.
+    ///
+    /// The usual: squares need no colour and pieces little paper, which counts where a school's printer prints black.
+    #[default]
+    Apart,
+    /// Side by side in one strip of paper, so that nobody has to find the one for the other.
+    Beside,
 }
 
 /// A size of paper, printed upright (the short side across).

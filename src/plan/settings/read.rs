@@ -29,7 +29,7 @@ pub(super) const KNOWN: [(&str, &[&str]); 9] = [
     ("pencils", &["name", "srgb"]),
     ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from", "border"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
-    ("print", &["paper", "flip", "units"]),
+    ("print", &["paper", "flip", "units", "join"]),
     ("levels", &["names", "bounds", "balanced"]),
     ("pieces", &["label", "level"]),
     (
@@ -249,6 +249,7 @@ fn print(section: &Section) -> Result<PrintSettings, SettingsError> {
         paper: section.choice("paper")?.unwrap_or_default(),
         flip: section.choice("flip")?.unwrap_or_default(),
         units: section.choice("units")?.unwrap_or_default(),
+        join: section.choice("join")?.unwrap_or_default(),
     })
 }
 

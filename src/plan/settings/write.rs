@@ -218,11 +218,13 @@ impl Settings {
         let print = &self.print;
         let flips = [("choices", quoted::<super::Flip>().into())];
         let units = [("choices", quoted::<super::Units>().into())];
+        let joins = [("choices", quoted::<super::Join>().into())];
         [
             "[print]\n".to_owned(),
             line("paper", &text(print.paper.word()), &quoted::<super::Paper>()),
             line("flip", &text(print.flip.word()), &words.say("event-flip", &flips)),
             line("units", &text(print.units.word()), &words.say("event-units", &units)),
+            line("join", &text(print.join.word()), &words.say("event-join", &joins)),
         ]
         .concat()
     }

@@ -6,7 +6,7 @@ use rand_chacha::ChaCha8Rng;
 
 use super::layer::{Bend, Body, Layer, Of, Place, Sheet};
 use crate::frame::float;
-use crate::picture::Picture;
+use crate::picture::{Crop, Picture};
 use crate::plan::cards::{EDGE_CODE_SHIFT_MM, RING_MM};
 use crate::plan::code::SIDE;
 use crate::plan::{Card, CardKind, Cell, Printed};
@@ -16,7 +16,7 @@ use crate::rehearse::faults::Hung;
 use crate::rehearse::grain::Grain;
 use crate::rehearse::model;
 use crate::rehearse::options::{Cards, Hanging, Options};
-use crate::rehearse::paper::{self, CodeBox, Commission};
+use crate::rehearse::paper::{self, CodeBox, Commission, INK, WHITE};
 use crate::rehearse::truth::Condition;
 
 /// How far a square is misplaced at most, in mm each way, and tilted, in degrees.
@@ -59,6 +59,7 @@ pub(super) fn layers(
         sheets.into_iter().enumerate().filter_map(|(i, sheet)| Some((i, sheet?))).collect();
     order.shuffle(&mut stream(options.seed, Purpose::Hanging));
     let mut layers = cards(printed, options, per_mm);
+    let pieces = Pieces { picture, crop: picture.crop(&printed.grid) };
     let usual = TAPES[[0, 0, 1, 2][stream(options.seed, Purpose::Tape).random_range(0..4)]];
     for (index, sheet) in order {
         let place = sheet.place;
@@ -70,8 +71,62 @@ pub(super) fn layers(
         if hung[index].as_ref().is_some_and(|square| square.condition == Condition::Covered) {
             layers.push(over_the_code(&place, &code, &mut rng));
         }
+        if let Some(square) = hung[index].as_ref().filter(|square| square.condition == Condition::Stub) {
+            layers.extend(stub(&place, &code, pieces.colours(square.home), printed.grid.piece_mm));
+        }
     }
     layers
+}
+
+/// Width of a stub, in mm; at most half of its square's side.
+const STUB_MM: f64 = 63.0;
+/// Lines of words on a stub as dark strips: where their middles are, in mm from its own, and how long and high they are.
+const STUB_WORDS: [([f64; 2], [f64; 2]); 4] = [
+    ([-18.0, -54.0], [14.0, 6.0]),
+    ([16.0, -50.0], [5.0, 5.0]),
+    ([-8.0, 52.0], [40.0, 1.4]),
+    ([-6.0, 56.0], [44.0, 1.4]),
+];
+
+/// A stub that hangs out on the side of the code: white paper, a piece in four plain quarters, words.
+fn stub(place: &Place, code: &CodeBox, piece: [[u8; 3]; 4], piece_mm: f64) -> Vec<Layer> {
+    let (side, degrees) = (place.width, place.sin.atan2(place.cos).to_degrees());
+    let width = STUB_MM.min(side / 2.0);
+    let is_right = code.x + code.side() / 2.0 > side / 2.0;
+    let middle = [if is_right { side + width / 2.0 } else { -width / 2.0 }, side / 2.0];
+    let flat = |[x, y]: [f64; 2], [width, height]: [f64; 2], colour: [u8; 3]| Layer {
+        place: Place::new(place.on_wall([middle[0] + x, middle[1] + y]), degrees, width, height),
+        bend: Bend::default(),
+        body: Body::Tape(colour),
+    };
+    let quarter = piece_mm / 2.0;
+    let quarters = [[-1.0, -1.0], [1.0, -1.0], [-1.0, 1.0], [1.0, 1.0]].into_iter().zip(piece);
+    let quarters =
+        quarters.map(|([x, y], colour)| flat([x * quarter / 2.0, y * quarter / 2.0], [quarter; 2], colour));
+    let small = side / 127.0;
+    let words = STUB_WORDS
+        .into_iter()
+        .map(|(at, size)| flat(at.map(|mm| mm * small), size.map(|mm| mm * small), INK));
+    [flat([0.0; 2], [width, side], WHITE)].into_iter().chain(quarters).chain(words).collect()
+}
+
+/// Colours of the picture's pieces.
+struct Pieces<'a> {
+    picture: &'a Picture,
+    crop: Crop,
+}
+
+impl Pieces<'_> {
+    /// Those in the middles of a piece's four quarters.
+    fn colours(&self, cell: Cell) -> [[u8; 3]; 4] {
+        let (corner, side) = (self.crop.piece_top_left(cell), self.crop.piece.value());
+        let (width, height) = self.picture.size();
+        let px = |at: f64, all: u32| u32::try_from(crate::frame::floor_index(at)).unwrap_or(0).min(all - 1);
+        [[0.25, 0.25], [0.75, 0.25], [0.25, 0.75], [0.75, 0.75]].map(|[x, y]| {
+            let at = (px(corner.x + x * side, width), px(corner.y + y * side, height));
+            self.picture.pixels.get_pixel(at.0, at.1).0
+        })
+    }
 }
 
 /// An index as a number of a stream.
