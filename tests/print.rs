@@ -3,6 +3,8 @@
 
 #![allow(clippy::unwrap_used, clippy::cast_precision_loss, reason = "a test that cannot go on fails")]
 
+#[path = "print/single.rs"]
+mod single;
 #[path = "print/strips.rs"]
 mod strips;
 
@@ -488,8 +490,8 @@ fn fillers_are_printed_for_named_spots_and_refused_for_others() {
     for (words, said) in [
         (vec!["fill", "--only", "Z9"], "no spot “Z9”. Its spots are A4 to E1"),
         (vec!["squares", "--soft"], "--soft goes with the document fill"),
-        (vec!["guide", "--only", "A1"], "--only goes with squares, pieces and fill"),
-        (vec!["lesson", "--only", "A1"], "--only goes with squares, pieces and fill"),
+        (vec!["guide", "--only", "A1"], "--only goes with squares, pieces, strips, fill, helped and large"),
+        (vec!["lesson", "--only", "A1"], "--only goes with squares, pieces, strips, fill, helped and large"),
         (vec!["--only", "A9"], "no spot “A9”"),
     ] {
         let (code, _, err) = common::everysquare(&[vec!["print", at], words].concat());

@@ -1,10 +1,12 @@
 //! `everysquare print FOLDER [squares cards pieces …]`: writes the kit into the event folder, and what no kit has where it is named.
 
 mod fill;
+mod single;
 
 use std::path::PathBuf;
 
 use super::event::Event;
+use super::mistyped::Refused;
 use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome, groups};
@@ -15,6 +17,8 @@ use crate::print::{
     AGAIN, Document, Kit, ON_REQUEST, Sources, again, known, names_of, part_of_kit, templates,
 };
 use crate::words::{Sentence, as_typed, whole};
+
+use single::Help;
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -31,9 +35,16 @@ pub struct Args {
     /// Only these spots.
     #[arg(long, value_name = "LABEL", value_delimiter = ',')]
     only: Option<Vec<String>>,
+    /// What help squares have.
+    #[arg(long = "with", value_name = "WHICH", value_parser = help_with)]
+    help_with: Option<Help>,
     /// The program's own templates and words as well.
     #[arg(long)]
     templates: bool,
+}
+
+fn help_with(typed: &str) -> Result<Help, Refused> {
+    Help::named(typed).ok_or_else(Refused::choice::<Help>)
 }
 
 /// Makes the kit and writes it: documents first, the manifest last, so that it never lists what does not lie there.
@@ -43,11 +54,15 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         args.documents.iter().cloned().partition(|name| ON_REQUEST.contains(&name.as_str()));
     let asks_for = |name: &str| on_request.iter().any(|own| own == name);
     let fills = asks_for("fill");
+    if args.help_with.is_some() && !asks_for("helped") {
+        return Err(CliError::new(Sentence::new("error-print-with")));
+    }
     if args.soft && !fills {
         return Err(CliError::new(Sentence::new("error-print-soft")));
     }
     let others = documents.iter().filter(|name| !AGAIN.contains(&name.as_str())).chain(&on_request);
-    if args.only.is_some() && others.into_iter().any(|name| name != "fill") {
+    let single = |name: &&String| ["fill", "helped", "large", "spare"].contains(&name.as_str());
+    if args.only.is_some() && others.into_iter().any(|name| !single(&name)) {
         return Err(CliError::new(Sentence::new("error-print-only")));
     }
     let folder = Folder::at(&args.folder);
@@ -65,6 +80,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     if asks_for("lesson") {
         let document = lesson(&event.sources(console.words()))?;
         write_beside(&folder, &event.settings, &[document], console)?;
+    }
+    if on_request.iter().any(|name| single::NAMES.contains(&name.as_str())) {
+        single::run(args, &on_request, &folder, &event, console)?;
     }
     if fills {
         fill::run(args, &folder, &event, console)?;

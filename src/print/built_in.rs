@@ -1,18 +1,21 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 26] = [
+const BUILT_IN: [(&str, &str); 30] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
     ("common", include_str!("templates/common.typ")),
     ("drawings", include_str!("templates/drawings.typ")),
+    ("enlarged", include_str!("templates/enlarged.typ")),
     ("exhibits", include_str!("templates/exhibits.typ")),
     ("fill", include_str!("templates/fill.typ")),
     ("groups", include_str!("templates/groups.typ")),
     ("guide", include_str!("templates/guide.typ")),
     ("helpers", include_str!("templates/helpers.typ")),
+    ("helped", include_str!("templates/helped.typ")),
     ("checklist", include_str!("templates/checklist.typ")),
+    ("large", include_str!("templates/large.typ")),
     ("lesson", include_str!("templates/lesson.typ")),
     ("levels", include_str!("templates/levels.typ")),
     ("making-of", include_str!("templates/making-of.typ")),
@@ -22,6 +25,7 @@ const BUILT_IN: [(&str, &str); 26] = [
     ("poster", include_str!("templates/poster.typ")),
     ("questions", include_str!("templates/questions.typ")),
     ("side-by-side", include_str!("templates/side-by-side.typ")),
+    ("spare", include_str!("templates/spare.typ")),
     ("strips", include_str!("templates/strips.typ")),
     ("squares", include_str!("templates/squares.typ")),
     ("table-card", include_str!("templates/table-card.typ")),

@@ -14,14 +14,14 @@
 //! It belongs to no kit and changes no manifest: a square here has the code that the kit's has, in the same place, so that a check reads
 //! it as that square.
 
-mod areas;
+pub(super) mod areas;
 mod papers;
 
 use serde::Serialize;
 
 use self::areas::{Drawing, drawing};
 use super::layout::{Area, Layout};
-use super::marks::{Box, Code, quiet_zone};
+use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::squares::{LabelPlace, code, division, label_place, named, part_words};
 use super::typeset::width_mm;
@@ -29,13 +29,19 @@ use super::{Document, PrintError, Sources};
 use crate::picture::FewColours;
 use crate::plan::PrintedSquare;
 
-/// How fillers look.
+/// How a piece looks that is enlarged.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 pub enum Look {
-    /// Outlines to colour.
+    /// Outlines to colour, with the names of the colours.
     Outlined,
     /// Softly coloured.
     Coloured,
+    /// Dotted outlines to trace.
+    Dotted,
+    /// Nothing but faint lines between the tick marks.
+    Quartered,
+    /// In full colour with dark outlines and a letter for each colour.
+    Lettered,
 }
 
 /// What is printed for gaps, and what is not: papers that are cut.
@@ -63,6 +69,7 @@ const NOTE_POINTS: f64 = 11.0;
 #[derive(Serialize)]
 struct Shared {
     quiet: Box,
+    ticks: Vec<Line>,
     label: LabelPlace,
     kept: Kept,
     kept_points: f64,
@@ -88,6 +95,8 @@ enum Item {
         label: String,
         part_words: String,
         kept: String,
+        /// Whether it has tick marks.
+        ticks: bool,
         code: Code,
         drawing: usize,
     },
@@ -114,8 +123,9 @@ pub fn fill(sources: &Sources, few: &FewColours, cells: &[usize], look: Look) ->
     let (plain, drawn): (Vec<usize>, Vec<usize>) = cells.iter().copied().partition(is_plain);
     let shared = shared(sources);
     let blocked = [shared.quiet, shared.kept.white];
-    let pictures = drawn.iter().map(|cell| drawing(sources, few, *cell, look, &blocked)).collect();
-    let mut pages = squares(sources, &drawn)?;
+    let side = sources.printed.grid.square_mm;
+    let pictures = drawn.iter().map(|cell| drawing(sources, few, (*cell, side), look, &blocked)).collect();
+    let mut pages = squares(sources, &drawn, true)?;
     let mut papers: Vec<(usize, Vec<&PrintedSquare>)> = Vec::new();
     for cell in plain {
         let pencil = sources.facts.pieces[cell].pencils.first().copied().unwrap_or(0);
@@ -141,14 +151,39 @@ pub fn fill(sources: &Sources, few: &FewColours, cells: &[usize], look: Look) ->
     Ok(Fill { document, drawn: drawn.len(), papers })
 }
 
-/// The document's name.
+/// Typesets squares with help on them, for those who want some: the squares' own codes, and as much of the piece as a look shows.
+///
+/// # Errors
+/// As [`fill`].
+pub fn helped(
+    sources: &Sources,
+    few: &FewColours,
+    cells: &[usize],
+    look: Look,
+) -> Result<Document, PrintError> {
+    let shared = shared(sources);
+    let (side, blocked) = (sources.printed.grid.square_mm, [shared.quiet, shared.kept.white]);
+    let drawings = cells.iter().map(|cell| drawing(sources, few, (*cell, side), look, &blocked)).collect();
+    let pages = squares(sources, cells, false)?;
+    let heading = Heading::new(sources, HELPED, Some(pages.len()), Sides::One);
+    let numbered = pages.into_iter().enumerate().map(|(number, (layout, about, items))| {
+        let strip = heading.strip(&layout, number + 1, false);
+        Page { strip, about, back: false, items }
+    });
+    let pages = numbered.collect();
+    let shared = All { shared, drawings };
+    Sheets { name: HELPED, shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
+}
+
+/// The documents' names.
 pub(super) const NAME: &str = "fill";
+pub(super) const HELPED: &str = "helped";
 
 /// A page: where its strip lies, what is on it in a sentence, its items.
 type Laid = (Layout, String, Vec<Item>);
 
-/// Squares of several colours.
-fn squares(sources: &Sources, cells: &[usize]) -> Result<Vec<Laid>, PrintError> {
+/// Squares with their pictures; `kept` says whether they say for whom their spots are kept.
+fn squares(sources: &Sources, cells: &[usize], kept: bool) -> Result<Vec<Laid>, PrintError> {
     let Sources { settings, printed, words, .. } = *sources;
     if cells.is_empty() {
         return Ok(Vec::new());
@@ -167,7 +202,11 @@ fn squares(sources: &Sources, cells: &[usize]) -> Result<Vec<Laid>, PrintError> 
                 from: [parts[*part].x, parts[*part].y],
                 label: square.label.clone(),
                 part_words: part_words(*part, parts.len(), words),
-                kept: words.say("fill-kept", &[("label", square.label.as_str().into())]),
+                kept: match kept {
+                    true => words.say("fill-kept", &[("label", square.label.as_str().into())]),
+                    false => String::new(),
+                },
+                ticks: parts.len() == 1 && !kept,
                 code: code(square, printed, &quiet),
                 drawing: *number,
             }
@@ -177,7 +216,8 @@ fn squares(sources: &Sources, cells: &[usize]) -> Result<Vec<Laid>, PrintError> 
             .map(|(_, cell, part)| named(&printed.squares[*cell], *part, parts.len(), words))
             .collect();
         let labels = listed(names.iter().map(String::as_str));
-        let about = words.say("print-about-fill", &[("labels", labels.into())]);
+        let id = if kept { "print-about-fill" } else { "print-about-helped" };
+        let about = words.say(id, &[("labels", labels.into())]);
         (division.layout.clone(), about, on_page.iter().zip(&division.layout.spots).map(item).collect())
     };
     Ok(items.chunks(division.layout.spots.len()).map(page).collect())
@@ -197,5 +237,6 @@ fn shared(sources: &Sources) -> Shared {
     let white = Box { x, y: label.y - KEPT_HEIGHT_MM / 2.0, width, height: KEPT_HEIGHT_MM };
     let kept = Kept { white, x: label.x, y: label.y + KEPT_BELOW_MM / 2.0, ends: label.ends };
     let label = LabelPlace { y: label.y - KEPT_BELOW_MM / 2.0, ..label };
-    Shared { quiet, label, kept, kept_points: KEPT_POINTS, note_points: NOTE_POINTS }
+    let ticks = square_ticks(printed.grid.square_mm, &quiet);
+    Shared { quiet, ticks, label, kept, kept_points: KEPT_POINTS, note_points: NOTE_POINTS }
 }

@@ -62,6 +62,7 @@ pub mod groups;
 mod guide;
 mod helpers;
 mod hints;
+pub mod large;
 pub mod layout;
 mod lengths;
 pub mod lesson;
@@ -80,6 +81,7 @@ mod room;
 mod room_drawing;
 mod screen;
 mod short;
+pub mod spare;
 mod squares;
 mod strips;
 mod stub;
@@ -124,7 +126,8 @@ const DOCUMENTS: &[(&str, Make)] = &[
 ];
 
 /// Documents that no kit has, which are printed when they are asked for.
-pub const ON_REQUEST: [&str; 3] = [fill::NAME, groups::NAME, lesson::NAME];
+pub const ON_REQUEST: [&str; 6] =
+    [fill::NAME, fill::HELPED, large::NAME, spare::NAME, groups::NAME, lesson::NAME];
 
 /// The names of all documents of kits: those of their files without `.pdf`.
 pub fn names() -> impl Iterator<Item = &'static str> {

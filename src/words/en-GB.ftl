@@ -4,6 +4,7 @@ error-words-attribute = put just one sentence after the =, with no lines that st
 clock-hours = 24
 help-new-colours = How many pencil colours to use
 help-new-black-and-white = Use greys only, as many as --colors says
+help-print-help-with = With helped: names (outlines with the names of colours), dots (dotted outlines) or lines (faint lines between the tick marks; default: names)
 help-new-paper = The paper in your printer: letter, tabloid, a4 or a3 (default: a4)
 new-working = Finding the pencil colours
 new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colours (--colors) or your own pencils (--pencils).
@@ -39,6 +40,7 @@ print-fill-colour = { $count ->
     [one] 1 square has
    *[other] { $count } squares have
 } outlines and the names of the colours. Cut along the lines. Anyone can colour one in two minutes.
+print-about-helped = Squares { $labels } with some of the piece on them to help: faint lines, dotted outlines, or outlines with the names of colours.
 print-fill-hang = { $count ->
     [one] 1 square is in soft colours: cut it out and hang it.
    *[other] { $count } squares are in soft colours: cut them out and hang them.

@@ -565,9 +565,19 @@ print-about-strips = The strips { $labels }: each square with its tick marks, la
 print-about-backs = The backs of { $labels }: the label of each, and which way is up.
 print-about-piece-backs = The backs of the pieces { $labels }: the label of each, which way is up, its level and its pencils.
 print-fill = Fillers
+print-helped = Helped squares
+print-large = Large pieces
+print-spare = Spare squares
 print-about-fill = Fillers for { $labels }: each piece, enlarged, with its label and its code.
 print-about-fill-papers = Which papers to cut, and the codes to glue on { $labels }.
+print-about-helped = Squares { $labels } with some of the piece on them to help: faint lines, dotted outlines, or outlines with the names of colors.
+print-about-large = The pieces { $labels }, larger: dark outlines, a letter in each area, and the pencil of each letter.
+print-about-spare = { $count ->
+    [one] 1 blank square
+   *[other] { $count } blank squares
+} with tick marks and a box for the label.
 fill-kept = kept for whoever draws { $label }
+spare-label = Label
 fill-papers = Cut these papers, { $side } on each side. Then cut out each code below and glue it on, { $gap } from the two edges in the { $corner ->
     [top-left] top left
     [top-right] top right
@@ -619,9 +629,10 @@ print-card-corner-4 = corner 4 of 4 · outside the bottom left corner
 
 help-print = Make the kit (PDF files) and the record of what was printed
 help-print-folder = The event folder
-help-print-documents = Only these documents, such as squares or pieces (default: the whole kit). Only on request: fill (squares for the gaps in the newest check), lesson (a lesson with this picture) and groups (what goes with the command “groups”)
+help-print-documents = Only these documents, such as squares or pieces (default: the whole kit). Only on request: fill (squares for the gaps in the newest check), helped (squares with outlines to help), large (pieces for low vision), spare (blank squares), lesson (a lesson with this picture) and groups (what goes with the command “groups”)
 help-print-soft = With fill: in soft colors, to hang as they are (default: outlines to color)
-help-print-only = Only these spots, such as D7,E4: their squares and pieces again or, with fill, their fillers
+help-print-help-with = With helped: names (outlines with the names of colors), dots (dotted outlines) or lines (faint lines between the tick marks; default: names)
+help-print-only = Only these spots, such as D7,E4: their squares and pieces again or, with fill, helped or large, those
 help-print-templates = Also save the program’s page designs and wording, so you can change copies of them
 
 print-made = Made { $folder }:
@@ -679,13 +690,17 @@ print-fill-papers = { $count ->
    *[other] { $count } squares are all one color. Cut them from paper of that color and glue on their codes, which are on the last pages:
 }
 print-fill-kept = The check counts a filler as its square. Each spot stays open: when someone brings the square they drew, hang that one instead.
+print-helped-next = A helped square has the code of its own square: hang just one of the two.
+print-spare-next = Copy the label, large, into the box. The check can’t read a spare square, so look at that spot yourself.
 print-next = Next: cut along the lines and practice with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
 
 error-print-too-large = a { $what } { $side } mm wide doesn’t fit on { $paper } paper next to the ruler. The largest that fits is { $largest } mm ({ $inches } in). Make it smaller in event.toml, or print on larger paper ({ $papers })
 error-print-fill-no-check = there’s no check of this wall yet, so we don’t know what’s missing. Photograph the wall and type: everysquare check { $folder } PHOTO. Or name the spots: --only D7,E4
 error-print-only-label = this event has no spot “{ $read }”. Its spots are { $first } to { $last }
 error-print-soft = --soft goes with the document fill
-error-print-only = --only goes with squares, pieces and fill
+error-print-with = --with goes with the document helped
+error-print-needs-only = helped and large need --only and the spots, such as --only D7,E4
+error-print-only = --only goes with squares, pieces, strips, fill, helped and large
 error-print-square = square
 error-print-piece = piece
 error-print-card = card

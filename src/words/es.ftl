@@ -578,9 +578,19 @@ print-about-strips = Las tiras { $labels }: cada cuadro con sus marcas, su etiqu
 print-about-backs = El reverso de { $labels }: la etiqueta de cada uno y cuál lado va hacia arriba.
 print-about-piece-backs = El reverso de las piezas { $labels }: la etiqueta de cada una, cuál lado va hacia arriba, su nivel y sus lápices.
 print-fill = Rellenos
+print-helped = Cuadros con ayuda
+print-large = Piezas grandes
+print-spare = Cuadros en blanco
 print-about-fill = Rellenos para { $labels }: cada pieza ampliada, con su etiqueta y su código.
 print-about-fill-papers = Qué papeles cortar, y los códigos para pegar en { $labels }.
+print-about-helped = Los cuadros { $labels } con algo de la pieza para ayudar: líneas tenues, contornos de puntos o contornos con los nombres de los colores.
+print-about-large = Las piezas { $labels }, más grandes: contornos oscuros, una letra en cada área y el lápiz de cada letra.
+print-about-spare = { $count ->
+    [one] 1 cuadro en blanco
+   *[other] { $count } cuadros en blanco
+} con marcas y un recuadro para la etiqueta.
 fill-kept = reservado para quien dibuje { $label }
+spare-label = Etiqueta
 fill-papers = Corte estos papeles, de { $side } por lado. Después recorte cada código y péguelo a { $gap } de los dos bordes, en la esquina { $corner ->
     [top-left] superior izquierda
     [top-right] superior derecha
@@ -632,9 +642,10 @@ print-card-corner-4 = esquina 4 de 4 · por fuera, abajo a la izquierda
 
 help-print = Crea el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
-help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todo el material. Solo si se piden: fill (cuadros para los huecos de la última revisión), lesson (una lección con esta imagen) y groups (lo que va con el comando “groups”)
+help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todo el material. Solo si se piden: fill (cuadros para los huecos de la última revisión), helped (cuadros con contornos para ayudar), large (piezas para quien ve poco), spare (cuadros en blanco), lesson (una lección con esta imagen) y groups (lo que va con el comando “groups”)
 help-print-soft = Con fill: en colores suaves, para colgarlos así; si se omite, con contornos para colorear
-help-print-only = Solo estos lugares, como D7,E4: otra vez sus cuadros y piezas o, con fill, sus rellenos
+help-print-help-with = Con helped: names (contornos con los nombres de los colores), dots (contornos de puntos) o lines (líneas tenues entre las marcas; de fábrica: names)
+help-print-only = Solo estos lugares, como D7,E4: otra vez sus cuadros y piezas o, con fill, helped o large, esos
 help-print-templates = Guardar también los diseños de página y los textos del programa, para cambiar copias de ellos
 
 print-made = Se creó { $folder }:
@@ -692,13 +703,17 @@ print-fill-papers = { $count ->
    *[other] { $count } cuadros son de un solo color. Córtelos en papel de ese color y pégueles sus códigos, que están en las últimas páginas:
 }
 print-fill-kept = La revisión cuenta un relleno como su cuadro. El lugar sigue reservado: cuando alguien traiga el cuadro que dibujó, cuelgue ese.
+print-helped-next = Un cuadro con ayuda lleva el código de su propio cuadro: cuelgue solo uno de los dos.
+print-spare-next = Copie la etiqueta, grande, en el recuadro. La revisión no puede leer un cuadro en blanco: vea usted ese lugar.
 print-next = Ahora: corte por las líneas y practique con “everysquare rehearse { $folder }”. Cuando haya cuadros en la pared: “everysquare check { $folder } FOTO”.
 
 error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla. Lo más grande que cabe son { $largest } mm ({ $inches } in). Redúzcalo en event.toml o imprima en papel más grande ({ $papers })
 error-print-fill-no-check = todavía no se ha revisado esta pared, así que no se sabe qué falta. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO. O indique los lugares: --only D7,E4
 error-print-only-label = este evento no tiene el lugar “{ $read }”. Sus lugares van de { $first } a { $last }
 error-print-soft = --soft va con el documento fill
-error-print-only = --only va con squares, pieces y fill
+error-print-with = --with va con el documento helped
+error-print-needs-only = helped y large necesitan --only y los lugares, por ejemplo --only D7,E4
+error-print-only = --only va con squares, pieces, strips, fill, helped y large
 error-print-square = un cuadro
 error-print-piece = una pieza
 error-print-card = una tarjeta

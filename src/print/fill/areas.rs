@@ -1,4 +1,4 @@
-//! A piece enlarged to its square: its areas, its outlines, and where each colour's name stands.
+//! A piece enlarged: its areas, its outlines, and where each colour's name or letter stands.
 //!
 //! A name stands where it has most room: of all places where the box around it lies inside its area, the one that still holds it when the
 //! box grows most. Areas are looked at in samples, the same number for every piece.
@@ -9,14 +9,19 @@ use super::Look;
 use crate::frame::{PicturePx, Point, ceil_index, float, floor_index};
 use crate::picture::outlines::{Curve, Step};
 use crate::picture::{Crop, FewColours, Outlines};
+use crate::plan::cell::column_letters;
 use crate::print::Sources;
-use crate::print::marks::Box;
+use crate::print::marks::{Box, Line};
 use crate::print::typeset::width_mm;
 
 /// Samples along a square's side: on a square of 127 mm one every 0.8 mm.
 const SAMPLES: usize = 160;
 /// Sizes of a name in points, the best first.
 const POINTS: [f64; 3] = [11.0, 9.5, 8.0];
+/// Sizes of a letter that stands for a colour, in points, the best first.
+const LETTER_POINTS: [f64; 4] = [24.0, 18.0, 14.0, 10.0];
+/// Grey of names, 0 black to 1 white.
+const NAME_INK: f64 = 0.3;
 /// Height of a line of letters, in mm a point.
 const LINE_MM: f64 = 0.42;
 /// White between a name and the edge of its area, in mm.
@@ -26,13 +31,22 @@ const SOFT: f64 = 0.45;
 /// Least part of a square that an area has to take to be named or coloured by itself: a pencil's dot of 4 mm on a square of 127 mm.
 const LEAST_PART: f64 = 0.001;
 
-/// A square's picture, in mm from the square's top left corner.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+/// A piece's picture, in mm from its top left corner.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub(in crate::print) struct Drawing {
-    pub areas: Vec<Filled>,
-    pub lines: Vec<Path>,
-    pub names: Vec<Name>,
+    areas: Vec<Filled>,
+    lines: Vec<Path>,
+    names: Vec<Name>,
+    /// Faint lines between the tick marks.
+    quarters: Vec<Line>,
+    /// How outlines are drawn: their grey, 0 black to 1 white, their width in points, and whether they are dotted.
+    ink: (f64, f64, bool),
 }
+
+/// Outlines to colour, and those that are seen from afar.
+const SOFT_INK: (f64, f64, bool) = (0.62, 0.9, false);
+const DOTTED_INK: (f64, f64, bool) = (0.45, 1.1, true);
+const DARK_INK: (f64, f64, bool) = (0.0, 1.4, false);
 
 /// Rings filled with a colour.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -48,50 +62,73 @@ pub(in crate::print) struct Path {
     steps: Vec<Vec<f64>>,
 }
 
-/// A colour's name, centred on a place.
+/// A colour's name or letter, centred on a place.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub(in crate::print) struct Name {
     x: f64,
     y: f64,
     points: f64,
     lines: Vec<String>,
+    /// Its grey, 0 black to 1 white.
+    ink: f64,
 }
 
-/// Draws a piece as a filler. `blocked` is kept free of names.
-pub(super) fn drawing(
+/// Draws a piece enlarged to a side of `side_mm`. `blocked` is kept free of names.
+pub(in crate::print) fn drawing(
     sources: &Sources,
     few: &FewColours,
-    cell: usize,
+    (cell, side_mm): (usize, f64),
     look: Look,
     blocked: &[Box],
 ) -> Drawing {
     let (grid, outlines) = (&sources.printed.grid, &sources.facts.outlines);
     let crop = Crop::of(few.size(), grid);
     let (corner, side) = (crop.piece_top_left(sources.printed.squares[cell].cell), crop.piece.value());
-    let mm = grid.square_mm / side;
+    let mm = side_mm / side;
     let place =
         |point: Point<PicturePx>| [rounded((point.x - corner.x) * mm), rounded((point.y - corner.y) * mm)];
     let here = |curve: &Curve| {
         let [left, top, right, bottom] = curve.bounds();
         right > corner.x && left < corner.x + side && bottom > corner.y && top < corner.y + side
     };
+    let coloured = |colour: fn([u8; 3]) -> String| {
+        let areas = (0..few.pencils.len()).filter_map(|pencil| {
+            let window = [corner.x, corner.y, corner.x + side, corner.y + side];
+            let rings = outlines.rings_within(pencil, window);
+            let rings: Vec<Path> = rings.iter().map(|ring| path(ring, place)).collect();
+            (!rings.is_empty()).then(|| Filled { colour: colour(few.pencils[pencil].srgb), rings })
+        });
+        areas.collect()
+    };
+    let lines = || outlines.drawn().filter(|curve| here(curve)).map(|curve| path(curve, place)).collect();
+    let samples = || Samples::of(few, corner, side, side_mm / float(SAMPLES));
     match look {
-        Look::Coloured => {
-            let areas = (0..few.pencils.len()).filter_map(|pencil| {
-                let window = [corner.x, corner.y, corner.x + side, corner.y + side];
-                let rings = outlines.rings_within(pencil, window);
-                let rings: Vec<Path> = rings.iter().map(|ring| path(ring, place)).collect();
-                (!rings.is_empty()).then(|| Filled { colour: soft(few.pencils[pencil].srgb), rings })
-            });
-            Drawing { areas: areas.collect(), lines: Vec::new(), names: Vec::new() }
-        }
+        Look::Coloured => Drawing { areas: coloured(soft), ..Drawing::default() },
+        Look::Quartered => Drawing { quarters: quarters(side_mm), ..Drawing::default() },
+        Look::Dotted => Drawing { lines: lines(), ink: DOTTED_INK, ..Drawing::default() },
         Look::Outlined => {
-            let samples = Samples::of(few, corner, side);
-            let (names, areas) = samples.named(sources, few, cell, blocked);
-            let lines = outlines.drawn().filter(|curve| here(curve)).map(|curve| path(curve, place));
-            Drawing { areas, lines: lines.collect(), names }
+            let (names, areas) = samples().named(sources, few, cell, blocked);
+            Drawing { areas, lines: lines(), names, ink: SOFT_INK, ..Drawing::default() }
+        }
+        Look::Lettered => {
+            let names = samples().lettered(few, blocked);
+            Drawing { areas: coloured(full), lines: lines(), names, ink: DARK_INK, ..Drawing::default() }
         }
     }
+}
+
+/// The lines between opposite tick marks.
+fn quarters(side: f64) -> Vec<Line> {
+    let at = |part: f64| {
+        let along = rounded(part * side);
+        [Line { x1: along, y1: 0.0, x2: along, y2: side }, Line { x1: 0.0, y1: along, x2: side, y2: along }]
+    };
+    [0.25, 0.5, 0.75].into_iter().flat_map(at).collect()
+}
+
+/// The letter of a pencil, by its number.
+pub(in crate::print) fn letter(pencil: usize) -> String {
+    column_letters(pencil)
 }
 
 /// A thousandth of a millimetre is fine enough for any printer.
@@ -114,8 +151,31 @@ fn soft(srgb: [u8; 3]) -> String {
     format!("#{red:02x}{green:02x}{blue:02x}")
 }
 
+/// A colour as it is.
+fn full([red, green, blue]: [u8; 3]) -> String {
+    format!("#{red:02x}{green:02x}{blue:02x}")
+}
+
+/// Relative luminance of a colour (WCAG 2.2, IEC 61966-2-1).
+fn luminance(srgb: [u8; 3]) -> f64 {
+    let linear = srgb.map(|level| {
+        let level = f64::from(level) / 255.0;
+        if level <= 0.04045 { level / 12.92 } else { ((level + 0.055) / 1.055).powf(2.4) }
+    });
+    0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
+}
+
+/// Black or white, 0 or 1: whichever has more contrast to a colour (WCAG 2.2, contrast ratio).
+fn readable_on(srgb: [u8; 3]) -> f64 {
+    let own = luminance(srgb);
+    let (white, black) = (1.05 / (own + 0.05), (own + 0.05) / 0.05);
+    if white > black { 1.0 } else { 0.0 }
+}
+
 /// A piece in samples: which area each belongs to.
 struct Samples {
+    /// Side of a sample, in mm.
+    step: f64,
     /// The area of each sample, row by row.
     area: Vec<usize>,
     /// The pencil of each area, and how many samples it has.
@@ -123,7 +183,7 @@ struct Samples {
 }
 
 impl Samples {
-    fn of(few: &FewColours, corner: Point<PicturePx>, side: f64) -> Self {
+    fn of(few: &FewColours, corner: Point<PicturePx>, side: f64, step: f64) -> Self {
         let (width, height) = few.size();
         let at = |from: f64, i: usize, pixels: u32| {
             let last = usize::try_from(pixels).unwrap_or(1).max(1) - 1;
@@ -153,7 +213,7 @@ impl Samples {
             }
             areas.push((usize::from(pencils[start]), count));
         }
-        Self { area, areas }
+        Self { step, area, areas }
     }
 
     /// The name of each area that holds it; the others softly coloured.
@@ -164,7 +224,7 @@ impl Samples {
         cell: usize,
         blocked: &[Box],
     ) -> (Vec<Name>, Vec<Filled>) {
-        let step = sources.printed.grid.square_mm / float(SAMPLES);
+        let step = self.step;
         let needed = &sources.facts.pieces[cell].pencils;
         let (mut names, mut tinted) = (Vec::new(), Vec::new());
         for (number, (pencil, count)) in self.areas.iter().enumerate() {
@@ -174,15 +234,26 @@ impl Samples {
             }
             let room = Room::of(|place| self.area[place] == number, blocked, step);
             let pencil = &few.pencils[*pencil];
-            match name(&pencil.name, &room, step) {
-                Some(name) => names.push(name),
+            match name(&pencil.name, &room, step, &POINTS) {
+                Some(name) => names.push(Name { ink: NAME_INK, ..name }),
                 None => tinted.push(Filled { colour: soft(pencil.srgb), rings: self.rings(number, step) }),
             }
         }
         (names, tinted)
     }
 
-    /// The rings around an area, in mm on the square.
+    /// The letter of each area that holds it, dark on light and light on dark.
+    fn lettered(&self, few: &FewColours, blocked: &[Box]) -> Vec<Name> {
+        let areas = self.areas.iter().enumerate();
+        let letter = |(number, (pencil, _)): (usize, &(usize, usize))| {
+            let room = Room::of(|place| self.area[place] == number, blocked, self.step);
+            let name = name(&letter(*pencil), &room, self.step, &LETTER_POINTS)?;
+            Some(Name { ink: readable_on(few.pencils[*pencil].srgb), ..name })
+        };
+        areas.filter_map(letter).collect()
+    }
+
+    /// The rings around an area, in mm on the piece.
     fn rings(&self, number: usize, step: f64) -> Vec<Path> {
         let mask: Vec<bool> = self.area.iter().map(|area| *area == number).collect();
         let outlines = Outlines::of_mask(&mask, SAMPLES);
@@ -258,16 +329,16 @@ impl Room {
 }
 
 /// A colour's name where it fits best: in one line, else in two, as large as possible.
-fn name(words: &str, room: &Room, step: f64) -> Option<Name> {
+fn name(words: &str, room: &Room, step: f64, sizes: &[f64]) -> Option<Name> {
     let one = vec![words.to_owned()];
     let two = words.split_once(' ').map(|(first, rest)| vec![first.to_owned(), rest.to_owned()]);
-    for points in POINTS {
+    for &points in sizes {
         for lines in std::iter::once(&one).chain(&two) {
             let width = lines.iter().map(|line| width_mm(line, points, false)).fold(0.0, f64::max);
             let height = points * LINE_MM * float(lines.len());
             let samples = |mm: f64| ceil_index((mm + 2.0 * CLEAR_MM) / step);
             if let Some([x, y]) = room.best(samples(width), samples(height)) {
-                return Some(Name { x: x * step, y: y * step, points, lines: lines.clone() });
+                return Some(Name { x: x * step, y: y * step, points, lines: lines.clone(), ink: 0.0 });
             }
         }
     }
