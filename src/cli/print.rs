@@ -9,16 +9,19 @@ use super::event::Event;
 use super::mistyped::Refused;
 use super::plan::plan_json;
 use super::progress::bar;
-use super::{CliError, Console, Outcome, groups};
+use super::{CliError, Console, Outcome, groups, language};
 use crate::plan::settings::{Choice, Flip, Language, Units};
 use crate::plan::{Folder, Manifest, Printed, Settings};
 use crate::print::lesson::lesson;
 use crate::print::{
     AGAIN, Document, Kit, ON_REQUEST, Sources, again, known, names_of, part_of_kit, templates,
 };
-use crate::words::{Sentence, as_typed, whole};
+use crate::words::{Sentence, Words, as_typed, whole};
 
 use single::Help;
+
+/// Documents whose places are in the manifest: there is one of each.
+const CODED: [&str; 4] = ["squares", "pieces", "strips", "edge-cards"];
 
 /// What is typed after `everysquare print`.
 #[derive(Debug, clap::Args)]
@@ -35,6 +38,9 @@ pub struct Args {
     /// Only these spots.
     #[arg(long, value_name = "LABEL", value_delimiter = ',')]
     only: Option<Vec<String>>,
+    /// In this language too.
+    #[arg(long = "in", value_name = "LANGUAGE", value_parser = language::named)]
+    in_language: Option<Language>,
     /// What help squares have.
     #[arg(long = "with", value_name = "WHICH", value_parser = help_with)]
     help_with: Option<Help>,
@@ -66,6 +72,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         return Err(CliError::new(Sentence::new("error-print-only")));
     }
     let folder = Folder::at(&args.folder);
+    if let Some(language) = args.in_language {
+        return in_another_language(args, language, &folder, console);
+    }
     let event = Event::open(&folder, folder.settings()?, console.words())?;
     if !documents.is_empty() || on_request.is_empty() {
         match &args.only {
@@ -87,6 +96,31 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     if fills {
         fill::run(args, &folder, &event, console)?;
     }
+    Ok(Outcome::Right)
+}
+
+/// Prints some of the kit's documents in another language beside the kit; nothing else changes.
+fn in_another_language(
+    args: &Args,
+    language: Language,
+    folder: &Folder,
+    console: &mut Console,
+) -> Result<Outcome, CliError> {
+    let has_codes = |name: &String| CODED.contains(&name.as_str()) || ON_REQUEST.contains(&name.as_str());
+    if args.documents.is_empty() || args.documents.iter().any(has_codes) || args.only.is_some() {
+        return Err(CliError::new(Sentence::new("error-print-in")));
+    }
+    let mut settings = folder.settings()?;
+    settings.language = language;
+    let words = Words::of(language.word());
+    let event = Event::open(folder, settings, &words)?;
+    let kit = part_of_kit(&event.sources(&words), &args.documents, &|| ())?;
+    let named = kit.documents.into_iter().map(|document| {
+        let name = document.name.trim_end_matches(".pdf");
+        Document { name: format!("{name}-{}.pdf", language.word()), ..document }
+    });
+    let documents: Vec<Document> = named.collect();
+    write_beside(folder, &event.settings, &documents, console)?;
     Ok(Outcome::Right)
 }
 

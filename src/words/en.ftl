@@ -633,6 +633,7 @@ help-print-documents = Only these documents, such as squares or pieces (default:
 help-print-soft = With fill: in soft colors, to hang as they are (default: outlines to color)
 help-print-help-with = With helped: names (outlines with the names of colors), dots (dotted outlines) or lines (faint lines between the tick marks; default: names)
 help-print-only = Only these spots, such as D7,E4: their squares and pieces again or, with fill, helped or large, those
+help-print-in-language = These documents in another language too, beside the others: en, en-GB or es
 help-print-templates = Also save the program’s page designs and wording, so you can change copies of them
 
 print-made = Made { $folder }:
@@ -698,6 +699,7 @@ error-print-too-large = a { $what } { $side } mm wide doesn’t fit on { $paper 
 error-print-fill-no-check = there’s no check of this wall yet, so we don’t know what’s missing. Photograph the wall and type: everysquare check { $folder } PHOTO. Or name the spots: --only D7,E4
 error-print-only-label = this event has no spot “{ $read }”. Its spots are { $first } to { $last }
 error-print-soft = --soft goes with the document fill
+error-print-in = --in goes with documents to read, such as table-card, helpers or questions, without --only
 error-print-with = --with goes with the document helped
 error-print-needs-only = helped and large need --only and the spots, such as --only D7,E4
 error-print-only = --only goes with squares, pieces, strips, fill, helped and large
@@ -2293,7 +2295,7 @@ guide-pieces-3 = Out, and not back after 45 minutes: print that square and piece
 guide-pieces-3-strip = Out, and not back after 45 minutes: print that strip again and give it to someone else. If both come back, the check names the extra copy.
 guide-pieces-4 = Starting over is fine: print that square’s sheet again. On a plain square, copy the label into the same corner. The check can’t read it, so look for yourself.
 guide-pieces-4-strip = Starting over is fine: print that strip again. On a plain square, copy the label into the same corner. The check can’t read it, so look for yourself.
-guide-pieces-5 = The kit has one language. For another one, change language in event.toml, print that page, for example “everysquare print FOLDER table-card”, and change it back.
+guide-pieces-5 = The kit has one language. Visitors read another one? Print a page in it too: “everysquare print FOLDER table-card --in es”.
 
 guide-wrong = When things go wrong
 guide-wrong-what = What happens

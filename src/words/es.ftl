@@ -646,6 +646,7 @@ help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (p
 help-print-soft = Con fill: en colores suaves, para colgarlos así; si se omite, con contornos para colorear
 help-print-help-with = Con helped: names (contornos con los nombres de los colores), dots (contornos de puntos) o lines (líneas tenues entre las marcas; de fábrica: names)
 help-print-only = Solo estos lugares, como D7,E4: otra vez sus cuadros y piezas o, con fill, helped o large, esos
+help-print-in-language = Estos documentos también en otro idioma, junto a los demás: en, en-GB o es
 help-print-templates = Guardar también los diseños de página y los textos del programa, para cambiar copias de ellos
 
 print-made = Se creó { $folder }:
@@ -711,6 +712,7 @@ error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } ju
 error-print-fill-no-check = todavía no se ha revisado esta pared, así que no se sabe qué falta. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO. O indique los lugares: --only D7,E4
 error-print-only-label = este evento no tiene el lugar “{ $read }”. Sus lugares van de { $first } a { $last }
 error-print-soft = --soft va con el documento fill
+error-print-in = --in va con documentos para leer, como table-card, helpers o questions, sin --only
 error-print-with = --with va con el documento helped
 error-print-needs-only = helped y large necesitan --only y los lugares, por ejemplo --only D7,E4
 error-print-only = --only va con squares, pieces, strips, fill, helped y large
@@ -2306,7 +2308,7 @@ guide-pieces-3 = Un cuadro que no regresa en 45 minutos: imprima otra vez ese cu
 guide-pieces-3-strip = Una tira que no regresa en 45 minutos: imprima otra vez esa tira, y dela a otra persona. Si regresan las dos, la revisión nombra la copia de más.
 guide-pieces-4 = Empezar de nuevo está bien: imprima otra vez la hoja de ese cuadro. En un cuadro sin imprimir, copie la etiqueta en la misma esquina. La revisión no puede leerlo: véalo usted.
 guide-pieces-4-strip = Empezar de nuevo está bien: imprima otra vez esa tira. En un cuadro sin imprimir, copie la etiqueta en la misma esquina. La revisión no puede leerlo: véalo usted.
-guide-pieces-5 = El material tiene un solo idioma. Para otro, cambie language en event.toml, imprima esa página, por ejemplo “everysquare print CARPETA table-card”, y vuelva a cambiarlo.
+guide-pieces-5 = El material tiene un solo idioma. ¿Los visitantes leen otro? Imprima también una página en ese idioma: “everysquare print CARPETA table-card --in en”.
 
 guide-wrong = Cuando algo sale mal
 guide-wrong-what = Qué pasa

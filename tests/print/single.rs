@@ -48,3 +48,24 @@ fn squares_and_pieces_too_large_for_that_are_refused() {
     assert_eq!(everysquare(&["print", root, "large", "--only", "A1"]), 2);
     assert_eq!(everysquare(&["print", root, "helped", "--only", "A1"]), 0, "in parts");
 }
+
+#[test]
+fn pages_to_read_come_in_another_language_beside_the_kit() {
+    let place = tempfile::tempdir().unwrap();
+    let root = place.path().to_str().unwrap();
+    let own = settings(3, 2, 127.0, Paper::Letter, Flip::None);
+    std::fs::write(place.path().join("event.toml"), own.to_toml()).unwrap();
+    std::fs::write(place.path().join("picture.png"), picture().to_png().unwrap()).unwrap();
+    assert_eq!(everysquare(&["print", root]), 0);
+    let file = |name: &str| std::fs::read(place.path().join("print").join(name)).ok();
+    let (card, manifest) = (file("table-card.pdf"), file("manifest.json"));
+    assert_eq!(everysquare(&["print", root, "table-card", "helpers", "--in", "es"]), 0);
+    assert!(file("table-card-es.pdf").is_some_and(|other| Some(other) != card));
+    assert!(file("helpers-es.pdf").is_some());
+    assert_eq!((file("table-card.pdf"), file("manifest.json")), (card, manifest), "the kit is as it was");
+    let refused: [&[&str]; 4] = [&[], &["squares"], &["lesson"], &["table-card", "--only", "A1"]];
+    for words in refused {
+        assert_eq!(everysquare(&[&["print", root, "--in", "es"], words].concat()), 2, "{words:?}");
+    }
+    assert_eq!(everysquare(&["print", root, "table-card", "--in", "xx"]), 2);
+}
