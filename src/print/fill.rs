@@ -136,16 +136,7 @@ pub fn fill(sources: &Sources, few: &FewColours, cells: &[usize], look: Look) ->
         }
     }
     pages.extend(papers::codes(sources, &papers)?);
-    let count = pages.len();
-    let heading = Heading::new(sources, NAME, Some(count), Sides::One);
-    let numbered = pages.into_iter().enumerate().map(|(number, (layout, about, items))| {
-        let strip = heading.strip(&layout, number + 1, false);
-        Page { strip, about, back: false, items }
-    });
-    let pages = numbered.collect();
-    let shared = All { shared, drawings: pictures };
-    let document =
-        Sheets { name: NAME, shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)?;
+    let document = set(sources, NAME, pages, All { shared, drawings: pictures })?;
     let labels = |squares: &[&PrintedSquare]| squares.iter().map(|square| square.label.clone()).collect();
     let papers = papers.iter().map(|(pencil, squares)| (*pencil, labels(squares))).collect();
     Ok(Fill { document, drawn: drawn.len(), papers })
@@ -165,14 +156,18 @@ pub fn helped(
     let (side, blocked) = (sources.printed.grid.square_mm, [shared.quiet, shared.kept.white]);
     let drawings = cells.iter().map(|cell| drawing(sources, few, (*cell, side), look, &blocked)).collect();
     let pages = squares(sources, cells, false)?;
-    let heading = Heading::new(sources, HELPED, Some(pages.len()), Sides::One);
+    set(sources, HELPED, pages, All { shared, drawings })
+}
+
+/// Typesets pages that are laid out.
+fn set(sources: &Sources, name: &'static str, pages: Vec<Laid>, shared: All) -> Result<Document, PrintError> {
+    let heading = Heading::new(sources, name, Some(pages.len()), Sides::One);
     let numbered = pages.into_iter().enumerate().map(|(number, (layout, about, items))| {
         let strip = heading.strip(&layout, number + 1, false);
         Page { strip, about, back: false, items }
     });
     let pages = numbered.collect();
-    let shared = All { shared, drawings };
-    Sheets { name: HELPED, shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
+    Sheets { name, shared, pages, pictures: Vec::new(), two_sided: false }.document(sources)
 }
 
 /// The documents' names.

@@ -15,7 +15,7 @@ use super::layout::Layout;
 use super::marks::Box;
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::piece_back::level_word;
-use super::typeset::width_mm;
+use super::typeset::{width_mm, wrapped};
 use super::{Document, Large, PrintError, Sources};
 use crate::frame::{float, floor_index};
 use crate::picture::order::Band;
@@ -134,7 +134,7 @@ fn fitting(sources: &Sources, bands: &[(&str, Vec<&str>)]) -> (Vec<String>, f64)
         |points: f64| floor_index((HEIGHT_MM - EDGE_MM - LIST_FROM_MM) / (points * LINE_MM_A_POINT));
     for points in LIST_POINTS {
         let of_band =
-            |band: &Vec<String>| wrapped(&band.iter().map(String::as_str).collect::<Vec<_>>(), points);
+            |band: &Vec<String>| in_lines(&band.iter().map(String::as_str).collect::<Vec<_>>(), points);
         let lines: Vec<String> = bands.iter().flat_map(of_band).collect();
         if lines.len() <= most_lines(points) {
             return (lines, points);
@@ -146,7 +146,7 @@ fn fitting(sources: &Sources, bands: &[(&str, Vec<&str>)]) -> (Vec<String>, f64)
     loop {
         let more = sources.words.say("print-level-more", &[("count", (labels.len() - shown).into())]);
         let some: Vec<&str> = labels.iter().take(shown).copied().chain([more.as_str()]).collect();
-        let lines = wrapped(&some, points);
+        let lines = in_lines(&some, points);
         if lines.len() <= most || shown == 0 {
             return (lines, points);
         }
@@ -157,14 +157,7 @@ fn fitting(sources: &Sources, bands: &[(&str, Vec<&str>)]) -> (Vec<String>, f64)
 }
 
 /// Names in lines of the label's width.
-fn wrapped(names: &[&str], points: f64) -> Vec<String> {
+fn in_lines(names: &[&str], points: f64) -> Vec<String> {
     let room = WIDTH_MM - 2.0 * EDGE_MM;
-    let mut lines: Vec<String> = Vec::new();
-    for name in names {
-        match lines.last_mut().filter(|line| width_mm(&format!("{line}   {name}"), points, false) <= room) {
-            Some(line) => *line = format!("{line}   {name}"),
-            None => lines.push((*name).to_owned()),
-        }
-    }
-    lines
+    wrapped(names.iter().copied(), "   ", |line| width_mm(line, points, false) <= room)
 }

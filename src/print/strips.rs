@@ -30,7 +30,7 @@ use super::{Document, Large, PrintError, Sources};
 use crate::frame::float;
 use crate::picture::PictureFacts;
 use crate::picture::order::Band;
-use crate::plan::settings::{Corner, PrintSettings};
+use crate::plan::settings::{Choice, Corner, Flip, PrintSettings};
 use crate::plan::{Grid, Level, Printed, PrintedSquare};
 
 /// The document's name.
@@ -71,7 +71,7 @@ pub(super) fn places(
         what: Large::Strip,
         side_mm: side,
         largest_mm: largest_beside_mm(settings.paper, least),
-        paper: crate::plan::settings::Choice::word(settings.paper),
+        paper: settings.paper.word(),
     };
     if piece_mm + 2.0 * BORDER_MM > side {
         return Err(PrintError::too_large(Large::Piece, piece_mm, BORDER_MM, settings.paper));
@@ -130,7 +130,7 @@ pub(super) fn fronts(sources: &Sources) -> Result<Vec<Front>, PrintError> {
     let places = places(&sources.settings.print, sources.printed, sources.settings.code.corner)?;
     let order = order(sources.facts, sources.printed);
     let piece = places.piece();
-    let spots = places.layout.fronts(crate::plan::settings::Flip::None, order.len());
+    let spots = places.layout.fronts(Flip::None, order.len());
     let mut fronts: Vec<(usize, Front)> = order
         .into_iter()
         .zip(spots)

@@ -17,7 +17,7 @@ use serde::Serialize;
 use super::Sources;
 use super::marks::{Box, Line};
 use super::short::{MainWord, short_names};
-use super::typeset::width_mm;
+use super::typeset::{width_mm, wrapped};
 use crate::frame::{float, floor_index};
 use crate::picture::PieceFacts;
 use crate::plan::cell::column_letters;
@@ -154,7 +154,9 @@ impl<'a> Stubs<'a> {
             ("column", column_letters(square.cell.column).into()),
             ("row", grid.row_number(square.cell.row).to_string().into()),
         ];
-        let lines = wrapped(&self.sources.words.say("strips-slip", &said), self.inside);
+        let slip = self.sources.words.say("strips-slip", &said);
+        let fits = |line: &str| width_mm(line, WORDS_POINTS, false) <= self.inside;
+        let lines = wrapped(slip.split_whitespace(), " ", fits);
         let high = float(lines.len()) * WORDS_LINE_MM;
         if self.below[0] + 2.0 * LINE_MM + high > self.below[1] {
             return Vec::new();
@@ -201,19 +203,4 @@ impl<'a> Stubs<'a> {
 /// Width of a column of pencils.
 fn column_mm(inside: f64, columns: usize) -> f64 {
     (inside - float(columns - 1) * GAP_MM) / float(columns)
-}
-
-/// A sentence in lines of a width.
-fn wrapped(sentence: &str, width: f64) -> Vec<String> {
-    let mut lines: Vec<String> = Vec::new();
-    for word in sentence.split_whitespace() {
-        match lines
-            .last_mut()
-            .filter(|line| width_mm(&format!("{line} {word}"), WORDS_POINTS, false) <= width)
-        {
-            Some(line) => *line = format!("{line} {word}"),
-            None => lines.push(word.to_owned()),
-        }
-    }
-    lines
 }

@@ -42,6 +42,22 @@ pub(super) fn imported() -> impl Iterator<Item = &'static str> {
 static FONTS: LazyLock<Vec<Font>> =
     LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
 
+/// Parts of a text in lines that fit, with `between` between two on a line.
+pub(super) fn wrapped<'a>(
+    parts: impl Iterator<Item = &'a str>,
+    between: &str,
+    fits: impl Fn(&str) -> bool,
+) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
+    for part in parts {
+        match lines.last_mut().filter(|line| fits(&format!("{line}{between}{part}"))) {
+            Some(line) => *line = format!("{line}{between}{part}"),
+            None => lines.push(part.to_owned()),
+        }
+    }
+    lines
+}
+
 /// How wide a line of words is at a size in points, in mm. A letter that the typeface lacks counts as a wide one.
 pub(super) fn width_mm(words: &str, points: f64, bold: bool) -> f64 {
     let face = if bold { FACES.last() } else { FACES.first() };
