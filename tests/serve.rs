@@ -428,3 +428,31 @@ fn practice_is_shown_and_never_counts_as_the_event() {
     let server = Running::start(&folder, Some(""), false);
     assert!((1..=8).contains(&count(&server, "right")), "the event goes on from its own last check");
 }
+
+#[test]
+fn a_border_in_reserve_is_handed_out_and_never_asked_for() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let toml = folder.join("event.toml");
+    let text = std::fs::read_to_string(&toml).unwrap();
+    std::fs::write(&toml, text.replace("[wall]\n", "[wall]\nborder = true\n")).unwrap();
+    let whole = photo(&folder, "3", &["--missing", "1"]);
+    let server = Running::start(&folder, Some("2027-01-15_00.00.00"), false);
+    let wall = server.send(&whole, "").json();
+    let reserve = states(&wall).iter().filter(|state| state.contains("reserve")).count();
+    assert_eq!(reserve, 5 * 4 - 3 * 2);
+    let groups = wall["missing"].as_array().unwrap();
+    let pieces = |name: &str| {
+        let own = groups.iter().find(|group| group["level"] == name);
+        own.map_or(0, |group| group["pieces"].as_array().unwrap().len())
+    };
+    assert_eq!(pieces("border in reserve"), 14, "{groups:?}");
+    let say = wall["missing_say"].as_str().unwrap();
+    assert!(say.starts_with("1 square"), "{say}");
+    let room = server.get(&format!("/{}/wall.json", server.room)).json();
+    assert_eq!(room["reserve"].as_array().unwrap().len(), 14);
+    assert_eq!((room["count"].as_u64(), room["complete"].as_bool()), (Some(5), Some(false)));
+    drop(server);
+    let again = Running::start(&folder, Some("2027-01-15_00.00.00"), false);
+    assert_eq!(states(&again.wall()), states(&wall));
+}
