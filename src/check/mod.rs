@@ -99,8 +99,10 @@ impl Check {
         if *made || summary.unseen > 0 || lead.is_some() {
             return None;
         }
-        // what hangs of a border is no part of the picture
-        let beside = border.map_or(0, |border| border.up) + white.len();
+        // what hangs of a border is no part of the picture, whether it is white or not
+        let grid = &self.judgement.grid;
+        let of_picture = |label: &&String| grid.cell(label).is_some_and(|cell| !grid.in_border(cell));
+        let beside = border.map_or(0, |border| border.up) + white.iter().filter(of_picture).count();
         let up = summary.right + summary.wrong + summary.turned + summary.unread;
         outlook.told(stamp, up.saturating_sub(beside), words)
     }

@@ -105,8 +105,7 @@ struct Deal {
     swaps: Vec<usize>,
     cycles: Vec<usize>,
     turns: Vec<usize>,
-    conditions: [(Condition, Vec<usize>); 3],
-    stubs: Vec<usize>,
+    conditions: [(Condition, Vec<usize>); 4],
     misdrawn: Vec<usize>,
     drawn_turned: Vec<usize>,
     undrawn: Vec<usize>,
@@ -126,11 +125,11 @@ impl Deal {
                 (Condition::Scribbled, take(faults.scribbled)),
                 (Condition::Covered, take(faults.covered)),
                 (Condition::Torn, take(faults.torn)),
+                (Condition::Stub, take(faults.stubs)),
             ],
             misdrawn: take(faults.misdrawn),
             drawn_turned: take(faults.drawn_turned),
             undrawn: take(faults.undrawn),
-            stubs: take(faults.stubs),
         }
     }
 
@@ -190,8 +189,7 @@ fn conditions(hung: &mut [Option<Hung>], deal: &Deal, rng: &mut ChaCha8Rng) {
             square.turn = Turn::from_quarters(rng.random_range(1..4));
         }
     }
-    let stubs = (Condition::Stub, deal.stubs.clone());
-    for (condition, cells) in deal.conditions.iter().chain([&stubs]) {
+    for (condition, cells) in &deal.conditions {
         for i in cells {
             if let Some(square) = &mut hung[*i] {
                 square.condition = *condition;
