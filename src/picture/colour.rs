@@ -135,6 +135,23 @@ pub fn ciede2000_of_lab(one: [f64; 3], other: [f64; 3]) -> f64 {
     lab(one).difference(lab(other))
 }
 
+/// Relative luminance of a colour, 0 … 1 (WCAG 2.2; IEC 61966-2-1).
+#[must_use]
+pub fn luminance(srgb: [u8; 3]) -> f64 {
+    let [r, g, b] = srgb.map(|channel| {
+        let value = f64::from(channel) / 255.0;
+        if value <= 0.04045 { value / 12.92 } else { ((value + 0.055) / 1.055).powf(2.4) }
+    });
+    0.2126 * r + 0.7152 * g + 0.0722 * b
+}
+
+/// Contrast ratio of two colours, 1 … 21 (WCAG 2.2).
+#[must_use]
+pub fn contrast(one: [u8; 3], other: [u8; 3]) -> f64 {
+    let (one, other) = (luminance(one), luminance(other));
+    (one.max(other) + 0.05) / (one.min(other) + 0.05)
+}
+
 /// Grey of a colour's lightness, as a pixel.
 #[must_use]
 pub fn grey_of(srgb: [u8; 3]) -> [u8; 3] {

@@ -14,7 +14,7 @@ use crate::plan::{Manifest, PrintedSquare};
 /// [`PrintError::TooLarge`] where squares or pieces do not fit the paper.
 pub(super) fn of(sources: &Sources) -> Result<Manifest, PrintError> {
     let printed = sources.printed;
-    let (square_places, piece_places) = fronts(sources)?;
+    let (square_places, piece_places, turned) = fronts(sources)?;
     let squares = printed.squares.iter().zip(square_places).map(square).collect();
     let pieces = printed.squares.iter().zip(piece_places).map(piece).collect();
     let grid = &printed.grid;
@@ -35,31 +35,24 @@ pub(super) fn of(sources: &Sources) -> Result<Manifest, PrintError> {
         squares,
         pieces,
         cards: edge_cards::printable(printed).map(ManifestCard::from).collect(),
-        turned: is_turned(sources)?,
+        turned,
     })
 }
 
 /// The page, from 0, and the place of something printed.
 type Front = (usize, Area);
 
-/// Where squares and pieces with their borders lie.
-fn fronts(sources: &Sources) -> Result<(Vec<Front>, Vec<Front>), PrintError> {
+/// Where squares and pieces with their borders lie, and whether they lie turned.
+fn fronts(sources: &Sources) -> Result<(Vec<Front>, Vec<Front>, bool), PrintError> {
     let Sources { settings, printed, .. } = *sources;
     if settings.print.join == Join::Beside {
-        let fronts = strips::fronts(sources)?.into_iter();
-        return Ok(fronts.map(|(page, [square, piece])| ((page, square), (page, piece))).unzip());
+        let places = strips::places(&settings.print, printed, settings.code.corner)?;
+        let fronts = strips::fronts(sources, &places).into_iter();
+        let (squares, pieces) = fronts.map(|(page, [square, piece])| ((page, square), (page, piece))).unzip();
+        return Ok((squares, pieces, places.turned));
     }
     let pieces = pieces::places(&settings.print, printed)?.fronts(printed.squares.len());
-    Ok((squares::fronts(&settings.print, printed)?, pieces))
-}
-
-/// Whether strips lie turned on their pages.
-fn is_turned(sources: &Sources) -> Result<bool, PrintError> {
-    let Sources { settings, printed, .. } = *sources;
-    match settings.print.join {
-        Join::Apart => Ok(false),
-        Join::Beside => Ok(strips::places(&settings.print, printed, settings.code.corner)?.turned),
-    }
+    Ok((squares::fronts(&settings.print, printed)?, pieces, false))
 }
 
 fn square((square, (page, area)): (&PrintedSquare, (usize, Area))) -> ManifestSquare {

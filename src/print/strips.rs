@@ -103,6 +103,11 @@ impl Places {
         if self.left { 0.0 } else { self.side_mm }
     }
 
+    /// Where an upright strip is folded, from its left.
+    fn fold_x(&self) -> f64 {
+        self.stub_x().max(self.square_x())
+    }
+
     /// The piece with its border, within its stub: in the middle, level with the square's middle.
     fn piece(&self) -> Box {
         let side = self.piece_mm + 2.0 * BORDER_MM;
@@ -123,11 +128,7 @@ impl Places {
 pub(super) type Front = (usize, [Area; 2]);
 
 /// Where the square and the piece of every strip lie, in the order of the printed squares.
-///
-/// # Errors
-/// As [`places`].
-pub(super) fn fronts(sources: &Sources) -> Result<Vec<Front>, PrintError> {
-    let places = places(&sources.settings.print, sources.printed, sources.settings.code.corner)?;
+pub(super) fn fronts(sources: &Sources, places: &Places) -> Vec<Front> {
     let order = order(sources.facts, sources.printed);
     let piece = places.piece();
     let spots = places.layout.fronts(Flip::None, order.len());
@@ -141,7 +142,7 @@ pub(super) fn fronts(sources: &Sources) -> Result<Vec<Front>, PrintError> {
         })
         .collect();
     fronts.sort_by_key(|(number, _)| *number);
-    Ok(fronts.into_iter().map(|(_, front)| front).collect())
+    fronts.into_iter().map(|(_, front)| front).collect()
 }
 
 /// The printed squares by their place in the list, as they are handed out: level by level, the border in reserve last.
@@ -230,7 +231,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 
 fn shared(places: &Places, printed: &Printed, quiet: Box, fold_words: String) -> Shared {
     let side = places.side_mm;
-    let fold_x = places.square_x() + if places.left { 0.0 } else { side };
+    let fold_x = places.fold_x();
     Shared {
         side,
         square_x: places.square_x(),
@@ -251,7 +252,7 @@ fn shared(places: &Places, printed: &Printed, quiet: Box, fold_words: String) ->
 
 /// The line of each strip on a page that is folded.
 pub(super) fn fold(places: &Places, spot: &Area) -> Line {
-    let at = places.stub_x().max(places.square_x());
+    let at = places.fold_x();
     let (corner, side) = (spot.top_left, places.side_mm);
     if places.turned {
         return Line { x1: corner.x, y1: corner.y + at, x2: corner.x + side, y2: corner.y + at };

@@ -3,7 +3,8 @@
 //! The pencil nearest to a warm orange and full of colour lends its hue; how light it is follows from what stands on it: letters have a
 //! contrast of 4.5 at least (WCAG 2.2, 1.4.3), by day and by night. Relative luminance and contrast as in WCAG 2.2.
 
-use crate::plan::settings::Pencil;
+use crate::picture::colour::{contrast, luminance};
+use crate::plan::settings::{Pencil, hex};
 
 /// Hue in degrees to which the warmest pencil is nearest: orange.
 const WARM: f64 = 30.0;
@@ -87,23 +88,6 @@ fn rgb(hue: f64, saturation: f64, lightness: f64) -> [u8; 3] {
         let value = lightness - reach * (at - 3.0).min(9.0 - at).clamp(-1.0, 1.0);
         u8::try_from(crate::frame::round_index(value * 255.0)).unwrap_or(u8::MAX)
     })
-}
-
-fn luminance(srgb: [u8; 3]) -> f64 {
-    let [r, g, b] = srgb.map(|channel| {
-        let value = f64::from(channel) / 255.0;
-        if value <= 0.04045 { value / 12.92 } else { ((value + 0.055) / 1.055).powf(2.4) }
-    });
-    0.2126 * r + 0.7152 * g + 0.0722 * b
-}
-
-fn contrast(one: [u8; 3], other: [u8; 3]) -> f64 {
-    let (one, other) = (luminance(one), luminance(other));
-    (one.max(other) + 0.05) / (one.min(other) + 0.05)
-}
-
-fn hex([red, green, blue]: [u8; 3]) -> String {
-    format!("#{red:02x}{green:02x}{blue:02x}")
 }
 
 #[cfg(test)]

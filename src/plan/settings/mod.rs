@@ -138,9 +138,14 @@ impl Pencil {
     /// Its colour as CSS writes it, such as `#2f6b3a`.
     #[must_use]
     pub fn hex(&self) -> String {
-        let [red, green, blue] = self.srgb;
-        format!("#{red:02x}{green:02x}{blue:02x}")
+        hex(self.srgb)
     }
+}
+
+/// A colour as CSS writes it, such as `#2f6b3a`.
+#[must_use]
+pub fn hex([red, green, blue]: [u8; 3]) -> String {
+    format!("#{red:02x}{green:02x}{blue:02x}")
 }
 
 /// `[code]`.

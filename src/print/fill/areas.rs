@@ -6,10 +6,12 @@
 use serde::Serialize;
 
 use super::Look;
-use crate::frame::{PicturePx, Point, ceil_index, float, floor_index};
+use crate::frame::{PicturePx, Point, ceil_index, float, floor_index, round_byte};
+use crate::picture::colour::contrast;
 use crate::picture::outlines::{Curve, Step};
 use crate::picture::{Crop, FewColours, Outlines};
 use crate::plan::cell::column_letters;
+use crate::plan::settings::hex;
 use crate::print::Sources;
 use crate::print::marks::{Box, Line};
 use crate::print::typeset::width_mm;
@@ -112,7 +114,7 @@ pub(in crate::print) fn drawing(
         }
         Look::Lettered => {
             let names = samples().lettered(few, blocked);
-            Drawing { areas: coloured(full), lines: lines(), names, ink: DARK_INK, ..Drawing::default() }
+            Drawing { areas: coloured(hex), lines: lines(), names, ink: DARK_INK, ..Drawing::default() }
         }
     }
 }
@@ -146,30 +148,12 @@ fn path(curve: &Curve, place: impl Fn(Point<PicturePx>) -> [f64; 2]) -> Path {
 
 /// A colour mixed with white.
 fn soft(srgb: [u8; 3]) -> String {
-    let [red, green, blue] =
-        srgb.map(|part| crate::frame::round_byte(255.0 - (255.0 - f64::from(part)) * SOFT));
-    format!("#{red:02x}{green:02x}{blue:02x}")
+    hex(srgb.map(|part| round_byte(255.0 - (255.0 - f64::from(part)) * SOFT)))
 }
 
-/// A colour as it is.
-fn full([red, green, blue]: [u8; 3]) -> String {
-    format!("#{red:02x}{green:02x}{blue:02x}")
-}
-
-/// Relative luminance of a colour (WCAG 2.2, IEC 61966-2-1).
-fn luminance(srgb: [u8; 3]) -> f64 {
-    let linear = srgb.map(|level| {
-        let level = f64::from(level) / 255.0;
-        if level <= 0.04045 { level / 12.92 } else { ((level + 0.055) / 1.055).powf(2.4) }
-    });
-    0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
-}
-
-/// Black or white, 0 or 1: whichever has more contrast to a colour (WCAG 2.2, contrast ratio).
+/// Black or white, 0 or 1: whichever has more contrast to a colour.
 fn readable_on(srgb: [u8; 3]) -> f64 {
-    let own = luminance(srgb);
-    let (white, black) = (1.05 / (own + 0.05), (own + 0.05) / 0.05);
-    if white > black { 1.0 } else { 0.0 }
+    if contrast([255; 3], srgb) > contrast([0; 3], srgb) { 1.0 } else { 0.0 }
 }
 
 /// A piece in samples: which area each belongs to.
