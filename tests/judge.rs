@@ -547,6 +547,30 @@ fn a_cell_that_the_reading_leaves_out_is_unseen() {
 }
 
 #[test]
+fn a_square_on_spare_paper_is_looked_at_and_neither_missing_nor_guessed() {
+    let grid = grid(2, 2);
+    let wall: [Hung; 4] = std::array::from_fn(|n| Hung::Square(n, 0));
+    let [b2, c] = [cell_at(&grid, 1), cell_at(&grid, 2)];
+    let shown = [Shown::Clearly, Shown::Unreadable, Shown::Clearly, Shown::Clearly];
+    let reading = reading(&grid, &wall, &shown);
+    let seen = judge(&reading, &grid).with_spares(&[b2, c]);
+    assert_eq!(
+        (seen.spare.clone(), seen.missing.clone()),
+        (vec![b2], Vec::new()),
+        "{c:?} was read: it is no spare"
+    );
+    assert_eq!((fixes(&seen), seen.outcome()), (Vec::new(), Outcome::CannotTell));
+    assert_eq!(advise(&reading, &seen), [Advice::OnSpare { cells: vec![b2] }]);
+    let bare = [wall[0], Hung::Nothing, wall[2], wall[3]];
+    let gone = judged(&grid, &bare).with_spares(&[b2]);
+    assert_eq!(
+        (gone.spare, gone.missing),
+        (Vec::new(), vec![b2]),
+        "it does not hang: it is missing like any other"
+    );
+}
+
+#[test]
 fn what_comes_out_of_an_unread_cell_is_hung_upright() {
     // found by `what_can_be_done_blindly_costs_nothing`: A1's square hung turned in the unread C1, C1's in A1; after the swap
     // a turn was left over, which the swap could have done on the way

@@ -45,13 +45,15 @@ pub struct Check {
     pub report: Report,
 }
 
-/// What the photos show besides codes.
+/// What the photos show besides codes, and what is known besides.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Noticed {
     /// Whether somebody seems to stand before the wall.
     pub someone: bool,
     /// Cells whose squares nobody has drawn on.
     pub white: Vec<Cell>,
+    /// Squares that were drawn on spare paper, by the cell where they belong; no photo shows that.
+    pub spare: Vec<Cell>,
 }
 
 impl Noticed {
@@ -64,7 +66,14 @@ impl Noticed {
         Self {
             someone: covers.iter().any(Cover::someone),
             white: reading.cells.iter().filter(is_white).map(|seen| seen.cell).collect(),
+            spare: Vec::new(),
         }
+    }
+
+    /// The same with the squares that are known to be drawn on spare paper.
+    #[must_use]
+    pub fn with_spares(self, spare: Vec<Cell>) -> Self {
+        Self { spare, ..self }
     }
 
     /// Whether to ask for a photo without whoever stands there. Squares of another part of the wall look like somebody before this one.
@@ -118,7 +127,7 @@ impl Check {
         occasion: &Occasion,
         words: &Words,
     ) -> Self {
-        let judgement = judge(&reading, &printed.grid);
+        let judgement = judge(&reading, &printed.grid).with_spares(&noticed.spare);
         let (mut fixes, mut advice) = (fixes(&judgement), advise(&reading, &judgement));
         if advice.iter().any(Advice::is_lead) {
             // another photo tells more than a hundred spots to look at

@@ -56,7 +56,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let Seen { paths, only, taken, made, readings, covers, refused } = seen;
     let occasion = Occasion { taken, made, files };
     let reading = read::several(readings);
-    let noticed = Noticed::of(&covers, &reading);
+    let noticed = Noticed::of(&covers, &reading).with_spares(folder.spares(&printed.grid));
     let mut check = Check::new(reading, &noticed, &printed, &occasion, console.words());
     let drawn = pictures(&check, &paths, (only, &covers), console.words(), &|| bar.inc(1));
     bar.finish_and_clear();

@@ -8,6 +8,7 @@ use super::check::CHECK_NAME;
 use super::event::Event;
 use super::mistyped::{Refused, within};
 use super::photos::{Covering, Seen, each, look};
+use super::receive::kept;
 use super::{CliError, Console, Outcome, progress};
 use crate::check::Noticed;
 use crate::display::assemble::Missing;
@@ -20,7 +21,7 @@ use crate::gallery::{
 use crate::judge::{Advice, Judgement, Summary, advise, judge};
 use crate::photo::Photo;
 use crate::plan::settings::{Choice, Units};
-use crate::plan::{Cell, Folder, Printed};
+use crate::plan::{Cell, Folder, Grid, Printed};
 use crate::print::comparison::{Comparison, Pair, PastCheck, Poster, Print, comparison, known};
 use crate::read::{self, WallReading};
 use crate::report::sentences::Sentences;
@@ -147,8 +148,9 @@ impl Work<'_> {
         let reading = read::several(std::mem::take(&mut seen.readings));
         let judgement = judge(&reading, &self.printed.grid);
         let noticed = Noticed::of(&seen.covers, &reading);
-        let notes = self.notes(&noticed, (&reading, &judgement), console.words());
+        let mut notes = self.notes(&noticed, (&reading, &judgement), console.words());
         let shown = self.show(&reading, &mut seen, step)?;
+        notes.extend(from_home(&shown, &self.printed.grid, console.words()));
         step();
         let compared = Compared::of(&shown, &reading, self.event.few(), self.printed);
         let summary = judgement.summary;
@@ -195,7 +197,9 @@ impl Work<'_> {
         step: &(dyn Fn() + Sync),
     ) -> Result<Shown, CliError> {
         let Args { view, codes, missing, .. } = *self.args;
-        let mut showing = Showing::new(reading, self.printed, Manner { view, codes, missing })?;
+        let from_home = kept(self.folder, &self.printed.grid)?;
+        let mut showing =
+            Showing::new(reading, self.printed, Manner { view, codes, missing })?.with_from_home(from_home);
         let (mut index, covers) = (0, std::mem::take(&mut seen.covers));
         each(&seen.paths, seen.only.take().map(Ok), |_, photo: Result<Photo, CliError>| {
             if let Some(cover) = covers.get(index) {
@@ -221,6 +225,12 @@ impl Work<'_> {
         });
         asked.collect()
     }
+}
+
+/// Which squares were drawn at home and stand in their places.
+fn from_home(shown: &Shown, grid: &Grid, words: &Words) -> Option<String> {
+    let labels: Vec<String> = shown.from_home.iter().map(|cell| grid.label(*cell)).collect();
+    (!labels.is_empty()).then(|| words.say("display-from-home", &[("labels", labels.join(", ").into())]))
 }
 
 /// The wall filling up over the evening; `None` where it was seen only once.

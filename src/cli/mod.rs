@@ -26,9 +26,11 @@ mod photos;
 mod plan;
 mod print;
 mod progress;
+mod receive;
 mod rehearse;
 pub mod sample;
 mod serve;
+mod test_page;
 mod tour;
 
 use std::ffi::OsString;
@@ -88,9 +90,12 @@ enum Command {
     New(new::Args),
     Plan(plan::Args),
     Print(print::Args),
+    #[command(name = "test-page")]
+    TestPage(test_page::Args),
     Groups(groups::Args),
     Rehearse(rehearse::Args),
     Check(check::Args),
+    Receive(receive::Args),
     Display(display::Args),
     Serve(serve::Args),
 }
@@ -102,6 +107,8 @@ impl Command {
             Self::Tour(_) | Self::New(_) => None,
             Self::Plan(args) => Some(&args.folder),
             Self::Print(args) => Some(&args.folder),
+            Self::TestPage(args) => Some(&args.folder),
+            Self::Receive(args) => Some(&args.folder),
             Self::Groups(args) => Some(&args.folder),
             Self::Rehearse(args) => Some(&args.folder),
             Self::Check(args) => Some(&args.folder),
@@ -117,6 +124,8 @@ impl Command {
         }
         let sentence = match self {
             Self::Check(_) => Sentence::new("error-folder-first").with("command", "check"),
+            Self::TestPage(_) => Sentence::new("error-folder-first").with("command", "test-page"),
+            Self::Receive(_) => Sentence::new("error-folder-first").with("command", "receive"),
             Self::Display(_) => Sentence::new("error-folder-first").with("command", "display"),
             _ => Sentence::new("error-folder-file"),
         };
@@ -133,6 +142,8 @@ impl Command {
             Self::New(args) => new::run(args, console),
             Self::Plan(args) => plan::run(args, console),
             Self::Print(args) => print::run(args, console),
+            Self::TestPage(args) => test_page::run(args, console),
+            Self::Receive(args) => receive::run(args, console),
             Self::Groups(args) => groups::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
             Self::Check(args) => check::run(args, console),

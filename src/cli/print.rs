@@ -67,7 +67,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         return Err(CliError::new(Sentence::new("error-print-soft")));
     }
     let others = documents.iter().filter(|name| !AGAIN.contains(&name.as_str())).chain(&on_request);
-    let single = |name: &&String| ["fill", "helped", "large", "spare"].contains(&name.as_str());
+    let single = |name: &&String| {
+        single::OF_SPOTS.contains(&name.as_str()) || ["fill", "from-home", "spare"].contains(&name.as_str())
+    };
     if args.only.is_some() && others.into_iter().any(|name| !single(&name)) {
         return Err(CliError::new(Sentence::new("error-print-only")));
     }
@@ -141,7 +143,7 @@ fn print_again(
 }
 
 /// Refuses where squares printed now would have other codes, or codes in another place, than those of the kit.
-fn same_squares(folder: &Folder, settings: &Settings) -> Result<(), CliError> {
+pub(super) fn same_squares(folder: &Folder, settings: &Settings) -> Result<(), CliError> {
     let printed = folder.manifest()?.printed(settings.grid.rows_from)?;
     let now = settings.printed()?;
     let of = |all: &Printed| (all.squares.clone(), all.module_mm, all.code_top_left);
@@ -282,13 +284,7 @@ fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Consol
     }
     let manifest = console.words().say("print-made-manifest", &[]);
     console.line(&format!("  {manifest}"));
-    let two_sided: Vec<&str> = kit
-        .documents
-        .iter()
-        .filter(|document| document.two_sided)
-        .map(|document| document.name.as_str())
-        .collect();
-    choose_paper(settings, &two_sided, console);
+    choose_paper(settings, &kit.documents, console);
 }
 
 /// Writes documents beside the kit, and says so.
@@ -303,7 +299,7 @@ pub(super) fn write_beside(
     }
     console.say("print-made", &[("folder", folder.print().display().to_string().into())]);
     documents.iter().for_each(|document| say_document(document, console));
-    choose_paper(settings, &[], console);
+    choose_paper(settings, documents, console);
     Ok(())
 }
 
@@ -319,8 +315,10 @@ fn say_document(document: &Document, console: &mut Console) {
     console.line(&format!("  {line}"));
 }
 
-/// Says what to choose in the printer's dialogue for documents of which some are two-sided.
-fn choose_paper(settings: &Settings, two_sided: &[&str], console: &mut Console) {
+/// Says what to choose in the printer's dialogue for documents of which some may be two-sided.
+fn choose_paper(settings: &Settings, documents: &[Document], console: &mut Console) {
+    let two_sided = documents.iter().filter(|document| document.two_sided);
+    let two_sided: Vec<&str> = two_sided.map(|document| document.name.as_str()).collect();
     let choose = match (two_sided.is_empty(), settings.print.flip) {
         (false, Flip::LongEdge) => "print-choose-long-edge",
         (false, Flip::ShortEdge) => "print-choose-short-edge",

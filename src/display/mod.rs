@@ -5,6 +5,7 @@
 //!   Photo, Judgement ─▶ marked ─▶ marked.jpg      the photo, blank outside the wall and its cards, faults outlined and named
 //!   Photo, PhotoReading ─▶ cover ─▶ Covered       the photo without whoever stands before the wall: the first two are drawn from it
 //!   drawings, FewColours ─▶ likeness              whether each drawing is its paper's piece
+//!   Photo of a sheet ─▶ flat                      a square that was drawn elsewhere, straight and in even light
 //!   wall, original ─▶ overlap                     the original's edges over the wall
 //!   FewColours, Grid ─▶ preview ─▶ picture-preview.png   before the evening: the picture with its grid, labels and pencils
 //!   Moment … ─▶ filling ─▶ filling.gif            the evening: the wall filling up, a second a check
@@ -18,6 +19,7 @@ pub mod cover;
 pub mod drawing;
 pub mod fill;
 mod filling;
+pub mod flat;
 mod ghost;
 pub mod hung;
 mod jpeg;
@@ -26,6 +28,7 @@ pub mod likeness;
 pub mod marked;
 pub mod measure;
 pub mod overlap;
+pub mod patches;
 mod preview;
 pub mod retape;
 mod sample;

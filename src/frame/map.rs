@@ -2,7 +2,7 @@
 
 use std::marker::PhantomData;
 
-use nalgebra::{Matrix2, Matrix3, SMatrix, SVector, Vector3};
+use nalgebra::{DMatrix, Matrix2, Matrix3, SMatrix, SVector, Vector3};
 
 use super::{Frame, Point, Vector};
 
@@ -92,6 +92,42 @@ impl<A: Frame, B: Frame> Map<A, B> {
         Self::from_matrix(back * between * away)
     }
 
+    /// Map that fits four correspondences or more best: least squares of the algebraic error in coordinates about the means of both sides,
+    /// in units of their spread (the normalised direct linear transformation; Hartley 1997). `None` where there are fewer than four, or
+    /// they lie on a line.
+    #[must_use]
+    pub fn fitted(pairs: &[(Point<A>, Point<B>)]) -> Option<Self> {
+        if pairs.len() < 4 {
+            return None;
+        }
+        let from = normal(pairs.iter().map(|(a, _)| [a.x, a.y]))?;
+        let to = normal(pairs.iter().map(|(_, b)| [b.x, b.y]))?;
+        let mut rows = DMatrix::<f64>::zeros(2 * pairs.len(), 9);
+        for (i, (a, b)) in pairs.iter().enumerate() {
+            let (a, b) = (from * Vector3::new(a.x, a.y, 1.0), to * Vector3::new(b.x, b.y, 1.0));
+            let along_x = [a.x, a.y, 1.0, 0.0, 0.0, 0.0, -a.x * b.x, -a.y * b.x, -b.x];
+            let along_y = [0.0, 0.0, 0.0, a.x, a.y, 1.0, -a.x * b.y, -a.y * b.y, -b.y];
+            for j in 0..9 {
+                rows[(2 * i, j)] = along_x[j];
+                rows[(2 * i + 1, j)] = along_y[j];
+            }
+        }
+        let own = (rows.transpose() * rows).symmetric_eigen();
+        let mut by_value: Vec<usize> = (0..9).collect();
+        by_value.sort_by(|a, b| own.eigenvalues[*a].total_cmp(&own.eigenvalues[*b]));
+        let [least, next, ..] = by_value.as_slice() else { return None };
+        if own.eigenvalues[*next] < 1e-12 {
+            return None; // more than one map fits
+        }
+        let h = own.eigenvectors.column(*least);
+        let between = Matrix3::new(h[0], h[1], h[2], h[3], h[4], h[5], h[6], h[7], h[8]);
+        let matrix = to.try_inverse()? * between * from;
+        // what was seen lies in front
+        let (first, _) = pairs.first()?;
+        let depth = (matrix * Vector3::new(first.x, first.y, 1.0)).z;
+        Self::from_matrix(if depth < 0.0 { -matrix } else { matrix })
+    }
+
     /// Image of `p`. A point on or behind the horizon has none and gives coordinates that are not finite.
     #[must_use]
     pub fn apply(&self, p: Point<A>) -> Point<B> {
@@ -169,4 +205,14 @@ impl<A: Frame> Map<A, A> {
         let y = Vector::new(0.0, 1.0).turned(radians);
         Self::affine(centre - x * centre.x - y * centre.y, x, y)
     }
+}
+
+/// Shift and scale that take points to a mean of 0 and a mean square of 1 a coordinate; `None` where all are one.
+fn normal(points: impl Iterator<Item = [f64; 2]> + Clone) -> Option<Matrix3<f64>> {
+    let count = super::float(points.clone().count().max(1));
+    let sum = points.clone().fold([0.0, 0.0], |sum, p| [sum[0] + p[0], sum[1] + p[1]]);
+    let [x, y] = sum.map(|sum| sum / count);
+    let power = points.map(|p| (p[0] - x).powi(2) + (p[1] - y).powi(2)).sum::<f64>() / count;
+    let by = (2.0 / power).sqrt();
+    by.is_finite().then(|| Matrix3::new(by, 0.0, -x * by, 0.0, by, -y * by, 0.0, 0.0, 1.0))
 }

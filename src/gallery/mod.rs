@@ -12,9 +12,11 @@
 
 mod compare;
 mod figures;
+pub mod from_home;
 mod past;
 
-use image::RgbImage;
+use image::imageops::FilterType;
+use image::{RgbImage, imageops};
 use rayon::prelude::*;
 use thiserror::Error;
 
@@ -27,7 +29,7 @@ use crate::display::{Cover, Covered, Frontal, Shot, Straightening, fill};
 use crate::photo::Photo;
 use crate::picture::Picture;
 use crate::plan::settings::Choice;
-use crate::plan::{Cell, Printed};
+use crate::plan::{Cell, Grid, Printed};
 use crate::read::{Camera, WallReading};
 use crate::words::{Sentence, Tell, told_in_english};
 
@@ -118,6 +120,8 @@ pub struct Showing<'a> {
     side_px: usize,
     gathering: Gathering,
     as_hung: Option<Straightening<'a>>,
+    /// Pictures of squares that were drawn at home, by the cell where they belong.
+    from_home: Vec<(Cell, RgbImage)>,
 }
 
 /// Finished wall with its squares and measures.
@@ -134,6 +138,8 @@ pub struct Shown {
     pub squares: Vec<Option<Straightened>>,
     /// Measures, where there are squares enough.
     pub measured: Option<Measured>,
+    /// Cells that show a square drawn at home, which hangs nowhere.
+    pub from_home: Vec<Cell>,
 }
 
 impl<'a> Showing<'a> {
@@ -153,7 +159,16 @@ impl<'a> Showing<'a> {
         let frontal = Frontal { margin_mm: 0.0, px_per_mm: None, longest_px: LONGEST_PX };
         let as_hung = (manner.view == View::AsHung)
             .then(|| Straightening::new(&reading.cells, &cameras, grid, frontal));
-        Ok(Self { reading, printed, manner, hanging, side_px, gathering, as_hung })
+        let from_home = Vec::new();
+        Ok(Self { reading, printed, manner, hanging, side_px, gathering, as_hung, from_home })
+    }
+
+    /// The same with squares that were drawn at home: each stands in its own cell as long as it hangs nowhere and nothing hangs there.
+    #[must_use]
+    pub fn with_from_home(mut self, squares: Vec<(Cell, RgbImage)>) -> Self {
+        let hangs = |home: Cell| self.hanging.squares.iter().any(|hung| hung.home == home || hung.at == home);
+        self.from_home = squares.into_iter().filter(|(home, _)| !hangs(*home)).collect();
+        self
     }
 
     /// Draws from photo `index` what it shows best.
@@ -176,8 +191,9 @@ impl<'a> Showing<'a> {
     /// Puts the wall together beside the picture that it was drawn from.
     #[must_use]
     pub fn finish(self, picture: &Picture) -> Shown {
-        let Self { printed, manner, hanging, side_px, gathering, as_hung, .. } = self;
+        let Self { printed, manner, hanging, side_px, gathering, as_hung, from_home, .. } = self;
         let mut squares = gathering.finish();
+        let from_home = put(from_home, &mut squares, side_px, &printed.grid);
         let parts = |squares: &[Option<Straightened>], arrangement, missing| {
             Parts { grid: &printed.grid, picture, hanging: &hanging, squares, side_px }
                 .assemble(arrangement, missing)
@@ -194,8 +210,27 @@ impl<'a> Showing<'a> {
             (View::AsHung, None) => parts(&squares, Arrangement::Straight, manner.missing),
         };
         let measured = Measured::of(&hanging, printed);
-        Shown { hanging, wall, in_order, squares, measured }
+        Shown { hanging, wall, in_order, squares, measured, from_home }
     }
+}
+
+/// Puts squares that were drawn at home where nothing else is, and gives their cells.
+fn put(
+    from_home: Vec<(Cell, RgbImage)>,
+    squares: &mut [Option<Straightened>],
+    side_px: usize,
+    grid: &Grid,
+) -> Vec<Cell> {
+    let side = u32::try_from(side_px).unwrap_or(1).max(1);
+    let mut cells = Vec::new();
+    for (home, picture) in from_home {
+        if let Some(place) = squares.get_mut(grid.index(home)).filter(|place| place.is_none()) {
+            let picture = imageops::resize(&picture, side, side, FilterType::Triangle);
+            *place = Some(Straightened { picture, named: false, shown: true });
+            cells.push(home);
+        }
+    }
+    cells
 }
 
 /// Default number of pairs of a square and its piece.
@@ -206,9 +241,8 @@ impl Shown {
     #[must_use]
     pub fn square_of(&self, home: Cell, printed: &Printed) -> Option<&RgbImage> {
         let hung = self.hanging.squares.iter().filter(|hung| hung.home == home);
-        hung.filter_map(|hung| self.squares.get(printed.grid.index(hung.at))?.as_ref())
-            .map(|s| &s.picture)
-            .next()
+        let at = hung.map(|hung| hung.at).chain(self.from_home.iter().copied().filter(|cell| *cell == home));
+        at.filter_map(|at| self.squares.get(printed.grid.index(at))?.as_ref()).map(|s| &s.picture).next()
     }
 
     /// Cells whose squares were read, spread evenly over the wall.

@@ -164,6 +164,11 @@ pub enum Advice {
     },
     /// Hardly a square hangs where it belongs: is this the right wall, and the right end to count rows from?
     AllWrong,
+    /// Squares were drawn on spare paper: the cells where something hangs that may be one.
+    OnSpare {
+        /// Where.
+        cells: Vec<Cell>,
+    },
     /// Squares were seen nowhere, and some cells could not be told: they may hang there.
     MayHangUnseen {
         /// How many squares.
@@ -197,7 +202,11 @@ pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
     advice.extend(out_of_view(judgement));
     advice.extend(coarse);
     advice.extend(whole_wall(judgement));
-    let (missing, unknown) = (judgement.missing.len(), judgement.summary.unknown());
+    if !judgement.spare.is_empty() {
+        advice.push(Advice::OnSpare { cells: judgement.spare.clone() });
+    }
+    let unknown = judgement.summary.unknown().saturating_sub(judgement.spare.len());
+    let missing = judgement.missing.len();
     if missing > 0 && unknown > 0 && !judgement.apart.is_part {
         advice.push(Advice::MayHangUnseen { missing, unknown });
     }
@@ -245,10 +254,12 @@ fn out_of_view(judgement: &Judgement) -> Vec<Advice> {
     advice
 }
 
-/// Number of cells that could not be read, of one photo or of all; those that changed between photos do not count.
+/// Number of cells that could not be read, of one photo or of all; those that changed between photos do not count, nor squares on spare
+/// paper.
 fn unread(judgement: &Judgement, photo: Option<usize>) -> usize {
+    let Judgement { contradictions, spare, .. } = judgement;
     let cells = judgement.cells.iter().filter(|at| at.state == State::Unread);
-    let cells = cells.filter(|at| !judgement.contradictions.contains(&at.cell));
+    let cells = cells.filter(|at| !contradictions.contains(&at.cell) && !spare.contains(&at.cell));
     cells.filter(|at| photo.is_none_or(|photo| at.photo == photo)).count()
 }
 

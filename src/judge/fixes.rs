@@ -421,6 +421,7 @@ impl<'a> Arrows<'a> {
                     .map(|column| Cell { row, column })
                     .filter(|cell| self.state(*cell) == State::Unread && !self.awaited(*cell))
                     .filter(|cell| self.judgement.contradictions.contains(cell) == contradicted)
+                    .filter(|cell| !self.judgement.spare.contains(cell))
                     .collect();
                 if !cells.is_empty() {
                     looks.push(self.look(cells));

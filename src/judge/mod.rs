@@ -36,6 +36,7 @@
 pub mod advice;
 pub mod fixes;
 pub mod states;
+pub mod test_page;
 
 pub use advice::{Advice, Part, Side, advise};
 pub use fixes::{Act, Fix, fixes, is_spare};

@@ -141,6 +141,9 @@ pub struct Judgement {
     /// Squares that are in a photo, apart from the wall, and cells of which nothing is known for that reason. Such squares are not
     /// missing.
     pub apart: Apart,
+    /// Cells in which something hangs that cannot be read, and whose square was drawn on spare paper without a code: nobody but a person
+    /// can say whether it is that one. Such squares are not missing.
+    pub spare: Vec<Cell>,
 }
 
 /// What a check comes to.
@@ -177,6 +180,19 @@ impl Judgement {
     #[must_use]
     pub fn surely_missing(&self) -> usize {
         self.missing.len().saturating_sub(self.summary.unknown())
+    }
+
+    /// The same with squares that are known to be drawn on spare paper, without a code, by the cell where they belong.
+    #[must_use]
+    pub fn with_spares(mut self, squares: &[Cell]) -> Self {
+        let may_hang = |cell: &Cell| {
+            let is_unread = self.at(*cell).is_some_and(|at| at.state == State::Unread);
+            is_unread && self.missing.contains(cell) && !self.contradictions.contains(cell)
+        };
+        let spare: Vec<Cell> = squares.iter().copied().filter(may_hang).collect();
+        self.missing.retain(|home| !spare.contains(home));
+        self.spare = spare;
+        self
     }
 
     /// Number of squares that hang in their places in the border in reserve.
@@ -226,6 +242,7 @@ pub fn judge(reading: &WallReading, grid: &Grid) -> Judgement {
         contradictions,
         cells,
         apart,
+        spare: Vec::new(),
     }
 }
 

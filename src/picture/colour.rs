@@ -106,6 +106,13 @@ pub fn light_of_levels() -> [f32; 256] {
     table
 }
 
+/// Level of sRGB of linear light, 0 … 1 (IEC 61966-2-1).
+#[must_use]
+pub fn level_of_light(light: f64) -> u8 {
+    let level = if light <= 0.003_130_8 { 12.92 * light } else { 1.055 * light.powf(1.0 / 2.4) - 0.055 };
+    round_byte(255.0 * level)
+}
+
 /// Oklab coordinates of a pixel, L, a, b, as its author defines them.
 #[must_use]
 pub fn oklab(srgb: [u8; 3]) -> [f64; 3] {

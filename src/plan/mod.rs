@@ -46,6 +46,7 @@ pub mod groups;
 pub mod lengths;
 pub mod level;
 pub mod manifest;
+pub mod marks;
 pub mod settings;
 
 pub use cards::{Card, CardKind};

@@ -1,7 +1,7 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 30] = [
+const BUILT_IN: [(&str, &str); 33] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
@@ -10,10 +10,12 @@ const BUILT_IN: [(&str, &str); 30] = [
     ("enlarged", include_str!("templates/enlarged.typ")),
     ("exhibits", include_str!("templates/exhibits.typ")),
     ("fill", include_str!("templates/fill.typ")),
+    ("from-home", include_str!("templates/from-home.typ")),
     ("groups", include_str!("templates/groups.typ")),
     ("guide", include_str!("templates/guide.typ")),
     ("helpers", include_str!("templates/helpers.typ")),
     ("helped", include_str!("templates/helped.typ")),
+    ("home", include_str!("templates/home.typ")),
     ("checklist", include_str!("templates/checklist.typ")),
     ("large", include_str!("templates/large.typ")),
     ("lesson", include_str!("templates/lesson.typ")),
@@ -29,6 +31,7 @@ const BUILT_IN: [(&str, &str); 30] = [
     ("strips", include_str!("templates/strips.typ")),
     ("squares", include_str!("templates/squares.typ")),
     ("table-card", include_str!("templates/table-card.typ")),
+    ("test-page", include_str!("templates/test-page.typ")),
     ("pieces", include_str!("templates/pieces.typ")),
     ("true-scale", include_str!("templates/true-scale.typ")),
     ("wall-map", include_str!("templates/wall-map.typ")),

@@ -58,10 +58,12 @@ mod drawn;
 mod edge_cards;
 mod effort;
 pub mod fill;
+pub mod from_home;
 pub mod groups;
 mod guide;
 mod helpers;
 mod hints;
+pub mod home;
 pub mod large;
 pub mod layout;
 mod lengths;
@@ -86,6 +88,7 @@ mod squares;
 mod strips;
 mod stub;
 pub mod table_card;
+pub mod test_page;
 mod typeset;
 mod wall_drawing;
 mod wall_map;
@@ -126,8 +129,17 @@ const DOCUMENTS: &[(&str, Make)] = &[
 ];
 
 /// Documents that no kit has, which are printed when they are asked for.
-pub const ON_REQUEST: [&str; 6] =
-    [fill::NAME, fill::HELPED, large::NAME, spare::NAME, groups::NAME, lesson::NAME];
+pub const ON_REQUEST: [&str; 9] = [
+    test_page::NAME,
+    fill::NAME,
+    fill::HELPED,
+    large::NAME,
+    home::NAME,
+    from_home::NAME,
+    spare::NAME,
+    groups::NAME,
+    lesson::NAME,
+];
 
 /// The names of all documents of kits: those of their files without `.pdf`.
 pub fn names() -> impl Iterator<Item = &'static str> {
@@ -302,6 +314,14 @@ pub struct Sources<'a> {
     pub templates: &'a Overrides,
     /// Crowd, time, wall and supplies.
     pub evening: &'a Evening,
+}
+
+impl Sources<'_> {
+    /// Words of the language that stands below the event's own on what visitors read; `None` without one.
+    #[must_use]
+    pub fn second_words(&self) -> Option<Words> {
+        self.settings.second_language.map(|language| Words::of(language.word()))
+    }
 }
 
 /// Makes the kit: what `printed` lists, on the paper that the settings name, with the pieces cut out of the picture.

@@ -1,7 +1,8 @@
-//! `spare.pdf`: a page of blank squares without codes, for fresh starts: with tick marks, and a box to write the label in.
+//! `spare.pdf`: blank squares without codes, for fresh starts: with tick marks, and a box for the label, to be written in or printed.
 
 use serde::Serialize;
 
+use super::layout::Area;
 use super::marks::{Box, Line, TICK_MM, quarter_ticks, quiet_zone};
 use super::page::{Heading, Page, Sheets, Sides};
 use super::squares::division;
@@ -23,13 +24,15 @@ struct Shared {
 #[derive(Serialize)]
 struct Item {
     area: Box,
+    /// What stands in its box; nothing where it is to be written.
+    label: String,
 }
 
-/// Typesets one page.
+/// Typesets squares with these labels or, where there are none, a page of squares whose labels are to be written.
 ///
 /// # Errors
 /// [`PrintError::TooLarge`] where a square does not fit the paper whole.
-pub fn spare(sources: &Sources) -> Result<Document, PrintError> {
+pub fn spare(sources: &Sources, labels: &[String]) -> Result<Document, PrintError> {
     let Sources { settings, printed, words, .. } = *sources;
     let (side, paper) = (printed.grid.square_mm, settings.print.paper);
     let division = division(&settings.print, printed)?;
@@ -37,10 +40,16 @@ pub fn spare(sources: &Sources) -> Result<Document, PrintError> {
         return Err(PrintError::too_large(Large::Square, side, 0.0, paper));
     }
     let layout = &division.layout;
-    let heading = Heading::new(sources, NAME, Some(1), Sides::One);
-    let items = layout.spots.iter().map(|spot| Item { area: (*spot).into() }).collect();
-    let about = words.say("print-about-spare", &[("count", layout.spots.len().into())]);
-    let pages = vec![Page { strip: heading.strip(layout, 1, false), about, back: false, items }];
+    let written = vec![String::new(); layout.spots.len()];
+    let labels = if labels.is_empty() { &written } else { labels };
+    let heading = Heading::new(sources, NAME, Some(layout.sheets(labels.len())), Sides::One);
+    let mut pages = Vec::new();
+    for on_sheet in labels.chunks(layout.spots.len()) {
+        let item = |(label, spot): (&String, &Area)| Item { area: (*spot).into(), label: label.clone() };
+        let about = words.say("print-about-spare", &[("count", on_sheet.len().into())]);
+        let items = on_sheet.iter().zip(&layout.spots).map(item).collect();
+        pages.push(Page { strip: heading.strip(layout, pages.len() + 1, false), about, back: false, items });
+    }
     let shared = Shared {
         ticks: quarter_ticks(side, 0.0, TICK_MM),
         label: quiet_zone(printed.code_top_left, printed.module_mm),

@@ -16,7 +16,8 @@
 //!        └────── Candidate ────────────┘  └──────── Detection ────────▶    └─ several ─▶ WallReading
 //! ```
 //!
-//! `reader` draws the cascade of starts and passes. `any_code` and `foreign` read codes of other kinds and of other events.
+//! `reader` draws the cascade of starts and passes. `scattered` reads squares that lie anywhere, `marked` a sheet that is photographed by
+//! itself. `any_code` and `foreign` read codes of other kinds and of other events.
 //!
 //! Promised: a square is named only where its own code was compared with the codes of the event and leads by
 //! far; else its cell is *unread*. The camera comes from where codes sit, never from what squares say.
@@ -81,6 +82,12 @@ pub mod foreign;
 #[cfg(test)]
 mod paint;
 
+// squares and sheets without a wall
+pub mod marked;
+pub mod scattered;
+pub mod test_page;
+
 pub use reader::Reader;
 pub use reading::{Apart, Camera, CellReading, PhotoReading, ReadError, Sight, WallReading};
+pub use scattered::{Lying, Scattered};
 pub use several::several;

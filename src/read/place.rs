@@ -55,6 +55,12 @@ impl Layout {
         Map::scale_then_shift(self.module, self.code.x, self.code.y)
     }
 
+    /// Outer corners of a code, clockwise in its own sense from its top left.
+    #[must_use]
+    pub fn module_corners() -> [Point<Module>; 4] {
+        [(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0)].map(|(x, y)| Point::new(x * HALF, y * HALF))
+    }
+
     /// Map to the wall from a square that hangs exactly in its place, turned.
     #[must_use]
     pub fn square_to_wall(&self, site: Site, turn: Turn) -> Map<SquareMm, WallMm> {
@@ -68,7 +74,7 @@ impl Layout {
     #[must_use]
     pub fn code_corners(&self, site: Site, turn: Turn) -> [Point<WallMm>; 4] {
         let to_wall = self.module_to_square().then(&self.square_to_wall(site, turn));
-        module_corners().map(|m| to_wall.apply(m))
+        Self::module_corners().map(|m| to_wall.apply(m))
     }
 
     /// Corners of the paper whose code has this pose, clockwise in the square's own sense from its top left.
@@ -95,7 +101,7 @@ pub fn card_corners(card: &Card) -> [Point<WallMm>; 4] {
     let half = HALF * card.module_mm;
     let to_wall =
         Map::<Module, WallMm>::scale_then_shift(card.module_mm, card.centre.x - half, card.centre.y - half);
-    module_corners().map(|m| to_wall.apply(m))
+    Layout::module_corners().map(|m| to_wall.apply(m))
 }
 
 /// Pose that a camera gives a code with these outer corners; `None` where the camera does not see them.
@@ -110,10 +116,6 @@ pub fn pose_of(camera: &Camera, corners: [Point<WallMm>; 4]) -> Option<Pose> {
     };
     let sound = pose.centre.is_finite() && pose.px_per_module().is_finite() && pose.px_per_module() > 0.05;
     sound.then_some(pose)
-}
-
-fn module_corners() -> [Point<Module>; 4] {
-    [(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0)].map(|(x, y)| Point::new(x * HALF, y * HALF))
 }
 
 /// A count of cells, of either sign, as a real number.

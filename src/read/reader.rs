@@ -41,7 +41,7 @@ use crate::photo::{Luma, Photo};
 use crate::plan::{Cell, Grid, Printed};
 
 /// Maximum size of a module, in pixels, at which finder patterns may be missed by the scan.
-const SMALL_PX: f64 = 2.2;
+pub(super) const SMALL_PX: f64 = 2.2;
 /// Minimum share of the cells in sight in which squares were read; below it there may be more to see.
 const THIN: f64 = 0.5;
 
@@ -97,7 +97,7 @@ impl Reader {
         self.identifier();
     }
 
-    fn identifier(&self) -> &Identifier {
+    pub(super) fn identifier(&self) -> &Identifier {
         self.identifier.get_or_init(|| Identifier::new(&self.printed))
     }
 
@@ -276,7 +276,12 @@ impl Reader {
     }
 
     /// Why nothing of this event is seen: nothing at all, or another event's codes.
-    fn nothing_known(&self, luma: &Luma, patterns: &[Finder], mut texts: BTreeSet<String>) -> ReadError {
+    pub(super) fn nothing_known(
+        &self,
+        luma: &Luma,
+        patterns: &[Finder],
+        mut texts: BTreeSet<String>,
+    ) -> ReadError {
         // codes with more modules than an event's are told from nothing at all
         texts.extend(locate(luma, patterns).into_iter().filter_map(|code| code.text));
         let tags = self.foreign_tags(&texts);
@@ -322,12 +327,12 @@ fn cell_at(site: Site) -> Option<Cell> {
 }
 
 /// What codes say that are decoded the ordinary way.
-fn texts(luma: &Luma, codes: &[Detection]) -> BTreeSet<String> {
+pub(super) fn texts(luma: &Luma, codes: &[Detection]) -> BTreeSet<String> {
     codes.iter().filter_map(|code| foreign::text(luma, &code.pose)).collect()
 }
 
 /// Codes of the event.
-fn named(found: &[Detection]) -> impl Iterator<Item = &Detection> {
+pub(super) fn named(found: &[Detection]) -> impl Iterator<Item = &Detection> {
     found.iter().filter(|code| code.owner.is_some())
 }
 

@@ -110,6 +110,7 @@ impl Sentences<'_> {
             Advice::AllTurned { turn } => {
                 words.say("advice-all-turned", &[("how", turn_points(words, turn.degrees()).into())])
             }
+            Advice::OnSpare { cells: spare } => cells("advice-on-spare", spare),
             Advice::AllWrong => words.say("advice-all-wrong", &[]),
             Advice::MayHangUnseen { missing, unknown } => {
                 let numbers = [("missing", count(*missing)), ("unknown", count(*unknown))];

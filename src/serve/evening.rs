@@ -171,7 +171,7 @@ impl Evening {
         let now = (clock.now)();
         let kept = since.and_then(|since| keep::newest(&folder, &printed, since, now));
         let outlook = Outlook::of(&settings, facts.work().pieces);
-        let mut standing = Standing::from_kept(kept, &printed, &words, now);
+        let mut standing = Standing::from_kept(kept, (&folder, &printed), &words, now);
         standing.foretell(outlook.as_ref(), &words);
         let (together, set_aside) = match since {
             Some(_) => keep::list(&folder, &printed, now),
@@ -355,9 +355,14 @@ impl Evening {
         Ok(self.stands(standing, Some(before), now))
     }
 
+    fn noticed(&self, known: &Known) -> Noticed {
+        noticed(known, &self.folder, &self.printed)
+    }
+
     /// What is known now, judged and put into words, and the name of its check.
     fn told_now(&self, known: &Known, someone: bool) -> (String, Check) {
-        let mut check = told(known, someone, &self.printed, &self.words);
+        let noticed = Noticed { someone, ..self.noticed(known) };
+        let mut check = told(known, &noticed, &self.printed, &self.words);
         let name = (self.clock.name)();
         foretell(&mut check, self.outlook.as_ref(), &name, &self.words);
         (name, check)
@@ -395,7 +400,7 @@ impl Evening {
         }
         let back = match before {
             Some(before) => Standing {
-                check: told(&before.known, false, &self.printed, &self.words),
+                check: told(&before.known, &self.noticed(&before.known), &self.printed, &self.words),
                 known: before.known.clone(),
                 picture: before.picture.clone(),
                 name: before.name.clone(),
@@ -406,7 +411,7 @@ impl Evening {
             },
             None => {
                 let kept = keep::newest(&self.folder, &self.printed, &self.since, now);
-                Standing::from_kept(kept, &self.printed, &self.words, now)
+                Standing::from_kept(kept, (&self.folder, &self.printed), &self.words, now)
             }
         };
         Ok(self.stands(Standing { number: number + 1, ..back }, None, now))
@@ -474,7 +479,7 @@ impl Standing {
         let known = Known::nothing(&printed.grid);
         Self {
             number: 0,
-            check: told(&known, false, printed, words),
+            check: told(&known, &Noticed::default(), printed, words),
             known,
             picture: WallPicture::blank(&printed.grid),
             name: None,
@@ -497,11 +502,16 @@ impl Standing {
         }
     }
 
-    fn from_kept(kept: Option<Kept>, printed: &Printed, words: &Words, now: u64) -> Self {
+    fn from_kept(
+        kept: Option<Kept>,
+        (folder, printed): (&Folder, &Printed),
+        words: &Words,
+        now: u64,
+    ) -> Self {
         let nothing = Self::nothing(printed, words, now);
         let Some(kept) = kept else { return nothing };
         Self {
-            check: told(&kept.known, false, printed, words),
+            check: told(&kept.known, &noticed(&kept.known, folder, printed), printed, words),
             at: kept.known.times().max().filter(|at| *at > 0).unwrap_or(now),
             known: kept.known,
             picture: kept.picture,
@@ -550,13 +560,17 @@ fn foretell(check: &mut Check, outlook: Option<&Outlook>, stamp: &str, words: &W
 }
 
 /// What is known, judged and put into words.
-fn told(known: &Known, someone: bool, printed: &Printed, words: &Words) -> Check {
+fn told(known: &Known, noticed: &Noticed, printed: &Printed, words: &Words) -> Check {
     let origins = known.origins();
     let occasion = Occasion {
         taken: origins.first().and_then(|first| first.taken.clone()),
         made: origins.iter().any(|origin| origin.made),
         files: origins.iter().map(|origin| format!("photo {}", origin.number)).collect(),
     };
-    let noticed = Noticed { someone, white: known.white() };
-    Check::new(known.reading(), &noticed, printed, &occasion, words)
+    Check::new(known.reading(), noticed, printed, &occasion, words)
+}
+
+/// What photos and folder tell besides codes.
+fn noticed(known: &Known, folder: &Folder, printed: &Printed) -> Noticed {
+    Noticed { someone: false, white: known.white(), spare: folder.spares(&printed.grid) }
 }

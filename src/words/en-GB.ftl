@@ -41,6 +41,7 @@ print-fill-colour = { $count ->
    *[other] { $count } squares have
 } outlines and the names of the colours. Cut along the lines. Anyone can colour one in two minutes.
 print-about-helped = Squares { $labels } with some of the piece on them to help: faint lines, dotted outlines, or outlines with the names of colours.
+print-about-test-page = The page to print first: four black marks, a code, bars near the edges and patches of colour.
 print-fill-hang = { $count ->
     [one] 1 square is in soft colours: cut it out and hang it.
    *[other] { $count } squares are in soft colours: cut them out and hang them.
@@ -82,6 +83,9 @@ comparison-poster-3 = Neighbouring pages overlap by { $shared }. A dotted line s
 comparison-poster-fire-m2 = The poster is { $area } m² ({ $feet } sq ft) of paper, on top of the squares. Fire rules limit paper on walls, most strictly in corridors and near exits. Ask the building manager or fire authority before it goes up.
 comparison-poster-fire-ft2 = The poster is { $feet } sq ft ({ $area } m²) of paper, on top of the squares. Fire rules limit paper on walls, most strictly in corridors and near exits. Ask the building manager or fire authority before it goes up.
 error-print-no-wall = the straightened picture of the wall is empty: take another photo of the whole wall, from further back
+test-page-black = It printed in black only. In the print window, choose colour.
+test-page-alike = These colours look the same on this print: { $pairs }. Tell helpers to go by the names on the pieces.
+test-page-front-too = Give us a photo of the front too: it tells about the colours, and whether the back is the right way up.
 help-display-codes = What to do with the codes: keep them, or fill them in with the colours around them
 help-serve-new-link = Make a new link; phones with the old one can’t connect any more
 serve-cli-set-aside = The list of what helpers had ticked off was damaged. We put it aside and started a new one. Nothing else is lost.

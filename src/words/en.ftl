@@ -498,6 +498,10 @@ advice-shift-up = { $cells ->
 }
 advice-all-turned = Every square we could read is turned the same way ({ $how }). Is the photo sideways?
 advice-all-wrong = Not one square is in its own spot. Is this the right event folder? Is row 1 at the correct end, top or bottom?
+advice-on-spare = { $count ->
+    [one] { $cells } was drawn on a spare square, which we can’t read. Look there yourself.
+   *[other] { $cells } were drawn on spare squares, which we can’t read. Look there yourself.
+}
 advice-may-hang-unseen = { $missing ->
     [one] 1 square wasn’t seen anywhere. It may be in { $unknown ->
         [one] the spot
@@ -568,6 +572,9 @@ print-fill = Fillers
 print-helped = Helped squares
 print-large = Large pieces
 print-spare = Spare squares
+print-home = Pages to draw at home
+print-from-home = Squares from home
+print-test-page = Test page
 print-about-fill = Fillers for { $labels }: each piece, enlarged, with its label and its code.
 print-about-fill-papers = Which papers to cut, and the codes to glue on { $labels }.
 print-about-helped = Squares { $labels } with some of the piece on them to help: faint lines, dotted outlines, or outlines with the names of colors.
@@ -576,8 +583,23 @@ print-about-spare = { $count ->
     [one] 1 blank square
    *[other] { $count } blank squares
 } with tick marks and a box for the label.
+print-about-home = A page to draw { $label } at home: the piece, its pencils, its square, and how to send it back.
+print-about-from-home = The squares { $labels } as they were drawn at home, each with its label and its code.
+print-about-test-page = The page to print first: four black marks, a code, bars near the edges and patches of color.
 fill-kept = kept for whoever draws { $label }
 spare-label = Label
+home-title = Draw this at home
+home-1 = This is one piece of a big picture. Draw it, large, in the square below.
+home-2 = Where does a line touch the edge of the piece? The small marks show you the same place on the square.
+home-3 = Leave the box with the little code white, and the four black marks as they are.
+home-4 = All done? Cut out the square along the line and bring it to us. Or lay this page flat in good light, take a photo with all four black marks in it, and send us the photo.
+test-page-title = Print this page first
+test-page-1 = Print it the way you will print the rest: at 100% (actual size), on the same printer and paper.
+test-page-2 = Lay it flat on something dark. Take a photo from straight above with all four edges of the paper in it.
+test-page-3 = Type: everysquare test-page FOLDER PHOTO. It tells you what to change before you print the rest.
+test-page-4 = There is a back too. Turn the page over like the page of a book, take a second photo the same way, and give both photos.
+test-page-back-title = The back of the test page
+test-page-back = You turned the page like the page of a book. Does the arrow point up? Then your printer turns the paper the right way.
 fill-papers = Cut these papers, { $side } on each side. Then cut out each code below and glue it on, { $gap } from the two edges in the { $corner ->
     [top-left] top left
     [top-right] top right
@@ -629,10 +651,10 @@ print-card-corner-4 = corner 4 of 4 · outside the bottom left corner
 
 help-print = Make the kit (PDF files) and the record of what was printed
 help-print-folder = The event folder
-help-print-documents = Only these documents, such as squares or pieces (default: the whole kit). Only on request: fill (squares for the gaps in the newest check), helped (squares with outlines to help), large (pieces for low vision), spare (blank squares), lesson (a lesson with this picture) and groups (what goes with the command “groups”)
+help-print-documents = Only these documents, such as squares or pieces (default: the whole kit). Only on request: fill (squares for the gaps in the newest check), helped (squares with outlines to help), large (pieces for low vision), home (pages to draw at home), from-home (squares that came back), test-page (the page to print first), spare (blank squares), lesson (a lesson with this picture) and groups (what goes with the command “groups”)
 help-print-soft = With fill: in soft colors, to hang as they are (default: outlines to color)
 help-print-help-with = With helped: names (outlines with the names of colors), dots (dotted outlines) or lines (faint lines between the tick marks; default: names)
-help-print-only = Only these spots, such as D7,E4: their squares and pieces again or, with fill, helped or large, those
+help-print-only = Only these spots, such as D7,E4: their squares and pieces again or, with fill, helped, large or home, those
 help-print-in-language = These documents in another language too, beside the others: en, en-GB or es
 help-print-templates = Also save the program’s page designs and wording, so you can change copies of them
 
@@ -693,6 +715,12 @@ print-fill-papers = { $count ->
 print-fill-kept = The check counts a filler as its square. Each spot stays open: when someone brings the square they drew, hang that one instead.
 print-helped-next = A helped square has the code of its own square: hang just one of the two.
 print-spare-next = Copy the label, large, into the box. The check can’t read a spare square, so look at that spot yourself.
+print-spare-known = { $count ->
+    [one] The check knows that { $labels } has no code now. It will ask you to look at that spot yourself.
+   *[other] The check knows that { $labels } have no codes now. It will ask you to look at those spots yourself.
+}
+print-home-next = A square cut out of its page hangs like any other. When a photo or a scan comes back, type: everysquare receive { $folder } PHOTO
+print-test-page-next = Print it, take a photo of each side, and type: everysquare test-page { $folder } PHOTO
 print-next = Next: cut along the lines and practice with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
 
 error-print-too-large = a { $what } { $side } mm wide doesn’t fit on { $paper } paper next to the ruler. The largest that fits is { $largest } mm ({ $inches } in). Make it smaller in event.toml, or print on larger paper ({ $papers })
@@ -701,8 +729,9 @@ error-print-only-label = this event has no spot “{ $read }”. Its spots are {
 error-print-soft = --soft goes with the document fill
 error-print-in = --in goes with documents to read, such as table-card, helpers or questions, without --only
 error-print-with = --with goes with the document helped
-error-print-needs-only = helped and large need --only and the spots, such as --only D7,E4
-error-print-only = --only goes with squares, pieces, strips, fill, helped and large
+error-print-none-from-home = no square has come back from home yet. When a photo of one arrives, type: everysquare receive { $folder } PHOTO
+error-print-needs-only = helped, large and home need --only and the spots, such as --only D7,E4
+error-print-only = --only goes with squares, pieces, strips, fill, helped, large, home, from-home and spare
 error-print-square = square
 error-print-piece = piece
 error-print-card = card
@@ -1126,6 +1155,57 @@ check-open = Open this page in a browser:
     { $page }
 check-uncovered = You used --uncovered: anyone in front of the wall can be seen in these pictures. Look at them before you share them.
 
+## test page
+
+help-test-page = See from photos of the test page whether the rest will print right
+help-test-page-folder = The event folder
+help-test-page-photos = Photos of the test page: its front, and its back if it has one
+test-page-size = The size is right ({ $percent }%).
+test-page-scale = It printed at { $percent }%. In the print window, choose “actual size” or 100%, not “fit to page”.
+test-page-uneven = It printed at { $across }% across but { $down }% down. Hold a real ruler against the printed one. If they differ, try another printer.
+test-page-other-paper = This is { $paper } paper, but your kit is for { $meant }. Put in the right paper, or change the paper in event.toml.
+test-page-shift = The print is { $length } off the middle of the paper. Push the guides in the paper tray right up to the paper.
+test-page-askew = The print is crooked, by { $degrees }°. Push the guides in the paper tray right up to the paper.
+test-page-cut = Your printer leaves out what is closest to the edge ({ $edges }). Look for a setting such as “borderless” or “smallest margins”, or use another printer.
+test-page-inks = Ink is missing or running out: { $inks }.
+test-page-black = It printed in black only. In the print window, choose color.
+test-page-alike = These colors look the same on this print: { $pairs }. Tell helpers to go by the names on the pieces.
+test-page-back-right = The back is the right way up and in its place.
+test-page-slip = The back is { $length } off its front. Push the guides in the paper tray right up to the paper.
+test-page-upside-down = The back is upside down. In the print window, choose “flip on { $flip ->
+    [short-edge] short edge
+   *[long-edge] long edge
+}”. If that is what you chose, change flip in event.toml to the other one.
+test-page-sideways = We can’t tell which way up the back is. Turn the page over like the page of a book, hold the phone the way you did before, and take that photo again.
+test-page-front-too = Give us a photo of the front too: it tells about the colors, and whether the back is the right way up.
+test-page-back-too = Now turn the page over like the page of a book, take a second photo the same way, and give both photos.
+test-page-print-again = Change that, print the test page again, and check it before you print the rest.
+test-page-right = You can print the rest.
+test-page-cyan = cyan (light blue)
+test-page-magenta = magenta (pink)
+test-page-yellow = yellow
+test-page-black-ink = black
+test-page-top = top
+test-page-right-edge = right
+test-page-bottom = bottom
+test-page-left = left
+error-test-page-code = we can’t find the code of a test page in this photo. Get the whole page in, flat and in good light, and try again
+error-test-page-foreign = this is another event’s test page (its codes begin with { $tag }). Print the one of this event
+error-test-page-marks = we can’t see all four black marks. Get the whole page in, with nothing on it, and try again
+error-test-page-edges = we can’t see the edge of the paper all around. Lay the page flat on something dark, leave some of that in the photo on every side, and try again
+
+## receive
+
+help-receive = Take in squares that were drawn at home, from photos or scans of their pages
+help-receive-folder = The event folder
+help-receive-photos = Photos or scans of pages that were drawn at home
+receive-came = { $label } is back.
+receive-again = { $label } is back again. The new picture takes the place of the one before.
+receive-coarse = { $label } is small in its photo, so it will look coarse. If you can, ask for the photo in full size.
+receive-next = Cut them out and hang them like any other square. Until they hang, the keepsakes show them in their places.
+error-receive-code = we can’t read the code of a square in this photo. Is a finger on it, or a shadow? Get the whole page in, flat and in good light, and try again
+error-receive-marks = we can’t see all four black marks around { $labels }. Get the whole page in, flat, with nothing on the marks, and try again
+
 ## display
 
 help-display = Make the keepsakes: the mural next to the picture, its measurements, and prints to hang up
@@ -1146,6 +1226,7 @@ display-squares = { $squares ->
 }
 display-scale = Scale factor as measured: { $factor } ± { $within } (planned: { $planned }).
 display-someone = Someone seems to be in front of the wall, and that part is covered. A photo without people makes better keepsakes.
+display-from-home = Drawn at home, and shown in their places: { $labels }.
 display-size = The mural is { $width } wide and { $height } high.
 display-straight = Rows and columns are straight: nothing is off by { $length } or more.
 display-written = Saved in { $folder }: the prints, wall.jpg with the mural, and display.json with the measurements.
@@ -2388,6 +2469,7 @@ error-settings-end-alone = Give start as well, or give minutes instead
 error-settings-end-and-minutes = Give either end or minutes, not both
 error-settings-yes-or-no = use true or false, without quotes
 error-settings-choice = use { $choices }, in quotes
+error-settings-second-language = use another language than the first one
 error-settings-belongs-top = It belongs at the top of the file, above the first [table]
 error-settings-belongs = It belongs under [{ $section }]
 error-settings-near = Do you mean { $near }?
@@ -2424,6 +2506,7 @@ error-settings-rows = with { $columns ->
 event-head = The settings of your event. Change what you like, then run the command again. Anything after a # is just a note.
 event-tag = in every code of this event; don’t change it once the squares are printed
 event-language = of everything printed and shown: { $choices }
+event-second-language = below it on what visitors read and take home
 event-file = in this folder
 event-colours = how many pencil colors to use
 event-pencils = To use your own pencils, leave out colors and list each pencil at the end of this file, like this:

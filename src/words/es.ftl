@@ -511,6 +511,10 @@ advice-shift-up = { $cells ->
 }
 advice-all-turned = Todos los cuadros que se leyeron están girados igual ({ $how }). ¿La foto está girada?
 advice-all-wrong = Ningún cuadro está en su lugar. ¿Es esta la carpeta correcta? ¿La fila 1 está en el extremo correcto, abajo o arriba?
+advice-on-spare = { $count ->
+    [one] { $cells } se dibujó en un cuadro sin código, que no podemos leer. Mire usted ahí.
+   *[other] { $cells } se dibujaron en cuadros sin código, que no podemos leer. Mire usted ahí.
+}
 advice-may-hang-unseen = { $missing ->
     [one] 1 cuadro no se vio. Tal vez está en { $unknown ->
         [one] el lugar que no se pudo revisar.
@@ -581,6 +585,9 @@ print-fill = Rellenos
 print-helped = Cuadros con ayuda
 print-large = Piezas grandes
 print-spare = Cuadros en blanco
+print-home = Páginas para dibujar en casa
+print-from-home = Cuadros de casa
+print-test-page = Página de prueba
 print-about-fill = Rellenos para { $labels }: cada pieza ampliada, con su etiqueta y su código.
 print-about-fill-papers = Qué papeles cortar, y los códigos para pegar en { $labels }.
 print-about-helped = Los cuadros { $labels } con algo de la pieza para ayudar: líneas tenues, contornos de puntos o contornos con los nombres de los colores.
@@ -589,8 +596,23 @@ print-about-spare = { $count ->
     [one] 1 cuadro en blanco
    *[other] { $count } cuadros en blanco
 } con marcas y un recuadro para la etiqueta.
+print-about-home = Una página para dibujar { $label } en casa: la pieza, sus lápices, su cuadro y cómo devolverlo.
+print-about-from-home = Los cuadros { $labels } como se dibujaron en casa, cada uno con su etiqueta y su código.
+print-about-test-page = La página que se imprime primero: cuatro marcas negras, un código, barras cerca de los bordes y parches de color.
 fill-kept = reservado para quien dibuje { $label }
 spare-label = Etiqueta
+home-title = Dibuja esto en casa
+home-1 = Esta es una pieza de una imagen grande. Dibújala, en grande, en el cuadro de abajo.
+home-2 = ¿Dónde toca una línea el borde de la pieza? Las marcas pequeñas te muestran el mismo lugar en el cuadro.
+home-3 = Deja en blanco el recuadro del código pequeño, y las cuatro marcas negras como están.
+home-4 = ¿Terminaste? Recorta el cuadro por la línea y tráenoslo. O pon esta página plana con buena luz, toma una foto con las cuatro marcas negras y mándanos la foto.
+test-page-title = Imprima primero esta página
+test-page-1 = Imprímala como va a imprimir lo demás: al 100 % (tamaño real), en la misma impresora y el mismo papel.
+test-page-2 = Póngala plana sobre algo oscuro. Tome una foto desde arriba con los cuatro bordes del papel a la vista.
+test-page-3 = Escriba: everysquare test-page CARPETA FOTO. Le dice qué cambiar antes de imprimir lo demás.
+test-page-4 = También hay un reverso. Dé vuelta a la página como a la de un libro, tome otra foto de la misma manera y dé las dos fotos.
+test-page-back-title = El reverso de la página de prueba
+test-page-back = Dio vuelta a la página como a la de un libro. ¿La flecha apunta hacia arriba? Entonces su impresora da vuelta al papel como debe.
 fill-papers = Corte estos papeles, de { $side } por lado. Después recorte cada código y péguelo a { $gap } de los dos bordes, en la esquina { $corner ->
     [top-left] superior izquierda
     [top-right] superior derecha
@@ -642,10 +664,10 @@ print-card-corner-4 = esquina 4 de 4 · por fuera, abajo a la izquierda
 
 help-print = Crea el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
-help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todo el material. Solo si se piden: fill (cuadros para los huecos de la última revisión), helped (cuadros con contornos para ayudar), large (piezas para quien ve poco), spare (cuadros en blanco), lesson (una lección con esta imagen) y groups (lo que va con el comando “groups”)
+help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todo el material. Solo si se piden: fill (cuadros para los huecos de la última revisión), helped (cuadros con contornos para ayudar), large (piezas para quien ve poco), home (páginas para dibujar en casa), from-home (cuadros que llegaron), test-page (la página que se imprime primero), spare (cuadros en blanco), lesson (una lección con esta imagen) y groups (lo que va con el comando “groups”)
 help-print-soft = Con fill: en colores suaves, para colgarlos así; si se omite, con contornos para colorear
 help-print-help-with = Con helped: names (contornos con los nombres de los colores), dots (contornos de puntos) o lines (líneas tenues entre las marcas; de fábrica: names)
-help-print-only = Solo estos lugares, como D7,E4: otra vez sus cuadros y piezas o, con fill, helped o large, esos
+help-print-only = Solo estos lugares, como D7,E4: otra vez sus cuadros y piezas o, con fill, helped, large o home, esos
 help-print-in-language = Estos documentos también en otro idioma, junto a los demás: en, en-GB o es
 help-print-templates = Guardar también los diseños de página y los textos del programa, para cambiar copias de ellos
 
@@ -706,6 +728,12 @@ print-fill-papers = { $count ->
 print-fill-kept = La revisión cuenta un relleno como su cuadro. El lugar sigue reservado: cuando alguien traiga el cuadro que dibujó, cuelgue ese.
 print-helped-next = Un cuadro con ayuda lleva el código de su propio cuadro: cuelgue solo uno de los dos.
 print-spare-next = Copie la etiqueta, grande, en el recuadro. La revisión no puede leer un cuadro en blanco: vea usted ese lugar.
+print-spare-known = { $count ->
+    [one] La revisión sabe que { $labels } ya no tiene código. Le pedirá que mire ese lugar usted.
+   *[other] La revisión sabe que { $labels } ya no tienen código. Le pedirá que mire esos lugares usted.
+}
+print-home-next = Un cuadro recortado de su página se cuelga como cualquier otro. Cuando llegue una foto o un escaneo, escriba: everysquare receive { $folder } FOTO
+print-test-page-next = Imprímala, tome una foto de cada lado y escriba: everysquare test-page { $folder } FOTO
 print-next = Ahora: corte por las líneas y practique con “everysquare rehearse { $folder }”. Cuando haya cuadros en la pared: “everysquare check { $folder } FOTO”.
 
 error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla. Lo más grande que cabe son { $largest } mm ({ $inches } in). Redúzcalo en event.toml o imprima en papel más grande ({ $papers })
@@ -714,8 +742,9 @@ error-print-only-label = este evento no tiene el lugar “{ $read }”. Sus luga
 error-print-soft = --soft va con el documento fill
 error-print-in = --in va con documentos para leer, como table-card, helpers o questions, sin --only
 error-print-with = --with va con el documento helped
-error-print-needs-only = helped y large necesitan --only y los lugares, por ejemplo --only D7,E4
-error-print-only = --only va con squares, pieces, strips, fill, helped y large
+error-print-none-from-home = todavía no llegó ningún cuadro de casa. Cuando llegue una foto de uno, escriba: everysquare receive { $folder } FOTO
+error-print-needs-only = helped, large y home necesitan --only y los lugares, por ejemplo --only D7,E4
+error-print-only = --only va con squares, pieces, strips, fill, helped, large, home, from-home y spare
 error-print-square = un cuadro
 error-print-piece = una pieza
 error-print-card = una tarjeta
@@ -1139,6 +1168,57 @@ check-open = Abra esta página en un navegador:
     { $page }
 check-uncovered = Usó --uncovered: en estas imágenes se ve a quien esté delante de la pared. Mírelas antes de compartirlas.
 
+## test page
+
+help-test-page = Ver, por fotos de la página de prueba, si lo demás se va a imprimir bien
+help-test-page-folder = La carpeta del evento
+help-test-page-photos = Fotos de la página de prueba: el frente y, si lo tiene, el reverso
+test-page-size = El tamaño está bien ({ $percent } %).
+test-page-scale = Se imprimió al { $percent } %. En la ventana de impresión elija “tamaño real” o 100 %, no “ajustar a la página”.
+test-page-uneven = Se imprimió al { $across } % de ancho, pero al { $down } % de alto. Ponga una regla de verdad sobre la impresa. Si no coinciden, pruebe con otra impresora.
+test-page-other-paper = Este papel es { $paper }, pero su material es para { $meant }. Ponga el papel correcto, o cambie paper en event.toml.
+test-page-shift = Lo impreso está a { $length } del centro del papel. Acerque las guías de la bandeja hasta tocar el papel.
+test-page-askew = Lo impreso está torcido { $degrees }°. Acerque las guías de la bandeja hasta tocar el papel.
+test-page-cut = Su impresora omite lo que está más cerca del borde ({ $edges }). Busque una opción como “sin bordes” o “márgenes mínimos”, o use otra impresora.
+test-page-inks = Falta tinta o se está acabando: { $inks }.
+test-page-black = Se imprimió solo en negro. En la ventana de impresión elija color.
+test-page-alike = Estos colores se ven iguales en esta impresión: { $pairs }. Diga a los ayudantes que se guíen por los nombres en las piezas.
+test-page-back-right = El reverso está del lado correcto y en su sitio.
+test-page-slip = El reverso está a { $length } de su frente. Acerque las guías de la bandeja hasta tocar el papel.
+test-page-upside-down = El reverso está al revés. En la ventana de impresión elija “voltear por el { $flip ->
+    [short-edge] lado corto
+   *[long-edge] lado largo
+}”. Si eso eligió, cambie flip en event.toml por el otro.
+test-page-sideways = No sabemos hacia dónde apunta el reverso. Dé vuelta a la página como a la de un libro, sostenga el teléfono como antes y tome esa foto otra vez.
+test-page-front-too = Dé también una foto del frente: dice cómo salieron los colores y si el reverso está del lado correcto.
+test-page-back-too = Ahora dé vuelta a la página como a la de un libro, tome otra foto de la misma manera y dé las dos fotos.
+test-page-print-again = Cambie eso, imprima otra vez la página de prueba y revísela antes de imprimir lo demás.
+test-page-right = Puede imprimir lo demás.
+test-page-cyan = cian (azul claro)
+test-page-magenta = magenta (rosa)
+test-page-yellow = amarillo
+test-page-black-ink = negro
+test-page-top = arriba
+test-page-right-edge = derecha
+test-page-bottom = abajo
+test-page-left = izquierda
+error-test-page-code = no encontramos el código de una página de prueba en esta foto. Tome la página entera, plana y con buena luz, y pruebe otra vez
+error-test-page-foreign = esta es la página de prueba de otro evento (sus códigos empiezan con { $tag }). Imprima la de este evento
+error-test-page-marks = no se ven las cuatro marcas negras. Tome la página entera, sin nada encima, y pruebe otra vez
+error-test-page-edges = no se ve el borde del papel todo alrededor. Ponga la página plana sobre algo oscuro, deje ver algo de eso en la foto por cada lado, y pruebe otra vez
+
+## receive
+
+help-receive = Recibir cuadros que se dibujaron en casa, por fotos o escaneos de sus páginas
+help-receive-folder = La carpeta del evento
+help-receive-photos = Fotos o escaneos de páginas que se dibujaron en casa
+receive-came = { $label } llegó.
+receive-again = { $label } llegó otra vez. La nueva imagen reemplaza a la anterior.
+receive-coarse = { $label } se ve pequeño en su foto y no saldrá muy nítido. Si puede, pida la foto en su tamaño original.
+receive-next = Recórtelos y cuélguelos como cualquier otro cuadro. Mientras tanto, los recuerdos los muestran en su lugar.
+error-receive-code = no podemos leer el código de un cuadro en esta foto. ¿Hay un dedo encima, o una sombra? Tome la página entera, plana y con buena luz, y pruebe otra vez
+error-receive-marks = no se ven las cuatro marcas negras alrededor de { $labels }. Tome la página entera, plana, sin nada sobre las marcas, y pruebe otra vez
+
 ## display
 
 help-display = Crea los recuerdos del evento: el mural junto a la imagen, sus medidas y láminas para colgar
@@ -1159,6 +1239,7 @@ display-squares = { $squares ->
 }
 display-scale = Factor de escala, medido: { $factor } ± { $within } (previsto: { $planned }).
 display-someone = Parece que hay alguien delante de la pared, y esa parte está tapada. Una foto sin personas da mejores recuerdos.
+display-from-home = Dibujados en casa y mostrados en su lugar: { $labels }.
 display-size = El mural mide { $width } de ancho y { $height } de alto.
 display-straight = Las filas y las columnas están derechas: nada se desvía { $length } o más.
 display-written = Se guardó en { $folder }: las láminas, wall.jpg con el mural y display.json con las medidas.
@@ -2401,6 +2482,7 @@ error-settings-end-alone = Indique también start, o indique minutes en su lugar
 error-settings-end-and-minutes = Indique end o minutes, no los dos
 error-settings-yes-or-no = use true (sí) o false (no), sin comillas
 error-settings-choice = use { $choices }, entre comillas
+error-settings-second-language = use un idioma distinto del primero
 error-settings-belongs-top = Va al principio del archivo, antes de la primera [tabla]
 error-settings-belongs = Va debajo de [{ $section }]
 error-settings-near = ¿Quiso decir { $near }?
@@ -2437,6 +2519,7 @@ error-settings-rows = con { $columns ->
 event-head = Los ajustes de su evento. Cambie lo que quiera y repita el comando. Lo que va después de un # es solo una nota.
 event-tag = va en cada código de este evento; no la cambie cuando los cuadros ya estén impresos
 event-language = de todo lo que se imprime y se muestra: { $choices }
+event-second-language = debajo, en lo que las visitas leen y se llevan
 event-file = en esta carpeta
 event-colours = cuántos lápices de color se usan
 event-pencils = Para usar sus propios lápices, quite colors y ponga cada lápiz al final de este archivo, así:

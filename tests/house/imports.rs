@@ -60,7 +60,7 @@ const HOMES: &[(&str, &[&str])] = &[
     ("indicatif", &["cli"]),
     ("jiff", &["cli"]),
     ("jpeg_encoder", &["display"]),
-    ("nalgebra", &["frame", "read"]),
+    ("nalgebra", &["display", "frame", "read"]),
     ("palette", &["picture"]),
     ("qrcode", &["plan"]),
     ("rand", &["plan", "rehearse", "serve", "cli"]),

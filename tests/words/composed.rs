@@ -122,6 +122,9 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         filled("print-{}", &documents),
         filled("comparison-poster-{}", &["1", "2", "3", "4"]),
         filled("level-{}", &Level::ALL.map(Choice::word)),
+        filled("home-{}", &["1", "2", "3", "4"]),
+        filled("test-page-{}", &["1", "2", "3", "4"]),
+        filled("print-{}-next", &["test-page", "home", "helped"]),
         filled("steps-{}", &["1", "2", "3", "4", "5", "6"]),
         filled("people-{}", &["children-from-5", "children-from-9", "seated", "adults"]),
         filled(

@@ -10,7 +10,9 @@ use super::literals::{Literal, literals};
 /// Whether a text looks like the id of a sentence and is the name of a document, of a kind of question, or of something filled in.
 fn is_a_name(text: &str) -> bool {
     let filled_in = by_id("en").into_values().any(|message| message.variables.contains(text));
-    let mut documents = everysquare::print::names().chain(everysquare::print::comparison::names());
+    let on_request = everysquare::print::ON_REQUEST;
+    let mut documents =
+        everysquare::print::names().chain(on_request).chain(everysquare::print::comparison::names());
     filled_in || KINDS.contains(&text) || documents.any(|name| name == text)
 }
 

@@ -1,17 +1,25 @@
-//! `everysquare print FOLDER helped|large --only LABELS` and `spare`: squares and pieces for whoever needs them another way.
+//! `everysquare print FOLDER helped|large|home --only LABELS`, `spare`, `from-home`, `test-page`: squares and pieces for whoever needs them
+//! another way, and what is printed before all else.
 
 use super::super::event::Event;
+use super::super::receive::kept;
 use super::super::{CliError, Console};
 use super::{Args, cells_of, named, same_squares, write_beside};
-use crate::plan::Folder;
 use crate::plan::settings::Choice;
+use crate::plan::{Cell, Folder};
+use crate::print::Document;
 use crate::print::fill::{Look, helped};
+use crate::print::from_home::from_home;
+use crate::print::home::home;
 use crate::print::large::large;
 use crate::print::spare::spare;
-use crate::words::Sentence;
+use crate::print::test_page::test_page;
+use crate::words::{Sentence, Words, as_typed};
 
 /// The documents that this file prints.
-pub(super) const NAMES: [&str; 3] = ["helped", "large", "spare"];
+pub(super) const NAMES: [&str; 6] = ["test-page", "helped", "large", "home", "from-home", "spare"];
+/// Those that are printed of spots which are named.
+pub(super) const OF_SPOTS: [&str; 3] = ["helped", "large", "home"];
 
 /// What help a square has.
 #[derive(Copy, Clone, Debug, Default, PartialEq, Eq)]
@@ -40,14 +48,26 @@ pub(super) fn run(
 ) -> Result<(), CliError> {
     let asks_for = |name: &str| wanted.iter().any(|own| own == name);
     let sources = event.sources(console.words());
-    let mut documents = Vec::new();
-    if asks_for("spare") {
-        documents.push(spare(&sources)?);
+    let (mut documents, mut remembered) = (Vec::new(), Vec::new());
+    if asks_for("test-page") {
+        documents.push(test_page(&sources)?);
     }
-    if asks_for("helped") || asks_for("large") {
+    if asks_for("spare") {
+        let labels = args.only.as_ref().map(|only| named(only, &event.settings)).transpose()?;
+        documents.push(spare(&sources, labels.as_deref().unwrap_or_default())?);
+        remembered = labels.unwrap_or_default();
+    }
+    if asks_for("from-home") {
+        documents.push(returned(args, folder, event, console.words())?);
+    }
+    if OF_SPOTS.iter().any(|name| asks_for(name)) {
         let only =
             args.only.as_ref().ok_or_else(|| CliError::new(Sentence::new("error-print-needs-only")))?;
         let cells = cells_of(&named(only, &event.settings)?, event);
+        if asks_for("home") {
+            same_squares(folder, &event.settings)?;
+            documents.push(home(&sources, &cells)?);
+        }
         if asks_for("helped") {
             same_squares(folder, &event.settings)?;
             let look = match args.help_with.unwrap_or_default() {
@@ -64,11 +84,33 @@ pub(super) fn run(
     if !documents.is_empty() {
         write_beside(folder, &event.settings, &documents, console)?;
     }
-    if asks_for("helped") {
-        console.say("print-helped-next", &[]);
+    if !remembered.is_empty() {
+        let grid = &event.settings.grid;
+        let cells: Vec<Cell> = remembered.iter().filter_map(|label| grid.cell(label)).collect();
+        folder.remember_spares(&cells, grid)?;
+    }
+    let place = [("folder", as_typed(folder.root()).into())];
+    for name in ["test-page", "home", "helped"].into_iter().filter(|name| asks_for(name)) {
+        console.say(&format!("print-{name}-next"), &place);
     }
     if asks_for("spare") {
-        console.say("print-spare-next", &[]);
+        let labels = [("count", remembered.len().into()), ("labels", remembered.join(", ").into())];
+        console.say(if remembered.is_empty() { "print-spare-next" } else { "print-spare-known" }, &labels);
     }
     Ok(())
+}
+
+/// The squares that came back from home, or those of them that are named, to hang.
+fn returned(args: &Args, folder: &Folder, event: &Event, words: &Words) -> Result<Document, CliError> {
+    same_squares(folder, &event.settings)?;
+    let labels = args.only.as_ref().map(|only| named(only, &event.settings)).transpose()?;
+    let mut squares = kept(folder, &event.settings.grid)?;
+    if let Some(labels) = &labels {
+        squares.retain(|(cell, _)| labels.contains(&event.settings.grid.label(*cell)));
+    }
+    if squares.is_empty() {
+        let sentence = Sentence::new("error-print-none-from-home").with("folder", as_typed(folder.root()));
+        return Err(CliError::new(sentence));
+    }
+    Ok(from_home(&event.sources(words), &squares)?)
 }

@@ -16,9 +16,9 @@ mod reference;
 
 use std::collections::BTreeMap;
 
-use crate::frame::{Point, WallMm, float, floor_index, round_byte};
+use crate::frame::{Point, WallMm, float, floor_index};
 use crate::photo::Photo;
-use crate::picture::colour::light_of_levels;
+use crate::picture::colour::{level_of_light, light_of_levels};
 use crate::plan::{Cell, Printed};
 use crate::read::{Camera, CellReading};
 
@@ -59,12 +59,7 @@ impl Light {
     pub fn of(photo: &Photo, cells: &[CellReading], camera: &Camera, printed: &Printed) -> Option<Self> {
         let references = references(photo, cells, camera, printed);
         let field = Field::of(&references, &printed.grid)?;
-        let shown = |step: usize| {
-            let light = float(step) / float(STEPS - 1);
-            let level =
-                if light <= 0.003_130_8 { 12.92 * light } else { 1.055 * light.powf(1.0 / 2.4) - 0.055 };
-            round_byte(255.0 * level)
-        };
+        let shown = |step: usize| level_of_light(float(step) / float(STEPS - 1));
         let level_of_light = (0..STEPS).map(shown).collect();
         let whites = references.iter().map(|own| (own.cell, own.at, own.white)).collect();
         Some(Self { field, whites, light_of_level: light_of_levels(), level_of_light })

@@ -5,9 +5,11 @@
 //!   event.toml             what the organiser decides
 //!   picture.png            the picture, or another name that event.toml gives
 //!   groups.json            which group draws which squares, where they were shared out
+//!   spare-squares.json     which squares were printed on spare paper, without a code
 //!   print/                 the kit: squares.pdf, edge-cards.pdf, pieces.pdf, and manifest.json: what was printed
 //!   checks/<time>/         one folder a check
 //!   display/<time>/        the comparison prints, one folder each time they are made
+//!   from-home/             pictures of squares that were drawn at home and came back, by label
 //!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
 //!   .helpers-list.json     what helpers have checked off and handed out this evening; `-damaged` one that could not be read
 //!   rehearsals/            made photos to practise with, and the truth about them
@@ -27,6 +29,7 @@ use crate::words::Sentence;
 mod checks;
 mod error;
 mod own;
+mod spares;
 mod whole;
 
 pub use error::{FolderError, Why};
@@ -148,6 +151,18 @@ impl Folder {
     #[must_use]
     pub fn display(&self) -> PathBuf {
         self.root.join("display")
+    }
+
+    /// `from-home`, pictures of squares that were drawn at home and came back.
+    #[must_use]
+    pub fn from_home(&self) -> PathBuf {
+        self.root.join("from-home")
+    }
+
+    /// Picture of the square with a label that came back from home, whether there is one or not.
+    #[must_use]
+    pub fn from_home_png(&self, label: &str) -> PathBuf {
+        self.from_home().join(format!("{label}.png"))
     }
 
     /// `rehearsals`, made photos to practise with.

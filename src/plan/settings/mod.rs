@@ -100,6 +100,8 @@ pub struct Settings {
     pub evening: EveningSettings,
     /// The language of all that is printed and shown.
     pub language: Language,
+    /// The language that stands below it on what visitors read and take home; `None` for one language alone.
+    pub second_language: Option<Language>,
 }
 
 /// The languages that come with the program.
@@ -265,6 +267,7 @@ impl Settings {
             levels: LevelSettings::default(),
             evening: EveningSettings::default(),
             language: Language::default(),
+            second_language: None,
         }
     }
 

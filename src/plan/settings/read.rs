@@ -8,8 +8,8 @@ use super::error::{SettingsError, syntax};
 use super::section::Section;
 use super::{
     ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM,
-    LEAST_WITH_BORDER, MODULE_MM, MOST_CELLS, NAME_LENGTH, PIECE_MM, Pencil, PictureSettings, PrintSettings,
-    SQUARE_MM, Settings,
+    LEAST_WITH_BORDER, Language, MODULE_MM, MOST_CELLS, NAME_LENGTH, PIECE_MM, Pencil, PictureSettings,
+    PrintSettings, SQUARE_MM, Settings,
 };
 use super::{evening, levels};
 use crate::plan::cell::Grid;
@@ -21,7 +21,17 @@ pub(super) const KNOWN: [(&str, &[&str]); 9] = [
     (
         "",
         &[
-            "name", "tag", "language", "picture", "pencils", "wall", "code", "print", "levels", "pieces",
+            "name",
+            "tag",
+            "language",
+            "second_language",
+            "picture",
+            "pencils",
+            "wall",
+            "code",
+            "print",
+            "levels",
+            "pieces",
             "evening",
         ],
     ),
@@ -67,6 +77,11 @@ impl Settings {
         let top = Section::new(text, "", document.as_table());
         refuse_unknown(&top)?;
         let grid = grid(&top.section("wall")?)?;
+        let language: Language = top.choice("language")?.unwrap_or_default();
+        let second_language = top.choice("second_language")?;
+        if second_language == Some(language) {
+            return Err(top.refuse("second_language", Sentence::new("error-settings-second-language")));
+        }
         Ok(Self {
             name: name(&top)?
                 .ok_or_else(|| missing(Sentence::given("name"), top_example("name = \"Open evening\"")))?,
@@ -77,7 +92,8 @@ impl Settings {
             print: print(&top.section("print")?)?,
             levels: levels::read(&top, &grid)?,
             evening: evening::read(&top.section("evening")?)?,
-            language: top.choice("language")?.unwrap_or_default(),
+            language,
+            second_language,
         })
     }
 }

@@ -149,11 +149,20 @@ impl Settings {
 
     fn head(&self, words: &Words) -> String {
         let choices = [("choices", quoted::<super::Language>().into())];
+        let means = words.say("event-second-language", &[]);
+        let second = match self.second_language {
+            Some(language) => line("second_language", &text(language.word()), &means),
+            None => {
+                let other = super::Language::ALL.iter().rev().find(|(own, _)| *own != self.language);
+                example("second_language", &text(other.map_or("", |(_, word)| word)), &means)
+            }
+        };
         [
             format!("# {}\n", words.say("event-head", &[])),
             format!("name = {}\n", text(&self.name)),
             line("tag", &text(&self.tag.to_string()), &words.say("event-tag", &[])),
             line("language", &text(self.language.word()), &words.say("event-language", &choices)),
+            second,
         ]
         .concat()
     }

@@ -1,0 +1,151 @@
+//! `everysquare test-page FOLDER PHOTO…`: photos of the page that was printed first tell whether the rest will come out at size.
+
+use std::path::PathBuf;
+
+use super::event::Event;
+use super::photos::each;
+use super::{CliError, Console, Outcome};
+use crate::display::patches::patches;
+use crate::judge::test_page::{Finding, of_back, of_colours, of_page, sides};
+use crate::photo::Photo;
+use crate::plan::Folder;
+use crate::plan::lengths::one;
+use crate::plan::marks::{TestSide, test_patches};
+use crate::plan::settings::{Choice, Flip, Paper, Settings};
+use crate::read::test_page::{TestPage, read_test_page};
+use crate::words::{Sentence, Words};
+
+/// What is typed after `everysquare test-page`.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The event folder.
+    #[arg(value_name = "FOLDER")]
+    pub(super) folder: PathBuf,
+    /// Photos of the page.
+    #[arg(value_name = "PHOTO", required = true)]
+    photos: Vec<PathBuf>,
+}
+
+/// Reads the photos and says what is right about the print and what is not.
+pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
+    let folder = Folder::at(&args.folder);
+    let event = Event::open(&folder, folder.settings()?, console.words())?;
+    let (settings, paper) = (&event.settings, event.settings.print.paper);
+    let pencils: Vec<[u8; 3]> = event.facts.pencils.iter().map(|pencil| pencil.srgb).collect();
+    let (mut pages, mut colours, mut refused) = (Vec::new(), Vec::new(), Vec::new());
+    each(&args.photos, None, |path, photo: Result<Photo, CliError>| {
+        let read = photo.and_then(|photo| {
+            let page = read_test_page(&photo.luma, settings.tag, paper);
+            Ok((page.map_err(|error| CliError::about(path, error))?, photo))
+        });
+        match read {
+            Ok((page, photo)) => {
+                if page.side == TestSide::Front && colours.is_empty() {
+                    colours = patches(&photo, &page.page_to_photo, &test_patches(paper, pencils.len()));
+                }
+                pages.push(page);
+            }
+            Err(error) => refused.push(error),
+        }
+        Ok(())
+    })?;
+    if pages.is_empty() {
+        return Err(CliError::all(&refused, console.words()));
+    }
+    let found = findings(&pages, &colours, &pencils, settings);
+    for refused in &refused {
+        let told = refused.line(console.words());
+        console.complain(&told);
+    }
+    for finding in &found {
+        let told = told(finding, &event, console.words()).tell(console.words());
+        console.tell(told);
+    }
+    let has_fault = found.iter().any(Finding::is_fault);
+    let [front, back] = sides(&pages);
+    let needs_back = settings.print.flip != Flip::None;
+    if !has_fault && needs_back && (front.is_none() || back.is_none()) {
+        let id = if front.is_none() { "test-page-front-too" } else { "test-page-back-too" };
+        console.say(id, &[]);
+    }
+    console.say(if has_fault { "test-page-print-again" } else { "test-page-right" }, &[]);
+    Ok(match (has_fault, refused.is_empty()) {
+        (true, _) => Outcome::ToFix,
+        (false, true) => Outcome::Right,
+        (false, false) => Outcome::Unclear,
+    })
+}
+
+/// What the sides that were seen tell, the front first.
+fn findings(
+    pages: &[TestPage],
+    colours: &[[u8; 3]],
+    pencils: &[[u8; 3]],
+    settings: &Settings,
+) -> Vec<Finding> {
+    let paper = settings.print.paper;
+    let [front, back] = sides(pages);
+    let mut found = front.or(back).map_or(Vec::new(), |page| of_page(page, paper));
+    if found.iter().any(|one| matches!(one, Finding::OtherPaper(_))) {
+        return found; // on other paper nothing else means anything
+    }
+    if front.is_some() {
+        found.extend(of_colours(colours, pencils));
+    }
+    if let (Some(front), Some(back)) = (front, back) {
+        found.push(of_back(front, back, paper));
+    }
+    found
+}
+
+/// A finding as a sentence.
+fn told(finding: &Finding, event: &Event, words: &Words) -> Sentence {
+    let settings = &event.settings;
+    let percent = |scale: f64| (scale * 1_000.0).round() / 10.0;
+    let paper = |paper: Paper| words.say(&format!("print-paper-{}", paper.word()), &[]);
+    let length = |mm: f64| one(mm, settings.print.units, words);
+    let pencil =
+        |number: usize| event.facts.pencils.get(number).map_or(String::new(), |own| own.name.clone());
+    match finding {
+        Finding::Size(scale) => Sentence::new("test-page-size").with("percent", percent(*scale)),
+        Finding::Scale(scale) => Sentence::new("test-page-scale").with("percent", percent(*scale)),
+        Finding::Uneven([across, down]) => {
+            Sentence::new("test-page-uneven").with("across", percent(*across)).with("down", percent(*down))
+        }
+        Finding::OtherPaper(other) => Sentence::new("test-page-other-paper")
+            .with("paper", paper(*other))
+            .with("meant", paper(settings.print.paper)),
+        Finding::Shift([x, y]) => Sentence::new("test-page-shift").with("length", length(x.hypot(*y))),
+        Finding::Askew(degrees) => {
+            Sentence::new("test-page-askew").with("degrees", (degrees.abs() * 10.0).round() / 10.0)
+        }
+        Finding::Cut(missing) => Sentence::new("test-page-cut").with("edges", edges(*missing, words)),
+        Finding::Inks(missing) => {
+            let ink = |k: &usize| words.say(INKS.get(*k).copied().unwrap_or_default(), &[]);
+            Sentence::new("test-page-inks")
+                .with("inks", missing.iter().map(ink).collect::<Vec<_>>().join(", "))
+        }
+        Finding::Black => Sentence::new("test-page-black"),
+        Finding::Alike(pairs) => {
+            let both = |[a, b]: &[usize; 2]| format!("{} = {}", pencil(*a), pencil(*b));
+            Sentence::new("test-page-alike")
+                .with("pairs", pairs.iter().map(both).collect::<Vec<_>>().join(", "))
+        }
+        Finding::Back(_) => Sentence::new("test-page-back-right"),
+        Finding::Slip(mm) => Sentence::new("test-page-slip").with("length", length(*mm)),
+        Finding::UpsideDown => {
+            Sentence::new("test-page-upside-down").with("flip", settings.print.flip.word())
+        }
+        Finding::Sideways => Sentence::new("test-page-sideways"),
+    }
+}
+
+/// What the inks are called, in the order of [`INKS`](crate::plan::marks::INKS).
+const INKS: [&str; 4] = ["test-page-cyan", "test-page-magenta", "test-page-yellow", "test-page-black-ink"];
+
+/// The edges where something is missing, as people call them.
+fn edges(missing: [bool; 4], words: &Words) -> String {
+    let names = ["test-page-top", "test-page-right-edge", "test-page-bottom", "test-page-left"];
+    let edges = names.iter().zip(missing).filter(|(_, missing)| *missing);
+    edges.map(|(id, _)| words.say(id, &[])).collect::<Vec<_>>().join(", ")
+}
