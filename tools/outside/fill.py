@@ -178,13 +178,16 @@ def check_names(tally, event, pdf):
     tally.check("fill: names of colors stand within their areas", results, "pdfplumber against the picture's pixels")
 
 
-def hang(event, pdf, filled, out):
-    """A made photo of a wall: fillers in their spots, the kit's blank squares in all others. Made, not taken."""
+def hang(event, pdf, out, away=()):
+    """A made photo of a wall: what a document has in its spots, nothing in those of `away`, the kit's blank squares in all others. Made, not
+    taken."""
     squares = Pdf(event.folder / "print" / "squares.pdf")
     fillers = {label: shown(page, outline, WALL_PX_PER_MM) for label, page, outline, _ in squares_of(event, pdf)}
     side, edge = round(event.square_mm * WALL_PX_PER_MM), round(80 * WALL_PX_PER_MM)
     wall = numpy.full((event.rows * side + 2 * edge, event.columns * side + 2 * edge, 3), (198, 190, 176), dtype=numpy.uint8)
     for square in event.manifest["squares"]:
+        if square["label"] in away:
+            continue
         if square["label"] in fillers:
             image = cv2.resize(fillers[square["label"]], (side, side), interpolation=cv2.INTER_AREA)
         else:
@@ -208,7 +211,7 @@ def hang(event, pdf, filled, out):
 
 
 def check_read(tally, program, event, pdf, filled, out, look):
-    path, px = hang(event, pdf, filled, out)
+    path, px = hang(event, pdf, out)
     subprocess.run([program, "check", str(event.folder), str(path)], capture_output=True)
     newest = max((event.folder / "checks").iterdir())
     report = json.loads((newest / "report.json").read_text())

@@ -1,10 +1,11 @@
 """Photographs the test page and pages to draw at home: python tools/outside/sheets.py PROGRAM PICTURE OUT
 
 PROGRAM is everysquare, PICTURE the picture to make events of; what is made lies in OUT. Needs Python 3.11 and numpy, opencv-python-headless,
-pypdfium2, zxing-cpp. Each photo is made: PDFium draws a page on its paper, printed at a known scale and place, OpenCV's camera sees it from
+pdfplumber, pypdfium2, scipy, scikit-image, zxing-cpp. Each photo is made: PDFium draws a page on its paper, printed at a known scale and place, OpenCV's camera sees it from
 a known pose, a lamp lights it from one side, the sensor adds noise, a JPEG is kept. What the program says is then compared with what is
 known. Each check names what it is checked against. Ends with "N passed, M failed" and exits 1 where one failed."""
 
+import json
 import re
 import subprocess
 import sys
@@ -13,7 +14,10 @@ from pathlib import Path
 import cv2
 import numpy
 import pypdfium2
+import zxingcpp
 
+from fill import Event, hang
+from measure import Pdf
 from pdf import PAPERS as KNOWN
 from pdf import Tally
 
@@ -234,20 +238,38 @@ def check_home(tally, program, folder, paper, out, side_mm):
         spread = numpy.percentile(white, 95, axis=0) - numpy.percentile(white, 5, axis=0)
         off.append((f"{label}: white {white.mean(axis=0).round()} ± {spread.round()}", white.mean() > 232 and numpy.ptp(white.mean(axis=0)) < 8 and spread.max() < 22))
     tally.check(f"{paper}: squares are straight, upright, and white where the paper is", off, "what was drawn on the page; OpenCV's phase correlation")
-    check_hung(tally, folder, paper, labels, side_mm)
+    check_hung(tally, program, folder, paper, labels, truths, out)
     code, said = run(program, "receive", folder, photos[0])
     tally.check(f"{paper}: one that comes again takes the place of the one before", [(said, code == 0 and "again" in said)], "what was given")
     bad(tally, program, folder, paper, out, cv2.imread(str(photos[0])), places[0], side_mm, drawn(pdf, 0))
 
 
-def check_hung(tally, folder, paper, labels, side_mm):
-    """The sheets of squares that came back, against what a check looks for."""
-    import json
-
-    import zxingcpp
-
-    manifest = json.loads((folder / "print" / "manifest.json").read_text())
-    code = manifest["code"]
+def check_hung(tally, program, folder, paper, labels, truths, out):
+    """The squares that came back: their sheets, hung on a made wall and checked, and in the keepsakes while they do not hang."""
+    event = Event(folder)
+    pdf = Pdf(folder / "print" / "from-home.pdf")
+    code = event.code
+    wall, px = hang(event, pdf, out)
+    exit_code, said = run(program, "check", folder, wall)
+    newest = max((folder / "checks").iterdir())
+    states = {cell["label"]: cell["state"] for cell in json.loads((newest / "report.json").read_text())["cells"]}
+    tally.check(f"{paper}: hung on a made wall they are read as right ({px:.1f} px a module)", (
+        (f"{label} {state}", state == "right") for label, state in states.items()
+    ), "squares rendered by PDFium, photo by OpenCV")
+    wall, _ = hang(event, pdf, out, labels)
+    exit_code, said = run(program, "display", folder, wall, "--missing", "open", "--only", "side-by-side")
+    told = re.search(r"Drawn at home[^:]*: (.*)\.", said)
+    picture = cv2.imread(str(max((folder / "display").iterdir()) / "wall.jpg"))
+    side = picture.shape[0] / event.rows
+    shown = [("told", told is not None and set(told.group(1).split(", ")) == set(labels))]
+    for square in event.manifest["squares"]:
+        if square["label"] in labels:
+            x, y = round(square["column"] * side), round(square["row"] * side)
+            own = picture[y : y + round(side), x : x + round(side)].astype(float)
+            wanted = cv2.resize(truths[square["label"]], own.shape[1::-1], interpolation=cv2.INTER_AREA).astype(float)
+            away = numpy.abs(cv2.GaussianBlur(own, (0, 0), 2) - cv2.GaussianBlur(wanted, (0, 0), 2)).mean()
+            shown.append((f"{square['label']}: {away:.1f} levels", away < 20))
+    tally.check(f"{paper}: while they do not hang the keepsakes show them in their places", shown, "what was drawn")
     results = []
     document = pypdfium2.PdfDocument(folder / "print" / "from-home.pdf")
     for number in range(len(document)):
