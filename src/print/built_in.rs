@@ -1,7 +1,7 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 33] = [
+const BUILT_IN: [(&str, &str); 34] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
@@ -27,6 +27,7 @@ const BUILT_IN: [(&str, &str); 33] = [
     ("poster", include_str!("templates/poster.typ")),
     ("questions", include_str!("templates/questions.typ")),
     ("side-by-side", include_str!("templates/side-by-side.typ")),
+    ("signs", include_str!("templates/signs.typ")),
     ("spare", include_str!("templates/spare.typ")),
     ("strips", include_str!("templates/strips.typ")),
     ("squares", include_str!("templates/squares.typ")),

@@ -83,6 +83,7 @@ mod room;
 mod room_drawing;
 mod screen;
 mod short;
+pub mod signs;
 pub mod spare;
 mod squares;
 mod strips;
@@ -129,8 +130,9 @@ const DOCUMENTS: &[(&str, Make)] = &[
 ];
 
 /// Documents that no kit has, which are printed when they are asked for.
-pub const ON_REQUEST: [&str; 9] = [
+pub const ON_REQUEST: [&str; 10] = [
     test_page::NAME,
+    signs::NAME,
     fill::NAME,
     fill::HELPED,
     large::NAME,

@@ -22,6 +22,7 @@ use crate::frame::{float, floor_index};
 use crate::picture::PieceFacts;
 use crate::plan::cell::column_letters;
 use crate::plan::{Grid, Level, PrintedSquare};
+use crate::words::Words;
 
 /// White at a stub's edges.
 pub(super) const PAD_MM: f64 = 4.0;
@@ -84,6 +85,7 @@ pub(super) struct Stubs<'a> {
     below: [f64; 2],
     /// The pencils' names, in one column and in two.
     names: [Vec<String>; 2],
+    second: Option<Words>,
 }
 
 impl<'a> Stubs<'a> {
@@ -97,7 +99,8 @@ impl<'a> Stubs<'a> {
             short_names(&names, main, |name| width_mm(name, NAME_POINTS, false) <= room)
         };
         let below = [piece.y + piece.height + GAP_MM, height - PAD_MM];
-        Self { sources, inside, above_end: piece.y - GAP_MM, below, names: [short(1), short(2)] }
+        let (names, second) = ([short(1), short(2)], sources.second_words());
+        Self { sources, inside, above_end: piece.y - GAP_MM, below, names, second }
     }
 
     /// The stub of one piece.
@@ -148,19 +151,24 @@ impl<'a> Stubs<'a> {
         Wall { lines, spot: Box { x: area.x + x, y: area.y + y, width: cell, height: cell }, area }
     }
 
-    /// The words of the slip in lines; none where they would take the pencils' room.
+    /// The words of the slip in lines: in both languages where there is room, else in the event's own; none where they would take the
+    /// pencils' room.
     fn words(&self, square: &PrintedSquare, grid: &Grid) -> Vec<Text> {
         let said = [
             ("column", column_letters(square.cell.column).into()),
             ("row", grid.row_number(square.cell.row).to_string().into()),
         ];
-        let slip = self.sources.words.say("strips-slip", &said);
         let fits = |line: &str| width_mm(line, WORDS_POINTS, false) <= self.inside;
-        let lines = wrapped(slip.split_whitespace(), " ", fits);
-        let high = float(lines.len()) * WORDS_LINE_MM;
-        if self.below[0] + 2.0 * LINE_MM + high > self.below[1] {
+        let lines = |words: &Words| wrapped(words.say("strips-slip", &said).split_whitespace(), " ", fits);
+        let has_room = |lines: &[String]| {
+            self.below[0] + 2.0 * LINE_MM + float(lines.len()) * WORDS_LINE_MM <= self.below[1]
+        };
+        let own = lines(self.sources.words);
+        let both = self.second.as_ref().map(|second| [own.clone(), lines(second)].concat());
+        let Some(lines) = both.into_iter().chain([own]).find(|lines| has_room(lines)) else {
             return Vec::new();
-        }
+        };
+        let high = float(lines.len()) * WORDS_LINE_MM;
         let line = |(number, words): (usize, String)| Text {
             x: PAD_MM,
             y: self.below[1] - high + (float(number) + 0.35) * WORDS_LINE_MM,

@@ -40,14 +40,17 @@ const CLEAR_MM: f64 = 4.0;
 /// The largest step's name in English and Spanish has two lines of this size on letter paper, in points; larger paper has
 /// larger words.
 const WORDS_PT: f64 = 12.0;
+/// How many times as much height words take in two languages, the second one smaller.
+const SECOND: f64 = 1.6;
 /// Steps.
 const STEPS: usize = 6;
 
 /// What all cards share; they are all alike.
 #[derive(Serialize)]
 struct Shared {
-    title: String,
-    steps: Vec<String>,
+    /// What it is about and what to do, in each language.
+    title: Vec<String>,
+    steps: Vec<Vec<String>>,
     /// The name of a square that is really on the wall.
     label: String,
     /// Where squares have their code.
@@ -109,7 +112,8 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let heading = Heading::new(sources, "table-card", Some(count), Sides::One);
     let Strip { area, upright } = Strip::along_the_bottom(sources.settings.print.paper);
     let shared = shared(sources);
-    let about = sources.words.say("steps-about", &[("steps", shared.steps.join(" ").into())]);
+    let steps: Vec<&str> = shared.steps.iter().flatten().map(String::as_str).collect();
+    let about = sources.words.say("steps-about", &[("steps", steps.join(" ").into())]);
     let page = |number: usize| Page {
         strip: heading.words(area, upright, Some((number, false))),
         about: about.clone(),
@@ -124,19 +128,23 @@ fn shared(sources: &Sources) -> Shared {
     let Sources { settings, printed, facts, words, .. } = *sources;
     let larger = larger(settings.print.paper);
     let join = settings.print.join;
-    let steps = (1..=STEPS).map(|step| words.say(joined(&format!("steps-{step}"), join), &[]));
+    let second = sources.second_words();
+    let in_each = |id: &str| -> Vec<String> {
+        std::iter::once(words).chain(&second).map(|words| words.say(joined(id, join), &[])).collect()
+    };
+    let both = if second.is_some() { SECOND } else { 1.0 };
     let own: Vec<_> = printed.squares.iter().filter(|square| !printed.grid.in_border(square.cell)).collect();
     let some = own.get(own.len() / 3);
     Shared {
-        title: words.say("steps-title", &[]),
-        steps: steps.collect(),
+        title: in_each("steps-title"),
+        steps: (1..=STEPS).map(|step| in_each(&format!("steps-{step}"))).collect(),
         label: some.map(|square| square.label.clone()).unwrap_or_default(),
         corner: settings.code.corner.word(),
         pencils: facts.pencils.iter().take(3).map(Pencil::hex).collect(),
         title_size: (WORDS_PT + 3.0) * larger,
-        title_high: 8.0 * larger,
+        title_high: 8.0 * larger * both,
         words_size: WORDS_PT * larger,
-        words_high: 13.0 * larger,
+        words_high: 13.0 * larger * both,
     }
 }
 

@@ -651,7 +651,7 @@ print-card-corner-4 = corner 4 of 4 · outside the bottom left corner
 
 help-print = Make the kit (PDF files) and the record of what was printed
 help-print-folder = The event folder
-help-print-documents = Only these documents, such as squares or pieces (default: the whole kit). Only on request: fill (squares for the gaps in the newest check), helped (squares with outlines to help), large (pieces for low vision), home (pages to draw at home), from-home (squares that came back), test-page (the page to print first), spare (blank squares), lesson (a lesson with this picture) and groups (what goes with the command “groups”)
+help-print-documents = Only these documents, such as squares or pieces (default: the whole kit). Only on request: fill (squares for the gaps in the newest check), helped (squares with outlines to help), large (pieces for low vision), home (pages to draw at home), from-home (squares that came back), test-page (the page to print first), signs (for the door, the tables and the wall), spare (blank squares), lesson (a lesson with this picture) and groups (what goes with the command “groups”)
 help-print-soft = With fill: in soft colors, to hang as they are (default: outlines to color)
 help-print-help-with = With helped: names (outlines with the names of colors), dots (dotted outlines) or lines (faint lines between the tick marks; default: names)
 help-print-only = Only these spots, such as D7,E4: their squares and pieces again or, with fill, helped, large or home, those
@@ -1994,6 +1994,22 @@ strips-fold = fold back here
 strips-slip = Your square hangs in column { $column }, row { $row }. Bring this slip when you come to get it.
 steps-1-strip = Get a strip: your piece and your square.
 steps-6-strip = Take the whole strip to the wall.
+
+## signs
+
+print-signs = Signs
+sign-times = { $start } to { $end }
+sign-photos = We take photos of the wall. If you don’t want to be in them, just tell us.
+sign-door = Come in and draw!
+sign-door-more = Everyone draws one square. Together they make one big picture.
+sign-pieces = Get your piece here
+sign-pieces-more = Something quick, or something to puzzle over? You choose.
+sign-tables = Draw here
+sign-tables-more = Sit anywhere. Share the pencils, and take your time.
+sign-wall = Bring your square here
+sign-wall-more = We’ll hang it with you. Please keep both feet on the floor.
+sign-mural = We drew this together
+sign-mural-more = { $count } squares, each drawn from one small piece of the picture.
 
 ## who reaches what
 

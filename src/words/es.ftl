@@ -664,7 +664,7 @@ print-card-corner-4 = esquina 4 de 4 · por fuera, abajo a la izquierda
 
 help-print = Crea el material en PDF y el registro de lo que se imprimió
 help-print-folder = La carpeta del evento
-help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todo el material. Solo si se piden: fill (cuadros para los huecos de la última revisión), helped (cuadros con contornos para ayudar), large (piezas para quien ve poco), home (páginas para dibujar en casa), from-home (cuadros que llegaron), test-page (la página que se imprime primero), spare (cuadros en blanco), lesson (una lección con esta imagen) y groups (lo que va con el comando “groups”)
+help-print-documents = Solo estos documentos, como squares (cuadros) o pieces (piezas); si se omite, todo el material. Solo si se piden: fill (cuadros para los huecos de la última revisión), helped (cuadros con contornos para ayudar), large (piezas para quien ve poco), home (páginas para dibujar en casa), from-home (cuadros que llegaron), test-page (la página que se imprime primero), signs (letreros para la puerta, las mesas y la pared), spare (cuadros en blanco), lesson (una lección con esta imagen) y groups (lo que va con el comando “groups”)
 help-print-soft = Con fill: en colores suaves, para colgarlos así; si se omite, con contornos para colorear
 help-print-help-with = Con helped: names (contornos con los nombres de los colores), dots (contornos de puntos) o lines (líneas tenues entre las marcas; de fábrica: names)
 help-print-only = Solo estos lugares, como D7,E4: otra vez sus cuadros y piezas o, con fill, helped, large o home, esos
@@ -2007,6 +2007,22 @@ strips-fold = doblar aquí hacia atrás
 strips-slip = Tu cuadro está en la columna { $column }, fila { $row }. Trae este papel cuando vengas por él.
 steps-1-strip = Toma una tira: tu pieza y tu cuadro.
 steps-6-strip = Lleva la tira entera a la pared.
+
+## signs
+
+print-signs = Letreros
+sign-times = De { $start } a { $end }
+sign-photos = Tomamos fotos de la pared. Si no quieres salir en ellas, solo dilo.
+sign-door = ¡Pasa a dibujar!
+sign-door-more = Cada quien dibuja un cuadro. Juntos forman una gran imagen.
+sign-pieces = Aquí te damos tu pieza
+sign-pieces-more = ¿Algo rápido o algo para pensar? Tú eliges.
+sign-tables = Dibuja aquí
+sign-tables-more = Siéntate donde quieras. Comparte los lápices y tómate tu tiempo.
+sign-wall = Trae aquí tu cuadro
+sign-wall-more = Lo colgamos contigo. Por favor, mantén los dos pies en el suelo.
+sign-mural = Lo dibujamos entre todos
+sign-mural-more = { $count } cuadros, cada uno dibujado a partir de una pieza pequeña de la imagen.
 
 ## who reaches what
 

@@ -96,6 +96,9 @@ const THINGS: [&str; 12] = [
 const TROUBLES: [&str; 11] =
     ["short", "many", "few", "scale", "backs", "painted", "lost", "turned", "unread", "pencils", "late"];
 
+/// The signs for the room.
+const SIGNS: [&str; 5] = ["door", "pieces", "tables", "wall", "mural"];
+
 /// A text in the sources with gaps, and the ids that come of it.
 pub fn composed() -> Vec<(&'static str, Vec<String>)> {
     let filled = |pattern: &'static str, parts: &[&str]| {
@@ -123,6 +126,8 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         filled("comparison-poster-{}", &["1", "2", "3", "4"]),
         filled("level-{}", &Level::ALL.map(Choice::word)),
         filled("home-{}", &["1", "2", "3", "4"]),
+        filled("sign-{}", &SIGNS),
+        filled("sign-{}-more", &SIGNS),
         filled("test-page-{}", &["1", "2", "3", "4"]),
         filled("print-{}-next", &["test-page", "home", "helped"]),
         filled("steps-{}", &["1", "2", "3", "4", "5", "6"]),

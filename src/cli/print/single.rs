@@ -12,12 +12,13 @@ use crate::print::fill::{Look, helped};
 use crate::print::from_home::from_home;
 use crate::print::home::home;
 use crate::print::large::large;
+use crate::print::signs::signs;
 use crate::print::spare::spare;
 use crate::print::test_page::test_page;
 use crate::words::{Sentence, Words, as_typed};
 
 /// The documents that this file prints.
-pub(super) const NAMES: [&str; 6] = ["test-page", "helped", "large", "home", "from-home", "spare"];
+pub(super) const NAMES: [&str; 7] = ["test-page", "signs", "helped", "large", "home", "from-home", "spare"];
 /// Those that are printed of spots which are named.
 pub(super) const OF_SPOTS: [&str; 3] = ["helped", "large", "home"];
 
@@ -51,6 +52,9 @@ pub(super) fn run(
     let (mut documents, mut remembered) = (Vec::new(), Vec::new());
     if asks_for("test-page") {
         documents.push(test_page(&sources)?);
+    }
+    if asks_for("signs") {
+        documents.push(signs(&sources)?);
     }
     if asks_for("spare") {
         let labels = args.only.as_ref().map(|only| named(only, &event.settings)).transpose()?;
