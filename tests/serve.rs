@@ -3,6 +3,8 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
 
 mod common;
+#[path = "serve/prints.rs"]
+mod prints;
 #[path = "serve/running.rs"]
 mod running;
 #[path = "serve/together.rs"]

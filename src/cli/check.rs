@@ -2,7 +2,6 @@
 
 use std::path::PathBuf;
 
-use super::event::Event;
 use super::photos::{Covering, Seen, each, look};
 use super::{CliError, Console, Outcome, groups, progress};
 use crate::check::{Check, Drawn, FRONTAL, Noticed};
@@ -11,6 +10,7 @@ use crate::judge;
 use crate::photo::Photo;
 use crate::plan::crowd::Outlook;
 use crate::plan::{Folder, Printed};
+use crate::print::event::Event;
 use crate::read::{self, Camera};
 use crate::report::{Occasion, terminal};
 use crate::words::Words;

@@ -5,7 +5,6 @@ mod said;
 use std::path::{Path, PathBuf};
 
 use super::check::CHECK_NAME;
-use super::event::Event;
 use super::mistyped::{Refused, within};
 use super::photos::{Covering, Seen, each, look};
 use super::receive::kept;
@@ -23,6 +22,7 @@ use crate::photo::Photo;
 use crate::plan::settings::{Choice, Units};
 use crate::plan::{Cell, Folder, Grid, Printed};
 use crate::print::comparison::{Comparison, Pair, PastCheck, Poster, Print, comparison, known};
+use crate::print::event::Event;
 use crate::read::{self, WallReading};
 use crate::report::sentences::Sentences;
 use crate::words::{Sentence, Words};

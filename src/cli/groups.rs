@@ -2,7 +2,6 @@
 
 use std::path::PathBuf;
 
-use super::event::Event;
 use super::mistyped::Refused;
 use super::newest::newest;
 use super::print::write_beside;
@@ -10,6 +9,7 @@ use super::{CliError, Console, Outcome};
 use crate::plan::groups::{Group, Groups, GroupsError, Spread, divide, read};
 use crate::plan::settings::Choice;
 use crate::plan::{Folder, Grid, Level};
+use crate::print::event::Event;
 use crate::print::groups::groups as typeset;
 use crate::report::Report;
 use crate::words::{Sentence, Words, as_typed};

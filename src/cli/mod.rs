@@ -15,7 +15,6 @@ mod console;
 mod crowd;
 mod display;
 mod error;
-mod event;
 mod groups;
 mod help;
 mod language;

@@ -8,13 +8,13 @@ use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
 use super::crowd::CrowdArgs;
-use super::event::Event;
 use super::mistyped::{Refused, within};
 use super::progress::bar;
 use super::{CliError, Console, Outcome};
 use crate::plan::crowd::{PlanFile, SheetCount};
 use crate::plan::settings::{EveningSettings, HANG_MM, NewValue, Room, set};
 use crate::plan::{Folder, Settings};
+use crate::print::event::Event;
 use crate::print::{Document, Sources, names_of, part_of_kit};
 use crate::words::{Sentence, Tell};
 

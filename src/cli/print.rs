@@ -5,13 +5,13 @@ mod single;
 
 use std::path::PathBuf;
 
-use super::event::Event;
 use super::mistyped::Refused;
 use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome, groups, language};
 use crate::plan::settings::{Choice, Flip, Language, Units};
-use crate::plan::{Folder, Manifest, Printed, Settings};
+use crate::plan::{Folder, Manifest, Settings};
+use crate::print::event::Event;
 use crate::print::lesson::lesson;
 use crate::print::{
     AGAIN, Document, Kit, ON_REQUEST, Sources, again, known, names_of, part_of_kit, templates,
@@ -134,7 +134,7 @@ fn print_again(
     event: &Event,
     console: &mut Console,
 ) -> Result<(), CliError> {
-    same_squares(folder, &event.settings)?;
+    same_squares(folder, event)?;
     let cells = cells_of(&named(only, &event.settings)?, event);
     let documents = again(&event.sources(console.words()), &cells, documents)?;
     write_beside(folder, &event.settings, &documents, console)?;
@@ -143,11 +143,8 @@ fn print_again(
 }
 
 /// Refuses where squares printed now would have other codes, or codes in another place, than those of the kit.
-pub(super) fn same_squares(folder: &Folder, settings: &Settings) -> Result<(), CliError> {
-    let printed = folder.manifest()?.printed(settings.grid.rows_from)?;
-    let now = settings.printed()?;
-    let of = |all: &Printed| (all.squares.clone(), all.module_mm, all.code_top_left);
-    if of(&printed) == of(&now) {
+pub(super) fn same_squares(folder: &Folder, event: &Event) -> Result<(), CliError> {
+    if event.prints_as(&folder.manifest()?.printed(event.settings.grid.rows_from)?) {
         return Ok(());
     }
     Err(CliError::new(Sentence::new("error-print-changed").with("folder", as_typed(folder.root()))))

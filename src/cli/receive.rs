@@ -5,7 +5,6 @@ use std::path::PathBuf;
 
 use image::RgbImage;
 
-use super::event::Event;
 use super::photos::each;
 use super::print::{same_squares, write_beside};
 use super::{CliError, Console, Outcome};
@@ -13,6 +12,7 @@ use crate::gallery::from_home::{FromHome, from_home};
 use crate::photo::Photo;
 use crate::picture::Picture;
 use crate::plan::{Cell, Folder, Grid};
+use crate::print::event::Event;
 use crate::print::from_home::from_home as document;
 use crate::read::Reader;
 
@@ -33,7 +33,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let reader = Reader::new(&folder.printed()?);
     let event = Event::open(&folder, folder.settings()?, console.words())?;
-    same_squares(&folder, &event.settings)?;
+    same_squares(&folder, &event)?;
     let mut came: BTreeMap<Cell, FromHome> = BTreeMap::new();
     let mut refused = Vec::new();
     each(&args.photos, None, |path, photo: Result<Photo, CliError>| {

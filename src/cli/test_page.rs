@@ -2,7 +2,6 @@
 
 use std::path::PathBuf;
 
-use super::event::Event;
 use super::photos::each;
 use super::{CliError, Console, Outcome};
 use crate::display::patches::patches;
@@ -12,6 +11,7 @@ use crate::plan::Folder;
 use crate::plan::lengths::one;
 use crate::plan::marks::{TestSide, test_patches};
 use crate::plan::settings::{Choice, Flip, Paper, Settings};
+use crate::print::event::Event;
 use crate::read::test_page::{TestPage, read_test_page};
 use crate::words::{Sentence, Words};
 

@@ -7,7 +7,9 @@ use serde_json::{Value, json};
 
 use crate::judge::State;
 use crate::plan::cell::column_letters;
+use crate::plan::settings::Choice;
 use crate::plan::{Cell, Grid};
+use crate::print::one::One;
 use crate::report::json::ReportCell;
 use crate::report::sentences::{about_cell, count};
 use crate::report::steps::all_right;
@@ -61,6 +63,7 @@ pub(super) fn wall_json(evening: &Evening, standing: &Standing, who: Option<&Who
         "letters": (0..grid.columns).map(column_letters).collect::<Vec<_>>(),
         "numbers": (0..grid.rows).map(|row| grid.row_number(row)).collect::<Vec<_>>(),
         "fallen": fallen,
+        "prints": One::of(evening.join).into_iter().map(|one| print(one, words)).collect::<Vec<_>>(),
         "out": out.collect::<Vec<_>>(),
         "tag": evening.printed.tag,
         "columns": grid.columns,
@@ -76,6 +79,11 @@ pub(super) fn wall_json(evening: &Evening, standing: &Standing, who: Option<&Who
         "missing": groups.iter().map(|(level, pieces)| json!({ "level": level, "pieces": pieces })).collect::<Vec<_>>(),
         "missing_say": words.say("serve-missing-count", &[("count", count(report.missing.len()))]),
     })
+}
+
+/// What can be printed of a spot, and what that is called.
+fn print(one: One, words: &Words) -> Value {
+    json!({ "kind": one.word(), "say": words.say(&format!("serve-print-{}", one.word()), &[]) })
 }
 
 /// The wall for the room: which cells have a square, and nothing about whose or whether it is right.

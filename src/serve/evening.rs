@@ -16,7 +16,10 @@ use crate::judge::{Advice, State};
 use crate::photo::{Photo, PhotoError};
 use crate::plan::crowd::Outlook;
 use crate::plan::folder::FolderError;
+use crate::plan::settings::Join;
 use crate::plan::{Cell, Folder, Printed};
+use crate::print::Document;
+use crate::print::one::One;
 use crate::read::Reader;
 use crate::read::{CellReading, ReadError};
 use crate::report::{Occasion, accent};
@@ -27,6 +30,7 @@ use super::known::{Added, Known, Origin};
 use super::levels::{Levels, colours_of, facts_of, levels_of};
 use super::list::{Step, steps};
 use super::pictures::{WallPicture, frontal, marked_small, original, pieces, size_of};
+use super::prints::{Desk, NotPrinted};
 use super::together::{Conflict, PieceState, StepState, Together, Who};
 use super::{Clock, ServeError, keep};
 
@@ -63,6 +67,9 @@ pub struct Evening {
     pub(super) accent: String,
     reader: Reader,
     pub(super) keep_photos: bool,
+    /// How pieces and squares of the kit are joined.
+    pub(super) join: Join,
+    desk: Desk,
     /// The name of the oldest check that is gone on from.
     since: String,
     standing: Mutex<Arc<Standing>>,
@@ -190,6 +197,8 @@ impl Evening {
             shared: watch::Sender::new((0, 0)),
             progress: watch::Sender::new(Progress::default()),
             reader: Reader::new(&printed),
+            join: settings.print.join,
+            desk: Desk::default(),
             standing: Mutex::new(Arc::new(standing)),
             live: watch::Sender::new(0),
             folder,
@@ -207,6 +216,14 @@ impl Evening {
     #[must_use]
     pub fn standing(&self) -> Arc<Standing> {
         Arc::clone(&self.standing.lock().unwrap_or_else(PoisonError::into_inner))
+    }
+
+    /// A page of one cell, to print.
+    ///
+    /// # Errors
+    /// [`NotPrinted`] where another one is being made, or why this one cannot be.
+    pub fn page(&self, cell: Cell, one: One) -> Result<Document, NotPrinted> {
+        self.desk.page((&self.folder, &self.printed), cell, one, &self.words)
     }
 
     /// Tells the number of the standing whenever it changes, and once at the beginning.

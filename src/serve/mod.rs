@@ -32,6 +32,7 @@ pub mod list;
 mod marks;
 mod pages;
 pub mod pictures;
+mod prints;
 pub mod routes;
 mod said;
 pub mod secret;

@@ -53,6 +53,7 @@ const PHONE_WORDS: &[&str] = &[
     "serve-photo-too-heavy-here",
     "serve-piece-back",
     "serve-piece-out",
+    "serve-print",
     "serve-queue",
     "serve-reading",
     "serve-reading-of",

@@ -10,6 +10,7 @@
 //! | `/marked.jpg`, `/marked-large.jpg` | yes | | the last photo, marked |
 //! | `/accent.css` | yes | | the evening's warm colour |
 //! | `/cell/17`, `/piece/17` | yes | | what hangs in a cell; what belongs there |
+//! | `/print/17/square` | yes | | a page of that spot to print: see [`super::prints`] |
 //! | `/picture.jpg` | | yes | the picture that is being drawn |
 //! | `/code.svg` | where phones are let in | this computer only | the helpers' link as a code |
 //! | `POST /photo` | yes | | see [`super::upload`] |
@@ -37,6 +38,7 @@ use super::evening::{Evening, Progress};
 use super::guard::Peer;
 use super::marks;
 use super::pages;
+use super::prints;
 use super::upload::{self, MOST_BYTES};
 use super::work::Work;
 
@@ -74,6 +76,7 @@ pub(super) fn helpers(shared: Arc<Shared>) -> Router {
         .route("/wall.json", get(helpers_wall))
         .route("/cell/{place}", get(cell))
         .route("/piece/{place}", get(piece))
+        .route("/print/{place}/{kind}", get(prints::print))
         .route("/photo", post(upload::photo))
         .with_state(shared)
 }
@@ -165,12 +168,12 @@ async fn piece(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> 
 }
 
 /// The cell of a place in the order of cells.
-fn at(shared: &Shared, place: &str) -> Option<Cell> {
+pub(super) fn at(shared: &Shared, place: &str) -> Option<Cell> {
     let place: usize = place.parse().ok()?;
     shared.evening.printed.grid.cells().nth(place)
 }
 
-fn nothing() -> Response {
+pub(super) fn nothing() -> Response {
     bytes(StatusCode::NOT_FOUND, "text/plain", "")
 }
 

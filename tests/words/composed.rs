@@ -125,6 +125,7 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         filled("print-{}", &documents),
         filled("comparison-poster-{}", &["1", "2", "3", "4"]),
         filled("level-{}", &Level::ALL.map(Choice::word)),
+        filled("serve-print-{}", &["square", "piece", "strip", "helped", "large", "home"]),
         filled("home-{}", &["1", "2", "3", "4"]),
         filled("sign-{}", &SIGNS),
         filled("sign-{}-more", &SIGNS),

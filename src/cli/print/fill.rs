@@ -1,11 +1,11 @@
 //! `everysquare print FOLDER fill`: squares for the gaps that the newest check shows, or for those that are named.
 
-use super::super::event::Event;
 use super::super::newest::{Newest, newest};
 use super::super::{CliError, Console};
 use super::{Args, cells_of, named, same_squares, write_beside};
 use crate::judge::State;
 use crate::plan::{Folder, Grid};
+use crate::print::event::Event;
 use crate::print::fill::{Fill, Look, fill};
 use crate::report::Report;
 use crate::words::{Sentence, as_typed};
@@ -18,7 +18,7 @@ pub(super) fn run(
     console: &mut Console,
 ) -> Result<(), CliError> {
     let settings = &event.settings;
-    same_squares(folder, settings)?;
+    same_squares(folder, event)?;
     let (labels, said) = match &args.only {
         Some(only) => (named(only, settings)?, None),
         None => {

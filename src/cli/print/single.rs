@@ -1,13 +1,13 @@
 //! `everysquare print FOLDER helped|large|home --only LABELS`, `spare`, `from-home`, `test-page`: squares and pieces for whoever needs them
 //! another way, and what is printed before all else.
 
-use super::super::event::Event;
 use super::super::receive::kept;
 use super::super::{CliError, Console};
 use super::{Args, cells_of, named, same_squares, write_beside};
 use crate::plan::settings::Choice;
 use crate::plan::{Cell, Folder};
 use crate::print::Document;
+use crate::print::event::Event;
 use crate::print::fill::{Look, helped};
 use crate::print::from_home::from_home;
 use crate::print::home::home;
@@ -69,11 +69,11 @@ pub(super) fn run(
             args.only.as_ref().ok_or_else(|| CliError::new(Sentence::new("error-print-needs-only")))?;
         let cells = cells_of(&named(only, &event.settings)?, event);
         if asks_for("home") {
-            same_squares(folder, &event.settings)?;
+            same_squares(folder, event)?;
             documents.push(home(&sources, &cells)?);
         }
         if asks_for("helped") {
-            same_squares(folder, &event.settings)?;
+            same_squares(folder, event)?;
             let look = match args.help_with.unwrap_or_default() {
                 Help::Names => Look::Outlined,
                 Help::Dots => Look::Dotted,
@@ -106,7 +106,7 @@ pub(super) fn run(
 
 /// The squares that came back from home, or those of them that are named, to hang.
 fn returned(args: &Args, folder: &Folder, event: &Event, words: &Words) -> Result<Document, CliError> {
-    same_squares(folder, &event.settings)?;
+    same_squares(folder, event)?;
     let labels = args.only.as_ref().map(|only| named(only, &event.settings)).transpose()?;
     let mut squares = kept(folder, &event.settings.grid)?;
     if let Some(labels) = &labels {

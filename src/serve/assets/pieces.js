@@ -24,7 +24,18 @@ const hidden = (text) => make("span", { className: "unseen-text" }, ` ${text}`);
 const row = (place, text, ...buttons) => {
   const item = make("li", {}, picture(belongs(place), ""), make("p", {}, make("strong", {}, label(place)), ` ${text}`), make("div", { className: "choices" }, ...buttons));
   item.dataset.key = `row ${place}`;
+  item.append(prints(place));
   return item;
+};
+// What can be printed of a spot; it opens beside this page, for whichever printer this phone or laptop has.
+const prints = (place) => {
+  const key = `print ${place}`;
+  const link = ({ kind, say: called }) => make("a", { href: `print/${place}/${kind}`, target: "_blank", rel: "noopener" }, called, hidden(label(place)));
+  const summary = make("summary", {}, say("serve-print"), hidden(label(place)));
+  const details = make("details", { className: "prints", open: unfolded.get(key) ?? false }, summary, make("ul", {}, ...page.wall.prints.map((one) => make("li", {}, link(one)))));
+  summary.addEventListener("click", () => unfolded.set(key, !details.open));
+  summary.dataset.key = key;
+  return details;
 };
 const list = (id, items) => {
   at(`${id}-part`).hidden = items.length === 0;

@@ -192,6 +192,18 @@ const label = await one.locator("#next button").first().getAttribute("data-key")
 await one.locator("#next button").first().tap();
 await told1("a piece handed out is out on another phone within a second", other, () => document.querySelectorAll("#out > li").length === 1);
 check("and is offered to nobody any more", (await other.locator(`[data-key="${label}"]`).count()) === 0);
+await other.locator("#out .prints summary").tap();
+const printed = await other.evaluate(async () => {
+  const told = [];
+  for (const link of document.querySelectorAll("#out .prints a")) {
+    const answer = await fetch(link.href);
+    told.push([link.textContent, answer.status, answer.headers.get("content-type"), (await answer.arrayBuffer()).byteLength]);
+  }
+  return told;
+});
+check("what is printed of a piece comes as documents", printed.length === 5 && printed.every(([, status, type, size]) => status === 200 && type === "application/pdf" && size > 5_000), JSON.stringify(printed));
+await picture(other, "phone-prints");
+await axe(other, "phone, what can be printed of a piece");
 await other.locator("#out button").first().tap();
 await told1("a piece that came back is back everywhere", one, () => document.querySelectorAll("#back > li").length === 1 && document.querySelectorAll("#out > li").length === 0);
 await one.locator("#next button").first().tap();
