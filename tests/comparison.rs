@@ -16,7 +16,7 @@ use everysquare::plan::crowd::evening;
 use everysquare::plan::settings::{Choice, Language, Paper, Pencil};
 use everysquare::plan::{Cell, Grid, RowsFrom, Settings, Tag};
 use everysquare::print::comparison::{
-    Comparison, Lacking, Pair, PastCheck, Poster, Print, comparison, known, names,
+    Comparison, Lacking, ON_REQUEST, Pair, PastCheck, Poster, Print, comparison, known, names,
 };
 use everysquare::print::{Overrides, PrintError, Sources, template_names};
 use everysquare::words::Words;
@@ -53,6 +53,7 @@ struct Evening {
     wall: RgbImage,
     measured: Option<Measured>,
     pairs: Vec<Pair>,
+    kept: Vec<Pair>,
     checks: Vec<PastCheck>,
     right: usize,
     poster: Poster,
@@ -83,6 +84,7 @@ impl Evening {
         let cells: Vec<Cell> = grid.cells().collect();
         let pair = |cell: &Cell| Pair { cell: *cell, square: drawn(&scene(60, 60)) };
         let pairs = cells.iter().step_by(cells.len().div_ceil(6)).map(pair).collect();
+        let kept = cells.iter().map(pair).collect();
         let checks = (0..5).map(|at| check(&wall, grid.count(), at)).collect();
         Self {
             measured: Some(measured(&grid)),
@@ -95,6 +97,7 @@ impl Evening {
             facts,
             wall,
             pairs,
+            kept,
             checks,
         }
     }
@@ -119,6 +122,8 @@ impl Evening {
             measured: self.measured.as_ref(),
             counts: Summary { right: self.right, empty: cells - self.right, cells, ..Summary::default() },
             pairs: &self.pairs,
+            kept: &self.kept,
+            date: Some("2027-03-11".to_owned()),
             checks: &self.checks,
             poster: self.poster,
             made: self.made,
@@ -164,12 +169,17 @@ fn measured(grid: &Grid) -> Measured {
     }
 }
 
+/// The prints that are made where none is named.
+fn unasked() -> impl Iterator<Item = &'static str> {
+    names().filter(|name| *name != ON_REQUEST)
+}
+
 fn named(prints: &[Print]) -> Vec<String> {
     prints.iter().map(|print| print.document.name.trim_end_matches(".pdf").to_owned()).collect()
 }
 
 fn every_name() -> Vec<String> {
-    names().map(str::to_owned).collect()
+    unasked().map(str::to_owned).collect()
 }
 
 #[test]
@@ -403,4 +413,15 @@ fn odd_pictures_move_or_say_why_not() {
         let pictures = [RgbImage::new(width, height), RgbImage::new(3, 3), RgbImage::new(width, height)];
         assert_eq!(read(&filling(&moments(&pictures), &words).unwrap()).0, [100, 100, 400]);
     }
+}
+
+#[test]
+fn slips_to_take_home_are_made_where_they_are_asked_for() {
+    let mut evening = Evening::of(4, 3, Paper::Letter, Language::Spanish);
+    let slips = evening.print(&["take-home"]).unwrap();
+    assert_eq!((slips[0].document.name.as_str(), slips[0].document.pages), ("take-home.pdf", 3));
+    evening.settings.second_language = Some(Language::English);
+    assert!(evening.print(&["take-home"]).unwrap()[0].document.bytes != slips[0].document.bytes);
+    evening.kept.clear();
+    assert!(matches!(evening.print(&["take-home"]), Err(PrintError::Nothing(_))));
 }

@@ -21,7 +21,7 @@ use crate::judge::{Advice, Judgement, Summary, advise, judge};
 use crate::photo::Photo;
 use crate::plan::settings::{Choice, Units};
 use crate::plan::{Cell, Folder, Grid, Printed};
-use crate::print::comparison::{Comparison, Pair, PastCheck, Poster, Print, comparison, known};
+use crate::print::comparison::{Comparison, ON_REQUEST, Pair, PastCheck, Poster, Print, comparison, known};
 use crate::print::event::Event;
 use crate::read::{self, WallReading};
 use crate::report::sentences::Sentences;
@@ -164,6 +164,8 @@ impl Work<'_> {
             measured: shown.measured.as_ref(),
             counts: summary,
             pairs: &pairs,
+            kept: &self.kept(&shown),
+            date: self.now.get(..10).map(str::to_owned),
             checks: &checks,
             poster,
             made: seen.made,
@@ -210,6 +212,20 @@ impl Work<'_> {
             Ok(())
         })?;
         Ok(showing.finish(self.event.picture()))
+    }
+
+    /// The squares that slips to take home are asked for: those that were named, or all that were read. Nobody prints so many pages unasked.
+    fn kept(&self, shown: &Shown) -> Vec<Pair> {
+        if !self.args.only.iter().any(|name| name == ON_REQUEST) {
+            return Vec::new();
+        }
+        let grid = &self.printed.grid;
+        let asked = |cell: &Cell| {
+            let named = |label: &String| label.eq_ignore_ascii_case(&grid.label(*cell));
+            self.args.pair.is_empty() || self.args.pair.iter().any(named)
+        };
+        let pair = |cell: Cell| Some(Pair { cell, square: shown.square_of(cell, self.printed)?.clone() });
+        grid.cells().filter(asked).filter_map(pair).collect()
     }
 
     /// The squares that were asked for, or some from all over the wall.

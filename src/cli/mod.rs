@@ -15,6 +15,7 @@ mod console;
 mod crowd;
 mod display;
 mod error;
+mod find;
 mod groups;
 mod help;
 mod language;
@@ -94,6 +95,7 @@ enum Command {
     Groups(groups::Args),
     Rehearse(rehearse::Args),
     Check(check::Args),
+    Find(find::Args),
     Receive(receive::Args),
     Display(display::Args),
     Serve(serve::Args),
@@ -107,6 +109,7 @@ impl Command {
             Self::Plan(args) => Some(&args.folder),
             Self::Print(args) => Some(&args.folder),
             Self::TestPage(args) => Some(&args.folder),
+            Self::Find(args) => Some(&args.folder),
             Self::Receive(args) => Some(&args.folder),
             Self::Groups(args) => Some(&args.folder),
             Self::Rehearse(args) => Some(&args.folder),
@@ -124,6 +127,7 @@ impl Command {
         let sentence = match self {
             Self::Check(_) => Sentence::new("error-folder-first").with("command", "check"),
             Self::TestPage(_) => Sentence::new("error-folder-first").with("command", "test-page"),
+            Self::Find(_) => Sentence::new("error-folder-first").with("command", "find"),
             Self::Receive(_) => Sentence::new("error-folder-first").with("command", "receive"),
             Self::Display(_) => Sentence::new("error-folder-first").with("command", "display"),
             _ => Sentence::new("error-folder-file"),
@@ -142,6 +146,7 @@ impl Command {
             Self::Plan(args) => plan::run(args, console),
             Self::Print(args) => print::run(args, console),
             Self::TestPage(args) => test_page::run(args, console),
+            Self::Find(args) => find::run(args, console),
             Self::Receive(args) => receive::run(args, console),
             Self::Groups(args) => groups::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),

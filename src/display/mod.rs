@@ -32,6 +32,7 @@ pub mod patches;
 mod preview;
 pub mod retape;
 mod sample;
+pub mod scattered;
 pub mod squares;
 pub mod straighten;
 

@@ -35,6 +35,7 @@
 
 pub mod advice;
 pub mod fixes;
+pub mod found;
 pub mod states;
 pub mod test_page;
 

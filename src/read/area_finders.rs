@@ -66,7 +66,7 @@ const SPREAD: f32 = 6.0;
 const LEVELS: f32 = 4.0;
 /// Minimum sum of three ratings for a candidate: patterns at the edge of what can be named have 4 deviations
 /// each.
-const LEAST: u8 = 36;
+pub(super) const LEAST: u8 = 36;
 /// Maximum number of candidates compared with the shared part, those rated highest: a photo of drawings has
 /// 100,000.
 const PLACES: usize = 200_000;
@@ -79,16 +79,16 @@ const MOST: usize = 1200;
 /// Maximum number of unidentified candidates before this search gives up.
 pub(super) const MOST_NAMELESS: usize = 200;
 
-/// Candidates, likeliest first; each as seen, then mirrored.
+/// Candidates with a sum of three ratings of at least `least`, likeliest first; each as seen, then mirrored.
 #[must_use]
-pub(super) fn find(luma: &Luma, identifier: &Identifier) -> Vec<Candidate> {
+pub(super) fn find(luma: &Luma, identifier: &Identifier, least: u8) -> Vec<Candidate> {
     if luma.width <= 2 * MARGIN || luma.height <= 2 * MARGIN {
         return Vec::new();
     }
     let tops: Vec<usize> = (MARGIN..luma.height - MARGIN).step_by(STRIP).collect();
     let shapes = shapes();
     let mut places: Vec<Place> =
-        tops.par_iter().flat_map_iter(|top| Strip::new(luma, *top).places(&shapes)).collect();
+        tops.par_iter().flat_map_iter(|top| Strip::new(luma, *top).places(&shapes, least)).collect();
     if places.len() > PLACES {
         places.sort_by_key(|place| Reverse(place.rating));
         places.truncate(PLACES);
@@ -181,14 +181,14 @@ impl Strip {
         self.ratings[rings].get(y * self.width + x).copied().unwrap_or(0)
     }
 
-    /// Candidates in the strip's own rows: local maxima of the rating.
-    fn places(&self, shapes: &[Shape]) -> Vec<Place> {
+    /// Candidates in the strip's own rows: local maxima of the rating, from `least` on.
+    fn places(&self, shapes: &[Shape], least: u8) -> Vec<Place> {
         let (from, to) = (MARGIN, self.rows.saturating_sub(MARGIN));
         // a row more at either end, so that what stands above its neighbours does so across strips
         let best: Vec<Vec<u8>> = (from - 1..to + 1).map(|y| self.row(y, shapes)).collect();
         let mut places = Vec::new();
         for y in 1..best.len() - 1 {
-            for (x, rating) in best[y].iter().enumerate().filter(|(_, rating)| **rating >= LEAST) {
+            for (x, rating) in best[y].iter().enumerate().filter(|(_, rating)| **rating >= least) {
                 let around = x.saturating_sub(1)..(x + 2).min(best[y].len());
                 let highest = best[y - 1..y + 2].iter().flat_map(|row| &row[around.clone()]).max();
                 if highest == Some(rating) {
@@ -336,7 +336,7 @@ mod tests {
         {
             let truth = pose(60.3, 60.6, px, degrees);
             let luma = paint(120, 120, &[(truth, squares[at].modules.clone())]);
-            let found = find(&luma, &identifier);
+            let found = find(&luma, &identifier, LEAST);
             let near = found.iter().map(|Candidate { pose, .. }| {
                 let turned = (pose.u - truth.u).length().value() + (pose.v - truth.v).length().value();
                 pose.centre.distance(truth.centre).value() / px + turned * FINDER
@@ -350,7 +350,9 @@ mod tests {
     fn a_flat_picture_and_a_tiny_one_hold_none() {
         let identifier = Identifier::new(&event("K7M"));
         for (width, height) in [(0, 0), (20, 20), (56, 200), (300, 200)] {
-            assert!(find(&Luma { width, height, grey: vec![90; width * height] }, &identifier).is_empty());
+            assert!(
+                find(&Luma { width, height, grey: vec![90; width * height] }, &identifier, LEAST).is_empty()
+            );
         }
     }
 }

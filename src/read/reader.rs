@@ -155,7 +155,7 @@ impl Reader {
         if !small || first.as_ref().is_ok_and(|wall| !wall.thin(luma, &self.printed.grid)) {
             return first;
         }
-        let candidates = area_finders::find(luma, identifier);
+        let candidates = area_finders::find(luma, identifier, area_finders::LEAST);
         let by_area = triples::verify(luma, (&candidates, area_finders::MOST_NAMELESS), identifier);
         let second = self.wall_of(luma, triples::together(crossed.clone(), by_area));
         let read = |wall: &Result<Wall, ReadError>| wall.as_ref().map_or(0, |wall| wall.squares.len());

@@ -37,7 +37,7 @@ pub const MOST_TRIPLES: usize = 8_000;
 const BATCH: usize = 96;
 /// Maximum number of unidentified candidates, and how many more for each identified one, before the search gives up: unidentified ones cost
 /// most, and what fits best has been seen. Halved, a wall of another event is still known for one.
-const MOST_NAMELESS: usize = 700;
+pub(super) const MOST_NAMELESS: usize = 700;
 const NAMELESS_A_NAMED: usize = 4;
 
 /// Every code that three of the patterns make, best first; no two of them on the same place.

@@ -993,6 +993,10 @@ wall-map-corner-cards = Corner cards ({ $ring } square, not counting the strip w
 print-side-by-side = Side by side
 print-true-scale = Actual size
 print-pairs = Piece and square
+print-take-home = To take home
+print-about-take-home = Slips to take home for { $labels }: the mural with one spot lit, the square, the piece it was drawn from.
+take-home-one = Square { $label }, 1 of { $count }: column { $column }, row { $row }
+take-home-thanks = Thank you for drawing with us!
 print-making-of = How the mural filled up
 print-math-page = The math of our mural
 print-poster = Poster
@@ -1194,6 +1198,27 @@ error-test-page-foreign = this is another event’s test page (its codes begin w
 error-test-page-marks = we can’t see all four black marks. Get the whole page in, with nothing on it, and try again
 error-test-page-edges = we can’t see the edge of the paper all around. Lay the page flat on something dark, leave some of that in the photo on every side, and try again
 
+## find
+
+help-find = See from photos which squares lie on a table or the floor, any way up
+help-find-folder = The event folder
+help-find-photos = Photos of squares: one, or several of different parts of the table
+find-all = All { $all } squares are here.
+find-here = { $count } of { $all } squares are here.
+find-lacking = { $count ->
+    [one] Not here, or not readable: { $labels }.
+   *[other] Not here, or not readable ({ $count }): { $labels }.
+}
+find-twice = More than one of these is here: { $labels }.
+find-waiting = { $count ->
+    [one] Waiting to be hung, going by the check of { $when }: { $labels }.
+   *[other] Waiting to be hung, going by the check of { $when } ({ $count }): { $labels }.
+}
+find-none-waiting = Going by the check of { $when }, all of these hung on the wall.
+find-group = { $name } ({ $count }): { $labels }
+find-closer = The squares are small in the photo, so some may be missed. Go closer, or take several photos and give them all.
+find-written = The squares, each with its label, are in { $folder }.
+
 ## receive
 
 help-receive = Take in squares that were drawn at home, from photos or scans of their pages
@@ -1215,8 +1240,8 @@ help-display-photos = Photos of the wall: one, or several that show it in parts
 help-display-view = How to show the mural: as-hung, straight (straightened, with gaps), closed (straightened, no gaps) or in-order (every square in its own spot)
 help-display-codes = What to do with the codes: keep them, or fill them in with the colors around them
 help-display-missing = What to show in empty spots: ghost (a faint copy of the picture) or open (nothing)
-help-display-only = Only this print, such as side-by-side; can be given more than once
-help-display-pair = The label of a square to show beside its piece; can be given more than once
+help-display-only = Only this print, such as side-by-side; can be given more than once. Only on request: take-home (a slip for each square, with the mural and its spot)
+help-display-pair = The label of a square to show beside its piece, or to take home; can be given more than once
 help-display-poster-width = Width of the poster, in mm (default: three pages side by side)
 help-display-poster-original = Make a poster of the picture too
 display-working = Looking at the wall

@@ -1006,6 +1006,10 @@ wall-map-corner-cards = Las tarjetas de esquina (de { $ring } por lado, sin cont
 print-side-by-side = Lado a lado
 print-true-scale = Tamaño real
 print-pairs = Pieza y cuadro
+print-take-home = Para llevar a casa
+print-about-take-home = Papeles para llevar a casa de { $labels }: el mural con un lugar resaltado, el cuadro y la pieza de la que salió.
+take-home-one = Cuadro { $label }, 1 de { $count }: columna { $column }, fila { $row }
+take-home-thanks = ¡Gracias por dibujar con nosotros!
 print-making-of = Cómo se llenó el mural
 print-math-page = Las matemáticas de nuestro mural
 print-poster = Cartel
@@ -1207,6 +1211,27 @@ error-test-page-foreign = esta es la página de prueba de otro evento (sus códi
 error-test-page-marks = no se ven las cuatro marcas negras. Tome la página entera, sin nada encima, y pruebe otra vez
 error-test-page-edges = no se ve el borde del papel todo alrededor. Ponga la página plana sobre algo oscuro, deje ver algo de eso en la foto por cada lado, y pruebe otra vez
 
+## find
+
+help-find = Ver en fotos qué cuadros están sobre una mesa o en el suelo, en cualquier posición
+help-find-folder = La carpeta del evento
+help-find-photos = Fotos de cuadros: una, o varias de distintas partes de la mesa
+find-all = Aquí están los { $all } cuadros.
+find-here = Aquí están { $count } de { $all } cuadros.
+find-lacking = { $count ->
+    [one] No está aquí, o no se puede leer: { $labels }.
+   *[other] No están aquí, o no se pueden leer ({ $count }): { $labels }.
+}
+find-twice = De estos hay más de uno: { $labels }.
+find-waiting = { $count ->
+    [one] Por colgar, según la revisión de { $when }: { $labels }.
+   *[other] Por colgar, según la revisión de { $when } ({ $count }): { $labels }.
+}
+find-none-waiting = Según la revisión de { $when }, todos estos estaban colgados.
+find-group = { $name } ({ $count }): { $labels }
+find-closer = Los cuadros se ven pequeños en la foto y puede que falten algunos. Acérquese, o tome varias fotos y délas todas.
+find-written = Los cuadros, cada uno con su etiqueta, están en { $folder }.
+
 ## receive
 
 help-receive = Recibir cuadros que se dibujaron en casa, por fotos o escaneos de sus páginas
@@ -1228,8 +1253,8 @@ help-display-photos = Fotos de la pared: una, o varias que la muestran por parte
 help-display-view = Cómo se muestra el mural: as-hung (como está), straight (enderezado, con huecos), closed (enderezado, sin huecos) o in-order (cada cuadro en su lugar)
 help-display-codes = Qué hacer con los códigos: keep los deja; fill los rellena con los colores que los rodean
 help-display-missing = Qué se muestra en los lugares vacíos: ghost (una copia tenue de la imagen) u open (nada)
-help-display-only = Solo esta lámina, por ejemplo side-by-side; se puede repetir
-help-display-pair = La etiqueta de un cuadro para mostrarlo junto a su pieza; se puede repetir
+help-display-only = Solo esta lámina, por ejemplo side-by-side; se puede repetir. Solo si se pide: take-home (un papel por cada cuadro, con el mural y su lugar)
+help-display-pair = La etiqueta de un cuadro para mostrarlo junto a su pieza, o para llevarlo a casa; se puede repetir
 help-display-poster-width = Ancho del cartel en mm (si se omite, tres páginas de ancho)
 help-display-poster-original = Hacer también un cartel de la imagen
 display-working = Mirando la pared

@@ -17,7 +17,7 @@ use everysquare::picture::{FewColours, Picture, PictureFacts};
 use everysquare::plan::crowd::evening;
 use everysquare::plan::settings::{Choice, Language, Paper, Units};
 use everysquare::plan::{Cell, Folder, Grid, Settings};
-use everysquare::print::comparison::{Comparison, Pair, PastCheck, Poster, Print, comparison};
+use everysquare::print::comparison::{Comparison, Pair, PastCheck, Poster, Print, comparison, names};
 use everysquare::print::{Document, Overrides, Sources};
 use everysquare::words::Words;
 use image::imageops::{self, FilterType};
@@ -121,12 +121,17 @@ fn settings(folder: &Folder, words: &[String]) -> Result<Settings, Box<dyn Error
 
 /// Eight squares of the made wall.
 fn pairs(wall: &RgbImage, grid: &Grid) -> Result<Vec<Pair>, Box<dyn Error>> {
+    Ok(kept(wall, grid)?.into_iter().step_by(grid.count().div_ceil(8)).collect())
+}
+
+/// Every square.
+fn kept(wall: &RgbImage, grid: &Grid) -> Result<Vec<Pair>, Box<dyn Error>> {
     let side = wall.width() / u32::try_from(grid.columns)?;
     let pair = |cell: Cell| {
         let (x, y) = (u32::try_from(cell.column)? * side, u32::try_from(cell.row)? * side);
         Ok(Pair { cell, square: imageops::crop_imm(wall, x, y, side, side).to_image() })
     };
-    grid.cells().step_by(grid.count().div_ceil(8)).map(pair).collect()
+    grid.cells().map(pair).collect()
 }
 
 fn summary(right: usize, grid: &Grid) -> Summary {
@@ -192,12 +197,15 @@ fn main() -> Result<(), Box<dyn Error>> {
         measured: Some(&measured(&grid)),
         counts: summary(grid.count(), &grid),
         pairs: &pairs(&wall, &grid)?,
+        kept: &kept(&wall, &grid)?,
+        date: Some("2027-03-11".to_owned()),
         checks: &checks,
         poster: Poster::default(),
         made: true,
     };
     let start = (Instant::now(), busy_ms());
-    let prints = comparison(&input, &[], &|| ())?;
+    let all: Vec<String> = names().map(str::to_owned).collect();
+    let prints = comparison(&input, &all, &|| ())?;
     let took = (start.0.elapsed().as_millis(), busy_ms() - start.1);
     std::fs::create_dir_all(out)?;
     for Print { document: Document { name, pages, bytes, .. }, screen_name, screen } in &prints {

@@ -3,6 +3,7 @@
 COMPARISON is the built example of that name, FOLDER an event folder, OUT where the prints go. Needs what pdf.py needs. Each check names
 what it is checked against; lengths within 0.1 mm. Ends with "N passed, M failed" and exits 1 where one failed."""
 
+import re
 import subprocess
 import sys
 import tomllib
@@ -14,7 +15,8 @@ from PIL import Image, ImageSequence
 from measure import Pdf
 from pdf import PAPERS, SMALLEST_POINTS, Tally, clear_of_edges, letters_apart, near, rulers_are_right
 
-DOCUMENTS = ("side-by-side", "true-scale", "pairs", "making-of", "math-page", "poster")
+DOCUMENTS = ("side-by-side", "true-scale", "pairs", "take-home", "making-of", "math-page", "poster")
+SLIP_MM = (94.0, 119.0)  # a slip to take home
 SHARED_MM = 10.0  # what neighbours of a poster share
 SCREEN_PX = 1600
 GIF_BYTES = 5_000_000
@@ -142,6 +144,38 @@ def check_poster(tally, pdf, wall):
     ], "pdfplumber")
 
 
+def check_take_home(tally, pdf, wall):
+    """Each slip's label against the spot that is lit: by its outline, and by how much darker it is than what is veiled around it."""
+    columns, rows = wall["columns"], wall["rows"]
+    labels, places, lit = [], [], []
+    for page in pdf.pages:
+        image = page.raster(6)
+        level = lambda r: float(image[round(r.y * 6) + 2 : round((r.y + r.height) * 6) - 2, round(r.x * 6) + 2 : round((r.x + r.width) * 6) - 2].mean())
+        for slip in (o for o in page.outlines if near(o.width, SLIP_MM[0]) and near(o.height, SLIP_MM[1])):
+            inside = [o for o in page.outlines if slip.holds(*o.centre) and o.width < slip.width - 1]
+            mural = max(inside, key=lambda o: o.width * o.height)
+            cell = (mural.width / columns, mural.height / rows)
+            spots = [o for o in inside if near(o.width, cell[0]) and near(o.height, cell[1])]
+            words = "".join(text for text, r, _ in page.letters if slip.holds(*r.centre))
+            label = re.search(r"(?:Square|Cuadro)([A-Z]+)([0-9]+),", words)
+            labels.append(label.group(0) if label else words)
+            if len(spots) != 1 or not label:
+                places.append((words, False))
+                continue
+            column, up = ord(label.group(1)) - ord("A"), int(label.group(2)) - 1
+            row = rows - 1 - up if wall["rows_from"] == "bottom" else up
+            spot = spots[0]
+            places.append((label.group(0), near(spot.x, mural.x + column * cell[0]) and near(spot.y, mural.y + row * cell[1])))
+            lit.append((label.group(0), level(spot)))
+    tally.check("take-home: a slip for every square, once", [
+        (f"{len(labels)}, {len(set(labels))}", len(labels) == len(set(labels)) == columns * rows),
+    ], "pdfplumber")
+    tally.check("take-home: the spot that is lit is the square's own", places, "pdfplumber, the grid in event.toml")
+    mean = sum(own for _, own in lit) / max(len(lit), 1)
+    veiled = [float(page.raster(6).mean()) for page in pdf.pages]
+    tally.check("take-home: what is lit stands out from what is veiled", [(f"{mean:.0f}, {min(veiled):.0f}", mean < min(veiled) - 15)], "PDFium, means of levels")
+
+
 def check_screens(tally, out):
     pictures = [Image.open(out / f"{name}.jpg") for name in DOCUMENTS]
     tally.check("pictures for a screen", [(p.filename, max(p.size) == SCREEN_PX and not p.getexif()) for p in pictures], "Pillow")
@@ -170,6 +204,7 @@ def main():
         check_true_scale(tally, pdfs["true-scale"], wall)
         check_side_by_side(tally, pdfs["side-by-side"], wall, 10.0 if paper.startswith("a") else 25.4)
         check_poster(tally, pdfs["poster"], wall)
+        check_take_home(tally, pdfs["take-home"], wall)
         check_screens(tally, here)
     print(f"{tally.passed} passed, {tally.failed} failed")
     sys.exit(1 if tally.failed else 0)

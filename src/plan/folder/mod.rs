@@ -9,6 +9,7 @@
 //!   print/                 the kit: squares.pdf, edge-cards.pdf, pieces.pdf, and manifest.json: what was printed
 //!   checks/<time>/         one folder a check
 //!   display/<time>/        the comparison prints, one folder each time they are made
+//!   found/<time>/          squares that lay on a table or a floor, outlined and named
 //!   from-home/             pictures of squares that were drawn at home and came back, by label
 //!   .helpers-link.json     the link that helpers' phones have, for the owner's eyes only
 //!   .helpers-list.json     what helpers have checked off and handed out this evening; `-damaged` one that could not be read
@@ -315,6 +316,14 @@ impl Folder {
     /// [`FolderError`] where nothing can be written here.
     pub fn new_check_folder(&self, name: &str) -> Result<NewFolder, FolderError> {
         NewFolder::begin(&self.checks(), name)
+    }
+
+    /// Begins a folder `found/<name>` for pictures of squares that lie somewhere; it appears with [`NewFolder::finish`], whole.
+    ///
+    /// # Errors
+    /// [`FolderError`] where nothing can be written here.
+    pub fn new_found_folder(&self, name: &str) -> Result<NewFolder, FolderError> {
+        NewFolder::begin(&self.root().join("found"), name)
     }
 
     /// Begins a folder `display/<name>`; it appears with [`NewFolder::finish`], whole.

@@ -3,6 +3,7 @@
 //! ```text
 //!   picture ─┐                        ┌─▶ side-by-side.pdf   both at the same size
 //!   wall    ─┤                        ├─▶ true-scale.pdf     a piece and its square at 1 : 1
+//!            │                        ├─▶ take-home.pdf      a slip for each square
 //!   overlap ─┼─▶ Comparison ─▶ Exhibit┼─▶ pairs.pdf          chosen pieces beside their squares
 //!   measured ┤                        ├─▶ making-of.pdf      the evening's checks, from empty to whole
 //!   checks  ─┘                        ├─▶ math-page.pdf      lengths, areas, planned and measured
@@ -39,7 +40,7 @@
 //!     },
 //!     wall: &wall, overlap: &wall, measured: None,
 //!     counts: Summary { right: 12, cells: 12, ..Summary::default() },
-//!     pairs: &[], checks: &[], poster: Poster::default(), made: true,
+//!     pairs: &[], kept: &[], date: None, checks: &[], poster: Poster::default(), made: true,
 //! }, &["side-by-side".to_owned()], &|| ())?;
 //! assert_eq!((prints[0].document.name.as_str(), prints[0].document.pages), ("side-by-side.pdf", 1));
 //! # Ok::<(), Box<dyn std::error::Error>>(())
@@ -53,6 +54,7 @@ mod poster;
 mod said;
 mod scale_bar;
 mod side_by_side;
+mod take_home;
 mod true_scale;
 
 use image::RgbImage;
@@ -66,7 +68,7 @@ use crate::plan::Cell;
 use exhibit::Exhibit;
 
 /// What the comparison prints are made from.
-#[derive(Copy, Clone, Debug)]
+#[derive(Clone, Debug)]
 pub struct Comparison<'a> {
     /// The event: its settings, words, picture and templates. The original is the part of the picture that the grid covers.
     pub sources: Sources<'a>,
@@ -80,6 +82,10 @@ pub struct Comparison<'a> {
     pub counts: Summary,
     /// Squares to be shown beside their pieces. Those whose cell the wall does not have are left out.
     pub pairs: &'a [Pair],
+    /// Squares for each of which there is a slip to take home.
+    pub kept: &'a [Pair],
+    /// The day, as people read it.
+    pub date: Option<String>,
     /// The checks of the evening, in order.
     pub checks: &'a [PastCheck],
     /// The poster's size.
@@ -159,10 +165,14 @@ const DOCUMENTS: &[(&str, Make)] = &[
     ("side-by-side", side_by_side::set),
     ("true-scale", true_scale::set),
     ("pairs", pairs::set),
+    ("take-home", take_home::set),
     ("making-of", making_of::set),
     ("math-page", math::set),
     ("poster", poster::set),
 ];
+
+/// The print that nobody gets unasked: it has a page for every few squares.
+pub const ON_REQUEST: &str = "take-home";
 
 /// The names of all comparison prints: those of their files without `.pdf`.
 pub fn names() -> impl Iterator<Item = &'static str> {
@@ -177,7 +187,7 @@ pub fn known(wanted: &[String]) -> Result<(), PrintError> {
     among(wanted, names().collect())
 }
 
-/// Makes the comparison prints that are named, or, where none is, all for which there is something to show. `made` is called
+/// Makes the comparison prints that are named, or, where none is, all but [`ON_REQUEST`] for which there is something to show. `made` is called
 /// after each, from any thread.
 ///
 /// # Errors
@@ -195,7 +205,7 @@ pub fn comparison(
     }
     let exhibit = Exhibit::of(input);
     let is_wanted = |name: &str| match wanted {
-        [] => exhibit.has(name),
+        [] => exhibit.has(name) && name != ON_REQUEST,
         _ => wanted.iter().any(|wanted| wanted == name),
     };
     let chosen: Vec<_> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();
