@@ -207,7 +207,9 @@ fn kit(
     if before.is_some_and(|before| !same_codes(&before, &now)) {
         console.say("print-codes-changed", &[]);
     }
-    console.say("print-next", &[("folder", as_typed(folder.root()).into())]);
+    let place = [("folder", as_typed(folder.root()).into())];
+    console.say("print-test-first", &place);
+    console.say("print-next", &place);
     Ok(())
 }
 

@@ -5,9 +5,9 @@ use serde::Serialize;
 
 use super::marks::{Box, Code, quiet_zone};
 use super::page::{Heading, Page, Sheets, Sides, listed};
-use super::squares::{LabelPlace, code, division, label_place};
+use super::squares::{LabelPlace, code, label_place, whole};
 use super::typeset::Image;
-use super::{Document, Large, PrintError, Sources};
+use super::{Document, PrintError, Sources};
 use crate::plan::Cell;
 
 /// The document's name.
@@ -37,13 +37,9 @@ struct Item {
 /// # Errors
 /// [`PrintError::TooLarge`] where a square does not fit the paper whole, and [`PrintError::Typeset`].
 pub fn from_home(sources: &Sources, squares: &[(Cell, RgbImage)]) -> Result<Document, PrintError> {
-    let Sources { settings, printed, words, .. } = *sources;
-    let (side, paper) = (printed.grid.square_mm, settings.print.paper);
-    let division = division(&settings.print, printed)?;
-    if division.across * division.down > 1 {
-        return Err(PrintError::too_large(Large::Square, side, 0.0, paper));
-    }
-    let layout = &division.layout;
+    let Sources { printed, words, .. } = *sources;
+    let side = printed.grid.square_mm;
+    let layout = &whole(sources)?;
     let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
     let heading = Heading::new(sources, NAME, Some(layout.sheets(squares.len())), Sides::One);
     let (mut pictures, mut pages) = (Vec::with_capacity(squares.len()), Vec::new());

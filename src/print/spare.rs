@@ -5,8 +5,8 @@ use serde::Serialize;
 use super::layout::Area;
 use super::marks::{Box, Line, TICK_MM, quarter_ticks, quiet_zone};
 use super::page::{Heading, Page, Sheets, Sides};
-use super::squares::division;
-use super::{Document, Large, PrintError, Sources};
+use super::squares::whole;
+use super::{Document, PrintError, Sources};
 
 /// The document's name.
 pub(super) const NAME: &str = "spare";
@@ -33,13 +33,9 @@ struct Item {
 /// # Errors
 /// [`PrintError::TooLarge`] where a square does not fit the paper whole.
 pub fn spare(sources: &Sources, labels: &[String]) -> Result<Document, PrintError> {
-    let Sources { settings, printed, words, .. } = *sources;
-    let (side, paper) = (printed.grid.square_mm, settings.print.paper);
-    let division = division(&settings.print, printed)?;
-    if division.across * division.down > 1 {
-        return Err(PrintError::too_large(Large::Square, side, 0.0, paper));
-    }
-    let layout = &division.layout;
+    let Sources { printed, words, .. } = *sources;
+    let side = printed.grid.square_mm;
+    let layout = &whole(sources)?;
     let written = vec![String::new(); layout.spots.len()];
     let labels = if labels.is_empty() { &written } else { labels };
     let heading = Heading::new(sources, NAME, Some(layout.sheets(labels.len())), Sides::One);

@@ -76,6 +76,19 @@ pub(super) fn division(settings: &PrintSettings, printed: &Printed) -> Result<Di
         .ok_or_else(|| PrintError::too_large(Large::Square, side, 0.0, settings.paper))
 }
 
+/// How squares lie on pages where none may come in parts.
+///
+/// # Errors
+/// [`PrintError::TooLarge`] where a square does not fit the paper whole.
+pub(super) fn whole(sources: &Sources) -> Result<Layout, PrintError> {
+    let Sources { settings, printed, .. } = *sources;
+    let division = division(&settings.print, printed)?;
+    if division.across * division.down > 1 {
+        return Err(PrintError::too_large(Large::Square, printed.grid.square_mm, 0.0, settings.print.paper));
+    }
+    Ok(division.layout)
+}
+
 /// The page, from 0, on which each square's code lies, and where the square lies on it; of a square in parts most lies
 /// beyond the page's edges.
 ///

@@ -107,13 +107,7 @@ pub fn card_corners(card: &Card) -> [Point<WallMm>; 4] {
 /// Pose that a camera gives a code with these outer corners; `None` where the camera does not see them.
 #[must_use]
 pub fn pose_of(camera: &Camera, corners: [Point<WallMm>; 4]) -> Option<Pose> {
-    let [a, b, c, d] = corners.map(|p| camera.wall_to_photo(p));
-    let span = 4.0 * HALF;
-    let pose = Pose {
-        centre: a.towards(c, 0.5).towards(b.towards(d, 0.5), 0.5),
-        u: ((b - a) + (c - d)) / span,
-        v: ((d - a) + (c - b)) / span,
-    };
+    let pose = Pose::of_corners(corners.map(|p| camera.wall_to_photo(p)));
     let sound = pose.centre.is_finite() && pose.px_per_module().is_finite() && pose.px_per_module() > 0.05;
     sound.then_some(pose)
 }

@@ -30,6 +30,17 @@ pub struct Pose {
 }
 
 impl Pose {
+    /// Affine pose of a code with these outer corners, clockwise in its own sense from its top left.
+    #[must_use]
+    pub fn of_corners([a, b, c, d]: [Point<PhotoPx>; 4]) -> Self {
+        let span = 4.0 * HALF;
+        Self {
+            centre: a.towards(c, 0.5).towards(b.towards(d, 0.5), 0.5),
+            u: ((b - a) + (c - d)) / span,
+            v: ((d - a) + (c - b)) / span,
+        }
+    }
+
     /// Place in the photo of a place on the code.
     #[must_use]
     pub fn module_to_photo(&self, m: Point<Module>) -> Point<PhotoPx> {

@@ -13,11 +13,10 @@ use rayon::prelude::*;
 
 use super::candidate::Candidate;
 use super::codebook::Light;
-use super::finders::Finder;
 use super::identify::Detection;
 use super::marked::{Marks, by_marks};
 use super::place::{Layout, median};
-use super::pose::{HALF, Pose};
+use super::pose::Pose;
 use super::reader::{Reader, SMALL_PX, named, texts};
 use super::reading::ReadError;
 use super::{area_finders, finders, triples};
@@ -25,8 +24,6 @@ use crate::frame::{Map, PhotoPx, Point, SquareMm, Vector, ceil_index, float, rou
 use crate::photo::Luma;
 use crate::plan::Cell;
 
-/// Side of a code, in modules.
-const SIDE: f64 = 2.0 * HALF;
 /// What a name needs that no place on a wall supports: minimum score, log likelihood ratio to the second best, and share of what is seen
 /// that the code explains.
 ///
@@ -64,8 +61,6 @@ pub struct Lying {
 pub struct Scattered {
     /// Squares, in the order of their homes; copies of one stand side by side.
     pub squares: Vec<Lying>,
-    /// Finder patterns of the photo, those with most crossings first.
-    pub finders: Vec<Finder>,
     /// Side of a module in pixels, median over the squares; 0 without one.
     pub px_per_module: f64,
 }
@@ -77,13 +72,9 @@ impl Reader {
     pub fn between_marks(&self, luma: &Luma, marks: &Marks<SquareMm>) -> Vec<(Cell, Map<SquareMm, PhotoPx>)> {
         let identifier = self.identifier();
         let sheet = |map: Map<SquareMm, PhotoPx>| {
-            let [a, b, c, d] = marks.code.map(|corner| map.apply(corner));
-            let (u, v) = (((b - a) + (c - d)) / (2.0 * SIDE), ((d - a) + (c - b)) / (2.0 * SIDE));
-            let rough = Pose { centre: a.towards(c, 0.5).towards(b.towards(d, 0.5), 0.5), u, v };
+            let rough = Pose::of_corners(marks.code.map(|corner| map.apply(corner)));
             let found = identifier.identify(luma, rough, Light::AsSeen)?;
-            let certainty =
-                found.evidence.certainty(self.printed().squares.len() + self.printed().cards.len());
-            let home = found.home().filter(|_| certainty >= SURE_BETWEEN_MARKS)?;
+            let home = found.home().filter(|_| self.certainty(&found) >= SURE_BETWEEN_MARKS)?;
             Some((home, map))
         };
         let maps = by_marks(&finders::find(luma), marks);
@@ -93,9 +84,13 @@ impl Reader {
         sheets
     }
 
+    /// Certainty of a code's name among all that were printed, 0 … 1.
+    fn certainty(&self, code: &Detection) -> f64 {
+        code.evidence.certainty(self.printed().squares.len() + self.printed().cards.len())
+    }
+
     /// A code as a square that lies somewhere; `None` where it is no square's, or not surely so.
     fn lying(&self, code: &Detection, layout: &Layout) -> Option<Lying> {
-        let certainty = code.evidence.certainty(self.printed().squares.len() + self.printed().cards.len());
         let corners = layout.paper_corners(&code.pose);
         let compared = &code.evidence.compared;
         let [score, likelier, explained] = SURE;
@@ -103,7 +98,7 @@ impl Reader {
             && compared.log_likelihood_ratio() >= likelier
             && compared.explained() >= explained;
         let home = code.home().filter(|_| sure)?;
-        Some(Lying { home, certainty, pose: code.pose, corners })
+        Some(Lying { home, certainty: self.certainty(code), pose: code.pose, corners })
     }
 
     /// Squares of the event wherever they lie in a photo.
@@ -141,7 +136,7 @@ impl Reader {
         }
         squares.sort_by_key(|one| one.home);
         let px_per_module = median(squares.iter().map(|one| one.pose.px_per_module()).collect());
-        Ok(Scattered { squares, finders: patterns, px_per_module })
+        Ok(Scattered { squares, px_per_module })
     }
 }
 

@@ -721,6 +721,7 @@ print-spare-known = { $count ->
 }
 print-home-next = A square cut out of its page hangs like any other. When a photo or a scan comes back, type: everysquare receive { $folder } PHOTO
 print-test-page-next = Print it, take a photo of each side, and type: everysquare test-page { $folder } PHOTO
+print-test-first = Is the printer new to you? Try it first, on one page: everysquare print { $folder } test-page
 print-next = Next: cut along the lines and practice with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
 
 error-print-too-large = a { $what } { $side } mm wide doesn’t fit on { $paper } paper next to the ruler. The largest that fits is { $largest } mm ({ $inches } in). Make it smaller in event.toml, or print on larger paper ({ $papers })

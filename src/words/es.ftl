@@ -734,6 +734,7 @@ print-spare-known = { $count ->
 }
 print-home-next = Un cuadro recortado de su página se cuelga como cualquier otro. Cuando llegue una foto o un escaneo, escriba: everysquare receive { $folder } FOTO
 print-test-page-next = Imprímala, tome una foto de cada lado y escriba: everysquare test-page { $folder } FOTO
+print-test-first = ¿No conoce bien la impresora? Pruébela primero con una página: everysquare print { $folder } test-page
 print-next = Ahora: corte por las líneas y practique con “everysquare rehearse { $folder }”. Cuando haya cuadros en la pared: “everysquare check { $folder } FOTO”.
 
 error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla. Lo más grande que cabe son { $largest } mm ({ $inches } in). Redúzcalo en event.toml o imprima en papel más grande ({ $papers })
