@@ -490,14 +490,8 @@ fn fillers_are_printed_for_named_spots_and_refused_for_others() {
     for (words, said) in [
         (vec!["fill", "--only", "Z9"], "no spot “Z9”. Its spots are A4 to E1"),
         (vec!["squares", "--soft"], "--soft goes with the document fill"),
-        (
-            vec!["guide", "--only", "A1"],
-            "--only goes with squares, pieces, strips, fill, helped, large, home",
-        ),
-        (
-            vec!["lesson", "--only", "A1"],
-            "--only goes with squares, pieces, strips, fill, helped, large, home",
-        ),
+        (vec!["guide", "--only", "A1"], "--only goes with squares, pieces, strips, fill, helped"),
+        (vec!["lesson", "--only", "A1"], "--only goes with squares, pieces, strips, fill, helped"),
         (vec!["--only", "A9"], "no spot “A9”"),
     ] {
         let (code, _, err) = common::everysquare(&[vec!["print", at], words].concat());

@@ -1184,7 +1184,7 @@ test-page-uneven = Se imprimió al { $across } % de ancho, pero al { $down } % d
 test-page-other-paper = Este papel es { $paper }, pero su material es para { $meant }. Ponga el papel correcto, o cambie paper en event.toml.
 test-page-shift = Lo impreso está a { $length } del centro del papel. Acerque las guías de la bandeja hasta tocar el papel.
 test-page-askew = Lo impreso está torcido { $degrees }°. Acerque las guías de la bandeja hasta tocar el papel.
-test-page-cut = Su impresora omite lo que está más cerca del borde ({ $edges }). Busque una opción como “sin bordes” o “márgenes mínimos”, o use otra impresora.
+test-page-cut = Su impresora omite lo que está más cerca del borde ({ $edges }). Busque una opción como “márgenes mínimos”, o use otra impresora.
 test-page-inks = Falta tinta o se está acabando: { $inks }.
 test-page-black = Se imprimió solo en negro. En la ventana de impresión elija color.
 test-page-alike = Estos colores se ven iguales en esta impresión: { $pairs }. Diga a los ayudantes que se guíen por los nombres en las piezas.
@@ -1199,7 +1199,7 @@ test-page-front-too = Dé también una foto del frente: dice cómo salieron los 
 test-page-back-too = Ahora dé vuelta a la página como a la de un libro, tome otra foto de la misma manera y dé las dos fotos.
 test-page-print-again = Cambie eso, imprima otra vez la página de prueba y revísela antes de imprimir lo demás.
 test-page-right = Puede imprimir lo demás.
-test-page-cyan = cian (azul claro)
+test-page-cyan = azul claro
 test-page-magenta = magenta (rosa)
 test-page-yellow = amarillo
 test-page-black-ink = negro
@@ -1230,14 +1230,14 @@ find-waiting = { $count ->
 }
 find-none-waiting = Según la revisión de { $when }, todos estos estaban colgados.
 find-group = { $name } ({ $count }): { $labels }
-find-closer = Los cuadros se ven pequeños en la foto y puede que falten algunos. Acérquese, o tome varias fotos y délas todas.
+find-closer = Los cuadros se ven pequeños en la foto y puede que falten algunos. Acérquese, o tome varias fotos y úselas juntas.
 find-written = Los cuadros, cada uno con su etiqueta, están en { $folder }.
 
 ## receive
 
-help-receive = Recibir cuadros que se dibujaron en casa, por fotos o escaneos de sus páginas
+help-receive = Recibir cuadros que se dibujaron en casa, por fotos de sus páginas
 help-receive-folder = La carpeta del evento
-help-receive-photos = Fotos o escaneos de páginas que se dibujaron en casa
+help-receive-photos = Fotos o imágenes escaneadas de páginas que se dibujaron en casa
 receive-came = { $label } llegó.
 receive-again = { $label } llegó otra vez. La nueva imagen reemplaza a la anterior.
 receive-coarse = { $label } se ve pequeño en su foto y no saldrá muy nítido. Si puede, pida la foto en su tamaño original.
