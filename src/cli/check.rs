@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::photos::{Covering, Seen, each, look};
+use super::photos::{Covering, Seen, complain, each, look};
 use super::{CliError, Console, Outcome, groups, progress};
 use crate::check::{Check, Drawn, FRONTAL, Noticed};
 use crate::display::{Cover, Covered, Straightening};
@@ -131,8 +131,5 @@ fn pictures(
 fn tell(check: &Check, refused: &[CliError], console: &mut Console) {
     let drawn = terminal(&check.report, console.words(), console.screen().colour, console.screen().width);
     console.line(drawn.trim_end());
-    for refused in refused {
-        let told = refused.line(console.words());
-        console.complain(&told);
-    }
+    complain(refused, console);
 }

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use super::check::CHECK_NAME;
 use super::mistyped::{Refused, within};
-use super::photos::{Covering, Seen, each, look};
+use super::photos::{Covering, Seen, complain, each, look};
 use super::receive::kept;
 use super::{CliError, Console, Outcome, progress};
 use crate::check::Noticed;
@@ -97,10 +97,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let told = Told { shown: &shown, compared: &compared, retape: retape.unwrap_or_default(), units, cells };
     said::tell(&told, &printed, args.view, console);
     notes.into_iter().for_each(|note| console.tell(note));
-    for refused in &seen.refused {
-        let line = refused.line(console.words());
-        console.complain(&line);
-    }
+    complain(&seen.refused, console);
     let figures = figures(&seen, &told, &printed, console);
     let into = folder.new_display_folder(&now)?;
     into.write("display.json", &serde_json::to_vec_pretty(&figures)?)?;

@@ -6,12 +6,11 @@ use std::path::PathBuf;
 
 use super::check::CHECK_NAME;
 use super::newest::newest;
-use super::photos::each;
+use super::photos::{complain, read_each};
 use super::{CliError, Console, Outcome, groups, progress};
 use crate::display::jpeg;
 use crate::display::scattered::{Named, scattered};
 use crate::judge::found::Found;
-use crate::photo::Photo;
 use crate::plan::groups::Group;
 use crate::plan::{Cell, Folder, Grid, Printed, Settings};
 use crate::read::{Lying, Reader, Scattered};
@@ -39,44 +38,29 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let (printed, settings) = (folder.printed()?, folder.settings()?);
     let reader = Reader::new(&printed);
-    let (mut photos, mut pictures, mut refused) = (Vec::new(), Vec::new(), Vec::new());
-    let mut small = false;
     let bar = progress::bar(console, u64::try_from(args.photos.len()).unwrap_or(u64::MAX), "check-working");
-    each(&args.photos, None, |path, photo: Result<Photo, CliError>| {
-        let read = photo.and_then(|photo| {
-            let seen = reader.scattered(&photo.luma).map_err(|error| CliError::about(path, error))?;
-            Ok((seen, photo))
-        });
-        match read {
-            Ok((Scattered { squares, px_per_module, .. }, photo)) => {
-                small |= px_per_module < SMALL_PX;
-                pictures.push(jpeg(&scattered(&photo, &named(&squares, &printed.grid)))?);
-                photos.push(squares.iter().map(|one| one.home).collect::<Vec<Cell>>());
-            }
-            Err(error) => refused.push(error),
-        }
+    let read = read_each(&args.photos, console.words(), |photo| {
+        let seen = reader.scattered(&photo.luma);
         bar.inc(1);
-        Ok(())
-    })?;
+        let Scattered { squares, px_per_module } = seen?;
+        let picture = jpeg(&scattered(photo, &named(&squares, &printed.grid)))?;
+        let homes: Vec<Cell> = squares.iter().map(|one| one.home).collect();
+        Ok((homes, picture, px_per_module < SMALL_PX))
+    });
     bar.finish_and_clear();
-    if photos.is_empty() {
-        return Err(CliError::all(&refused, console.words()));
-    }
+    let (seen, refused) = read?;
+    let photos: Vec<Vec<Cell>> = seen.iter().map(|(homes, ..)| homes.clone()).collect();
     let found = Found::of(&photos, &printed.grid);
     let lines = told(&found, &printed, (&folder, &settings), console.words())?;
     lines.into_iter().for_each(|line| console.tell(line));
-    if small && !found.lacking.is_empty() {
+    if seen.iter().any(|(.., small)| *small) && !found.lacking.is_empty() {
         console.say("find-closer", &[]);
     }
-    for refused in &refused {
-        let told = refused.line(console.words());
-        console.complain(&told);
-    }
+    complain(&refused, console);
     let now = jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string();
     let into = folder.new_found_folder(&now)?;
-    for (number, picture) in (1..).zip(&pictures) {
-        let name =
-            if pictures.len() == 1 { "squares.jpg".to_owned() } else { format!("squares-{number}.jpg") };
+    for (number, (_, picture, _)) in (1..).zip(&seen) {
+        let name = if seen.len() == 1 { "squares.jpg".to_owned() } else { format!("squares-{number}.jpg") };
         into.write(&name, picture)?;
     }
     console.say("find-written", &[("folder", into.finish()?.display().to_string().into())]);

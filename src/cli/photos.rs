@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
 
-use super::CliError;
+use super::{CliError, Console};
 use crate::display::{Cover, Expected};
 use crate::photo::{self, Photo};
 use crate::picture::Picture;
@@ -103,6 +103,32 @@ pub(super) fn look(
         return Ok(seen);
     }
     Err(CliError::all(&seen.refused, words))
+}
+
+/// What `read` makes of every photo, and why it makes nothing of others. One that gives nothing is no reason to stop, unless it is the last
+/// hope.
+pub(super) fn read_each<T: Send>(
+    paths: &[PathBuf],
+    words: &Words,
+    mut read: impl FnMut(&Photo) -> Result<T, CliError> + Send,
+) -> Result<(Vec<T>, Vec<CliError>), CliError> {
+    let (mut came, mut refused) = (Vec::new(), Vec::new());
+    each(paths, None, |path, photo| {
+        match photo.and_then(|photo| read(&photo).map_err(|error| CliError::about(path, error))) {
+            Ok(one) => came.push(one),
+            Err(error) => refused.push(error),
+        }
+        Ok(())
+    })?;
+    if came.is_empty() { Err(CliError::all(&refused, words)) } else { Ok((came, refused)) }
+}
+
+/// Says why photos gave nothing, where others did.
+pub(super) fn complain(refused: &[CliError], console: &mut Console) {
+    for refused in refused {
+        let told = refused.line(console.words());
+        console.complain(&told);
+    }
 }
 
 /// Does something with every photo in turn, while the next one is being opened on another core. `first` is the first one

@@ -67,9 +67,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         return Err(CliError::new(Sentence::new("error-print-soft")));
     }
     let others = documents.iter().filter(|name| !AGAIN.contains(&name.as_str())).chain(&on_request);
-    let single = |name: &&String| {
-        single::OF_SPOTS.contains(&name.as_str()) || ["fill", "from-home", "spare"].contains(&name.as_str())
-    };
+    let single = |name: &&String| single::TAKE_ONLY.contains(&name.as_str());
     if args.only.is_some() && others.into_iter().any(|name| !single(&name)) {
         return Err(CliError::new(Sentence::new("error-print-only")));
     }

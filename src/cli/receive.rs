@@ -5,7 +5,7 @@ use std::path::PathBuf;
 
 use image::RgbImage;
 
-use super::photos::each;
+use super::photos::{complain, read_each};
 use super::print::{same_squares, write_beside};
 use super::{CliError, Console, Outcome};
 use crate::gallery::from_home::{FromHome, from_home};
@@ -34,27 +34,15 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let reader = Reader::new(&folder.printed()?);
     let event = Event::open(&folder, folder.settings()?, console.words())?;
     same_squares(&folder, &event)?;
+    let read = |photo: &Photo| Ok(from_home(&reader, photo)?);
+    let (photos, refused) = read_each(&args.photos, console.words(), read)?;
     let mut came: BTreeMap<Cell, FromHome> = BTreeMap::new();
-    let mut refused = Vec::new();
-    each(&args.photos, None, |path, photo: Result<Photo, CliError>| {
-        let read =
-            photo.and_then(|photo| from_home(&reader, &photo).map_err(|error| CliError::about(path, error)));
-        match read {
-            // of two photos of one page the finer one is kept
-            Ok(squares) => squares.into_iter().for_each(|square| {
-                let is_finer = came
-                    .get(&square.home)
-                    .is_none_or(|own| own.picture.pixels.width() < square.picture.pixels.width());
-                if is_finer {
-                    came.insert(square.home, square);
-                }
-            }),
-            Err(error) => refused.push(error),
+    for square in photos.into_iter().flatten() {
+        // of two photos of one page the finer one is kept
+        let width = square.picture.pixels.width();
+        if came.get(&square.home).is_none_or(|own| own.picture.pixels.width() < width) {
+            came.insert(square.home, square);
         }
-        Ok(())
-    })?;
-    if came.is_empty() {
-        return Err(CliError::all(&refused, console.words()));
     }
     let grid = &event.settings.grid;
     for square in came.values() {
@@ -67,10 +55,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
             console.say("receive-coarse", &[("label", label.into())]);
         }
     }
-    for refused in &refused {
-        let told = refused.line(console.words());
-        console.complain(&told);
-    }
+    complain(&refused, console);
     let squares: Vec<(Cell, RgbImage)> =
         came.into_values().map(|own| (own.home, own.picture.pixels)).collect();
     let document = document(&event.sources(console.words()), &squares)?;

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::photos::each;
+use super::photos::{complain, read_each};
 use super::{CliError, Console, Outcome};
 use crate::display::patches::patches;
 use crate::judge::test_page::{Finding, of_back, of_colours, of_page, sides};
@@ -32,31 +32,17 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let event = Event::open(&folder, folder.settings()?, console.words())?;
     let (settings, paper) = (&event.settings, event.settings.print.paper);
     let pencils: Vec<[u8; 3]> = event.facts.pencils.iter().map(|pencil| pencil.srgb).collect();
-    let (mut pages, mut colours, mut refused) = (Vec::new(), Vec::new(), Vec::new());
-    each(&args.photos, None, |path, photo: Result<Photo, CliError>| {
-        let read = photo.and_then(|photo| {
-            let page = read_test_page(&photo.luma, settings.tag, paper);
-            Ok((page.map_err(|error| CliError::about(path, error))?, photo))
-        });
-        match read {
-            Ok((page, photo)) => {
-                if page.side == TestSide::Front && colours.is_empty() {
-                    colours = patches(&photo, &page.page_to_photo, &test_patches(paper, pencils.len()));
-                }
-                pages.push(page);
-            }
-            Err(error) => refused.push(error),
-        }
-        Ok(())
-    })?;
-    if pages.is_empty() {
-        return Err(CliError::all(&refused, console.words()));
-    }
+    let read = |photo: &Photo| {
+        let page = read_test_page(&photo.luma, settings.tag, paper)?;
+        let colours = patches(photo, &page.page_to_photo, &test_patches(paper, pencils.len()));
+        Ok((page, colours))
+    };
+    let (seen, refused) = read_each(&args.photos, console.words(), read)?;
+    let front = seen.iter().find(|(page, _)| page.side == TestSide::Front);
+    let colours = front.map_or(Vec::new(), |(_, colours)| colours.clone());
+    let pages: Vec<TestPage> = seen.into_iter().map(|(page, _)| page).collect();
     let found = findings(&pages, &colours, &pencils, settings);
-    for refused in &refused {
-        let told = refused.line(console.words());
-        console.complain(&told);
-    }
+    complain(&refused, console);
     for finding in &found {
         let told = told(finding, &event, console.words()).tell(console.words());
         console.tell(told);

@@ -1,8 +1,7 @@
 //! An event that is looked into: its folder's settings, picture and templates, as the kit is made from them.
 
-use std::sync::OnceLock;
-
 use std::path::PathBuf;
+use std::sync::OnceLock;
 
 use thiserror::Error;
 

@@ -16,6 +16,7 @@ use serde::Serialize;
 
 use super::cut_out::Part;
 use super::drawn::printed_part;
+use super::languages::Languages;
 use super::layout::Layout;
 use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
 use super::page::{Heading, Page, Sheets, Sides};
@@ -106,7 +107,7 @@ pub fn home(sources: &Sources, cells: &[usize]) -> Result<Document, PrintError> 
 }
 
 fn shared(sources: &Sources, layout: &Layout) -> Result<Shared, PrintError> {
-    let Sources { settings, printed, words, .. } = *sources;
+    let Sources { settings, printed, .. } = *sources;
     let side = printed.grid.square_mm;
     let free = layout.spots[0].size;
     let largest = (free.x - 2.0 * ROOM_MM).min(free.y - 2.0 * ROOM_MM - WORDS_MM);
@@ -124,21 +125,13 @@ fn shared(sources: &Sources, layout: &Layout) -> Result<Shared, PrintError> {
     let height = y - ROOM_MM - GAP_MM;
     let piece = printed.grid.piece_mm + 2.0 * BORDER_MM;
     let width = piece.max(COLUMN_MM);
-    let second = sources.second_words();
-    let step = |step: usize| {
-        let all = std::iter::once(words).chain(&second);
-        all.map(|words| words.say(&format!("home-{step}"), &[])).collect()
-    };
+    let languages = Languages::of(sources);
     let quiet = quiet_zone(printed.code_top_left, printed.module_mm);
     let corner =
         |centre: Point<crate::frame::SquareMm>| [x + centre.x - SIDE_MM / 2.0, y + centre.y - SIDE_MM / 2.0];
     Ok(Shared {
-        title: std::iter::once(words)
-            .chain(&second)
-            .map(|own| own.say("home-title", &[]))
-            .collect::<Vec<_>>()
-            .join(" · "),
-        steps: (1..=STEPS).map(step).collect(),
+        title: languages.say("home-title", &[]).join(" · "),
+        steps: (1..=STEPS).map(|step| languages.say(&format!("home-{step}"), &[])).collect(),
         words: Box { x: 0.0, y: 0.0, width: free.x - width - GAP_MM, height },
         column: Box { x: free.x - width, y: 0.0, width, height },
         piece: Box { x: (width - piece) / 2.0, y: 10.0, width: piece, height: piece },

@@ -65,6 +65,7 @@ mod guide;
 mod helpers;
 mod hints;
 pub mod home;
+mod languages;
 pub mod large;
 pub mod layout;
 mod lengths;
@@ -318,14 +319,6 @@ pub struct Sources<'a> {
     pub templates: &'a Overrides,
     /// Crowd, time, wall and supplies.
     pub evening: &'a Evening,
-}
-
-impl Sources<'_> {
-    /// Words of the language that stands below the event's own on what visitors read; `None` without one.
-    #[must_use]
-    pub fn second_words(&self) -> Option<Words> {
-        self.settings.second_language.map(|language| Words::of(language.word()))
-    }
 }
 
 /// Makes the kit: what `printed` lists, on the paper that the settings name, with the pieces cut out of the picture.

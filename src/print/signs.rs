@@ -3,6 +3,7 @@
 
 use serde::Serialize;
 
+use super::languages::Languages;
 use super::layout::Layout;
 use super::marks::Box;
 use super::page::{Heading, Page, Sheets, Sides};
@@ -46,10 +47,10 @@ pub fn signs(sources: &Sources) -> Result<Document, PrintError> {
     let layout = Layout::whole(sources.settings.print.paper);
     let size = layout.spots[0].size;
     let heading = Heading::new(sources, NAME, Some(SIGNS.len()), Sides::One);
-    let second = sources.second_words();
+    let languages = Languages::of(sources);
     let page = |(number, sign): (usize, &&str)| {
-        let languages = std::iter::once(sources.words).chain(&second);
-        let said: Vec<(String, Vec<String>)> = languages.map(|words| said(sources, words, sign)).collect();
+        let said: Vec<(String, Vec<String>)> =
+            languages.each().map(|words| said(sources, words, sign)).collect();
         let about =
             said.iter().map(|(title, more)| format!("{title} {}", more.join(" "))).collect::<Vec<_>>();
         let items = vec![Item { area: layout.spots[0].into(), said }];

@@ -15,6 +15,7 @@
 use serde::Serialize;
 
 use super::Sources;
+use super::languages::Languages;
 use super::marks::{Box, Line};
 use super::short::{MainWord, short_names};
 use super::typeset::{width_mm, wrapped};
@@ -85,7 +86,7 @@ pub(super) struct Stubs<'a> {
     below: [f64; 2],
     /// The pencils' names, in one column and in two.
     names: [Vec<String>; 2],
-    second: Option<Words>,
+    languages: Languages<'a>,
 }
 
 impl<'a> Stubs<'a> {
@@ -99,8 +100,8 @@ impl<'a> Stubs<'a> {
             short_names(&names, main, |name| width_mm(name, NAME_POINTS, false) <= room)
         };
         let below = [piece.y + piece.height + GAP_MM, height - PAD_MM];
-        let (names, second) = ([short(1), short(2)], sources.second_words());
-        Self { sources, inside, above_end: piece.y - GAP_MM, below, names, second }
+        let (names, languages) = ([short(1), short(2)], Languages::of(sources));
+        Self { sources, inside, above_end: piece.y - GAP_MM, below, names, languages }
     }
 
     /// The stub of one piece.
@@ -164,7 +165,7 @@ impl<'a> Stubs<'a> {
             self.below[0] + 2.0 * LINE_MM + float(lines.len()) * WORDS_LINE_MM <= self.below[1]
         };
         let own = lines(self.sources.words);
-        let both = self.second.as_ref().map(|second| [own.clone(), lines(second)].concat());
+        let both = self.languages.second.as_ref().map(|second| [own.clone(), lines(second)].concat());
         let Some(lines) = both.into_iter().chain([own]).find(|lines| has_room(lines)) else {
             return Vec::new();
         };

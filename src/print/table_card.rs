@@ -19,6 +19,7 @@
 use serde::Serialize;
 
 use super::blocks::joined;
+use super::languages::Languages;
 use super::layout::{Area, MARGINS_MM, STRIP_GAP_MM, STRIP_MM, Strip};
 use super::marks::{Box, Line};
 use super::page::{Heading, Page, Sheets, Sides};
@@ -125,14 +126,12 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
 }
 
 fn shared(sources: &Sources) -> Shared {
-    let Sources { settings, printed, facts, words, .. } = *sources;
+    let Sources { settings, printed, facts, .. } = *sources;
     let larger = larger(settings.print.paper);
     let join = settings.print.join;
-    let second = sources.second_words();
-    let in_each = |id: &str| -> Vec<String> {
-        std::iter::once(words).chain(&second).map(|words| words.say(joined(id, join), &[])).collect()
-    };
-    let both = if second.is_some() { SECOND } else { 1.0 };
+    let languages = Languages::of(sources);
+    let in_each = |id: &str| languages.say(joined(id, join), &[]);
+    let both = if languages.second.is_some() { SECOND } else { 1.0 };
     let own: Vec<_> = printed.squares.iter().filter(|square| !printed.grid.in_border(square.cell)).collect();
     let some = own.get(own.len() / 3);
     Shared {

@@ -324,7 +324,7 @@ fn border(luma: &Luma, place: &dyn Fn(f64, f64) -> Point<PhotoPx>, side: f64, ha
 }
 
 /// Least squares line through points of (outwards, along): offset and slope.
-fn fitted(points: &[[f64; 2]]) -> Option<[f64; 2]> {
+pub(super) fn fitted(points: &[[f64; 2]]) -> Option<[f64; 2]> {
     let count = float(points.len());
     let mean = |k: usize| points.iter().map(|p| p[k]).sum::<f64>() / count;
     let (out, along) = (mean(0), mean(1));

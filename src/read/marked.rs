@@ -9,6 +9,7 @@
 //! A code is an eighth as wide as the sheet, so it tells only roughly where marks are; the marks tell where all else is.
 
 use super::finders::Finder;
+use super::pose::{HALF, Pose};
 use crate::frame::{Frame, Map, PhotoPx, Point};
 
 /// What is printed of a sheet for reading it: frame `F` is in mm.
@@ -126,12 +127,12 @@ fn clockwise(mut four: [&Finder; 4]) -> Option<[&Finder; 4]> {
 }
 
 /// Affine map from the sheet that shows the code as it is seen.
-fn rough<F: Frame>([a, b, c, d]: [Point<PhotoPx>; 4], marks: &Marks<F>) -> Option<Map<F, PhotoPx>> {
+fn rough<F: Frame>(code: [Point<PhotoPx>; 4], marks: &Marks<F>) -> Option<Map<F, PhotoPx>> {
+    let Pose { centre, u, v } = Pose::of_corners(code);
     let size = marks.code[2] - marks.code[0];
-    let (x, y) = (((b - a) + (c - d)) / (2.0 * size.x), ((d - a) + (c - b)) / (2.0 * size.y));
-    let (middle, at) =
-        (marks.code[0].towards(marks.code[2], 0.5), a.towards(c, 0.5).towards(b.towards(d, 0.5), 0.5));
-    Map::from_matrix(*Map::<F, PhotoPx>::affine(at - x * middle.x - y * middle.y, x, y).matrix())
+    let (x, y) = (u * (2.0 * HALF / size.x), v * (2.0 * HALF / size.y));
+    let middle = marks.code[0].towards(marks.code[2], 0.5);
+    Map::from_matrix(*Map::<F, PhotoPx>::affine(centre - x * middle.x - y * middle.y, x, y).matrix())
 }
 
 /// Centres of the finder patterns that may be a mark, the nearest to its rough place first.

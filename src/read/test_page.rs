@@ -10,7 +10,7 @@
 
 use thiserror::Error;
 
-use super::any_code::locate;
+use super::any_code::{fitted, locate};
 use super::finders;
 use super::foreign;
 use super::marked::{Marks, sheet_to_photo};
@@ -146,13 +146,13 @@ impl Edge {
         self.offset + self.slope * along
     }
 
-    /// Line that most of the points (along, out) lie on; `None` where too few do.
+    /// Line that most of the points (out, along) lie on; `None` where too few do.
     fn through(points: &[[f64; 2]]) -> Option<Self> {
         let mut best: (usize, Option<Self>) = (0, None);
         for (i, p) in points.iter().enumerate() {
             for q in points.iter().skip(i + points.len() / 4) {
-                let slope = (q[1] - p[1]) / (q[0] - p[0]);
-                let edge = Self { offset: p[1] - slope * p[0], slope };
+                let slope = (q[0] - p[0]) / (q[1] - p[1]);
+                let edge = Self { offset: p[0] - slope * p[1], slope };
                 let count = points.iter().filter(|own| edge.has(own)).count();
                 if count > best.0 && slope.is_finite() {
                     best = (count, Some(edge));
@@ -160,15 +160,11 @@ impl Edge {
             }
         }
         let rough = best.1.filter(|_| float(best.0) >= MOST_RAYS * float(RAYS))?;
-        let own: Vec<&[f64; 2]> = points.iter().filter(|own| rough.has(own)).collect();
-        let mean = |k: usize| own.iter().map(|p| p[k]).sum::<f64>() / float(own.len());
-        let (along, out) = (mean(0), mean(1));
-        let spread = own.iter().map(|p| (p[0] - along).powi(2)).sum::<f64>();
-        let slope = own.iter().map(|p| (p[0] - along) * (p[1] - out)).sum::<f64>() / spread;
-        Some(Self { offset: out - slope * along, slope })
+        let own: Vec<[f64; 2]> = points.iter().copied().filter(|own| rough.has(own)).collect();
+        fitted(&own).map(|[offset, slope]| Self { offset, slope })
     }
 
-    fn has(&self, [along, out]: &[f64; 2]) -> bool {
+    fn has(&self, [out, along]: &[f64; 2]) -> bool {
         (out - self.at(*along)).abs() < ON_LINE_MM
     }
 }
@@ -203,7 +199,7 @@ impl Seen<'_> {
             let points: Vec<[f64; 2]> = along(length)
                 .filter_map(|t| {
                     let (from, way) = place(t);
-                    self.end_of_paper(from, way).map(|far| [t, out(far)])
+                    self.end_of_paper(from, way).map(|far| [out(far), t])
                 })
                 .collect();
             Edge::through(&points)

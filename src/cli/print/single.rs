@@ -19,8 +19,10 @@ use crate::words::{Sentence, Words, as_typed};
 
 /// The documents that this file prints.
 pub(super) const NAMES: [&str; 7] = ["test-page", "signs", "helped", "large", "home", "from-home", "spare"];
+/// What goes with `--only` besides [`AGAIN`](crate::print::AGAIN).
+pub(super) const TAKE_ONLY: [&str; 6] = ["fill", "helped", "large", "home", "from-home", "spare"];
 /// Those that are printed of spots which are named.
-pub(super) const OF_SPOTS: [&str; 3] = ["helped", "large", "home"];
+const OF_SPOTS: [&str; 3] = ["helped", "large", "home"];
 
 /// What help a square has.
 #[derive(Copy, Clone, Debug, Default, PartialEq, Eq)]

@@ -20,11 +20,11 @@ use super::exhibit::{Exhibit, at_size, whole_at_size};
 use super::{Lacking, Pair};
 use crate::frame::{SheetMm, Vector, float};
 use crate::plan::cell::column_letters;
+use crate::print::languages::Languages;
 use crate::print::layout::Layout;
 use crate::print::marks::Box;
 use crate::print::page::{Heading, Page, Set, Sheets, Sides, listed};
 use crate::print::{Large, PrintError};
-use crate::words::Words;
 
 /// Width and height of a slip, in mm: four on letter and A4 paper.
 const SLIP_MM: [f64; 2] = [94.0, 119.0];
@@ -75,7 +75,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
     let shared = shared(exhibit);
     let mural = &shared.mural;
     let cell = Vector::<SheetMm>::new(mural.width / float(grid.columns), mural.height / float(grid.rows));
-    let second = sources.second_words();
+    let languages = Languages::of(sources);
     let mut pictures = vec![whole_at_size(exhibit.input.wall, [mural.width, mural.height])];
     let heading = Heading::new(sources, "take-home", Some(layout.sheets(kept.len())), Sides::One);
     let mut pages = Vec::new();
@@ -90,11 +90,6 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
                 ("column", column_letters(home.column).into()),
                 ("row", grid.row_number(home.row).to_string().into()),
             ];
-            let languages = || std::iter::once(sources.words).chain(&second);
-            let say = |id: &'static str| {
-                let said = said.clone();
-                languages().map(move |words: &Words| words.say(id, &said))
-            };
             items.push(Item {
                 area: (*spot).into(),
                 spot: Box {
@@ -105,7 +100,8 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
                 },
                 picture: pictures.len() - 2,
                 label: grid.label(*home),
-                lines: say("take-home-one").chain(say("take-home-thanks")).collect(),
+                lines: [languages.say("take-home-one", &said), languages.say("take-home-thanks", &[])]
+                    .concat(),
             });
         }
         let labels = listed(items.iter().map(|item| item.label.as_str()));
