@@ -5,7 +5,9 @@
 #[path = "display/overlap.rs"]
 mod overlap;
 
-use everysquare::display::{Frontal, LONGEST_PX, MARGIN_MM, Marking, Shot, jpeg, marked, straighten};
+use everysquare::display::{
+    Frontal, LONGEST_PX, MARGIN_MM, MarkedPart, Marking, Shot, jpeg, marked, straighten,
+};
 use everysquare::frame::{Map, Point, WallMm, float, floor_index, round_byte};
 use everysquare::judge::{Judgement, judge};
 use everysquare::photo::{Luma, Photo};
@@ -72,6 +74,7 @@ fn reading(camera: &Camera, sight: impl Fn(&str, Cell) -> Sight) -> WallReading 
         })
         .collect();
     let photo = PhotoReading {
+        photo: 0,
         width: WIDTH as usize,
         height: HEIGHT as usize,
         codes_read: 20,
@@ -113,7 +116,7 @@ fn straightening_undoes_tilt_and_lens() {
     let (photo, grid) = (photograph(&camera), grid());
     let (reading, _) = troubled(&camera);
     for px_per_mm in [0.5, 1.0, 2.0] {
-        let shot = Shot { photo: &photo, camera: &camera, light: None };
+        let shot = Shot { photo: &photo, camera: &camera, light: None, apart: &Apart::default() };
         let wall = straighten(&[shot], &reading.cells, &grid, frontal(0.0, Some(px_per_mm)));
         assert_eq!(f64::from(wall.width()), (635.0 * px_per_mm + 0.5_f64).floor());
         let mut worst: f64 = 0.0;
@@ -138,8 +141,8 @@ fn what_no_photo_shows_is_striped_and_a_second_photo_fills_it() {
     let (photo_left, photo_right) = (photograph(&left), photograph(&right));
     let (reading, _) = troubled(&left);
     let shots = [
-        Shot { photo: &photo_left, camera: &left, light: None },
-        Shot { photo: &photo_right, camera: &right, light: None },
+        Shot { photo: &photo_left, camera: &left, light: None, apart: &Apart::default() },
+        Shot { photo: &photo_right, camera: &right, light: None, apart: &Apart::default() },
     ];
     let grey = |picture: &RgbImage| picture.pixels().filter(|Rgb([r, g, b])| r == g && g == b).count();
     let one = straighten(&shots[..1], &reading.cells, &grid(), frontal(0.0, Some(1.0)));
@@ -154,7 +157,7 @@ fn what_no_photo_shows_is_striped_and_a_second_photo_fills_it() {
 fn no_picture_of_a_wall_is_longer_than_its_bound() {
     let camera = camera(0.0, 0.0);
     let photo = photograph(&camera);
-    let shot = Shot { photo: &photo, camera: &camera, light: None };
+    let shot = Shot { photo: &photo, camera: &camera, light: None, apart: &Apart::default() };
     let wall = straighten(&[shot], &[], &grid(), frontal(70.0, Some(50.0)));
     assert_eq!(wall.width().max(wall.height()) as usize, LONGEST_PX);
     let none = straighten(&[], &[], &grid(), frontal(0.0, None));
@@ -168,14 +171,8 @@ fn outside_the_wall_and_its_cards_the_marked_photo_is_blank() {
         let photo = photograph(&camera);
         let (reading, judgement) = troubled(&camera);
         let words = Words::english();
-        let marking = Marking {
-            photo: &photo,
-            reading: &reading.photos[0],
-            index: 0,
-            judgement: &judgement,
-            cover: None,
-            words: &words,
-        };
+        let parts = [MarkedPart { reading: &reading.photos[0], index: 0, cover: None }];
+        let marking = Marking { photo: &photo, parts: &parts, judgement: &judgement, words: &words };
         let picture = marked(&marking);
         keep(&format!("marked{right}.jpg"), &picture);
         let (mut blank, mut shown) = (0, 0);
@@ -219,14 +216,8 @@ fn faulty_cells_are_marked_and_the_others_left_as_they_are() {
     let photo = photograph(&camera);
     let (reading, judgement) = troubled(&camera);
     let words = Words::english();
-    let marking = Marking {
-        photo: &photo,
-        reading: &reading.photos[0],
-        index: 0,
-        judgement: &judgement,
-        cover: None,
-        words: &words,
-    };
+    let parts = [MarkedPart { reading: &reading.photos[0], index: 0, cover: None }];
+    let marking = Marking { photo: &photo, parts: &parts, judgement: &judgement, words: &words };
     let picture = marked(&marking);
     let (left, upper) = offset(&picture, &camera);
     for cell in grid().cells() {
@@ -258,14 +249,8 @@ fn a_photo_that_shows_nothing_of_the_wall_leaves_nothing() {
     let photo = photograph(&camera);
     let (reading, judgement) = troubled(&camera);
     let words = Words::english();
-    let marking = Marking {
-        photo: &photo,
-        reading: &reading.photos[0],
-        index: 0,
-        judgement: &judgement,
-        cover: None,
-        words: &words,
-    };
+    let parts = [MarkedPart { reading: &reading.photos[0], index: 0, cover: None }];
+    let marking = Marking { photo: &photo, parts: &parts, judgement: &judgement, words: &words };
     assert_eq!(marked(&marking).dimensions(), (1, 1));
 }
 
@@ -297,6 +282,8 @@ fn a_page_with_pictures_is_left_to_look_at() {
     let (reading, judgement) = troubled(&camera);
     let words = Words::english();
     let printed = everysquare::plan::Printed {
+        parts: Vec::new(),
+        stub_mm: None,
         name: "Lock-keeper’s garden".into(),
         tag: "K7M".into(),
         units: everysquare::plan::settings::Units::default(),
@@ -309,17 +296,11 @@ fn a_page_with_pictures_is_left_to_look_at() {
     let occasion = Occasion { taken: None, made: true, files: vec!["made.jpg".into()] };
     let (fixes, advice) = (fixes(&judgement), advise(&reading, &judgement));
     let report = Report::new((&reading, &judgement), (&fixes, &advice), &printed, &occasion, &words);
-    let marking = Marking {
-        photo: &photo,
-        reading: &reading.photos[0],
-        index: 0,
-        judgement: &judgement,
-        cover: None,
-        words: &words,
-    };
+    let parts = [MarkedPart { reading: &reading.photos[0], index: 0, cover: None }];
+    let marking = Marking { photo: &photo, parts: &parts, judgement: &judgement, words: &words };
     let marked = [jpeg(&marked(&marking)).unwrap()];
     let straight = jpeg(&straighten(
-        &[Shot { photo: &photo, camera: &camera, light: None }],
+        &[Shot { photo: &photo, camera: &camera, light: None, apart: &Apart::default() }],
         &reading.cells,
         &grid,
         frontal(70.0, None),

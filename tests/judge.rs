@@ -41,6 +41,7 @@ fn photo(cells: Vec<CellReading>) -> PhotoReading {
         lens: Lens::straight(4000.0, 3000.0),
     };
     PhotoReading {
+        photo: 0,
         width: 4000,
         height: 3000,
         codes_read: 0,

@@ -38,7 +38,7 @@ fn counted(
     let photo = Photo::open(&made.jpeg).unwrap();
     let reading = Reader::new(printed).read(&photo).unwrap();
     let cover = Cover::of(&photo, &reading, printed, &|| Some(expected.clone()));
-    let covered = Covered::new(photo, &cover);
+    let covered = Covered::new(photo, std::slice::from_ref(&cover));
     let (size, side) = (printed.grid.size(), printed.grid.square_mm);
     let mut counts = [0; 4];
     for (x, y, pixel) in covered.photo().colour.enumerate_pixels().step_by(5) {

@@ -32,6 +32,8 @@ fn printed(columns: usize, rows: usize, module_mm: f64) -> Printed {
         PrintedSquare { cell, modules: Modules::encode(&text).unwrap(), label, text }
     };
     Printed {
+        parts: Vec::new(),
+        stub_mm: None,
         name: "Harbour evening".to_owned(),
         tag: tag.to_string(),
         units: everysquare::plan::settings::Units::default(),

@@ -22,6 +22,8 @@ fn printed(grid: Grid, name: &str) -> Printed {
         tag: "K7M".into(),
         units: everysquare::plan::settings::Units::default(),
         grid,
+        parts: Vec::new(),
+        stub_mm: None,
         module_mm: 0.6,
         code_top_left: Point::new(106.4, 106.4),
         squares: Vec::new(),
@@ -45,6 +47,7 @@ fn reading(grid: &Grid, sight: impl Fn(&str) -> Option<Sight>) -> WallReading {
         })
         .collect();
     let photo = PhotoReading {
+        photo: 0,
         width: 4000,
         height: 3000,
         codes_read: 17,

@@ -108,7 +108,7 @@ fn the_scale_factor_is_measured_where_squares_hang_apart() {
 fn shown(photo: &Photo, reading: &WallReading, printed: &Printed) -> Shown {
     let manner = Manner { view: View::Put(Arrangement::InOrder), ..Manner::default() };
     let mut showing = Showing::new(reading, printed, manner).unwrap();
-    showing.add(0, photo.clone(), &Cover::nothing(&printed.grid));
+    showing.add(0, photo.clone(), &[Cover::nothing(&printed.grid)]);
     showing.finish(&picture())
 }
 
@@ -174,7 +174,7 @@ fn photos_in_quite_different_light_make_one_even_picture() {
     let manner = Manner { view: View::Put(Arrangement::InOrder), ..Manner::default() };
     let mut showing = Showing::new(&reading, &printed, manner).unwrap();
     for (index, (photo, _)) in photos.iter().enumerate() {
-        showing.add(index, photo.clone(), &Cover::nothing(&printed.grid));
+        showing.add(index, photo.clone(), &[Cover::nothing(&printed.grid)]);
     }
     let shown = showing.finish(&picture());
     let mut off = [Vec::new(), Vec::new()];

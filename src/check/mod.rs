@@ -15,7 +15,7 @@ use image::RgbImage;
 
 use crate::display::light::Light;
 use crate::display::{
-    Cover, Covered, Frontal, JpegError, LONGEST_PX, Marking, Shot, Straightening, jpeg, marked,
+    Cover, Covered, Frontal, JpegError, LONGEST_PX, MarkedPart, Marking, Shot, Straightening, jpeg, marked,
 };
 use crate::judge::{Advice, Judgement, advise, fixes, judge};
 use crate::plan::crowd::Outlook;
@@ -57,14 +57,15 @@ pub struct Noticed {
 }
 
 impl Noticed {
-    /// What each photo's cover tells, in the order of the reading's photos; of a cell the photo that shows it best.
+    /// What the covers of each photo's parts tell, in the order of the reading's photos; of a cell the photo that shows it best.
     #[must_use]
-    pub fn of(covers: &[Cover], reading: &WallReading) -> Self {
+    pub fn of(covers: &[Vec<Cover>], reading: &WallReading) -> Self {
+        let covers: Vec<&Cover> = covers.iter().flatten().collect();
         let is_white = |seen: &&CellReading| {
             covers.get(seen.photo).is_some_and(|cover| cover.white().contains(&seen.cell))
         };
         Self {
-            someone: covers.iter().any(Cover::someone),
+            someone: covers.iter().any(|cover| cover.someone()),
             white: reading.cells.iter().filter(is_white).map(|seen| seen.cell).collect(),
             spare: Vec::new(),
         }
@@ -143,9 +144,9 @@ impl Check {
         Self { reading, judgement, advice, report }
     }
 
-    /// Draws photo `index` marked, and what it shows of the wall into the wall's picture.
+    /// Draws a photo marked, and what it shows of the wall into the wall's picture.
     ///
-    /// Its light is corrected where `light` is given. Returns the marked photo as a JPEG file; `None` where
+    /// The light of each of its parts is corrected where `light` gives it. Returns the marked photo as a JPEG file; `None` where
     /// the reading has no such photo.
     ///
     /// # Errors
@@ -153,20 +154,22 @@ impl Check {
     pub fn draw(
         &self,
         covered: &Covered,
-        index: usize,
-        light: Option<&Light>,
+        photo: usize,
+        light: &(dyn Fn(&PhotoReading) -> Option<Light> + Sync),
         wall: &mut Straightening<'_>,
         words: &Words,
     ) -> Result<Option<Vec<u8>>, JpegError> {
-        let Some(own) = self.reading.photos.get(index) else { return Ok(None) };
-        let marking = self.marking(covered, own, index, words);
-        let shot = Shot { photo: covered.photo(), camera: &own.camera, light };
-        wall.name_hidden(index, covered.cover());
-        let (marked, ()) = rayon::join(|| jpeg(&marked(&marking)), || wall.add(index, shot));
+        let parts = self.parts(covered, photo);
+        if parts.is_empty() {
+            return Ok(None);
+        }
+        let marking = self.marking(covered, &parts, words);
+        let (marked, ()) =
+            rayon::join(|| jpeg(&marked(&marking)), || straighten(wall, covered, &parts, light));
         marked.map(Some)
     }
 
-    /// Draws the last photo, `index`, without light correction, and finishes the wall's picture.
+    /// Draws the last photo without light correction, and finishes the wall's picture.
     ///
     /// Returns the marked photo, `None` where the reading has no such photo, and `wall.jpg`, both as JPEG
     /// files.
@@ -176,32 +179,36 @@ impl Check {
     pub fn draw_last(
         &self,
         covered: &Covered,
-        index: usize,
+        photo: usize,
         mut wall: Straightening<'_>,
         words: &Words,
     ) -> Result<(Option<Vec<u8>>, Vec<u8>), JpegError> {
-        let Some(own) = self.reading.photos.get(index) else {
+        let parts = self.parts(covered, photo);
+        if parts.is_empty() {
             return Ok((None, jpeg(&self.straight(wall, words))?));
-        };
-        let marking = self.marking(covered, own, index, words);
-        wall.name_hidden(index, covered.cover());
+        }
+        let marking = self.marking(covered, &parts, words);
         let straight = || {
-            wall.add(index, Shot { photo: covered.photo(), camera: &own.camera, light: None });
+            straighten(&mut wall, covered, &parts, &|_| None);
             jpeg(&self.straight(wall, words))
         };
         let (marked, straight) = rayon::join(|| jpeg(&marked(&marking)), straight);
         Ok((Some(marked?), straight?))
     }
 
+    /// The parts of the wall that a photo shows, each with its cover.
+    fn parts<'a>(&'a self, covered: &'a Covered, photo: usize) -> Vec<MarkedPart<'a>> {
+        let parts = self.reading.of_photo(photo).zip(covered.covers());
+        parts.map(|((index, reading), cover)| MarkedPart { reading, index, cover: Some(cover) }).collect()
+    }
+
     fn marking<'a>(
         &'a self,
         covered: &'a Covered,
-        reading: &'a PhotoReading,
-        index: usize,
+        parts: &'a [MarkedPart<'a>],
         words: &'a Words,
     ) -> Marking<'a> {
-        let (photo, cover) = (covered.photo(), Some(covered.cover()));
-        Marking { photo, reading, index, judgement: &self.judgement, cover, words }
+        Marking { photo: covered.photo(), parts, judgement: &self.judgement, words }
     }
 
     /// Finished picture of the wall, with label and state where it is covered.
@@ -236,6 +243,20 @@ impl Check {
         write_marked(&into, &drawn.marked)?;
         more.iter().try_for_each(|(name, bytes)| into.write(name, bytes))?;
         into.finish()
+    }
+}
+
+/// Draws what the parts in a photo show into the wall's picture.
+fn straighten(
+    wall: &mut Straightening<'_>,
+    covered: &Covered,
+    parts: &[MarkedPart<'_>],
+    light: &(dyn Fn(&PhotoReading) -> Option<Light> + Sync),
+) {
+    for MarkedPart { reading, index, cover } in parts {
+        cover.iter().for_each(|cover| wall.name_hidden(*index, cover));
+        let light = light(reading);
+        wall.add(*index, Shot::of(covered.photo(), reading, light.as_ref()));
     }
 }
 

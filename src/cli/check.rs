@@ -55,7 +55,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let files = seen.names();
     let Seen { paths, only, taken, made, readings, covers, refused } = seen;
     let occasion = Occasion { taken, made, files };
-    let reading = read::several(readings);
+    let reading = read::together(readings);
     let noticed = Noticed::of(&covers, &reading).with_spares(folder.spares(&printed.grid));
     let mut check = Check::new(reading, &noticed, &printed, &occasion, console.words());
     let drawn = pictures(&check, &paths, (only, &covers), console.words(), &|| bar.inc(1));
@@ -99,7 +99,7 @@ fn forecast(folder: &Folder, check: &Check, words: &Words) -> Option<String> {
 fn pictures(
     check: &Check,
     paths: &[PathBuf],
-    (only, covers): (Option<Photo>, &[Cover]),
+    (only, covers): (Option<Photo>, &[Vec<Cover>]),
     words: &Words,
     step: &(dyn Fn() + Sync),
 ) -> Result<Drawn, CliError> {
@@ -111,11 +111,11 @@ fn pictures(
     each(paths, only.map(Ok), |_, photo| {
         let photo = photo?;
         let index = indices.next().unwrap_or(usize::MAX);
-        let Some(cover) = covers.get(index) else { return Ok(()) };
-        let photo = Covered::new(photo, cover);
+        let Some(covers) = covers.get(index) else { return Ok(()) };
+        let photo = Covered::new(photo, covers);
         if index + 1 < paths.len() {
             let Some(wall) = &mut wall else { return Ok(()) };
-            marks.extend(check.draw(&photo, index, None, wall, words)?);
+            marks.extend(check.draw(&photo, index, &|_| None, wall, words)?);
         } else if let Some(wall) = wall.take() {
             let (marked, file) = check.draw_last(&photo, index, wall, words)?;
             marks.extend(marked);

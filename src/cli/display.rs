@@ -142,7 +142,7 @@ impl Work<'_> {
     fn done(&self, console: &Console, step: &(dyn Fn() + Sync)) -> Result<Done, CliError> {
         let covering = Covering::new(self.folder, self.printed, self.args.uncovered);
         let mut seen = look(&self.args.photos, self.printed, &covering, console.words(), step)?;
-        let reading = read::several(std::mem::take(&mut seen.readings));
+        let reading = read::together(std::mem::take(&mut seen.readings));
         let judgement = judge(&reading, &self.printed.grid);
         let noticed = Noticed::of(&seen.covers, &reading);
         let mut notes = self.notes(&noticed, (&reading, &judgement), console.words());
@@ -181,7 +181,8 @@ impl Work<'_> {
         words: &Words,
     ) -> Vec<String> {
         let say = Sentences { words, grid: &self.printed.grid };
-        let apart = advise(reading, judgement).into_iter().filter(|one| matches!(one, Advice::Apart { .. }));
+        let is_apart = |one: &Advice| matches!(one, Advice::Apart { .. } | Advice::OtherPart { .. });
+        let apart = advise(reading, judgement).into_iter().filter(is_apart);
         let someone = noticed.asks_to_step_aside(judgement).then(|| words.say("display-someone", &[]));
         let white = noticed.still_white(judgement);
         let white = (!white.is_empty()).then(|| say.white(&white));
@@ -201,8 +202,8 @@ impl Work<'_> {
             Showing::new(reading, self.printed, Manner { view, codes, missing })?.with_from_home(from_home);
         let (mut index, covers) = (0, std::mem::take(&mut seen.covers));
         each(&seen.paths, seen.only.take().map(Ok), |_, photo: Result<Photo, CliError>| {
-            if let Some(cover) = covers.get(index) {
-                showing.add(index, photo?, cover);
+            if let Some(covers) = covers.get(index) {
+                showing.add(index, photo?, covers);
             }
             index += 1;
             step();

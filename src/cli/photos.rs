@@ -19,9 +19,10 @@ pub(super) struct Seen {
     pub only: Option<Photo>,
     pub taken: Option<String>,
     pub made: bool,
-    pub readings: Vec<PhotoReading>,
-    /// What of each photo is covered.
-    pub covers: Vec<Cover>,
+    /// Of each photo the readings of the parts of the wall that it shows.
+    pub readings: Vec<Vec<PhotoReading>>,
+    /// What of each photo is covered, part by part.
+    pub covers: Vec<Vec<Cover>>,
     pub refused: Vec<CliError>,
 }
 
@@ -82,17 +83,17 @@ pub(super) fn look(
     each(paths, first, |path, photo| {
         step();
         let read = photo.and_then(|photo| {
-            let reading = reader.read(&photo);
+            let reading = reader.read_parts(&photo);
             Ok((reading.map_err(|error| CliError::about(path, error))?, photo))
         });
         step();
         match read {
-            Ok((reading, photo)) => {
+            Ok((parts, photo)) => {
                 seen.paths.push(path.clone());
                 seen.taken = seen.taken.take().or_else(|| photo.taken.clone());
                 seen.made |= photo.made;
-                seen.covers.push(covering.cover(&photo, &reading));
-                seen.readings.push(reading);
+                seen.covers.push(parts.iter().map(|part| covering.cover(&photo, part)).collect());
+                seen.readings.push(parts);
                 seen.only = (paths.len() == 1).then_some(photo);
             }
             Err(error) => seen.refused.push(error),

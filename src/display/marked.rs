@@ -13,7 +13,7 @@ use crate::judge::{JudgedCell, Judgement, State, is_spare};
 use crate::photo::Photo;
 use crate::plan::cards::RING_MM;
 use crate::plan::{Grid, Turn};
-use crate::read::{Camera, PhotoReading};
+use crate::read::PhotoReading;
 use crate::words::{FluentValue, Words};
 
 use super::cover::Cover;
@@ -39,16 +39,29 @@ const INK: Rgb<u8> = Rgb([20, 24, 30]);
 pub struct Marking<'a> {
     /// The photo.
     pub photo: &'a Photo,
-    /// Reading of the photo.
-    pub reading: &'a PhotoReading,
-    /// Index among the check's photos, from 0.
-    pub index: usize,
+    /// The parts of the wall that it shows.
+    pub parts: &'a [MarkedPart<'a>],
     /// Judgement of the wall.
     pub judgement: &'a Judgement,
-    /// Cover of the photo; `None` where nothing was looked for.
-    pub cover: Option<&'a Cover>,
     /// Words of the marks, in one language.
     pub words: &'a Words,
+}
+
+/// Part of the wall in a photo, or all of it.
+#[derive(Copy, Clone, Debug)]
+pub struct MarkedPart<'a> {
+    /// Reading of it.
+    pub reading: &'a PhotoReading,
+    /// Index of that among the check's readings, from 0.
+    pub index: usize,
+    /// Cover of it; `None` where nothing was looked for.
+    pub cover: Option<&'a Cover>,
+}
+
+impl MarkedPart<'_> {
+    fn hides(&self, at: &JudgedCell) -> bool {
+        self.cover.is_some_and(|cover| cover.hides(at.cell))
+    }
 }
 
 /// Draws the marked photo, cropped to what is kept.
@@ -60,11 +73,14 @@ pub fn marked(marking: &Marking<'_>) -> RgbImage {
     let Some(kept) = Kept::find(marking) else { return RgbImage::from_pixel(1, 1, BLANK) };
     let mut picture = kept.picture(marking.photo);
     let mut canvas = Canvas::<DisplayPx>::on(&mut picture);
-    let hides = |at: &JudgedCell| marking.cover.is_some_and(|cover| cover.hides(at.cell));
-    let is_told = |at: &&JudgedCell| at.state != State::Reserve && (at.state != State::Right || hides(at));
-    for at in marking.judgement.cells.iter().filter(is_told) {
-        if let Some(corners) = corners_here(at, marking) {
-            mark(&mut canvas, at, corners.map(|corner| kept.photo_to_display.apply(corner)), marking);
+    for part in marking.parts {
+        let reached = |at: &&JudgedCell| part.reading.apart.reaches(at.cell);
+        let is_told =
+            |at: &&JudgedCell| at.state != State::Reserve && (at.state != State::Right || part.hides(at));
+        for at in marking.judgement.cells.iter().filter(reached).filter(is_told) {
+            if let Some(corners) = corners_here(at, part, &marking.judgement.grid) {
+                mark(&mut canvas, at, corners.map(|corner| kept.photo_to_display.apply(corner)), marking);
+            }
         }
     }
     picture
@@ -72,8 +88,8 @@ pub fn marked(marking: &Marking<'_>) -> RgbImage {
 
 /// Part of the photo that is kept.
 struct Kept<'a> {
-    camera: &'a Camera,
-    straight_to_wall: Map<StraightPx, WallMm>,
+    /// Each part with the way back to the wall.
+    parts: Vec<(&'a PhotoReading, Map<StraightPx, WallMm>)>,
     grid: &'a Grid,
     photo_to_display: Map<PhotoPx, DisplayPx>,
     /// Left upper corner in the photo's pixels, a multiple of `thin`.
@@ -87,17 +103,18 @@ struct Kept<'a> {
 impl<'a> Kept<'a> {
     /// Part of a photo that shows the wall, its cards or the margin; `None` where it shows nothing of them.
     fn find(marking: &Marking<'a>) -> Option<Self> {
-        let camera = &marking.reading.camera;
+        let part =
+            |part: &MarkedPart<'a>| Some((part.reading, part.reading.camera.wall_to_straight.inverse()?));
         let mut kept = Self {
-            camera,
-            straight_to_wall: camera.wall_to_straight.inverse()?,
+            parts: marking.parts.iter().filter_map(part).collect(),
             grid: &marking.judgement.grid,
             photo_to_display: Map::scale_then_shift(1.0, 0.0, 0.0),
             corner: (0, 0),
             size: (0, 0),
             thin: 1,
         };
-        let (width, height) = (marking.reading.width, marking.reading.height);
+        let first = marking.parts.first()?.reading;
+        let (width, height) = (first.width, first.height);
         let (mut left, mut upper, mut right, mut lower) = (width, height, 0, 0);
         for y in (0..height).step_by(STEP_PX) {
             for x in (0..width).step_by(STEP_PX) {
@@ -124,11 +141,15 @@ impl<'a> Kept<'a> {
 
     /// Whether the wall, its cards or the margin are seen there.
     fn keeps(&self, p: Point<PhotoPx>) -> bool {
-        let Some(straight) = self.camera.lens.photo_to_straight(p) else { return false };
-        let at = self.straight_to_wall.apply(straight);
         let size = self.grid.size();
         let around = RING_MM + MARGIN_MM;
-        at.x > -around && at.y > -around && at.x < size.x + around && at.y < size.y + around
+        self.parts.iter().any(|(reading, straight_to_wall)| {
+            let Some(straight) = reading.camera.lens.photo_to_straight(p) else { return false };
+            let at = straight_to_wall.apply(straight);
+            let is_near =
+                at.x > -around && at.y > -around && at.x < size.x + around && at.y < size.y + around;
+            is_near && reading.apart.reaches(self.grid.nearest(at))
+        })
     }
 
     /// Picture of the photo's pixels where they are kept, blank elsewhere.
@@ -155,7 +176,7 @@ impl<'a> Kept<'a> {
     /// Whether each block of the row that begins at `top` is kept as a whole, not at all, or in part
     /// (`None`).
     ///
-    /// What is kept is all but convex, so the corners tell.
+    /// What is kept of each part is all but convex, so the corners tell.
     fn kept_blocks(&self, top: usize) -> Vec<Option<bool>> {
         let count = self.size.0.div_ceil(STEP_PX);
         let edge = |y: usize| -> Vec<bool> {
@@ -200,18 +221,15 @@ impl<'a> Kept<'a> {
 
 /// Corners of a cell in this photo: the paper's own where they were found in it, else the cell's. `None`
 /// where its middle is outside.
-fn corners_here(at: &JudgedCell, marking: &Marking<'_>) -> Option<[Point<PhotoPx>; 4]> {
-    if matches!(at.state, State::Unseen | State::Reserve)
-        && marking.cover.is_none_or(|cover| !cover.hides(at.cell))
-    {
+fn corners_here(at: &JudgedCell, part: &MarkedPart<'_>, grid: &Grid) -> Option<[Point<PhotoPx>; 4]> {
+    if matches!(at.state, State::Unseen | State::Reserve) && !part.hides(at) {
         return None;
     }
-    let own = at.corners.filter(|_| at.photo == marking.index);
-    let grid = &marking.judgement.grid;
-    let camera = &marking.reading.camera;
+    let own = at.corners.filter(|_| at.photo == part.index);
+    let camera = &part.reading.camera;
     let corners = own.unwrap_or_else(|| grid.corners(at.cell).map(|corner| camera.wall_to_photo(corner)));
     let middle = camera.wall_to_photo(grid.centre(at.cell));
-    let (width, height) = (float(marking.reading.width), float(marking.reading.height));
+    let (width, height) = (float(part.reading.width), float(part.reading.height));
     let inside = middle.x >= 0.0 && middle.y >= 0.0 && middle.x < width && middle.y < height;
     (inside && corners.iter().all(|corner| corner.is_finite())).then_some(corners)
 }

@@ -20,7 +20,7 @@ use super::sample::Source;
 use super::straighten::Shot;
 use crate::frame::{Map, Point, SquareMm, WallMm, ceil_index, float};
 use crate::plan::{Cell, Grid};
-use crate::read::{Camera, CellReading, Sight};
+use crate::read::{Camera, CellReading, PhotoReading, Sight};
 
 /// Minimum and maximum number of pixels along a square's side.
 const SIDES_PX: [usize; 2] = [24, 1_000];
@@ -29,10 +29,13 @@ const SIDES_PX: [usize; 2] = [24, 1_000];
 ///
 /// Fewer where the wall's longer side would come to more than `longest_px`.
 #[must_use]
-pub fn side_px(cameras: &[&Camera], grid: &Grid, longest_px: usize) -> usize {
-    let scales = cameras
-        .iter()
-        .flat_map(|camera| grid.cells().map(|cell| camera.wall_to_straight.scale_at(grid.centre(cell))));
+pub fn side_px(photos: &[PhotoReading], grid: &Grid, longest_px: usize) -> usize {
+    let of_photo = |photo: &PhotoReading| {
+        let own = grid.cells().filter(|cell| photo.apart.reaches(*cell));
+        let scales = own.map(|cell| photo.camera.wall_to_straight.scale_at(grid.centre(cell)));
+        scales.filter(|scale| scale.is_finite()).fold(0.0, f64::max)
+    };
+    let scales = photos.iter().map(of_photo);
     let finest = scales.filter(|scale| scale.is_finite()).fold(0.0, f64::max);
     let most = (longest_px / grid.columns.max(grid.rows)).clamp(SIDES_PX[0], SIDES_PX[1]);
     ceil_index(finest * grid.square_mm).clamp(SIDES_PX[0], most)

@@ -3,10 +3,10 @@
 use image::RgbImage;
 use rayon::prelude::*;
 
-use crate::frame::{DisplayPx, Map, Point, WallMm, float, floor_index, round_index};
+use crate::frame::{DisplayPx, Map, Point, WallMm, float, round_index};
 use crate::photo::Photo;
 use crate::plan::{Cell, Grid};
-use crate::read::{Camera, CellReading};
+use crate::read::{Apart, Camera, CellReading, PhotoReading};
 
 use super::blocks::{BLOCK, Blocks};
 use super::cover::{self, Cover};
@@ -27,6 +27,16 @@ pub struct Shot<'a> {
     pub camera: &'a Camera,
     /// Light to be evened out; `None` leaves the photo's colours as they are.
     pub light: Option<&'a Light>,
+    /// What hangs apart from the wall that this camera sees: nothing is drawn of cells that it does not reach.
+    pub apart: &'a Apart,
+}
+
+impl<'a> Shot<'a> {
+    /// Photo with what was read in it, of all or of one part of the wall.
+    #[must_use]
+    pub fn of(photo: &'a Photo, reading: &'a PhotoReading, light: Option<&'a Light>) -> Self {
+        Self { photo, camera: &reading.camera, light, apart: &reading.apart }
+    }
 }
 
 /// Frame of the front view.
@@ -65,7 +75,7 @@ impl<'a> Straightening<'a> {
         let margin = frontal.margin_mm;
         let (width_mm, height_mm) = (size.x + 2.0 * margin, size.y + 2.0 * margin);
         let most = float(frontal.longest_px) / width_mm.max(height_mm);
-        let px_per_mm = frontal.px_per_mm.unwrap_or_else(|| finest(cameras, grid)).min(most);
+        let px_per_mm = frontal.px_per_mm.unwrap_or_else(|| finest(cells, cameras, grid)).min(most);
         let (width, height) =
             (round_index(width_mm * px_per_mm).max(1), round_index(height_mm * px_per_mm).max(1));
         Self {
@@ -91,6 +101,7 @@ impl<'a> Straightening<'a> {
         let columns: Vec<usize> = (0..width).map(column).collect();
         let rows: Vec<usize> = (0..self.size.1).map(|y| self.at_wall(0, y).row).collect();
         let best = &self.best;
+        let reached: Vec<bool> = grid.cells().map(|cell| shot.apart.reaches(cell)).collect();
         let bands =
             self.pixels.par_chunks_mut(width * 3 * BLOCK).zip(self.drawn.par_chunks_mut(width * BLOCK));
         bands.enumerate().for_each(|(band, (pixels, drawn))| {
@@ -102,7 +113,8 @@ impl<'a> Straightening<'a> {
                 let mut taken = vec![0; width * 3];
                 let mut fresh = vec![false; width];
                 blocks.row(down, |x, place| {
-                    if drawn[x] && best[first + columns[x]] != index {
+                    let cell = first + columns[x];
+                    if (drawn[x] && best[cell] != index) || !reached[cell] {
                         return;
                     }
                     if let Some(colour) = source.at(place) {
@@ -181,9 +193,7 @@ impl<'a> Straightening<'a> {
 
     /// Cell of a pixel, or the nearest to it.
     fn at_wall(&self, x: usize, y: usize) -> Cell {
-        let p = self.display_to_wall.apply(Point::new(float(x) + 0.5, float(y) + 0.5));
-        let of = |mm: f64, all: usize| floor_index(mm / self.grid.square_mm).min(all.saturating_sub(1));
-        Cell { row: of(p.y, self.grid.rows), column: of(p.x, self.grid.columns) }
+        self.grid.nearest(self.display_to_wall.apply(Point::new(float(x) + 0.5, float(y) + 0.5)))
     }
 }
 
@@ -201,11 +211,18 @@ pub fn straighten(shots: &[Shot<'_>], cells: &[CellReading], grid: &Grid, fronta
     wall.finish()
 }
 
-/// Maximum scale over the photos in the middle of the wall, in pixels a mm; 1 without a photo.
-fn finest(cameras: &[&Camera], grid: &Grid) -> f64 {
-    let size = grid.size();
-    let middle = Point::new(size.x / 2.0, size.y / 2.0);
-    let scales = cameras.iter().map(|camera| camera.wall_to_straight.scale_at(middle));
+/// Maximum scale over the photos, in pixels a mm, each in the middle of the cells that it shows best; 1 without a photo.
+fn finest(cells: &[CellReading], cameras: &[&Camera], grid: &Grid) -> f64 {
+    let scale = |(index, camera): (usize, &&Camera)| {
+        let own = cells.iter().filter(|seen| seen.photo == index).map(|seen| seen.cell);
+        let span = |of: fn(&Cell) -> usize| {
+            Some((own.clone().map(|cell| of(&cell)).min()?, own.clone().map(|cell| of(&cell)).max()?))
+        };
+        let ((top, bottom), (left, right)) = (span(|cell| cell.row)?, span(|cell| cell.column)?);
+        let middle = |from: usize, to: usize| float(from + to + 1) / 2.0 * grid.square_mm;
+        Some(camera.wall_to_straight.scale_at(Point::new(middle(left, right), middle(top, bottom))))
+    };
+    let scales = cameras.iter().enumerate().filter_map(scale);
     scales.filter(|scale| scale.is_finite() && *scale > 0.0).reduce(f64::max).unwrap_or(1.0)
 }
 

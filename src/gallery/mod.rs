@@ -30,7 +30,7 @@ use crate::photo::Photo;
 use crate::picture::Picture;
 use crate::plan::settings::Choice;
 use crate::plan::{Cell, Grid, Printed};
-use crate::read::{Camera, WallReading};
+use crate::read::{Camera, PhotoReading, WallReading};
 use crate::words::{Sentence, Tell, told_in_english};
 
 pub use compare::{Compared, Suggestion};
@@ -154,7 +154,7 @@ impl<'a> Showing<'a> {
             return Err(GalleryError::NoSquares);
         }
         let grid = &printed.grid;
-        let side_px = side_px(&cameras, grid, LONGEST_PX);
+        let side_px = side_px(&reading.photos, grid, LONGEST_PX);
         let gathering = Gathering::new(&reading.cells, &hanging, grid, side_px);
         let frontal = Frontal { margin_mm: 0.0, px_per_mm: None, longest_px: LONGEST_PX };
         let as_hung = (manner.view == View::AsHung)
@@ -171,20 +171,24 @@ impl<'a> Showing<'a> {
         self
     }
 
-    /// Draws from photo `index` what it shows best.
+    /// Draws from a photo what it shows best; `covers` are those of the parts of the wall that it shows.
     ///
     /// What is covered in it goes into no picture; squares whose code was not read are compared with the
     /// pieces, and not shown.
-    pub fn add(&mut self, index: usize, photo: Photo, cover: &Cover) {
-        let Some(own) = self.reading.photos.get(index) else { return };
-        let light = Light::of(&photo, &own.cells, &own.camera, self.printed);
-        let shot = Shot { photo: &photo, camera: &own.camera, light: light.as_ref() };
-        self.gathering.look_under(index, shot, cover);
-        let covered = Covered::new(photo, cover);
-        let shot = Shot { photo: covered.photo(), camera: &own.camera, light: light.as_ref() };
-        self.gathering.add(index, shot);
-        if let Some(wall) = &mut self.as_hung {
-            wall.add(index, shot);
+    pub fn add(&mut self, number: usize, photo: Photo, covers: &[Cover]) {
+        let parts: Vec<(usize, &PhotoReading)> = self.reading.of_photo(number).collect();
+        let light = |own: &PhotoReading| Light::of(&photo, &own.cells, &own.camera, self.printed);
+        let lights: Vec<Option<Light>> = parts.iter().map(|(_, own)| light(own)).collect();
+        for (((index, own), light), cover) in parts.iter().zip(&lights).zip(covers) {
+            self.gathering.look_under(*index, Shot::of(&photo, own, light.as_ref()), cover);
+        }
+        let covered = Covered::new(photo, covers);
+        for ((index, own), light) in parts.iter().zip(&lights) {
+            let shot = Shot::of(covered.photo(), own, light.as_ref());
+            self.gathering.add(*index, shot);
+            if let Some(wall) = &mut self.as_hung {
+                wall.add(*index, shot);
+            }
         }
     }
 

@@ -3,6 +3,8 @@
 //!
 //! Facts only; `report` has the sentences.
 
+use std::collections::BTreeSet;
+
 use crate::frame::float;
 use crate::plan::{Cell, Grid, Turn};
 use crate::read::{Apart, WallReading};
@@ -110,6 +112,11 @@ pub enum Advice {
         /// Whether they hang side by side, as a part of the wall.
         is_part: bool,
     },
+    /// Cells that no part of the wall in the photos reaches: photograph the part where they are too.
+    OtherPart {
+        /// Which.
+        cells: Vec<Cell>,
+    },
     /// Somebody seems to stand before the wall: ask everyone to step aside, and take another photo.
     StepAside,
     /// Cells that are hidden or outside without being a strip.
@@ -199,6 +206,14 @@ pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
         let Apart { squares, is_part, .. } = judgement.apart.clone();
         advice.push(Advice::Apart { squares, is_part });
     }
+    if !judgement.apart.is_part && !judgement.apart.cells.is_empty() {
+        let squares = &judgement.apart.squares;
+        let cells =
+            judgement.apart.cells.iter().filter(|cell| !squares.contains(cell)).copied().collect::<Vec<_>>();
+        if !cells.is_empty() {
+            advice.push(Advice::OtherPart { cells });
+        }
+    }
     advice.extend(out_of_view(judgement));
     advice.extend(coarse);
     advice.extend(whole_wall(judgement));
@@ -210,8 +225,9 @@ pub fn advise(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
     if missing > 0 && unknown > 0 && !judgement.apart.is_part {
         advice.push(Advice::MayHangUnseen { missing, unknown });
     }
-    let mirrored = reading.photos.iter().enumerate().filter(|(_, photo)| photo.mirrored);
-    advice.extend(mirrored.map(|(photo, _)| Advice::Mirrored { photo }));
+    let mirrored: BTreeSet<usize> =
+        reading.photos.iter().filter(|own| own.mirrored).map(|own| own.photo).collect();
+    advice.extend(mirrored.into_iter().map(|photo| Advice::Mirrored { photo }));
     advice
 }
 
@@ -275,10 +291,10 @@ fn too_small(reading: &WallReading, judgement: &Judgement) -> Option<Advice> {
 /// Why cells could not be read.
 fn too_coarse(reading: &WallReading, judgement: &Judgement) -> Vec<Advice> {
     let mut advice = Vec::new();
-    for (photo, of) in reading.photos.iter().enumerate() {
-        let unread = unread(judgement, Some(photo));
+    for (index, of) in reading.photos.iter().enumerate() {
+        let unread = unread(judgement, Some(index));
         if unread > 0 && of.px_per_module < FEW_PX_PER_MODULE {
-            advice.push(Advice::GoCloser { photo, px_per_module: of.px_per_module, unread });
+            advice.push(Advice::GoCloser { photo: of.photo, px_per_module: of.px_per_module, unread });
         }
     }
     let unread = unread(judgement, None);

@@ -11,6 +11,7 @@ use image::{Rgb, RgbImage};
 use rayon::prelude::*;
 
 use super::complexity::Shapes;
+use super::crossings::between_columns;
 use super::few::FewColours;
 use super::order::{Band, PIECE_PX, losses, order};
 use super::outlines::Outlines;
@@ -64,6 +65,8 @@ pub struct PictureFacts {
     pub order: Vec<usize>,
     /// The edges between the colours.
     pub outlines: Outlines,
+    /// Number of outlines that cross the edge between each column and the next.
+    pub crossings: Vec<usize>,
 }
 
 impl PictureFacts {
@@ -100,7 +103,8 @@ impl PictureFacts {
         }
         border.iter().for_each(|piece| pieces[*piece].band = Band::Reserve);
         order.extend(around(border, &cells, grid));
-        Self { pencils: few.pencils.clone(), pieces, shape, order, outlines: Outlines::of(few) }
+        let (outlines, crossings) = (Outlines::of(few), between_columns(few, grid));
+        Self { pencils: few.pencils.clone(), pieces, shape, order, outlines, crossings }
     }
 
     /// The picture's own pieces of a level, in the order in which they are handed out.

@@ -27,6 +27,7 @@ mod choose;
 mod clean;
 pub mod colour;
 pub mod complexity;
+pub mod crossings;
 pub mod css;
 pub mod facts;
 pub mod few;

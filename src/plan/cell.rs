@@ -215,6 +215,14 @@ impl Grid {
         [Point::new(x, y), Point::new(x + s, y), Point::new(x + s, y + s), Point::new(x, y + s)]
     }
 
+    /// The cell at a place on the wall, or the nearest to it.
+    #[must_use]
+    pub fn nearest(&self, place: Point<WallMm>) -> Cell {
+        use crate::frame::floor_index;
+        let of = |mm: f64, all: usize| floor_index(mm / self.square_mm).min(all.saturating_sub(1));
+        Cell { row: of(place.y, self.rows), column: of(place.x, self.columns) }
+    }
+
     /// Middle of a cell.
     #[must_use]
     pub fn centre(&self, cell: Cell) -> Point<WallMm> {

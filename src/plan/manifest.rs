@@ -7,7 +7,6 @@ use std::ops::RangeInclusive;
 
 use serde::{Deserialize, Serialize};
 
-use super::settings::Units;
 use thiserror::Error;
 
 use crate::words::{Sentence, Tell, told_in_english};
@@ -15,7 +14,7 @@ use crate::words::{Sentence, Tell, told_in_english};
 use super::cards::{Card, CardKind};
 use super::cell::{Cell, Grid, RowsFrom};
 use super::code::{CodeError, Modules, SIDE};
-use super::settings::{ACROSS, MOST_CELLS};
+use super::settings::{ACROSS, MOST_CELLS, Units, WallPart};
 use crate::frame::{Point, SquareMm, float};
 
 /// The format this program writes and reads.
@@ -181,6 +180,10 @@ pub struct Printed {
     pub units: Units,
     /// The wall.
     pub grid: Grid,
+    /// The parts that the wall hangs in; none where it is one piece. A manifest says nothing of them.
+    pub parts: Vec<WallPart>,
+    /// Width of the stub that each square is printed with, at most, in mm; `None` for squares without. A manifest says nothing of it.
+    pub stub_mm: Option<f64>,
     /// Side of a module on a square, in mm.
     pub module_mm: f64,
     /// The code's outer top left corner on an upright square.
@@ -279,6 +282,8 @@ impl Manifest {
             tag: self.event.tag.clone(),
             units: Units::default(),
             grid,
+            parts: Vec::new(),
+            stub_mm: None,
             module_mm: self.code.module_mm,
             code_top_left: Point::new(self.code.x_mm, self.code.y_mm),
             squares,

@@ -36,6 +36,7 @@
 //!   └──┘                        └──┘
 //! ```
 
+pub mod boards;
 pub mod cards;
 pub mod cell;
 pub mod clock;

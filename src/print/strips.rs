@@ -30,14 +30,12 @@ use super::{Document, Large, PrintError, Sources};
 use crate::frame::float;
 use crate::picture::PictureFacts;
 use crate::picture::order::Band;
-use crate::plan::settings::{Choice, Corner, Flip, PrintSettings};
+use crate::plan::settings::{Choice, Corner, Flip, PrintSettings, STUB_MM};
 use crate::plan::{Grid, Level, Printed, PrintedSquare};
 
 /// The document's name.
 pub(super) const NAME: &str = "strips";
 
-/// Width of a stub, at most: beside a square of five inches on letter paper there is that much. Wider ones have nothing more to say.
-const MOST_STUB_MM: f64 = 63.0;
 /// Step by which stubs are made narrower until more strips fit a sheet.
 const STUB_STEP_MM: f64 = 0.5;
 
@@ -76,7 +74,7 @@ pub(super) fn places(
     if piece_mm + 2.0 * BORDER_MM > side {
         return Err(PrintError::too_large(Large::Piece, piece_mm, BORDER_MM, settings.paper));
     }
-    let widths = (0..).map(|step| MOST_STUB_MM.max(least) - float(step) * STUB_STEP_MM);
+    let widths = (0..).map(|step| STUB_MM.max(least) - float(step) * STUB_STEP_MM);
     let widths = widths.take_while(|width| *width >= least).chain([least]);
     let mut best: Option<(Layout, f64, bool)> = None;
     // from the widest on, upright first: only more strips on a sheet are worth a narrower stub

@@ -17,11 +17,10 @@ use super::Sources;
 use super::lengths::{self, one};
 use super::marks::{Box, Line};
 use super::typeset::width_mm;
-use crate::frame::{Point, WallMm, ceil_index, float};
+use crate::frame::{Point, Vector, WallMm, ceil_index, float};
 use crate::plan::cards::RING_MM;
-use crate::plan::crowd::WallPlan;
-use crate::plan::settings::Units;
-use crate::plan::{CardKind, Cell};
+use crate::plan::settings::{Units, WallPart};
+use crate::plan::{Card, CardKind, Cell};
 
 /// What of the page's width and height is not the drawing's, in mm: margins; also the title, four sentences and the strip.
 const BESIDE_MM: f64 = 36.0;
@@ -75,6 +74,8 @@ struct Scale {
     times: f64,
     left: f64,
     top: f64,
+    /// Top left corner of the part that is drawn.
+    corner: Point<WallMm>,
 }
 
 impl Scale {
@@ -84,23 +85,25 @@ impl Scale {
     }
 
     fn place(&self, at: Point<WallMm>) -> (f64, f64) {
-        (self.left + at.x * self.times, self.top + at.y * self.times)
+        let from = at - self.corner;
+        (self.left + from.x * self.times, self.top + from.y * self.times)
     }
 }
 
 impl Drawing {
-    /// As large as the page has room.
-    pub fn of(sources: &Sources, wall: &WallPlan) -> Self {
+    /// As large as the page has room: one part of the wall, whose lower edge is `hang_mm` above the floor.
+    pub fn of(sources: &Sources, part: &WallPart, hang_mm: f64) -> Self {
         let grid = &sources.settings.grid;
-        let size = grid.size();
+        let size = part.size(grid);
         // the floor below a small wall is far: drawn nearer, with a break in the plumb line
-        let shown_hang = wall.hang_mm.min(size.y.max(size.x / 4.0).max(2.0 * RING_MM));
+        let shown_hang = hang_mm.min(size.y.max(size.x / 4.0).max(2.0 * RING_MM));
         let to_floor = size.y + shown_hang.max(RING_MM);
         let (width, height) = sources.settings.print.paper.size_mm();
         let across = (width - BESIDE_MM - HEIGHTS_MM) / (size.x + 2.0 * RING_MM);
         let down = (height - ABOVE_AND_BELOW_MM) / (RING_MM + to_floor);
         let times = across.min(down);
-        let scale = Scale { times, left: RING_MM * times, top: RING_MM * times };
+        let [corner, ..] = grid.corners(part.first);
+        let scale = Scale { times, left: RING_MM * times, top: RING_MM * times, corner };
         let floor = scale.top + to_floor * times;
         let right = (size.x + 2.0 * RING_MM) * times;
         let words = sources.words;
@@ -108,22 +111,22 @@ impl Drawing {
             Units::Inch => "wall-map-in-inches",
             Units::Mm => "wall-map-in-mm",
         };
-        let is_broken = shown_hang < wall.hang_mm;
+        let is_broken = shown_hang < hang_mm;
         let plumb =
             plumb(scale.left, scale.top + (size.y + RING_MM) * times + DISTANCES_MM, floor, is_broken);
-        let (row_ticks, heights) = heights(sources, wall.hang_mm, &scale, right);
-        let (column_ticks, distances) = distances(sources, &scale);
+        let (row_ticks, heights) = heights(sources, (part, hang_mm), &scale, right);
+        let (column_ticks, distances) = distances(sources, part, &scale);
         Self {
             width: right + HEIGHTS_MM,
             height: floor.max(scale.top + (size.y + RING_MM) * times + DISTANCES_MM) + APART_MM + 1.0,
-            squares: squares(sources, &scale),
-            cards: cards(sources, &scale),
+            squares: squares(sources, part, &scale),
+            cards: cards(sources, part, &scale),
             floor: Line { x1: 0.0, y1: floor, x2: right + HEIGHTS_MM, y2: floor },
             floor_words: words.say("wall-map-floor", &[]),
             plumb_words: Text {
                 x: scale.left + 2.0,
                 y: plumb.first().map_or(floor, |line| line.y1) + APART_MM / 2.0,
-                words: if plumb.is_empty() { String::new() } else { one(sources, wall.hang_mm) },
+                words: if plumb.is_empty() { String::new() } else { one(sources, hang_mm) },
             },
             plumb,
             ticks: row_ticks.into_iter().chain(column_ticks).collect(),
@@ -161,14 +164,14 @@ fn if_it_fits(name: String, area: &Box) -> String {
     if fits { name } else { String::new() }
 }
 
-fn squares(sources: &Sources, scale: &Scale) -> Vec<Named> {
+fn squares(sources: &Sources, part: &WallPart, scale: &Scale) -> Vec<Named> {
     let grid = &sources.settings.grid;
     let square = |cell: Cell| {
         let [top_left, ..] = grid.corners(cell);
         let area = scale.area(top_left, grid.square_mm, grid.square_mm);
         Named { name: if_it_fits(grid.label(cell), &area), area, reserve: grid.in_border(cell) }
     };
-    let all: Vec<Named> = grid.cells().map(square).collect();
+    let all: Vec<Named> = grid.cells().filter(|cell| part.holds(*cell)).map(square).collect();
     // all or none: a wall with a few labels missing would look as if those squares were not there
     if all.iter().all(|square| !square.name.is_empty()) {
         return all;
@@ -177,10 +180,11 @@ fn squares(sources: &Sources, scale: &Scale) -> Vec<Named> {
 }
 
 /// The cards, the outlines of which are a cell's side and the ring's width.
-fn cards(sources: &Sources, scale: &Scale) -> Vec<Named> {
+fn cards(sources: &Sources, part: &WallPart, scale: &Scale) -> Vec<Named> {
     let side = sources.settings.grid.square_mm;
     let wall = sources.settings.grid.size();
-    let cards = super::edge_cards::printable(sources.printed).map(|card| {
+    let beside = |card: &&Card| part.holds(sources.settings.grid.nearest(card.centre));
+    let cards = super::edge_cards::printable(sources.printed).filter(beside).map(|card| {
         let own = |along: f64| (along / side).floor() * side;
         let (x, y, width, height) = match card.kind {
             CardKind::Column => (own(card.centre.x), wall.y, side, RING_MM),
@@ -202,15 +206,20 @@ fn cards(sources: &Sources, scale: &Scale) -> Vec<Named> {
 }
 
 /// The heights of the rows' edges over the floor, as many of them as have room.
-fn heights(sources: &Sources, hang_mm: f64, scale: &Scale, right: f64) -> (Vec<Line>, Vec<Text>) {
+fn heights(
+    sources: &Sources,
+    (part, hang_mm): (&WallPart, f64),
+    scale: &Scale,
+    right: f64,
+) -> (Vec<Line>, Vec<Text>) {
     let grid = &sources.settings.grid;
     let every = ceil_index(APART_MM / (grid.square_mm * scale.times)).max(1);
-    let edges = (0..=grid.rows).rev().step_by(every);
+    let edges = (0..=part.rows()).rev().step_by(every);
     edges
         .map(|edge| {
             let down = float(edge) * grid.square_mm;
-            let (_, y) = scale.place(Point::new(0.0, down));
-            let over_floor = hang_mm + grid.size().y - down;
+            let (_, y) = scale.place(scale.corner + Vector::new(0.0, down));
+            let over_floor = hang_mm + part.size(grid).y - down;
             let [words, _] = lengths::distances(sources, over_floor);
             let tick = Line { x1: right + 0.5, y1: y, x2: right + 2.5, y2: y };
             (tick, Text { x: right + 3.2, y, words })
@@ -218,16 +227,16 @@ fn heights(sources: &Sources, hang_mm: f64, scale: &Scale, right: f64) -> (Vec<L
         .unzip()
 }
 
-/// The distances of the columns' edges from the squares' left edge, as many of them as have room.
-fn distances(sources: &Sources, scale: &Scale) -> (Vec<Line>, Vec<Text>) {
+/// The distances of the columns' edges from the part's left edge, as many of them as have room.
+fn distances(sources: &Sources, part: &WallPart, scale: &Scale) -> (Vec<Line>, Vec<Text>) {
     let grid = &sources.settings.grid;
     let every = ceil_index(APART_MM / (grid.square_mm * scale.times)).max(1);
-    let below = grid.size().y + RING_MM;
-    (0..=grid.columns)
+    let below = part.size(grid).y + RING_MM;
+    (0..=part.columns())
         .step_by(every)
         .map(|edge| {
             let across = float(edge) * grid.square_mm;
-            let (x, y) = scale.place(Point::new(across, below));
+            let (x, y) = scale.place(scale.corner + Vector::new(across, below));
             let [words, _] = lengths::distances(sources, across);
             let tick = Line { x1: x, y1: y + 0.5, x2: x, y2: y + 2.5 };
             (tick, Text { x, y: y + 3.0, words })

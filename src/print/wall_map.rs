@@ -8,10 +8,12 @@ use super::page::Reading;
 use super::wall_drawing::Drawing;
 use super::{Document, PrintError, Sources};
 use crate::frame::float;
+use crate::plan::Settings;
 use crate::plan::cards::{EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::cell::column_letters;
-use crate::plan::crowd::{RowHeight, WallPlan};
-use crate::plan::settings::{Choice, Units};
+use crate::plan::crowd::{WallPlan, proposed_hang_mm};
+use crate::plan::settings::{Choice, Units, WallPart};
+use crate::words::FluentValue;
 
 /// Lines that stand side by side in the table of columns.
 const MOST_BLOCKS: usize = 3;
@@ -23,19 +25,65 @@ const ROWS_IN_A_BLOCK: usize = 12;
 struct Content {
     title: String,
     facts: Vec<String>,
-    alt: String,
-    drawing: Drawing,
+    sheets: Vec<Sheet>,
     columns_title: String,
     columns_intro: String,
     columns_heads: Vec<String>,
-    columns: Vec<Vec<String>>,
-    blocks: usize,
     rows_title: String,
     rows_intro: String,
     rows_heads: Vec<String>,
-    rows: Vec<Vec<String>>,
     cards_title: String,
     cards: Vec<String>,
+}
+
+/// One part of the wall, or all of it.
+#[derive(Serialize)]
+struct Sheet {
+    /// Nothing where the wall is one piece.
+    heading: String,
+    alt: String,
+    drawing: Drawing,
+    columns: Vec<Vec<String>>,
+    blocks: usize,
+    rows: Vec<Vec<String>>,
+}
+
+impl Sheet {
+    fn of(sources: &Sources, part: &WallPart, heading: String) -> Self {
+        let grid = &sources.settings.grid;
+        let hang_mm = part.bottom_mm.unwrap_or_else(|| {
+            sources.settings.evening.hang_mm.unwrap_or_else(|| proposed_hang_mm(part.size(grid).y))
+        });
+        let columns = columns(sources, part);
+        let size = [("columns", part.columns().to_string().into()), ("rows", part.rows().to_string().into())];
+        Self {
+            heading,
+            alt: sources.words.say("wall-map-alt", &size),
+            drawing: Drawing::of(sources, part, hang_mm),
+            blocks: columns.len().div_ceil(ROWS_IN_A_BLOCK).min(MOST_BLOCKS),
+            columns,
+            rows: rows(sources, part, hang_mm),
+        }
+    }
+}
+
+/// A sheet for each part of the wall.
+fn sheets(sources: &Sources, wall: &WallPlan) -> Vec<Sheet> {
+    let Settings { grid, parts, .. } = sources.settings;
+    if parts.is_empty() {
+        return vec![Sheet::of(sources, &WallPart::whole(grid, wall.hang_mm), String::new())];
+    }
+    let numbered = parts.iter().zip(1_usize..);
+    numbered.map(|(part, number)| Sheet::of(sources, part, part_name(sources, part, number))).collect()
+}
+
+/// What people call a part: its number, its place where it has one, and its spots.
+fn part_name(sources: &Sources, part: &WallPart, number: usize) -> String {
+    let (from, to) = part.ends(&sources.settings.grid);
+    let mut named: Vec<(&str, FluentValue)> =
+        vec![("number", number.to_string().into()), ("from", from.into()), ("to", to.into())];
+    named.extend(part.place.as_ref().map(|place| ("place", place.clone().into())));
+    sources.words.say(if part.place.is_some() { "wall-map-part-at" } else { "wall-map-part" }, &named)
 }
 
 /// Typesets the document.
@@ -45,24 +93,17 @@ struct Content {
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let words = sources.words;
     let say = |id: &str| words.say(id, &[]);
-    let grid = &sources.settings.grid;
-    let lines = columns(sources);
     let wall = &sources.evening.wall;
-    let size = [("columns", grid.columns.to_string().into()), ("rows", grid.rows.to_string().into())];
     let content = Content {
         title: say("print-wall-map"),
         facts: facts(sources, wall),
-        alt: words.say("wall-map-alt", &size),
-        drawing: Drawing::of(sources, wall),
+        sheets: sheets(sources, wall),
         columns_title: say("wall-map-columns-title"),
         columns_intro: say("wall-map-columns-intro"),
         columns_heads: heads(sources, "wall-map-column", "wall-map-from-left"),
-        blocks: lines.len().div_ceil(ROWS_IN_A_BLOCK).min(MOST_BLOCKS),
-        columns: lines,
         rows_title: say("wall-map-rows-title"),
         rows_intro: say("wall-map-rows-intro"),
         rows_heads: row_heads(sources),
-        rows: rows(sources, wall),
         cards_title: say("print-edge-cards"),
         cards: cards(sources),
     };
@@ -75,8 +116,14 @@ fn facts(sources: &Sources, wall: &WallPlan) -> Vec<String> {
     let length = |mm: f64| both(sources, mm).into();
     let Example { label, column, row } = Example::of(sources);
     let from = sources.printed.grid.rows_from.word().into();
+    let named =
+        words.say("wall-map-label", &[("label", label), ("column", column), ("row", row), ("from", from)]);
+    let parts = sources.settings.parts.len();
+    if parts > 0 {
+        return vec![named, words.say("wall-map-parts", &[("count", parts.into())])];
+    }
     let mut facts = vec![
-        words.say("wall-map-label", &[("label", label), ("column", column), ("row", row), ("from", from)]),
+        named,
         words
             .say("wall-map-squares", &[("width", length(wall.width_mm)), ("height", length(wall.height_mm))]),
         words.say(
@@ -126,20 +173,20 @@ fn units(sources: &Sources) -> [&'static str; 2] {
     }
 }
 
-/// For every column the distance of its left edge, and that of the last one's right edge.
-fn columns(sources: &Sources) -> Vec<Vec<String>> {
+/// For every column of a part the distance of its left edge from that of the first, and that of the last one's right edge.
+fn columns(sources: &Sources, part: &WallPart) -> Vec<Vec<String>> {
     let grid = &sources.settings.grid;
     let line = |column: usize| {
-        let name = if column < grid.columns {
+        let name = if column <= part.last.column {
             sources.words.say("wall-map-left-of", &[("column", column_letters(column).into())])
         } else {
             sources.words.say("wall-map-right-of", &[("column", column_letters(column - 1).into())])
         };
         let mut cells = vec![name];
-        cells.extend(distances(sources, float(column) * grid.square_mm));
+        cells.extend(distances(sources, float(column - part.first.column) * grid.square_mm));
         cells
     };
-    (0..=grid.columns).map(line).collect()
+    (part.first.column..=part.last.column + 1).map(line).collect()
 }
 
 fn row_heads(sources: &Sources) -> Vec<String> {
@@ -148,15 +195,17 @@ fn row_heads(sources: &Sources) -> Vec<String> {
     all
 }
 
-/// For every row, the highest first, its lower and its upper edge over the floor.
-fn rows(sources: &Sources, wall: &WallPlan) -> Vec<Vec<String>> {
-    let row = |row: &RowHeight| {
-        let mut cells = vec![row.number.to_string()];
-        cells.extend(distances(sources, row.lower_mm));
-        cells.extend(distances(sources, row.upper_mm));
+/// For every row of a part, the highest first, its lower and its upper edge over the floor.
+fn rows(sources: &Sources, part: &WallPart, hang_mm: f64) -> Vec<Vec<String>> {
+    let grid = &sources.settings.grid;
+    let row = |row: usize| {
+        let lower_mm = hang_mm + float(part.last.row - row) * grid.square_mm;
+        let mut cells = vec![grid.row_number(row).to_string()];
+        cells.extend(distances(sources, lower_mm));
+        cells.extend(distances(sources, lower_mm + grid.square_mm));
         cells
     };
-    wall.rows.iter().map(row).collect()
+    (part.first.row..=part.last.row).map(row).collect()
 }
 
 /// Where the cards go, a sentence a kind.

@@ -6,8 +6,8 @@
 //!    └─┴─┴─┴─┘       └─┴─┴─┴─┘
 //! ```
 //!
-//! In: codes that were found by their finder patterns, and the wall as the search left it. Out: [`Apart`]. Squares that hang in places
-//! of the lattice, but belong to a lattice that goes on beyond the wall's edge, are taken out of the wall.
+//! In: codes that were found by their finder patterns, and the wall as the search left it. Out: [`Apart`], and the codes that it comes
+//! from. Squares that hang in places of the lattice, but belong to a lattice that goes on beyond the wall's edge, are taken out of the wall.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -15,7 +15,7 @@ use super::camera::Correspondence;
 use super::identify::Detection;
 use super::place::{Site, median, site_of};
 use super::reading::{Apart, Camera};
-use super::search::{Bounds, Search, WallState, centre};
+use super::search::{Bounds, Search, WallState, off};
 use super::seek::CellDetection;
 use crate::plan::{Cell, Printed, Turn};
 
@@ -23,12 +23,15 @@ use crate::plan::{Cell, Printed, Turn};
 const SURE: f64 = 0.99;
 /// Minimum distance from the lattice of the others, in sides of a square, from which a block of squares is not on it: 15 mm, twice as far
 /// as single squares hang askew.
-const BESIDE: f64 = 0.12;
+pub(super) const BESIDE: f64 = 0.12;
 /// Maximum number of codes around which another lattice is looked for: a wall in more parts than these is rare, and each costs as much as
 /// a small wall.
 const MOST_PARTS: usize = 8;
 /// Minimum number of squares in one lattice that make a part of the wall; fewer lie on a table or are held in a hand.
-const PART: usize = 3;
+pub(super) const PART: usize = 3;
+
+/// To the four neighbours of a place: columns right, rows down.
+pub(super) const STEPS: [(i64, i64); 4] = [(1, 0), (0, 1), (-1, 0), (0, -1)];
 
 /// Finds what is apart from the wall, and takes out of the wall the squares that only seem to hang in places of its lattice.
 pub(super) fn take_out(
@@ -36,13 +39,15 @@ pub(super) fn take_out(
     known: &mut WallState,
     bounds: &Bounds,
     printed: &Printed,
-) -> Apart {
+) -> (Apart, Vec<Detection>) {
     let mut codes: Vec<Detection> = outside(search, known, bounds, printed);
+    let mut found = codes.clone();
     let (mut squares, mut parts) = (BTreeSet::new(), BTreeSet::new());
     for _ in 0..MOST_PARTS {
         let Some(seed) = codes.first().copied() else { break };
         let part = around(search, &seed, known, (bounds, printed));
         codes.retain(|code| part.iter().all(|own| own.is_clear_of(code)));
+        found.extend(part.iter().copied());
         let homes: BTreeSet<Cell> = part.iter().filter_map(Detection::home).collect();
         if homes.len() >= PART {
             parts.extend(homes.iter().copied());
@@ -50,7 +55,9 @@ pub(super) fn take_out(
         squares.extend(homes);
     }
     squares.extend(codes.iter().filter_map(Detection::home));
-    parts.extend(take_out_shifted(search, known, !parts.is_empty()));
+    let shifted = take_out_shifted(search, known, !parts.is_empty());
+    parts.extend(shifted.iter().filter_map(Detection::home));
+    found.extend(shifted);
     squares.extend(parts.iter().copied());
     let hanging: BTreeSet<Cell> = known.squares.values().filter_map(|seen| seen.found.home()).collect();
     squares.retain(|home| !hanging.contains(home));
@@ -59,7 +66,7 @@ pub(super) fn take_out(
             && (squares.contains(cell) || is_nearer(*cell, &parts, known))
     });
     let is_part = squares.iter().any(|home| parts.contains(home));
-    Apart { cells: cells.collect(), squares: squares.into_iter().collect(), is_part }
+    (Apart { cells: cells.collect(), squares: squares.into_iter().collect(), is_part }, found)
 }
 
 /// Named codes that hang in no place of the wall.
@@ -95,7 +102,7 @@ fn around(
 }
 
 /// Whether a name is sure without a place on the wall to support it.
-fn is_sure(code: &Detection, printed: &Printed) -> bool {
+pub(super) fn is_sure(code: &Detection, printed: &Printed) -> bool {
     code.evidence.certainty(printed.squares.len() + printed.cards.len()) >= SURE
 }
 
@@ -105,15 +112,12 @@ fn is_taken(known: &WallState, code: &Detection) -> bool {
 }
 
 /// Takes blocks of squares out of the wall that hang together as they belong, but all equally far from their cells: where the wall is
-/// known to hang in parts, or where the block lies beside the lattice of the others. Gives where those squares belong.
-fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) -> BTreeSet<Cell> {
+/// known to hang in parts, where the block lies beside the lattice of the others, or where no other square hangs next to it. Gives those squares.
+fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) -> Vec<Detection> {
     let side = search.layout.side;
-    let off = |site: &Site, seen: &CellDetection| {
-        let middle = known.camera.photo_to_wall(search.layout.paper_middle(&seen.found.pose))?;
-        Some(middle - centre(*site, side))
-    };
     let offs = |sites: &mut dyn Iterator<Item = (&Site, &CellDetection)>| -> [f64; 2] {
-        let all: Vec<_> = sites.filter_map(|(site, seen)| off(site, seen)).collect();
+        let all: Vec<_> =
+            sites.filter_map(|(site, seen)| off(&search.layout, &known.camera, *site, &seen.found)).collect();
         [median(all.iter().map(|by| by.x).collect()), median(all.iter().map(|by| by.y).collect())]
     };
     let at_home = |(site, seen): &(&Site, &CellDetection)| shift(**site, seen) == Some((0, 0));
@@ -122,15 +126,19 @@ fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) 
         let [x, y] = offs(&mut known.squares.iter().filter(|(site, _)| block.contains(site)));
         (x - right).hypot(y - down) > BESIDE * side
     };
+    let alone = |block: &BTreeSet<Site>| {
+        let hangs = |site: &Site| known.squares.contains_key(site) && !block.contains(site);
+        !block.iter().any(|site| STEPS.iter().any(|(right, down)| hangs(&site.step(*right, *down))))
+    };
     let blocks = shifted_blocks(known);
     let out: BTreeSet<Site> =
-        blocks.into_iter().filter(|block| in_parts || beside(block)).flatten().collect();
-    let homes = out.iter().filter_map(|site| known.squares.get(site)?.found.home()).collect();
+        blocks.into_iter().filter(|block| in_parts || beside(block) || alone(block)).flatten().collect();
+    let found = out.iter().filter_map(|site| Some(known.squares.get(site)?.found)).collect();
     if !out.is_empty() {
         known.squares.retain(|site, _| !out.contains(site));
         known.camera = known.camera.fitted(&search.correspondences(known));
     }
-    homes
+    found
 }
 
 /// Blocks of at least [`PART`] upright squares, side by side, that share a shift from their cells that is not zero.
@@ -142,7 +150,7 @@ fn shifted_blocks(known: &WallState) -> Vec<BTreeSet<Site>> {
     while let Some((first, by)) = free.pop_first() {
         let (mut block, mut waiting) = (BTreeSet::from([first]), vec![first]);
         while let Some(site) = waiting.pop() {
-            for (right, down) in [(1, 0), (0, 1), (-1, 0), (0, -1)] {
+            for (right, down) in STEPS {
                 let next = site.step(right, down);
                 if free.get(&next) == Some(&by) {
                     free.remove(&next);

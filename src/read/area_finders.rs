@@ -82,6 +82,17 @@ pub(super) const MOST_NAMELESS: usize = 200;
 /// Candidates with a sum of three ratings of at least `least`, likeliest first; each as seen, then mirrored.
 #[must_use]
 pub(super) fn find(luma: &Luma, identifier: &Identifier, least: u8) -> Vec<Candidate> {
+    find_outside(luma, identifier, least, &[])
+}
+
+/// The same where no paper lies whose square was read already; `papers` are their corners, in order around each.
+#[must_use]
+pub(super) fn find_outside(
+    luma: &Luma,
+    identifier: &Identifier,
+    least: u8,
+    papers: &[[Point<PhotoPx>; 4]],
+) -> Vec<Candidate> {
     if luma.width <= 2 * MARGIN || luma.height <= 2 * MARGIN {
         return Vec::new();
     }
@@ -89,6 +100,7 @@ pub(super) fn find(luma: &Luma, identifier: &Identifier, least: u8) -> Vec<Candi
     let shapes = shapes();
     let mut places: Vec<Place> =
         tops.par_iter().flat_map_iter(|top| Strip::new(luma, *top).places(&shapes, least)).collect();
+    places.retain(|place| !papers.iter().any(|paper| within(paper, place.centre())));
     if places.len() > PLACES {
         places.sort_by_key(|place| Reverse(place.rating));
         places.truncate(PLACES);
@@ -147,7 +159,17 @@ struct Place {
     without: usize,
 }
 
+/// Whether a place lies within a convex outline.
+fn within(corners: &[Point<PhotoPx>; 4], place: Point<PhotoPx>) -> bool {
+    let side = |i: usize| (corners[(i + 1) % 4] - corners[i]).cross(place - corners[i]) > 0.0;
+    (1..4).all(|i| side(i) == side(0))
+}
+
 impl Place {
+    fn centre(&self) -> Point<PhotoPx> {
+        self.corners[0].towards(self.corners[2], 0.5)
+    }
+
     /// The code with its patterns there, not mirrored.
     fn candidate(&self) -> Candidate {
         let corner = |k: usize| self.corners[(self.without + k) % 4];

@@ -10,7 +10,7 @@ use image::RgbImage;
 use rayon::prelude::*;
 
 use super::pose::Pose;
-use super::reading::{Camera, Sight};
+use super::reading::{Apart, Camera, Sight};
 use crate::frame::{PhotoPx, Point, WallMm, float, floor_index};
 use crate::plan::code::SIDE;
 use crate::plan::{Cell, Grid};
@@ -73,6 +73,34 @@ struct PatchStats {
     dark_hue: [f64; 2],
 }
 
+/// What else hangs where, besides squares in their cells.
+#[derive(Copy, Clone, Debug)]
+pub struct HangingBeside<'a> {
+    /// Whether cards hang to the left and below.
+    pub cards: bool,
+    /// What hangs apart, and which cells are not reached.
+    pub apart: &'a Apart,
+    /// Stubs that may hang out over cells.
+    pub stubs: &'a [Stub],
+}
+
+/// The stub of a square, left on and hanging out over a neighbouring cell.
+#[derive(Copy, Clone, Debug, PartialEq)]
+pub struct Stub {
+    /// Cell over which it hangs.
+    pub over: Cell,
+    /// Corners on the wall, in order around it.
+    pub corners: [Point<WallMm>; 4],
+}
+
+impl Stub {
+    fn covers(&self, place: Point<WallMm>) -> bool {
+        let side =
+            |i: usize| (self.corners[(i + 1) % 4] - self.corners[i]).cross(place - self.corners[i]) > 0.0;
+        (1..4).all(|i| side(i) == side(0))
+    }
+}
+
 /// Classifier of cells without a named code.
 #[derive(Debug)]
 pub struct EmptyCells<'a> {
@@ -81,6 +109,8 @@ pub struct EmptyCells<'a> {
     grid: Grid,
     /// Whites: place and brightness, in grey levels, of the paper in each code that was read.
     whites: Vec<(Point<WallMm>, f64)>,
+    /// Stubs of squares that may hang out over cells.
+    stubs: &'a [Stub],
     /// Statistics of the strips above the wall and to its right; where neither is in the photo and no cards
     /// hang there, of those below and to its left.
     surroundings: Vec<PatchStats>,
@@ -96,15 +126,13 @@ pub struct EmptyCells<'a> {
 impl<'a> EmptyCells<'a> {
     /// Classifier for one photo, from its pixels and camera.
     ///
-    /// `read` are the cells where squares were read, with their codes' poses; `cards` says whether cards hang
-    /// to the left and below.
+    /// `read` are the cells where squares were read, with their codes' poses. Nothing is taken from beside cells that are not reached.
     #[must_use]
     pub fn new(
-        colour: &'a RgbImage,
-        camera: &'a Camera,
+        (colour, camera): (&'a RgbImage, &'a Camera),
         grid: Grid,
         read: &[(Cell, Pose)],
-        cards: bool,
+        hanging: HangingBeside<'a>,
     ) -> Self {
         let whites = read
             .par_iter()
@@ -116,13 +144,17 @@ impl<'a> EmptyCells<'a> {
             grid,
             whites,
             surroundings: Vec::new(),
+            stubs: hanging.stubs,
             smoothest: None,
             others: Vec::new(),
             brightest: brightest(colour),
         };
         // above and to the right nothing of the evening's own hangs; the floor or a ladder is likelier below
-        let sides = [0..2, if cards { 2..2 } else { 2..4 }];
-        let looks = sides.map(|sides| sides.filter_map(|side| behind.look(beside(&grid, side))).collect());
+        let reached = |cell: Cell| hanging.apart.reaches(cell);
+        let sides = [0..2, if hanging.cards { 2..2 } else { 2..4 }];
+        let own = |place: &Point<WallMm>| reached(grid.nearest(*place));
+        let look = |side| behind.look(beside(&grid, side).filter(own));
+        let looks = sides.map(|sides| sides.filter_map(look).collect());
         behind.surroundings =
             looks.into_iter().find(|looks: &Vec<PatchStats>| !looks.is_empty()).unwrap_or_default();
         let looks: Vec<PatchStats> =
@@ -131,10 +163,10 @@ impl<'a> EmptyCells<'a> {
             let tenth = |of: fn(&PatchStats) -> f64| quantile(looks.iter().map(of).collect(), 0.1);
             behind.smoothest = Some([tenth(|l| l.grain[0]), tenth(|l| l.grain[1])]);
         }
-        let unread: Vec<Cell> =
-            grid.cells().filter(|cell| read.iter().all(|(other, _)| other != cell)).collect();
+        let is_unread = |cell: &Cell| read.iter().all(|(other, _)| other != cell);
+        let unread: Vec<Cell> = grid.cells().filter(|cell| reached(*cell)).filter(is_unread).collect();
         behind.others =
-            unread.par_iter().filter_map(|cell| Some((*cell, behind.look(places(&grid, *cell))?))).collect();
+            unread.par_iter().filter_map(|cell| Some((*cell, behind.look(behind.open(*cell))?))).collect();
         behind
     }
 
@@ -143,8 +175,8 @@ impl<'a> EmptyCells<'a> {
     pub fn judge(&self, cell: Cell) -> (Sight, f64) {
         let (width, height) = (f64::from(self.colour.width()), f64::from(self.colour.height()));
         let inside = |p: &&Point<PhotoPx>| p.x >= 0.0 && p.y >= 0.0 && p.x < width && p.y < height;
-        let seen_places = places(&self.grid, cell).map(|p| self.camera.wall_to_photo(p));
-        let seen = float(seen_places.filter(|p| inside(&p)).count()) / float(ALONG * ALONG);
+        let places: Vec<Point<PhotoPx>> = self.open(cell).map(|p| self.camera.wall_to_photo(p)).collect();
+        let seen = float(places.iter().filter(|p| inside(p)).count()) / float(places.len().max(1));
         if seen < SEEN {
             return (Sight::Unseen, 1.0 - seen);
         }
@@ -177,6 +209,15 @@ impl<'a> EmptyCells<'a> {
         } else {
             (Sight::Unread, 0.8)
         }
+    }
+
+    /// Places of a cell over which no stub can hang; all of them where that would leave too few.
+    fn open(&self, cell: Cell) -> impl Iterator<Item = Point<WallMm>> + use<> {
+        let stubs: Vec<&Stub> = self.stubs.iter().filter(|stub| stub.over == cell).collect();
+        let is_open = |place: &Point<WallMm>| !stubs.iter().any(|stub| stub.covers(*place));
+        let open: Vec<Point<WallMm>> = places(&self.grid, cell).filter(is_open).collect();
+        let enough = open.len() >= ALONG * ALONG / 3;
+        if enough { open.into_iter() } else { places(&self.grid, cell).collect::<Vec<_>>().into_iter() }
     }
 
     /// Whites that can be among the [`WHITES`] nearest of any of these places: on a wall of thousands of

@@ -12,8 +12,8 @@
 //!     area_finders                  codebook,      templates           search: outwards, cell by cell
 //!   one cell:                       model_fit      likelihood            camera, lens, uncertainty
 //!     seek, template_search         decision       who is named         apart, empty ─▶ PhotoReading
-//!        │                             ▲  │                                │
-//!        └────── Candidate ────────────┘  └──────── Detection ────────▶    └─ several ─▶ WallReading
+//!        │                             ▲  │                              parts │  each board by itself
+//!        └────── Candidate ────────────┘  └──────── Detection ────────▶    └─ together ─▶ WallReading
 //! ```
 //!
 //! `reader` draws the cascade of starts and passes. `scattered` reads squares that lie anywhere, `marked` a sheet that is photographed by
@@ -64,6 +64,7 @@ pub mod consensus;
 pub mod empty;
 pub mod lattice;
 pub mod lens;
+mod parts;
 pub mod place;
 pub mod placement;
 pub mod search;
@@ -90,4 +91,4 @@ pub mod test_page;
 pub use reader::Reader;
 pub use reading::{Apart, Camera, CellReading, PhotoReading, ReadError, Sight, WallReading};
 pub use scattered::{Lying, Scattered};
-pub use several::several;
+pub use several::{several, together};

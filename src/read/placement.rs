@@ -5,7 +5,10 @@
 //! hang in wrong places still vote with their uprights, and a lattice as large as the wall fits in one place
 //! only.
 
-use super::place::{Site, whole};
+use std::cmp::Reverse;
+use std::collections::BTreeMap;
+
+use super::place::{Site, site_of, whole};
 use crate::frame::{Map, Point, WallMm};
 use crate::plan::{Cell, Grid, Turn};
 
@@ -87,6 +90,34 @@ pub fn resolve(grid: &Grid, votes: &[Vote], cards: impl Fn(&Placing) -> f64) -> 
         lead < NO_CHANCE && lead < MOSTLY * crate::frame::float(votes.len())
     });
     (sure && !chance).then_some(best)
+}
+
+/// Placing that most squares at home agree on, though others would then hang beyond the wall's edges: they belong to another part of it, on
+/// a board of its own. `None` where too few agree, or others speak for another placing.
+#[must_use]
+pub fn resolve_part(grid: &Grid, votes: &[Vote]) -> Option<Placing> {
+    let mut counted: BTreeMap<Placing, usize> = BTreeMap::new();
+    for placing in votes.iter().filter_map(at_home_by) {
+        *counted.entry(placing).or_default() += 1;
+    }
+    let (best, most) = counted.iter().max_by_key(|(placing, count)| (**count, Reverse(**placing)))?;
+    let second = counted.iter().filter(|(placing, _)| *placing != best).map(|(_, count)| *count).max();
+    let lead = crate::frame::float(most - second.unwrap_or(0));
+    let on_wall: Vec<Vote> = votes.iter().filter(|vote| is_on(grid, best.site(vote.site))).copied().collect();
+    let agree = resolve(grid, &on_wall, |_| 0.0) == Some(*best);
+    (lead >= NO_CHANCE && agree).then_some(*best)
+}
+
+/// The placing in which a square hangs upright where it belongs.
+fn at_home_by(vote: &Vote) -> Option<Placing> {
+    let (home, turn) = (site_of(vote.home?), Turn::from_quarters(4 - vote.turn.quarters()));
+    let from = turned(vote.site, turn);
+    Some(Placing { turn, right: home.column - from.column, down: home.row - from.row })
+}
+
+fn is_on(grid: &Grid, site: Site) -> bool {
+    let within = |at: i64, count: usize| usize::try_from(at).is_ok_and(|at| at < count);
+    within(site.row, grid.rows) && within(site.column, grid.columns)
 }
 
 /// Minimum lead in votes over the runner-up with the same turn, however many squares are seen. This or
@@ -180,6 +211,28 @@ mod tests {
             let back = placing.wall_to_lattice(side).apply(middle(placing.site(site)));
             prop_assert!(back.distance(middle(site)).value() < 1e-9);
         }
+    }
+
+    #[test]
+    fn squares_of_another_board_do_not_hide_where_this_one_belongs() {
+        let cell = |row, column| Cell { row, column };
+        let squares: Vec<_> = (0..4).flat_map(|row| [0, 1, 2].map(|column| cell(row, column))).collect();
+        let mut seen =
+            votes(&placing(0, 0, 0), &squares.iter().map(|c| (*c, *c, Turn::None)).collect::<Vec<_>>());
+        // E1 and E2 hang on a board that happens to stand five columns farther on
+        let beyond = |row: usize| Vote {
+            site: Site { row: whole_of(row), column: 9 },
+            turn: Turn::None,
+            home: Some(cell(row, 4)),
+        };
+        seen.extend([beyond(2), beyond(3)]);
+        assert_eq!(resolve(&GRID, &seen, |_| 0.0), None);
+        assert_eq!(resolve_part(&GRID, &seen), Some(placing(0, 0, 0)));
+        assert_eq!(resolve_part(&GRID, &seen[11..]), None);
+    }
+
+    fn whole_of(n: usize) -> i64 {
+        i64::try_from(n).unwrap()
     }
 
     #[test]

@@ -8,7 +8,8 @@
 //!                  ┌──────────── first camera, by the first of STARTS that leads to one
 //!                  │   1  three cards that agree
 //!                  │   2  the lattice that squares make; what they say votes for which cell is which
-//!                  │   3  a single card
+//!                  │   3  named squares that hang where they belong
+//!                  │   4  a single card
 //!                  ▼
 //!       search outwards, cell by cell ─▶ last thorough pass ─▶ what hangs apart
 //!                  │
@@ -25,19 +26,21 @@ use super::any_code::locate;
 use super::camera::Correspondence;
 use super::codebook::Owner;
 use super::decision::{Evidence, INK};
-use super::empty::EmptyCells;
+use super::empty::{EmptyCells, HangingBeside, Stub};
 use super::finders::Finder;
 use super::identify::{Detection, Identifier};
+use super::lens::Lens;
 use super::place::{Layout, Site, card_corners, median, site_of};
 use super::pose::Pose;
 use super::reading::{Apart, BEYOND_CERTAINTY, Camera, CellReading, PhotoReading, ReadError, Sight};
-use super::search::{Bounds, Search, WallState, centre};
+use super::search::{Bounds, Search, WallState, off};
 use super::seek::CellDetection;
 use super::start::{self, ENOUGH_CARDS, LATTICE_ALONE};
 use super::uncertainty::Uncertainty;
-use super::{apart, area_finders, finders, foreign, lattice, triples};
+use super::{apart, area_finders, finders, foreign, lattice, parts, triples};
 use crate::frame::{Point, float};
 use crate::photo::{Luma, Photo};
+use crate::plan::code::SIDE;
 use crate::plan::{Cell, Grid, Printed};
 
 /// Maximum size of a module, in pixels, at which finder patterns may be missed by the scan.
@@ -63,19 +66,21 @@ pub struct Reader {
 
 /// The codes of the event in a photo, by the place where they hang.
 #[derive(Clone, Debug)]
-struct Wall {
+pub(super) struct Wall {
     /// Wall to photo.
-    camera: Camera,
+    pub(super) camera: Camera,
     /// Squares, by place.
-    squares: BTreeMap<Site, CellDetection>,
+    pub(super) squares: BTreeMap<Site, CellDetection>,
     /// Codes without a name, by place.
-    nameless: BTreeMap<Site, CellDetection>,
-    /// Number of cards that were read.
-    cards: usize,
+    pub(super) nameless: BTreeMap<Site, CellDetection>,
+    /// Cards that were read.
+    pub(super) cards: Vec<Correspondence>,
     /// Places where the camera is not known well enough to say what hangs there.
     doubtful: BTreeSet<Site>,
     /// What hangs apart.
-    apart: Apart,
+    pub(super) apart: Apart,
+    /// The codes of what hangs apart.
+    pub(super) apart_codes: Vec<Detection>,
 }
 
 impl Reader {
@@ -106,41 +111,79 @@ impl Reader {
     /// # Errors
     /// As [`read`](Self::read).
     pub fn camera(&self, luma: &Luma) -> Result<Camera, ReadError> {
-        Ok(self.wall(luma)?.camera)
+        Ok(self.wall(luma)?.0.camera)
     }
 
-    /// Reads a photo of the event's wall.
+    /// Reads a photo of the event's wall: of a wall in parts the largest of them.
     ///
     /// # Errors
     /// A [`ReadError`] where no code of the event is seen, or not enough to say which cell is which.
     pub fn read(&self, photo: &Photo) -> Result<PhotoReading, ReadError> {
-        let wall = self.wall(&photo.luma)?;
+        let (wall, _) = self.wall(&photo.luma)?;
+        Ok(self.reading(photo, wall))
+    }
+
+    /// Reads a photo of the event's wall: each part of it that hangs by itself, with a camera of its own, the largest first.
+    ///
+    /// # Errors
+    /// As [`read`](Self::read); never gives none.
+    pub fn read_parts(&self, photo: &Photo) -> Result<Vec<PhotoReading>, ReadError> {
+        let (first, codes) = self.wall(&photo.luma)?;
+        let walls = parts::all(self, &photo.luma, first, &codes);
+        Ok(walls.into_iter().map(|wall| self.reading(photo, wall)).collect())
+    }
+
+    fn reading(&self, photo: &Photo, wall: Wall) -> PhotoReading {
         let read: Vec<(Cell, Pose)> =
             wall.squares.iter().filter_map(|(site, seen)| Some((cell_at(*site)?, seen.found.pose))).collect();
-        let empty = EmptyCells::new(&photo.colour, &wall.camera, self.printed.grid, &read, wall.cards > 0);
+        let stubs = self.stubs(&wall, &read);
+        let hanging = HangingBeside { cards: !wall.cards.is_empty(), apart: &wall.apart, stubs: &stubs };
+        let empty = EmptyCells::new((&photo.colour, &wall.camera), self.printed.grid, &read, hanging);
         let cells: Vec<CellReading> =
             self.printed.grid.cells().map(|cell| self.cell_reading(photo, &wall, &empty, cell)).collect();
-        Ok(PhotoReading {
+        let shift_mm = |(site, seen): (&Site, &CellDetection)| {
+            Some(off(&self.layout, &wall.camera, *site, &seen.found)?.length().value())
+        };
+        PhotoReading {
+            photo: 0,
             width: photo.luma.width,
             height: photo.luma.height,
-            codes_read: wall.cards + wall.squares.len(),
+            codes_read: wall.cards.len() + wall.squares.len(),
             camera: wall.camera,
             mirrored: mirrored(&wall.camera, &self.printed.grid),
             px_per_module: median(
                 wall.squares.values().map(|seen| seen.found.pose.px_per_module()).collect(),
             ),
-            worst_shift_mm: wall
-                .squares
-                .iter()
-                .map(|(site, seen)| self.shift_mm(&wall.camera, *site, seen))
-                .fold(0.0, f64::max),
+            worst_shift_mm: wall.squares.iter().filter_map(shift_mm).fold(0.0, f64::max),
             cells,
             apart: wall.apart,
-        })
+        }
     }
 
-    /// The wall in a photo and what hangs on it; a second time with detections by area where little was read of small modules.
-    fn wall(&self, luma: &Luma) -> Result<Wall, ReadError> {
+    /// Where stubs of the squares that were read would hang, if they were left on and not folded: on the side of the code, over the cell
+    /// next to it.
+    fn stubs(&self, wall: &Wall, read: &[(Cell, Pose)]) -> Vec<Stub> {
+        let Some(width) = self.printed.stub_mm else { return Vec::new() };
+        let Layout { side, code, module } = self.layout;
+        let is_right = code.x + float(SIDE) * module / 2.0 > side / 2.0;
+        let (near, far) = if is_right { (side, side + width) } else { (-width, 0.0) };
+        let stub = |(cell, pose): &(Cell, Pose)| {
+            let on_wall = |x: f64, y: f64| {
+                let to_module = |mm: f64, from: f64| (mm - from) / module;
+                let at = pose.module_to_photo(Point::new(to_module(x, code.x), to_module(y, code.y)));
+                wall.camera.photo_to_wall(at)
+            };
+            let corners =
+                [on_wall(near, 0.0)?, on_wall(far, 0.0)?, on_wall(far, side)?, on_wall(near, side)?];
+            let over = self.printed.grid.nearest(corners[0].towards(corners[2], 0.5));
+            (over != *cell).then_some(Stub { over, corners })
+        };
+        read.iter().filter_map(stub).collect()
+    }
+
+    /// The wall in a photo and what hangs on it, and the codes that it was read from; a second time with detections by area where little
+    /// was read of small modules.
+    fn wall(&self, luma: &Luma) -> Result<(Wall, Vec<Detection>), ReadError> {
         let identifier = self.identifier();
         let patterns = finders::find(luma);
         let crossed = triples::detect(luma, &patterns, identifier);
@@ -150,40 +193,55 @@ impl Reader {
         if !tags.is_empty() {
             return Err(ReadError::Foreign(tags));
         }
-        let first = self.wall_of(luma, crossed.clone());
+        let straight = Lens::straight(float(luma.width), float(luma.height));
+        let wall_of = |codes: &[Detection]| self.wall_of(luma, codes.to_vec(), (&[], straight));
+        let first = wall_of(&crossed);
         let small = median(named(&crossed).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX;
         if !small || first.as_ref().is_ok_and(|wall| !wall.thin(luma, &self.printed.grid)) {
-            return first;
+            return Ok((first?, crossed));
         }
         let candidates = area_finders::find(luma, identifier, area_finders::LEAST);
         let by_area = triples::verify(luma, (&candidates, area_finders::MOST_NAMELESS), identifier);
-        let second = self.wall_of(luma, triples::together(crossed.clone(), by_area));
+        let together = triples::together(crossed.clone(), by_area);
+        let second = wall_of(&together);
         let read = |wall: &Result<Wall, ReadError>| wall.as_ref().map_or(0, |wall| wall.squares.len());
         if read(&second) > read(&first) {
-            return second;
+            return Ok((second?, together));
         }
         match second {
-            Err(ReadError::TooSmall) if first.is_err() => second,
-            _ if !none_named => first,
-            Err(ReadError::CannotPlace) => second,
+            Err(why @ ReadError::TooSmall) if first.is_err() => Err(why),
+            _ if !none_named => Ok((first?, crossed)),
+            Err(why @ ReadError::CannotPlace) => Err(why),
             // why nothing is known is worked out last: it takes longest where there is least to see
             _ => Err(self.nothing_known(luma, &patterns, texts)),
         }
     }
 
-    /// The wall that codes belong to, and the rest of its squares.
-    fn wall_of(&self, luma: &Luma, mut codes: Vec<Detection>) -> Result<Wall, ReadError> {
+    /// A search that knows of no codes yet.
+    pub(super) fn search<'a>(&'a self, luma: &'a Luma) -> Search<'a> {
+        let lens = Lens::straight(float(luma.width), float(luma.height));
+        let (identifier, layout) = (self.identifier(), self.layout);
+        Search { luma, identifier, layout, detections: &[], claimed: &[], lens }
+    }
+
+    /// The wall that codes belong to, and the rest of its squares, none of which is one that is claimed.
+    pub(super) fn wall_of(
+        &self,
+        luma: &Luma,
+        mut codes: Vec<Detection>,
+        (claimed, lens): (&[Detection], Lens),
+    ) -> Result<Wall, ReadError> {
         self.one_sided(&mut codes)?;
         let (cards, loose) = split(&self.printed, &codes);
-        let search = Search { luma, identifier: self.identifier(), layout: self.layout, detections: &loose };
+        let search = Search { detections: &loose, claimed, lens, ..self.search(luma) };
         let state = start::first(&search, &self.printed, &cards)?;
         let bounds = Bounds::of(&self.printed.grid);
         let mut state = search.last_pass(state, &bounds);
-        let apart = apart::take_out(&search, &mut state, &bounds, &self.printed);
+        let (apart, apart_codes) = apart::take_out(&search, &mut state, &bounds, &self.printed);
         let uncertainty = Uncertainty::of(&state.camera, &search.correspondences(&state));
         let doubtful = bounds.sites().filter(|site| !search.is_known_at(&uncertainty, *site)).collect();
         let WallState { camera, cards, squares, nameless, .. } = state;
-        Ok(Wall { camera, squares, nameless, cards: cards.len(), doubtful, apart })
+        Ok(Wall { camera, squares, nameless, cards, doubtful, apart, apart_codes })
     }
 
     fn cell_reading(&self, photo: &Photo, wall: &Wall, empty: &EmptyCells<'_>, cell: Cell) -> CellReading {
@@ -207,7 +265,7 @@ impl Reader {
                 return reading(Sight::Stranger { text, turn: seen.turn }, STRANGER_CERTAINTY, Some(corners));
             }
         }
-        if wall.apart.cells.binary_search(&cell).is_ok() {
+        if !wall.apart.reaches(cell) {
             return reading(Sight::Unseen, DOUBTFUL_CERTAINTY, None);
         }
         if wall.doubtful.contains(&site) {
@@ -224,18 +282,14 @@ impl Reader {
         };
         let corners = printed.grid.corners(cell).map(|p| wall.camera.wall_to_photo(p));
         let seen = sight != Sight::Unseen && corners.iter().all(|c| c.is_finite());
-        let beyond = sight == Sight::Empty && wall.cards < ENOUGH_CARDS && wall.ends_before(site);
+        // where the parts are known, the cell is one of this part
+        let may_end = wall.cards.len() < ENOUGH_CARDS && printed.parts.is_empty();
+        let beyond = sight == Sight::Empty && may_end && wall.ends_before(site);
         reading(
             sight,
             if beyond { certainty.min(BEYOND_CERTAINTY) } else { certainty },
             seen.then_some(corners),
         )
-    }
-
-    /// Distance of a square's middle from that of its cell, in mm.
-    fn shift_mm(&self, camera: &Camera, site: Site, seen: &CellDetection) -> f64 {
-        let middle = camera.photo_to_wall(self.layout.paper_middle(&seen.found.pose));
-        middle.map_or(0.0, |middle| middle.distance(centre(site, self.layout.side)).value())
     }
 
     /// Keeps the codes that are seen as most are: as they are, or all as in a mirror.
@@ -322,7 +376,7 @@ const DOUBTFUL_CERTAINTY: f64 = 0.3;
 /// Certainty of a code that was decoded: error correction leaves little doubt.
 const STRANGER_CERTAINTY: f64 = 0.99;
 
-fn cell_at(site: Site) -> Option<Cell> {
+pub(super) fn cell_at(site: Site) -> Option<Cell> {
     Some(Cell { row: usize::try_from(site.row).ok()?, column: usize::try_from(site.column).ok()? })
 }
 
@@ -337,10 +391,17 @@ pub(super) fn named(found: &[Detection]) -> impl Iterator<Item = &Detection> {
 }
 
 impl Wall {
-    /// Whether a place lies beyond the outermost squares that were read.
+    /// Whether a place lies beyond the outermost squares that were read. One that hangs alone where it does not belong may hang on another
+    /// part of the wall.
     fn ends_before(&self, site: Site) -> bool {
+        let is_own = |(site, seen): &(&Site, &CellDetection)| {
+            let at_home = seen.found.home().is_some_and(|home| site_of(home) == **site);
+            let next = apart::STEPS.map(|(right, down)| site.step(right, down));
+            at_home || next.iter().any(|next| self.squares.contains_key(next))
+        };
+        let own: Vec<Site> = self.squares.iter().filter(is_own).map(|(site, _)| *site).collect();
         let beyond = |of: fn(&Site) -> i64| {
-            let all = || self.squares.keys().map(of);
+            let all = || own.iter().map(of);
             all().max().is_none_or(|last| of(&site) > last)
                 || all().min().is_none_or(|first| of(&site) < first)
         };
@@ -351,7 +412,7 @@ impl Wall {
     fn thin(&self, luma: &Luma, grid: &Grid) -> bool {
         let in_sight =
             grid.cells().filter(|cell| luma.holds(self.camera.wall_to_photo(grid.centre(*cell)), 0.0));
-        self.cards < ENOUGH_CARDS && float(self.squares.len()) < THIN * float(in_sight.count())
+        self.cards.len() < ENOUGH_CARDS && float(self.squares.len()) < THIN * float(in_sight.count())
     }
 }
 

@@ -81,7 +81,7 @@ pub struct CellReading {
     /// Of the cell, clockwise from its top left, where no code was read; `None` where the cell is not in any
     /// photo.
     pub corners: Option<[Point<PhotoPx>; 4]>,
-    /// Index of the photo that shows it best, from 0.
+    /// Index, in [`WallReading::photos`], of the reading that shows it best.
     pub photo: usize,
 }
 
@@ -134,9 +134,11 @@ impl CellReading {
 /// Certainty that a cell is empty, beyond the outermost squares that were read in a photo without cards.
 pub(super) const BEYOND_CERTAINTY: f64 = 0.6;
 
-/// One photo.
+/// One photo, or of a wall in parts one part of it in a photo.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PhotoReading {
+    /// Index of the photo that was read, from 0.
+    pub photo: usize,
     /// Width of the upright photo in pixels.
     pub width: usize,
     /// Height of the upright photo in pixels.
@@ -160,7 +162,7 @@ pub struct PhotoReading {
 /// Reading of the wall, from all its photos.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WallReading {
-    /// Readings of the photos, in the order given.
+    /// Readings of the photos, in the order given; of a photo that shows several parts of the wall, one for each.
     pub photos: Vec<PhotoReading>,
     /// Readings of all cells, row by row from the top, each from the photo that shows it best.
     pub cells: Vec<CellReading>,
@@ -170,7 +172,26 @@ pub struct WallReading {
     pub apart: Apart,
 }
 
+impl WallReading {
+    /// The readings of one photo, with their indices in [`photos`](Self::photos).
+    pub fn of_photo(&self, photo: usize) -> impl Iterator<Item = (usize, &PhotoReading)> {
+        self.photos.iter().enumerate().filter(move |(_, own)| own.photo == photo)
+    }
+
+    /// Number of photos.
+    #[must_use]
+    pub fn photo_count(&self) -> usize {
+        self.photos.iter().map(|own| own.photo + 1).max().unwrap_or(0)
+    }
+}
+
 impl Apart {
+    /// Whether the lattice that was read goes as far as this cell, so that its being bare says something.
+    #[must_use]
+    pub fn reaches(&self, cell: Cell) -> bool {
+        self.cells.binary_search(&cell).is_err()
+    }
+
     /// What is apart in all of these photos together, as long as no cell of the wall tells otherwise.
     #[must_use]
     pub fn together<'a>(photos: impl IntoIterator<Item = &'a Self>, cells: &[CellReading]) -> Self {

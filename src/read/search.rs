@@ -11,11 +11,12 @@ use super::camera::Correspondence;
 use super::codebook::Owner;
 use super::identify::{Detection, Identifier};
 use super::lattice::quarters_between;
+use super::lens::Lens;
 use super::place::{Layout, Site, pose_of, whole};
 use super::reading::Camera;
 use super::seek::{CellDetection, QUICK, SearchEffort, THOROUGH, seek};
 use super::uncertainty::Uncertainty;
-use crate::frame::{PhotoPx, Point, WallMm, round_signed};
+use crate::frame::{PhotoPx, Point, Vector, WallMm, round_signed};
 use crate::photo::Luma;
 use crate::plan::{Grid, Turn};
 
@@ -115,6 +116,10 @@ pub struct Search<'a> {
     pub layout: Layout,
     /// Detections of squares' codes by their finder patterns, not yet put in a cell.
     pub detections: &'a [Detection],
+    /// Squares that hang on another part of the wall.
+    pub claimed: &'a [Detection],
+    /// Lens to begin with.
+    pub lens: Lens,
 }
 
 impl Search<'_> {
@@ -245,12 +250,21 @@ impl Search<'_> {
     /// nothing.
     #[must_use]
     pub fn correspondences(&self, known: &WallState) -> Vec<Correspondence> {
-        let squares = known.squares.iter().map(|(site, seen)| Correspondence {
+        let all = self.anchors(&known.cards, &known.squares);
+        if all.is_empty() { known.start.clone() } else { all }
+    }
+
+    /// Anchors of cards, then of squares row by row.
+    pub(super) fn anchors(
+        &self,
+        cards: &[Correspondence],
+        squares: &BTreeMap<Site, CellDetection>,
+    ) -> Vec<Correspondence> {
+        let squares = squares.iter().map(|(site, seen)| Correspondence {
             wall: self.layout.code_corners(*site, seen.turn),
             photo: seen.found.pose.corners(),
         });
-        let all: Vec<Correspondence> = known.cards.iter().copied().chain(squares).collect();
-        if all.is_empty() { known.start.clone() } else { all }
+        cards.iter().copied().chain(squares).collect()
     }
 
     /// Puts the detections in their cells. Returns whether that is news.
@@ -269,6 +283,9 @@ impl Search<'_> {
     fn take(&self, known: &mut WallState, (within, doubt): Reach<'_>, found: Detection) -> bool {
         let Some((site, turn)) = self.hangs(&known.camera, &found) else { return false };
         if found.owner.is_none() || !within.hold(site) || !self.is_known_at(doubt, site) {
+            return false;
+        }
+        if !self.claimed.iter().all(|other| other.is_clear_of(&found)) {
             return false;
         }
         let better = known.squares.get(&site).is_none_or(|other| found.rank() > other.found.rank() + 1e-3);
@@ -367,4 +384,9 @@ impl Search<'_> {
 #[must_use]
 pub fn centre(site: Site, side: f64) -> Point<WallMm> {
     Point::new((whole(site.column) + 0.5) * side, (whole(site.row) + 0.5) * side)
+}
+
+/// How far a square's middle lies from that of its cell; `None` where the camera does not see it on the wall.
+pub(super) fn off(layout: &Layout, camera: &Camera, site: Site, found: &Detection) -> Option<Vector<WallMm>> {
+    Some(camera.photo_to_wall(layout.paper_middle(&found.pose))? - centre(site, layout.side))
 }

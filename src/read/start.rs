@@ -1,24 +1,28 @@
-//! First camera: from cards that agree, from the lattice that squares make, or from a single card.
+//! First camera: from cards that agree, from the lattice that squares make, from squares that hang where they belong, or from a single card.
 //!
 //! In: detections of cards with their places, and of squares without. Out: the state from which all cells are searched. The ways are
 //! tried in the order of [`STARTS`].
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::apart::is_sure;
 use super::camera::Correspondence;
 use super::consensus::consensus;
+use super::identify::Detection;
 use super::lattice::{self, Member};
-use super::lens::Lens;
-use super::place::Site;
-use super::placement::{Placing, Vote, resolve};
+use super::place::{Site, site_of};
+use super::placement::{Placing, Vote, resolve, resolve_part};
 use super::reading::{Camera, ReadError};
 use super::search::{Bounds, Search, WallState};
 use super::seek::CellDetection;
 use crate::frame::float;
-use crate::plan::Printed;
+use crate::plan::{Printed, Turn};
 
 /// Minimum number of agreeing cards that fix the wall's place without a square.
 pub(super) const ENOUGH_CARDS: usize = 3;
+/// Minimum number of squares that hang where they belong, all seen by one camera, that fix the wall's place: what squares say is never
+/// believed by fewer.
+const ENOUGH_AT_HOME: usize = 6;
 /// Votes that a card in its place adds to a placing of the lattice.
 const CARD_VOTES: f64 = 6.0;
 /// Maximum distance of a card from its place on the lattice for its votes, in sides of a square.
@@ -39,10 +43,14 @@ enum Start {
     Cards(usize),
     /// From the lattice that the squares make.
     Lattice,
+    /// From named squares that hang where they belong, at least this many: the lattices of boards that stand side by side run into each
+    /// other.
+    AtHome(usize),
 }
 
 /// Ways to a first camera, in the order in which they are tried; the first that leads to one is taken.
-const STARTS: [Start; 3] = [Start::Cards(ENOUGH_CARDS), Start::Lattice, Start::Cards(1)];
+const STARTS: [Start; 4] =
+    [Start::Cards(ENOUGH_CARDS), Start::Lattice, Start::AtHome(ENOUGH_AT_HOME), Start::Cards(1)];
 
 /// State of the search after the first way that leads to a camera.
 ///
@@ -58,6 +66,11 @@ pub(super) fn first(
         match start {
             Start::Cards(at_least) => {
                 if let Some(state) = from_cards(search, printed, cards, at_least) {
+                    return Ok(state);
+                }
+            }
+            Start::AtHome(at_least) => {
+                if let Some(state) = from_home(search, printed, at_least) {
                     return Ok(state);
                 }
             }
@@ -77,7 +90,7 @@ fn from_cards(
     cards: &[Correspondence],
     at_least: usize,
 ) -> Option<WallState> {
-    let (camera, agreeing) = consensus(cards, lens(search))?;
+    let (camera, agreeing) = consensus(cards, search.lens)?;
     if agreeing.len() < at_least {
         return None;
     }
@@ -85,9 +98,20 @@ fn from_cards(
     Some(search.search_outwards(state, |_| Bounds::of(&printed.grid)))
 }
 
-/// Lens without distortion, with its centre in the middle of the photo.
-fn lens(search: &Search<'_>) -> Lens {
-    Lens::straight(float(search.luma.width), float(search.luma.height))
+/// Starts from named squares that hang where they belong; `None` where fewer than `at_least` agree.
+fn from_home(search: &Search<'_>, printed: &Printed, at_least: usize) -> Option<WallState> {
+    let sure = search.detections.iter().filter(|code| is_sure(code, printed));
+    let anchor = |code: &Detection| {
+        let wall = search.layout.code_corners(site_of(code.home()?), Turn::None);
+        Some(Correspondence { wall, photo: code.pose.corners() })
+    };
+    let anchors: Vec<Correspondence> = sure.filter_map(anchor).collect();
+    let (camera, start) = consensus(&anchors, search.lens)?;
+    if start.len() < at_least {
+        return None;
+    }
+    let state = WallState { start, ..WallState::new(camera) };
+    Some(search.search_outwards(state, |_| Bounds::of(&printed.grid)))
 }
 
 /// Starts from the lattice that the squares make, and finds out which cell is which afterwards.
@@ -102,7 +126,7 @@ fn from_lattice(
         photo: search.detections[m.code].pose.corners(),
     };
     let anchors: Vec<Correspondence> = members.iter().map(anchor).collect();
-    let (camera, start) = consensus(&anchors, lens(search)).ok_or(ReadError::NoCodes)?;
+    let (camera, start) = consensus(&anchors, search.lens).ok_or(ReadError::NoCodes)?;
     let none = WallState { start, ..WallState::new(camera) };
     // a drawing that looks like a code must not make the wall seem larger than it is
     let is_named = |m: &&Member| search.detections[m.code].owner.is_some();
@@ -150,14 +174,15 @@ fn place(printed: &Printed, floating: &WallState, cards: &[Correspondence]) -> O
         .map(|(site, seen)| Vote { site: *site, turn: seen.turn, home: seen.found.home() })
         .collect();
     let side = printed.grid.square_mm;
-    resolve(&printed.grid, &votes, |placing| {
+    let placing = resolve(&printed.grid, &votes, |placing| {
         let to_lattice = placing.wall_to_lattice(side);
         let in_place = |card: &&Correspondence| {
             let wall = card.wall.map(|p| to_lattice.apply(p));
             floating.camera.placement_error_mm(&Correspondence { wall, ..**card }) < CARD_OFF * side
         };
         CARD_VOTES * float(cards.iter().filter(in_place).count())
-    })
+    });
+    placing.or_else(|| resolve_part(&printed.grid, &votes))
 }
 
 /// Moves all that is known from the floating lattice to the wall, and hunts on there.
@@ -173,7 +198,9 @@ fn settle(
     let camera = Camera { wall_to_straight, ..floating.camera };
     let moved = |all: &BTreeMap<Site, CellDetection>| {
         let turned = |seen: &CellDetection| CellDetection { turn: placing.turn(seen.turn), ..*seen };
-        all.iter().map(|(site, seen)| (placing.site(*site), turned(seen))).collect()
+        let moved = all.iter().map(|(site, seen)| (placing.site(*site), turned(seen)));
+        // what hangs beyond the wall's edges is on another board
+        moved.filter(|(site, _)| Bounds::of(&printed.grid).hold(*site)).collect()
     };
     let cards = cards.iter().filter(|c| camera.placement_error_mm(c) < CARD_AGREES_MM).copied().collect();
     let (squares, nameless) = (moved(&floating.squares), moved(&floating.nameless));

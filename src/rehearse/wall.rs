@@ -239,6 +239,8 @@ mod tests {
             units: crate::plan::settings::Units::default(),
             tag: tag.to_string(),
             grid,
+            parts: Vec::new(),
+            stub_mm: None,
             module_mm: 0.6,
             code_top_left: Point::new(106.4, 106.4),
             squares: grid.cells().map(square).collect(),

@@ -196,7 +196,7 @@ impl Report {
             taken: occasion.taken.clone(),
             photos: photos(reading, occasion),
             summary: judgement.summary,
-            cells: judgement.cells.iter().map(|at| cell(at, &label)).collect(),
+            cells: judgement.cells.iter().map(|at| cell(at, reading, &label)).collect(),
             fixes: fixes.iter().map(|fix| one_fix(fix, &label, &say)).collect(),
             missing: judgement.missing.iter().map(label).collect(),
             twice: judgement.twice.iter().map(label).collect(),
@@ -255,19 +255,16 @@ impl Report {
 }
 
 fn photos(reading: &WallReading, occasion: &Occasion) -> Vec<ReportPhoto> {
-    let name = |i: usize| occasion.files.get(i).cloned().unwrap_or_default();
-    let photos = reading.photos.iter().enumerate();
-    photos
-        .map(|(i, photo)| ReportPhoto {
-            file: name(i),
-            width: photo.width,
-            height: photo.height,
-            codes_read: photo.codes_read,
-        })
-        .collect()
+    let one = |i: usize| {
+        let first = reading.of_photo(i).next().map(|(_, own)| (own.width, own.height));
+        let (width, height) = first.unwrap_or_default();
+        let codes_read = reading.of_photo(i).map(|(_, own)| own.codes_read).sum();
+        ReportPhoto { file: occasion.files.get(i).cloned().unwrap_or_default(), width, height, codes_read }
+    };
+    (0..reading.photo_count()).map(one).collect()
 }
 
-fn cell(at: &JudgedCell, label: &impl Fn(&Cell) -> String) -> ReportCell {
+fn cell(at: &JudgedCell, reading: &WallReading, label: &impl Fn(&Cell) -> String) -> ReportCell {
     ReportCell {
         label: at.label.clone(),
         column: at.cell.column,
@@ -277,7 +274,7 @@ fn cell(at: &JudgedCell, label: &impl Fn(&Cell) -> String) -> ReportCell {
         turn_degrees: at.turn.degrees(),
         certainty: to_places(at.certainty, 1000.0),
         corners_px: at.corners.and_then(corners),
-        photo: at.photo,
+        photo: reading.photos.get(at.photo).map_or(0, |own| own.photo),
     }
 }
 

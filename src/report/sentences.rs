@@ -90,6 +90,7 @@ impl Sentences<'_> {
             }
             Advice::Apart { squares, is_part: false } => words
                 .say("advice-apart-few", &[("count", count(squares.len())), ("squares", self.list(squares))]),
+            Advice::OtherPart { cells } => words.say("advice-other-part", &[("squares", self.strips(cells))]),
             Advice::StepAside => words.say("advice-step-aside", &[]),
             Advice::Hidden { cells: hidden } => cells("advice-hidden", hidden),
             Advice::Contradiction { cells: contradicted } => cells("advice-contradiction", contradicted),

@@ -20,8 +20,7 @@ use crate::plan::settings::Join;
 use crate::plan::{Cell, Folder, Printed};
 use crate::print::Document;
 use crate::print::one::One;
-use crate::read::Reader;
-use crate::read::{CellReading, ReadError};
+use crate::read::{CellReading, PhotoReading, ReadError, Reader, together};
 use crate::report::{Occasion, accent};
 use crate::words::Words;
 
@@ -221,7 +220,7 @@ impl Evening {
     /// A page of one cell, to print.
     ///
     /// # Errors
-    /// [`NotPrinted`] where another one is being made, or why this one cannot be.
+    /// `NotPrinted` where another one is being made, or why this one cannot be.
     pub fn page(&self, cell: Cell, one: One) -> Result<Document, NotPrinted> {
         self.desk.page((&self.folder, &self.printed), cell, one, &self.words)
     }
@@ -325,9 +324,9 @@ impl Evening {
             }
             (error, _) => Refusal::Read(error),
         };
-        let reading = self.reader.read(&photo).map_err(refused)?;
+        let parts = self.reader.read_parts(&photo).map_err(refused)?;
         done(READ);
-        let cover = Cover::of(&photo, &reading, &self.printed, &|| Some(self.expected.clone()));
+        let covers = self.covers(&photo, &parts);
         let original =
             if self.keep_photos { Some(jpeg(&photo.colour).map_err(Refusal::Draw)?) } else { None };
         let before = self.standing();
@@ -337,17 +336,18 @@ impl Evening {
             return Err(Refusal::Practice);
         }
         let (mut known, mut picture) = self.goes_on_from(&before, practised && !photo.made);
-        let cells = reading.cells.clone();
+        let cells = together(vec![parts.clone()]).cells;
+        let white: Vec<Cell> = covers.iter().flat_map(Cover::white).copied().collect();
         let origin = Origin { taken: photo.taken.clone(), made: photo.made, ..Origin::default() };
-        let added = known.add(reading, cover.white(), origin, taken.min(now));
-        let (name, check) = self.told_now(&known, cover.someone());
+        let added = known.add(parts, &white, origin, taken.min(now));
+        let (name, check) = self.told_now(&known, covers.iter().any(Cover::someone));
         done(JUDGED);
-        let photo = Covered::new(photo, &cover);
+        let photo = Covered::new(photo, &covers);
         let drawn = self.draw(&photo, &check, &cells, &added, &mut picture).map_err(Refusal::Draw)?;
         drop(photo);
         done(DRAWN);
-        let copy = copy
-            .filter(|_| check.reading.photos.get(added.index).is_some_and(|own| own.px_per_module < FEW_PX));
+        let copy =
+            copy.filter(|_| check.reading.of_photo(added.photo).any(|(_, own)| own.px_per_module < FEW_PX));
         let kept = keep::keep(self, (&name, &check), &drawn, &known, original.as_deref());
         let (name, unkept) = match kept {
             Ok(name) => (Some(name), None),
@@ -370,6 +370,12 @@ impl Evening {
             ..Standing::nothing(&self.printed, &self.words, now)
         };
         Ok(self.stands(standing, Some(before), now))
+    }
+
+    /// What is covered of each part of the wall that a photo shows.
+    fn covers(&self, photo: &Photo, parts: &[PhotoReading]) -> Vec<Cover> {
+        let cover = |part| Cover::of(photo, part, &self.printed, &|| Some(self.expected.clone()));
+        parts.iter().map(cover).collect()
     }
 
     fn noticed(&self, known: &Known) -> Noticed {
@@ -467,16 +473,18 @@ impl Evening {
         added: &Added,
         picture: &mut WallPicture,
     ) -> Result<Drawn, JpegError> {
+        let first = check.reading.of_photo(added.photo).next().map_or(0, |(index, _)| index);
         let own: Vec<CellReading> =
-            cells.iter().map(|cell| CellReading { photo: added.index, ..cell.clone() }).collect();
+            cells.iter().map(|cell| CellReading { photo: first + cell.photo, ..cell.clone() }).collect();
         let mut wall = Straightening::new(&own, &[], &self.printed.grid, frontal());
-        let camera = check.reading.photos.get(added.index).map(|own| &own.camera);
-        let light = camera.and_then(|camera| Light::of(photo.photo(), cells, camera, &self.printed));
-        let marked = check.draw(photo, added.index, light.as_ref(), &mut wall, &self.words)?;
-        // what an earlier photo showed stays where somebody hides it now
-        let covered = |cell: Cell| {
-            photo.cover().hides(cell) && check.judgement.at(cell).is_some_and(|at| at.found.is_some())
+        let light = |part: &PhotoReading| {
+            let reached = cells.iter().filter(|cell| part.apart.reaches(cell.cell));
+            Light::of(photo.photo(), &reached.cloned().collect::<Vec<_>>(), &part.camera, &self.printed)
         };
+        let marked = check.draw(photo, added.photo, &light, &mut wall, &self.words)?;
+        // what an earlier photo showed stays where somebody hides it now
+        let covered =
+            |cell: Cell| photo.hides(cell) && check.judgement.at(cell).is_some_and(|at| at.found.is_some());
         let shown = wall.shown().to_vec();
         let cells = self.printed.grid.cells().zip(&added.taken);
         let taken: Vec<bool> = cells.map(|(cell, taken)| *taken && !covered(cell)).collect();

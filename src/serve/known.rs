@@ -10,12 +10,14 @@
 //!   what was read there is not older than [`RECENT_S`]: a reflection is likelier than another square.
 //! - A square that a newer photo shows elsewhere is not believed at its old cell any more; there nobody knows what hangs now.
 
+use std::collections::BTreeSet;
+
 use serde::{Deserialize, Serialize};
 
 use crate::frame::Map;
 use crate::plan::{Cell, Grid, Turn};
 use crate::read::lens::Lens;
-use crate::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
+use crate::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading, together};
 use crate::report::Report;
 
 /// For so many seconds a code that cannot be read any more still counts: half an hour, in which a wall is photographed many times.
@@ -155,17 +157,15 @@ impl Known {
         &self.origins
     }
 
-    /// Adds a photo taken at `at`, seconds since 1970, in which the squares in the cells `white` were still white. Says which number
-    /// it has in [`Known::reading`], and of which cells it shows the newest look.
-    pub fn add(&mut self, photo: PhotoReading, white: &[Cell], origin: Origin, at: u64) -> Added {
-        let index = self.photos.len();
+    /// Adds the readings of a photo taken at `at`, seconds since 1970, in which the squares in the cells `white` were still white. Says
+    /// which number it has in [`Known::reading`], and of which cells it shows the newest look.
+    pub fn add(&mut self, photo: Vec<PhotoReading>, white: &[Cell], origin: Origin, at: u64) -> Added {
+        let (first, number) = (self.photos.len(), self.origins.len());
         let mut newest = vec![false; self.cells.len()];
-        let fresh: Vec<CellReading> = photo
-            .cells
-            .iter()
-            .filter(|own| self.grid.holds(own.cell))
-            .map(|own| CellReading { photo: index, ..own.clone() })
-            .collect();
+        let photo = together(vec![photo]);
+        let on_wall = photo.cells.into_iter().filter(|own| self.grid.holds(own.cell));
+        let fresh: Vec<CellReading> =
+            on_wall.map(|own| CellReading { photo: first + own.photo, ..own }).collect();
         for own in &fresh {
             let place = self.grid.index(own.cell);
             newest[place] = own.sight != Sight::Unseen && at >= self.cells[place].at;
@@ -177,11 +177,12 @@ impl Known {
             self.forget_elsewhere(own, &fresh, at);
         }
         self.remember();
-        let taken = self.cells.iter().map(|seen| seen.at > 0 && seen.reading.photo == index).collect();
-        self.photos.push(PhotoReading { cells: Vec::new(), ..photo });
+        let taken = self.cells.iter().map(|seen| seen.at > 0 && seen.reading.photo >= first).collect();
+        let parts = photo.photos.into_iter();
+        self.photos.extend(parts.map(|part| PhotoReading { photo: number, cells: Vec::new(), ..part }));
         self.count += 1;
         self.origins.push(Origin { number: self.count, ..origin });
-        Added { index: self.tidy(index), newest, taken }
+        Added { photo: self.tidy(number), newest, taken }
     }
 
     /// Where this photo names a square, no older sight of it elsewhere holds.
@@ -201,16 +202,22 @@ impl Known {
 
     /// Drops photos that no cell comes from any more, except the newest, and gives that one's new number.
     fn tidy(&mut self, newest: usize) -> usize {
-        let used = |photo: usize| {
-            photo == newest || self.cells.iter().any(|seen| seen.at > 0 && seen.reading.photo == photo)
-        };
-        let kept: Vec<usize> = (0..self.photos.len()).filter(|photo| used(*photo)).collect();
-        let place = |old: usize| kept.iter().position(|photo| *photo == old).unwrap_or(0);
+        let shown = |seen: &Seen| self.photos.get(seen.reading.photo).map(|reading| reading.photo);
+        let mut used: BTreeSet<usize> =
+            self.cells.iter().filter(|seen| seen.at > 0).filter_map(shown).collect();
+        used.insert(newest);
+        let place = |old: usize| used.iter().position(|photo| *photo == old).unwrap_or(0);
+        let kept: Vec<usize> =
+            (0..self.photos.len()).filter(|index| used.contains(&self.photos[*index].photo)).collect();
         for seen in &mut self.cells {
-            seen.reading.photo = place(seen.reading.photo);
+            seen.reading.photo = kept.iter().position(|old| *old == seen.reading.photo).unwrap_or(0);
         }
-        self.photos = kept.iter().filter_map(|photo| self.photos.get(*photo).cloned()).collect();
-        self.origins = kept.iter().filter_map(|photo| self.origins.get(*photo).cloned()).collect();
+        let reading = |index: &usize| {
+            let old = self.photos.get(*index)?;
+            Some(PhotoReading { photo: place(old.photo), ..old.clone() })
+        };
+        self.photos = kept.iter().filter_map(reading).collect();
+        self.origins = used.iter().filter_map(|photo| self.origins.get(*photo).cloned()).collect();
         place(newest)
     }
 
@@ -224,7 +231,9 @@ impl Known {
     #[must_use]
     pub fn reading(&self) -> WallReading {
         let cells: Vec<CellReading> = self.cells.iter().map(|seen| seen.reading.clone()).collect();
-        let apart = Apart::together(self.photos.last().map(|newest| &newest.apart), &cells);
+        let newest = self.photos.last().map(|newest| newest.photo);
+        let parts = self.photos.iter().filter(|part| Some(part.photo) == newest);
+        let apart = Apart::together(parts.map(|part| &part.apart), &cells);
         WallReading { photos: self.photos.clone(), cells, contradictions: Vec::new(), apart }
     }
 
@@ -258,7 +267,11 @@ impl Known {
         known.photos = report
             .photos
             .iter()
-            .map(|photo| told_photo(report, photo.width, photo.height, photo.codes_read))
+            .zip(0..)
+            .map(|(own, photo)| PhotoReading {
+                photo,
+                ..told_photo(report, own.width, own.height, own.codes_read)
+            })
             .collect();
         known.count = times.map_or(report.photos.len(), |times| times.photos);
         known.origins = times.map_or_else(|| told_origins(report), |times| times.origins.clone());
@@ -277,7 +290,7 @@ impl Known {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Added {
     /// The photo's number in [`Known::reading`].
-    pub index: usize,
+    pub photo: usize,
     /// For each cell whether this photo shows it, and none shows it later.
     pub newest: Vec<bool>,
     /// For each cell whether what is known of it now comes from this photo.
@@ -338,6 +351,7 @@ fn told_origins(report: &Report) -> Vec<Origin> {
 fn told_photo(report: &Report, width: usize, height: usize, codes_read: usize) -> PhotoReading {
     use crate::frame::float;
     PhotoReading {
+        photo: 0,
         width,
         height,
         codes_read,
@@ -365,6 +379,7 @@ pub(super) mod made {
             ..unseen(Cell { row: 0, column })
         });
         PhotoReading {
+            photo: 0,
             width: 100,
             height: 100,
             codes_read: 0,
@@ -393,8 +408,8 @@ mod tests {
         Sight::Square { home: Cell { row: 0, column }, turn: Turn::None }
     }
 
-    fn photo(sights: [Sight; 4]) -> PhotoReading {
-        made::photo(&sights)
+    fn photo(sights: [Sight; 4]) -> Vec<PhotoReading> {
+        vec![made::photo(&sights)]
     }
 
     fn sights(known: &Known) -> Vec<Sight> {
@@ -421,7 +436,7 @@ mod tests {
         let mut known = Known::nothing(&GRID);
         known.add(photo([square(0), square(1), square(2), square(3)]), &[], Origin::default(), NOON);
         let mut part = photo([square(0), square(1), Empty, Empty]);
-        part.cells[2].certainty = 0.6;
+        part[0].cells[2].certainty = 0.6;
         known.add(part, &[], Origin::default(), NOON + 60);
         assert_eq!(sights(&known), [square(0), square(1), square(2), Empty]);
     }
@@ -471,7 +486,7 @@ mod tests {
                 Origin::default(),
                 NOON + minute * 60,
             );
-            assert_eq!(added.index + 1, known.reading().photos.len());
+            assert_eq!(added.photo + 1, known.reading().photo_count());
         }
         assert_eq!((known.reading().photos.len(), known.origins()[0].number, known.count()), (1, 50, 50));
     }

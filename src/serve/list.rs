@@ -158,7 +158,7 @@ mod tests {
         let printed = Settings::new("Made wall".to_owned(), Tag::from_number(5), grid).printed().unwrap();
         let mut known = Known::nothing(&grid);
         for (minute, sights) in (1..).zip(photos) {
-            known.add(made::photo(sights), &[], Origin::default(), minute * 60);
+            known.add(vec![made::photo(sights)], &[], Origin::default(), minute * 60);
         }
         let words = Words::english();
         let check = Check::new(known.reading(), &Noticed::default(), &printed, &Occasion::default(), &words);

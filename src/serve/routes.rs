@@ -10,7 +10,7 @@
 //! | `/marked.jpg`, `/marked-large.jpg` | yes | | the last photo, marked |
 //! | `/accent.css` | yes | | the evening's warm colour |
 //! | `/cell/17`, `/piece/17` | yes | | what hangs in a cell; what belongs there |
-//! | `/print/17/square` | yes | | a page of that spot to print: see [`super::prints`] |
+//! | `/print/17/square` | yes | | a page of that spot to print: see `prints` |
 //! | `/picture.jpg` | | yes | the picture that is being drawn |
 //! | `/code.svg` | where phones are let in | this computer only | the helpers' link as a code |
 //! | `POST /photo` | yes | | see [`super::upload`] |

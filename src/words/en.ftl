@@ -155,7 +155,7 @@ help-crowd-minutes = How long people will draw, in minutes
 help-crowd-seats = How many people can sit and draw at once
 help-crowd-giving-out = How many helpers hand out pieces
 help-crowd-hanging = How many helpers hang squares
-help-plan-wall = The wall space you have, such as 8x6ft or 2.4x1.8m
+help-plan-wall = The wall space you have, such as 8x6ft or 2.4x1.8m; for several boards, side by side, "4x6ft, door, 5x6ft"
 help-plan-hang = Height of the bottom edge above the floor, in mm (default: we suggest one)
 help-plan-save = Save these numbers in event.toml
 
@@ -204,6 +204,15 @@ plan-others-why = “whole” is the chance of a whole mural, “no piece” is 
 plan-no-others = No other grid with squares this size fits your visitors, wall and picture.
 plan-wall = The wall
 plan-wall-size = The squares are { $width } wide and { $height } high. With the edge cards around them it’s { $around_width } wide and { $around_height } high.
+plan-parts = The wall hangs in { $count ->
+    [one] 1 part
+   *[other] { $count } parts
+}. { $crossing ->
+    [0] No outline runs from one part to the next.
+    [one] 1 outline runs from one part to the next.
+   *[other] { $crossing } outlines run from one part to the next.
+}
+plan-part = Part { $number }: spots { $from } to { $to }, { $width } wide and { $height } high.
 plan-room-fits = That fits your { $width } × { $height } space.
 plan-room-without-cards = In your { $width } × { $height } space the squares fit, but not all the edge cards. You can leave the cards out. With { $square } squares everything would fit.
 plan-room-too-small = That’s too big for your { $width } × { $height } space. Squares up to { $square } would fit. Change square_mm in event.toml, or choose another grid.
@@ -453,6 +462,7 @@ advice-step-back = { $part ->
 }
 advice-step-aside = Someone seems to be in front of the wall. Ask everyone to step aside and take another photo.
 advice-apart = Part of the wall hangs apart: { $squares }. Take one photo of each part, and check all the photos together.
+advice-other-part = Not seen yet: { $squares }. Take a photo of that part of the wall too.
 advice-apart-few = { $count ->
     [one] { $squares } is in the photo, but not on the wall with the others.
    *[other] { $squares } are in the photo, but not on the wall with the others.
@@ -970,6 +980,12 @@ wall-map-fits = Your { $width } by { $height } space has room for the squares an
 wall-map-border = The shaded spots are the border in reserve. Keep them free, and put the edge cards around them.
 wall-map-fits-without-cards = Your { $width } by { $height } space has room for the squares, but not for the edge cards.
 wall-map-does-not-fit = Your { $width } by { $height } space is too small for these squares.
+wall-map-parts = The wall hangs in { $count ->
+    [one] 1 part. It has its own page.
+   *[other] { $count } parts. Each has its own page, with distances from its own left edge.
+}
+wall-map-part = Part { $number }: spots { $from } to { $to }
+wall-map-part-at = Part { $number }, { $place }: spots { $from } to { $to }
 wall-map-alt = The wall, to scale: { $columns } columns and { $rows } rows of squares with their labels, the edge cards around them, the floor below. The tables that follow give every measurement.
 wall-map-floor = floor
 wall-map-in-inches = Heights above the floor and distances from the left, in inches. c1 to c4 are the corner cards.
@@ -2546,6 +2562,14 @@ error-settings-piece-twice = this piece is in the list twice. Keep one of them
 error-settings-of-piece = { $name } for number { $number } of the [[pieces]]
 error-settings-piece-example = label = "D7" and level = "hard" under every [[pieces]]
 error-settings-label = use the label of a piece, columns A to { $column } and rows 1 to { $row }, such as "A1"
+error-typed-wall = write the size as "8x6ft" or "2.4x1.8m" (m, cm, mm, ft or in), and several boards with commas, such as "4x6ft, door, 5x6ft"
+error-plan-boards = The wall has { $columns } columns and { $rows } rows. From left to right, these boards take this many columns: { $taken } (0 where a board is too low). Use more or larger boards, or choose a smaller grid or smaller squares.
+error-settings-spot = use the label of a spot, such as "A1" or "{ $last }"
+error-settings-of-part = { $name } for number { $number } of the [[parts]]
+error-settings-part-example = from = "A1" and to = "D8", two opposite corners, under every [[parts]]
+error-settings-place = use 1 to { $most } characters
+error-settings-parts-share = another part already has { $label }. Each spot belongs to one part
+error-settings-parts-lack = no part has { $label }. Together, the parts need every spot
 error-settings-rows = with { $columns ->
     [one] 1 column
    *[other] { $columns } columns
@@ -2590,6 +2614,10 @@ event-level-names = the easiest first
 event-own-level-names = your own names for the levels, the easiest first
 event-bounds = the scores where easy, medium and hard begin; “everysquare plan” shows each piece’s level
 event-balanced = true: as many easy as medium as hard pieces, whatever their scores
+event-parts = If the wall is in parts (several boards, a door in the middle), list each part, like this:
+event-part-to = from and to are two opposite corners; together, the parts have every spot
+event-part-place = what people call the place where it hangs
+event-part-bottom = height of its bottom edge above the floor
 event-pieces = If you disagree with a level, list that piece at the end of this file, like this:
 event-pieces-level = plain (one color), easy, medium or hard, or your own name for it
 

@@ -162,7 +162,7 @@ help-crowd-minutes = Cuántos minutos se va a dibujar
 help-crowd-seats = Cuántas personas pueden sentarse a dibujar a la vez
 help-crowd-giving-out = Cuántos ayudantes entregan piezas
 help-crowd-hanging = Cuántos ayudantes cuelgan cuadros
-help-plan-wall = El espacio que hay en la pared, como 8x6ft o 2.4x1.8m
+help-plan-wall = El espacio que hay en la pared, como 8x6ft o 2.4x1.8m; para varios tableros, uno al lado de otro, "4x6ft, door, 5x6ft"
 help-plan-hang = Altura del borde inferior sobre el piso, en mm (si se omite, se propone una)
 help-plan-save = Guardar estos números en event.toml
 
@@ -211,6 +211,15 @@ plan-others-why = “completo” es la probabilidad de que el mural se complete;
 plan-no-others = Ninguna otra cuadrícula con cuadros de este tamaño se ajusta a los visitantes, la pared y la imagen.
 plan-wall = La pared
 plan-wall-size = Los cuadros miden { $width } de ancho y { $height } de alto. Con las tarjetas de borde alrededor, { $around_width } de ancho y { $around_height } de alto.
+plan-parts = La pared tiene { $count ->
+    [one] 1 parte
+   *[other] { $count } partes
+}. { $crossing ->
+    [0] Ningún contorno pasa de una parte a la siguiente.
+    [one] 1 contorno pasa de una parte a la siguiente.
+   *[other] { $crossing } contornos pasan de una parte a la siguiente.
+}
+plan-part = Parte { $number }: lugares { $from } a { $to }, { $width } de ancho y { $height } de alto.
 plan-room-fits = Cabe en su espacio de { $width } × { $height }.
 plan-room-without-cards = En su espacio de { $width } × { $height } caben los cuadros, pero no todas las tarjetas de borde. Puede prescindir de las tarjetas. Con cuadros de { $square } cabría todo.
 plan-room-too-small = No cabe en su espacio de { $width } × { $height }. Cabrían cuadros de { $square } como máximo. Cambie square_mm en event.toml o elija otra cuadrícula.
@@ -466,6 +475,7 @@ advice-step-back = { $part ->
 }
 advice-step-aside = Parece que hay alguien delante de la pared. Pida a todos que se aparten y tome otra foto.
 advice-apart = Una parte del mural está aparte: { $squares }. Tome una foto de cada parte y revise todas las fotos juntas.
+advice-other-part = Aún no se ve: { $squares }. Tome también una foto de esa parte de la pared.
 advice-apart-few = { $count ->
     [one] { $squares } está en la foto, pero no en la pared con los demás.
    *[other] { $squares } están en la foto, pero no en la pared con los demás.
@@ -983,6 +993,12 @@ wall-map-fits = En el espacio de { $width } por { $height } caben los cuadros y 
 wall-map-border = Los lugares grises son el borde de reserva. Déjelos libres y ponga las tarjetas del borde alrededor.
 wall-map-fits-without-cards = En el espacio de { $width } por { $height } caben los cuadros, pero no las tarjetas de borde.
 wall-map-does-not-fit = En el espacio de { $width } por { $height } no caben estos cuadros.
+wall-map-parts = La pared tiene { $count ->
+    [one] 1 parte. Tiene su propia página.
+   *[other] { $count } partes. Cada una tiene su propia página, con las distancias desde su propio borde izquierdo.
+}
+wall-map-part = Parte { $number }: lugares { $from } a { $to }
+wall-map-part-at = Parte { $number }, { $place }: lugares { $from } a { $to }
 wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas de borde alrededor, el piso abajo. Las tablas que siguen dan todas las medidas.
 wall-map-floor = piso
 wall-map-in-inches = Alturas desde el piso y distancias desde la izquierda, en pulgadas. c1 a c4 son las tarjetas de esquina.
@@ -2559,6 +2575,14 @@ error-settings-piece-twice = esta pieza está dos veces en la lista. Deje solo u
 error-settings-of-piece = { $name } en el número { $number } de las [[pieces]]
 error-settings-piece-example = label = "D7" y level = "hard" debajo de cada [[pieces]]
 error-settings-label = use la etiqueta de una pieza, columnas A a { $column } y filas 1 a { $row }, como "A1"
+error-typed-wall = escriba el tamaño como "8x6ft" o "2.4x1.8m" (m, cm, mm, ft o in), y varios tableros con comas, como "4x6ft, door, 5x6ft"
+error-plan-boards = La pared tiene { $columns } columnas y { $rows } filas. De izquierda a derecha, estos tableros admiten este número de columnas: { $taken } (0 si un tablero es demasiado bajo). Use más tableros o más grandes, o elija una cuadrícula o cuadros más pequeños.
+error-settings-spot = use la etiqueta de un lugar, como "A1" o "{ $last }"
+error-settings-of-part = { $name } en el número { $number } de las [[parts]]
+error-settings-part-example = from = "A1" y to = "D8", dos esquinas opuestas, debajo de cada [[parts]]
+error-settings-place = use de 1 a { $most } caracteres
+error-settings-parts-share = otra parte ya tiene { $label }. Cada lugar pertenece a una sola parte
+error-settings-parts-lack = ninguna parte tiene { $label }. Entre todas, las partes necesitan todos los lugares
 error-settings-rows = con { $columns ->
     [one] 1 columna
    *[other] { $columns } columnas
@@ -2603,6 +2627,10 @@ event-level-names = primero el más fácil
 event-own-level-names = sus propios nombres para los niveles, primero el más fácil
 event-bounds = los puntajes en que empiezan fácil, media y difícil; “everysquare plan” muestra el nivel de cada pieza
 event-balanced = true: tantas piezas fáciles como medias y como difíciles, sin importar sus puntajes
+event-parts = Si la pared está en partes (varios tableros, una puerta en medio), ponga cada parte en una lista, así:
+event-part-to = from y to son dos esquinas opuestas; entre todas, las partes tienen todos los lugares
+event-part-place = cómo se llama el sitio donde cuelga
+event-part-bottom = altura de su borde inferior sobre el piso
 event-pieces = Si no está de acuerdo con un nivel, ponga esa pieza al final de este archivo, así:
 event-pieces-level = plain (de un color), easy (fácil), medium (media) o hard (difícil), o su propio nombre
 

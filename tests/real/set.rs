@@ -99,6 +99,8 @@ pub fn sheets(set: &Path) -> Printed {
     });
     // the code fills its square, so that no turn of the square moves it
     Printed {
+        parts: Vec::new(),
+        stub_mm: None,
         name: "sheets".to_owned(),
         tag: String::new(),
         units: everysquare::plan::settings::Units::default(),

@@ -39,7 +39,7 @@ fn mistaken(folder: &Path, photo: &Photo, reading: &WallReading, printed: &Print
     let picture = Picture::open(&own.picture_bytes(&settings).unwrap()).unwrap();
     let few = FewColours::chosen(&picture, &settings.picture);
     let mut showing = Showing::new(reading, printed, Manner::default()).unwrap();
-    showing.add(0, photo.clone(), &everysquare::display::Cover::nothing(&printed.grid));
+    showing.add(0, photo.clone(), &[everysquare::display::Cover::nothing(&printed.grid)]);
     let shown = showing.finish(&few.to_picture());
     let drawn: Vec<(Cell, &RgbImage)> = (shown.hanging.squares.iter())
         .filter_map(|hung| Some((hung.home, &shown.squares[printed.grid.index(hung.at)].as_ref()?.picture)))

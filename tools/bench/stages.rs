@@ -1,7 +1,7 @@
 //! One check, stage by stage.
 
 use everysquare::cli::sample;
-use everysquare::display::{Frontal, LONGEST_PX, Marking, Shot, jpeg, marked, straighten};
+use everysquare::display::{Frontal, LONGEST_PX, MarkedPart, Marking, Shot, jpeg, marked, straighten};
 use everysquare::judge::{Judgement, advise, fixes, judge};
 use everysquare::photo::Photo;
 use everysquare::plan::Printed;
@@ -94,8 +94,9 @@ impl Check<'_> {
         let read = (self.reading, judgement);
         let report = Report::new(read, (&fixes, &advice), self.printed, &occasion, &words);
         let shown = &self.reading.photos[0];
-        let marking = Marking { photo, reading: shown, index: 0, judgement, cover: None, words: &words };
-        let shots = [Shot { photo, camera: &shown.camera, light: None }];
+        let parts = [MarkedPart { reading: shown, index: 0, cover: None }];
+        let marking = Marking { photo, parts: &parts, judgement, words: &words };
+        let shots = [Shot::of(photo, shown, None)];
         let frontal = Frontal { margin_mm: MARGIN_MM, px_per_mm: None, longest_px: LONGEST_PX };
         let (marks, straight) = rayon::join(
             || jpeg(&marked(&marking)),

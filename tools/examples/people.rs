@@ -102,7 +102,7 @@ fn count(
     let Ok(reading) = Reader::new(printed).read(&photo) else { return Ok(()) };
     let start = Instant::now();
     let cover = Cover::of(&photo, &reading, printed, &|| Some(expected.clone()));
-    let covered = Covered::new(photo, &cover);
+    let covered = Covered::new(photo, std::slice::from_ref(&cover));
     counts.seconds += start.elapsed().as_secs_f64();
     show(&covered)?;
     counts.walls += 1;

@@ -15,8 +15,8 @@ use everysquare::display::{Frontal, LONGEST_PX, Shot, straighten};
 use everysquare::frame::{Frame, Map, Point};
 use everysquare::photo::{Luma, Photo};
 use everysquare::plan::{Grid, RowsFrom};
-use everysquare::read::Camera;
 use everysquare::read::lens::Lens;
+use everysquare::read::{Apart, Camera};
 use serde::Deserialize;
 
 type Pair = [f64; 2];
@@ -57,7 +57,7 @@ impl Problem {
             border: false,
         };
         let frontal = Frontal { margin_mm: 0.0, px_per_mm: Some(self.px_per_mm), longest_px: LONGEST_PX };
-        let shot = Shot { photo: &photo, camera: &camera, light: None };
+        let shot = Shot { photo: &photo, camera: &camera, light: None, apart: &Apart::default() };
         straighten(&[shot], &[], &grid, frontal).save(&self.into)?;
         Ok(())
     }

@@ -7,7 +7,7 @@ use crate::plan::crowd::{
     Assumed, COMFORTABLE_MINUTES, Evening, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict, percent,
 };
 use crate::plan::lengths::{about, area, both, one};
-use crate::plan::settings::{Choice, Join};
+use crate::plan::settings::{Choice, Join, WallPart};
 use crate::plan::{Level, Settings};
 use crate::print::{Document, STACK, Sources, effort};
 use crate::report::lines::{centred, line, one_line, paragraph};
@@ -247,6 +247,7 @@ impl Text<'_> {
             ("around_height", self.long(wall.height_with_cards_mm).into()),
         ];
         self.say("plan-wall-size", &sizes);
+        self.parts();
         if let Some(fit) = wall.fit {
             let id = match (fit.with_cards, fit.squares) {
                 (true, _) => "plan-room-fits",
@@ -263,6 +264,33 @@ impl Text<'_> {
         let hang = if self.evening.given.assumes(Assumed::Hang) { "plan-hang-proposed" } else { "plan-hang" };
         self.say(hang, &[("hang", self.long(wall.hang_mm).into())]);
         self.heights();
+    }
+
+    /// The parts that the wall hangs in, with their spots and sizes, and how many outlines cross from one to the next.
+    fn parts(&mut self) {
+        let Settings { parts, grid, .. } = self.settings;
+        if parts.is_empty() {
+            return;
+        }
+        let is_cut = |column: usize| {
+            let left = |part: &&WallPart| part.last.column == column;
+            parts.iter().filter(left).count() > 0
+        };
+        let crossing: usize =
+            (0..).zip(&self.facts.crossings).filter(|(column, _)| is_cut(*column)).map(|(_, own)| own).sum();
+        self.say("plan-parts", &[("count", parts.len().into()), ("crossing", crossing.into())]);
+        for (part, number) in parts.iter().zip(1_usize..) {
+            let (from, to) = part.ends(grid);
+            let size = part.size(grid);
+            let named = [
+                ("number", number.to_string().into()),
+                ("from", from.into()),
+                ("to", to.into()),
+                ("width", self.long(size.x).into()),
+                ("height", self.long(size.y).into()),
+            ];
+            self.say("plan-part", &named);
+        }
     }
 
     fn heights(&mut self) {

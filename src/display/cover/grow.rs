@@ -294,12 +294,8 @@ impl Growing<'_> {
             self.may_hide(cell) || tiles.of_cell(cell).filter(|tile| covered[*tile]).count() == TILES * TILES
         };
         let hidden: Vec<bool> = self.grid.cells().map(hidden).collect();
-        let nearest = |at: usize, count: usize| at.saturating_sub(tiles.rim).min(count * TILES - 1) / TILES;
         for tile in (0..covered.len()).filter(|tile| tiles.cell(*tile).is_none()) {
-            let cell = Cell {
-                row: nearest(tile / tiles.columns, self.grid.rows),
-                column: nearest(tile % tiles.columns, self.grid.columns),
-            };
+            let cell = tiles.nearest(tile % tiles.columns, tile / tiles.columns);
             covered[tile] |= hidden[self.grid.index(cell)] && !self.looks.cards[tile];
         }
     }

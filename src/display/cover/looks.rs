@@ -33,7 +33,7 @@ const AWAY: (f64, f64, f64) = (26.0, 6.0, 90.0);
 /// Colours of a photo, tile by tile, row by row.
 pub(super) struct Looks {
     pub tiles: Tiles,
-    /// Mean colours; `None` outside the photo.
+    /// Mean colours; `None` outside the photo, and where its camera does not reach.
     pub colours: Vec<Option<[u8; 3]>>,
     /// Whether a tile is at the top of the sensor's range.
     pub clipped: Vec<bool>,
@@ -98,6 +98,9 @@ struct Seen {
 
 /// The mean colour of a tile and its grain; no colour where a part of it is outside the photo.
 fn tile(photo: &Photo, reading: &PhotoReading, tiles: Tiles, column: usize, row: usize) -> Seen {
+    if !reading.apart.reaches(tiles.nearest(column, row)) {
+        return Seen::default();
+    }
     let mut sum = [0_usize; 3];
     let (mut least, mut most) = (usize::MAX, 0);
     for i in 0..PLACES * PLACES {

@@ -130,6 +130,12 @@ impl Tiles {
         self.grid.holds(cell).then_some((cell, x % TILES, y % TILES))
     }
 
+    /// Cell of a tile, or the nearest to one on the rim.
+    fn nearest(&self, column: usize, row: usize) -> Cell {
+        let of = |at: usize, count: usize| at.saturating_sub(self.rim).min(count * TILES - 1) / TILES;
+        Cell { row: of(row, self.grid.rows), column: of(column, self.grid.columns) }
+    }
+
     /// Tiles of a cell, row by row.
     fn of_cell(&self, cell: Cell) -> impl Iterator<Item = usize> + use<> {
         let (left, top, columns) =
@@ -168,12 +174,20 @@ impl Cover {
         expected: &(dyn Fn() -> Option<Expected> + Sync),
     ) -> Self {
         let mut cover = Self { camera: Some(reading.camera), ..Self::nothing(&printed.grid) };
-        let looks = looks::Looks::of(photo, reading, printed, cover.tiles);
+        let tiles = cover.tiles;
+        let looks = looks::Looks::of(photo, reading, printed, tiles);
         (cover.covered, cover.someone) = grow::grow(&looks, reading, printed, expected);
         cover.white = white::white(&looks, &cover.covered, reading, printed, expected);
         for cell in reading.cells.iter().filter(|cell| is_hidden(&cell.sight)) {
             for tile in cover.tiles.of_cell(cell.cell) {
                 cover.covered[tile] = true;
+            }
+        }
+        if !reading.apart.cells.is_empty() {
+            // there another part of the wall may hang, with a cover of its own
+            for (tile, covered) in cover.covered.iter_mut().enumerate() {
+                let cell = tiles.nearest(tile % tiles.columns, tile / tiles.columns);
+                *covered &= reading.apart.reaches(cell);
             }
         }
         cover
@@ -293,15 +307,15 @@ fn fill(picture: &mut RgbImage, corners: [Point<PhotoPx>; 4]) {
 #[derive(Clone, Debug)]
 pub struct Covered {
     photo: Photo,
-    cover: Cover,
+    covers: Vec<Cover>,
 }
 
 impl Covered {
-    /// Photo with what `cover` hides painted over.
+    /// Photo with what `covers` hide painted over: one for each part of the wall that it shows.
     #[must_use]
-    pub fn new(mut photo: Photo, cover: &Cover) -> Self {
-        cover.paint(&mut photo.colour);
-        Self { photo, cover: cover.clone() }
+    pub fn new(mut photo: Photo, covers: &[Cover]) -> Self {
+        covers.iter().for_each(|cover| cover.paint(&mut photo.colour));
+        Self { photo, covers: covers.to_vec() }
     }
 
     /// Photo with what is covered painted over.
@@ -310,10 +324,16 @@ impl Covered {
         &self.photo
     }
 
-    /// Cover of the photo.
+    /// Covers of the photo, one for each part of the wall that it shows.
     #[must_use]
-    pub fn cover(&self) -> &Cover {
-        &self.cover
+    pub fn covers(&self) -> &[Cover] {
+        &self.covers
+    }
+
+    /// Whether a cell is covered as a whole, or all but.
+    #[must_use]
+    pub fn hides(&self, cell: Cell) -> bool {
+        self.covers.iter().any(|cover| cover.hides(cell))
     }
 }
 

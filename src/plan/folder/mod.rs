@@ -238,7 +238,8 @@ impl Folder {
         }
         let printed = manifest.printed(settings.grid.rows_from)?;
         let grid = Grid { border: settings.grid.border, ..printed.grid };
-        Ok(Printed { name: settings.name, units: settings.print.units, grid, ..printed })
+        let Settings { name, print, parts, .. } = settings;
+        Ok(Printed { name, units: print.units, grid, parts, stub_mm: print.stub_mm(), ..printed })
     }
 
     /// The bytes of the picture that event.toml names.

@@ -23,6 +23,7 @@ mod coming;
 mod error;
 mod evening;
 mod levels;
+mod parts;
 mod read;
 mod section;
 mod write;
@@ -42,6 +43,7 @@ pub use evening::{
     USUAL_MINUTES_A_PIECE, USUAL_SECONDS,
 };
 pub use levels::{BOUND, LevelSettings, USUAL_BOUNDS};
+pub use parts::{BOTTOM_MM, PLACE_LENGTH, WallPart, set_parts};
 pub use write::{NewValue, set};
 
 /// Columns and rows that a wall may have: `ZZ` is the last column with two letters.
@@ -90,6 +92,8 @@ pub struct Settings {
     pub picture: PictureSettings,
     /// The wall's grid.
     pub grid: Grid,
+    /// The parts that the wall hangs in, in the file's order; none where it is one piece.
+    pub parts: Vec<WallPart>,
     /// The codes on the squares.
     pub code: CodeSettings,
     /// How the kit is printed.
@@ -188,6 +192,17 @@ pub struct PrintSettings {
     pub join: Join,
 }
 
+/// Width of a stub, at most, in mm: beside a square of five inches on letter paper there is that much. Wider ones have nothing more to say.
+pub const STUB_MM: f64 = 63.0;
+
+impl PrintSettings {
+    /// Width of the stubs that squares are printed with, at most, in mm; `None` where they have none.
+    #[must_use]
+    pub fn stub_mm(&self) -> Option<f64> {
+        (self.join == Join::Beside).then_some(STUB_MM)
+    }
+}
+
 /// How a piece and its square are printed.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]
 pub enum Join {
@@ -262,6 +277,7 @@ impl Settings {
                 pencils: Vec::new(),
             },
             grid,
+            parts: Vec::new(),
             code: CodeSettings::usual(&grid),
             print: PrintSettings::default(),
             levels: LevelSettings::default(),
@@ -287,6 +303,8 @@ impl Settings {
             tag: self.tag.to_string(),
             units: self.print.units,
             grid: self.grid,
+            parts: self.parts.clone(),
+            stub_mm: self.print.stub_mm(),
             module_mm: self.code.module_mm,
             code_top_left: Point::new(x, y),
             squares: squares.collect::<Result<_, CodeError>>()?,

@@ -11,13 +11,13 @@ use super::{
     LEAST_WITH_BORDER, Language, MODULE_MM, MOST_CELLS, NAME_LENGTH, PIECE_MM, Pencil, PictureSettings,
     PrintSettings, SQUARE_MM, Settings,
 };
-use super::{evening, levels};
+use super::{evening, levels, parts};
 use crate::plan::cell::Grid;
 use crate::plan::code::{TAG_ALPHABET, Tag};
 use crate::words::Sentence;
 
 /// Every name that event.toml may hold, with the table it stands in.
-pub(super) const KNOWN: [(&str, &[&str]); 9] = [
+pub(super) const KNOWN: [(&str, &[&str]); 10] = [
     (
         "",
         &[
@@ -28,6 +28,7 @@ pub(super) const KNOWN: [(&str, &[&str]); 9] = [
             "picture",
             "pencils",
             "wall",
+            "parts",
             "code",
             "print",
             "levels",
@@ -38,6 +39,7 @@ pub(super) const KNOWN: [(&str, &[&str]); 9] = [
     ("picture", &["file", "colours"]),
     ("pencils", &["name", "srgb"]),
     ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from", "border"]),
+    ("parts", &["from", "to", "place", "bottom_mm"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
     ("print", &["paper", "flip", "units", "join"]),
     ("levels", &["names", "bounds", "balanced"]),
@@ -64,7 +66,7 @@ pub(super) const KNOWN: [(&str, &[&str]); 9] = [
 ];
 
 /// The names of [`KNOWN`] that are lists of tables, `[[…]]`.
-pub(super) const LISTS: [&str; 2] = ["pencils", "pieces"];
+pub(super) const LISTS: [&str; 3] = ["pencils", "parts", "pieces"];
 
 impl Settings {
     /// Reads an event.toml.
@@ -88,6 +90,7 @@ impl Settings {
             tag: tag(&top)?.ok_or_else(|| missing(Sentence::given("tag"), top_example("tag = \"K7M\"")))?,
             picture: picture(&top)?,
             grid,
+            parts: parts::read(&top, &grid)?,
             code: code(&top.section("code")?, &grid)?,
             print: print(&top.section("print")?)?,
             levels: levels::read(&top, &grid)?,

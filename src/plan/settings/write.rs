@@ -5,7 +5,7 @@ use toml_edit::{Document, Item, TableLike, Value};
 use super::choice::Choice;
 use super::error::SettingsError;
 use super::read::{KNOWN, LISTS};
-use super::{CodeSettings, Settings, evening, levels};
+use super::{CodeSettings, Settings, evening, levels, parts};
 use crate::words::Words;
 
 /// A value for [`set`].
@@ -138,7 +138,7 @@ impl Settings {
         let tables = [
             self.head(&words),
             self.picture_table(&words),
-            self.wall_table(&words),
+            self.wall_table(&words) + &parts::written(&self.parts, &self.grid, &words),
             self.code_table(&words),
             self.print_table(&words),
             evening::written(&self.evening, &words),

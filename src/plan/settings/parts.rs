@@ -1,0 +1,174 @@
+//! `[[parts]]`: the rectangles of spots that hang by themselves, where the wall is several boards or has a door in it.
+
+use toml_edit::DocumentMut;
+
+use super::Settings;
+use super::error::{SettingsError, syntax};
+use super::read::missing;
+use super::section::Section;
+use super::write::{example, line, number, text};
+use crate::frame::{Vector, WallMm, float};
+use crate::plan::cell::{Cell, Grid};
+use crate::words::{Sentence, Words};
+
+/// Characters of a place's name: more do not fit beside a part on the wall map.
+pub const PLACE_LENGTH: usize = 40;
+/// Height of a part's lower edge above the floor, in mm.
+pub const BOTTOM_MM: std::ops::RangeInclusive<f64> = 0.0..=10_000.0;
+
+/// Part of the wall: a rectangle of cells that hangs by itself.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WallPart {
+    /// Its top left cell.
+    pub first: Cell,
+    /// Its bottom right cell.
+    pub last: Cell,
+    /// What people call the place where it hangs.
+    pub place: Option<String>,
+    /// Height of its lower edge above the floor, in mm.
+    pub bottom_mm: Option<f64>,
+}
+
+impl WallPart {
+    /// The wall in one piece.
+    #[must_use]
+    pub fn whole(grid: &Grid, bottom_mm: f64) -> Self {
+        let last = Cell { row: grid.rows.saturating_sub(1), column: grid.columns.saturating_sub(1) };
+        Self { first: Cell { row: 0, column: 0 }, last, place: None, bottom_mm: Some(bottom_mm) }
+    }
+
+    /// Whether a cell is one of it.
+    #[must_use]
+    pub fn holds(&self, cell: Cell) -> bool {
+        (self.first.row..=self.last.row).contains(&cell.row)
+            && (self.first.column..=self.last.column).contains(&cell.column)
+    }
+
+    /// Number of its columns.
+    #[must_use]
+    pub fn columns(&self) -> usize {
+        self.last.column - self.first.column + 1
+    }
+
+    /// Number of its rows.
+    #[must_use]
+    pub fn rows(&self) -> usize {
+        self.last.row - self.first.row + 1
+    }
+
+    /// Its size on the wall.
+    #[must_use]
+    pub fn size(&self, grid: &Grid) -> Vector<WallMm> {
+        Vector::new(float(self.columns()) * grid.square_mm, float(self.rows()) * grid.square_mm)
+    }
+
+    /// Labels of the two opposite corners that people count from and to.
+    #[must_use]
+    pub fn ends(&self, grid: &Grid) -> (String, String) {
+        let (top, bottom) = (self.first.row, self.last.row);
+        let from_below = grid.row_number(top) > grid.row_number(bottom);
+        let (near, far) = if from_below { (bottom, top) } else { (top, bottom) };
+        let label = |row, column| grid.label(Cell { row, column });
+        (label(near, self.first.column), label(far, self.last.column))
+    }
+}
+
+/// Reads the parts; none where the wall is one piece. Together they have every cell once.
+pub(super) fn read(top: &Section, grid: &Grid) -> Result<Vec<WallPart>, SettingsError> {
+    let mut parts: Vec<WallPart> = Vec::new();
+    for (section, number) in top.list("parts")?.iter().zip(1_usize..) {
+        let part = one(section, number, grid)?;
+        let shared = grid.cells().find(|cell| part.holds(*cell) && parts.iter().any(|own| own.holds(*cell)));
+        if let Some(cell) = shared {
+            let allowed = Sentence::new("error-settings-parts-share").with("label", grid.label(cell));
+            return Err(section.refuse("to", allowed));
+        }
+        parts.push(part);
+    }
+    let left_out = grid.cells().find(|cell| !parts.iter().any(|part| part.holds(*cell)));
+    match left_out {
+        Some(cell) if !parts.is_empty() => {
+            let allowed = Sentence::new("error-settings-parts-lack").with("label", grid.label(cell));
+            Err(top.refuse("parts", allowed))
+        }
+        _ => Ok(parts),
+    }
+}
+
+/// One `[[parts]]`.
+fn one(section: &Section, number: usize, grid: &Grid) -> Result<WallPart, SettingsError> {
+    let spot = |name: &str| {
+        let allowed = Sentence::new("error-settings-spot").with("last", grid.label(last_cell(grid)));
+        section.text(name, allowed, |label| grid.cell(label))?.ok_or_else(|| {
+            let which =
+                Sentence::new("error-settings-of-part").with("name", name).with("number", number.to_string());
+            missing(which, Sentence::new("error-settings-part-example"))
+        })
+    };
+    let (from, to) = (spot("from")?, spot("to")?);
+    let place = section.text(
+        "place",
+        Sentence::new("error-settings-place").with("most", PLACE_LENGTH.to_string()),
+        |place| {
+            let fits = (1..=PLACE_LENGTH).contains(&place.chars().count()) && place.trim() == place;
+            (fits && !place.chars().any(char::is_control)).then(|| place.to_owned())
+        },
+    )?;
+    Ok(WallPart {
+        first: Cell { row: from.row.min(to.row), column: from.column.min(to.column) },
+        last: Cell { row: from.row.max(to.row), column: from.column.max(to.column) },
+        place,
+        bottom_mm: section.millimetres("bottom_mm", &BOTTOM_MM)?,
+    })
+}
+
+/// The cell farthest from the one that people count from.
+fn last_cell(grid: &Grid) -> Cell {
+    let row = if grid.row_number(0) > 1 { 0 } else { grid.rows - 1 };
+    Cell { row, column: grid.columns - 1 }
+}
+
+/// Puts the parts into an event.toml, in place of those that it has; keeps its comments.
+///
+/// # Errors
+/// [`SettingsError`] where the file, or what comes of it, is refused.
+pub fn set_parts(file: &str, parts: &[WallPart], words: &Words) -> Result<String, SettingsError> {
+    let settings = Settings::from_toml(file)?;
+    let mut document: DocumentMut = file.parse().map_err(|error| syntax(file, &error))?;
+    document.remove("parts");
+    let mut text = document.to_string();
+    if !parts.is_empty() {
+        text = format!("{}\n{}", text.trim_end(), written(parts, &settings.grid, words));
+    }
+    Settings::from_toml(&text)?;
+    Ok(text)
+}
+
+/// The list as event.toml has it; where the wall is one piece, how it would look.
+pub(super) fn written(parts: &[WallPart], grid: &Grid, words: &Words) -> String {
+    let say = |id: &str| words.say(id, &[]);
+    if parts.is_empty() {
+        let mut half = WallPart::whole(grid, 0.0);
+        half.last.column = (grid.columns / 2).saturating_sub(1);
+        let (from, to) = half.ends(grid);
+        return [
+            format!("# {}\n# [[parts]]\n", say("event-parts")),
+            format!("# from = {}\n", text(&from)),
+            example("to", &text(&to), &say("event-part-to")),
+        ]
+        .concat();
+    }
+    let mut list = String::new();
+    for part in parts {
+        let (from, to) = part.ends(grid);
+        list += &format!("\n[[parts]]\nfrom = {}\n", text(&from));
+        list += &line("to", &text(&to), &say("event-part-to"));
+        if let Some(place) = &part.place {
+            list += &line("place", &text(place), &say("event-part-place"));
+        }
+        if let Some(bottom) = part.bottom_mm {
+            list += &line("bottom_mm", &number(bottom), &say("event-part-bottom"));
+        }
+    }
+    list
+}

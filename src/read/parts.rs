@@ -1,0 +1,313 @@
+//! The parts of a wall in one photo: boards that stand apart, each with a lattice and a camera of its own.
+//!
+//! ```text
+//!     A B C D      ┌──┐     E F G H        the largest lattice is read first; what hangs apart from it is read as a wall of its own,
+//!    ┌─┬─┬─┬─┐     │  │    ┌─┬─┬─┬─┐       and so on. Which cells a lattice reaches then follows from the parts that event.toml
+//!    └─┴─┴─┴─┘     │  │    └─┴─┴─┴─┘       lists, or from where squares hang at home: of cells beyond those nothing is said.
+//! ```
+//!
+//! Parts are rectangles, so squares that lie on a table beside each other are none: they belong among those that hang.
+
+use std::collections::BTreeSet;
+
+use super::apart::{BESIDE, PART, STEPS, is_sure};
+use super::identify::Detection;
+use super::place::{Site, median, site_of};
+use super::reader::{Reader, SMALL_PX, Wall};
+use super::reading::Apart;
+use super::search::{Bounds, Search, off};
+use super::seek::CellDetection;
+use super::{area_finders, triples};
+use crate::photo::Luma;
+use crate::plan::settings::WallPart;
+use crate::plan::{Cell, Grid};
+
+/// Maximum number of parts that are read in one photo: as many as apart from the first are looked for.
+const MOST_PARTS: usize = 8;
+
+/// All parts of the wall in a photo, the one that was read first in front; `codes` are those of the whole photo.
+pub(super) fn all(reader: &Reader, luma: &Luma, first: Wall, codes: &[Detection]) -> Vec<Wall> {
+    let printed = reader.printed();
+    let search = reader.search(luma);
+    let has_others = !first.apart.squares.is_empty() || !beside(&search, &first).is_empty();
+    let mut walls = vec![first];
+    if has_others || !printed.parts.is_empty() {
+        read_others(reader, luma, &mut walls, codes);
+        if lacks_squares(&walls, &printed.grid) && is_small(&walls) {
+            let identifier = reader.identifier();
+            let papers: Vec<_> = claimed(&walls).map(|own| search.layout.paper_corners(&own.pose)).collect();
+            let candidates = area_finders::find_outside(luma, identifier, area_finders::LEAST, &papers);
+            let by_area = triples::verify(luma, (&candidates, area_finders::MOST_NAMELESS), identifier);
+            read_others(reader, luma, &mut walls, &triples::together(codes.to_vec(), by_area));
+        }
+    }
+    if walls.len() > 1 || !printed.parts.is_empty() {
+        let reach = reach(&search, &walls, &printed.grid, &printed.parts);
+        settle(&search, &mut walls, &reach, &printed.grid);
+    }
+    walls
+}
+
+/// Reads one part after the other, as long as codes enough are left to make one.
+fn read_others(reader: &Reader, luma: &Luma, walls: &mut Vec<Wall>, codes: &[Detection]) {
+    let (printed, search) = (reader.printed(), reader.search(luma));
+    while walls.len() < MOST_PARTS {
+        let claimed = surely_claimed(&search, walls);
+        let rest = rest(walls, codes, &claimed);
+        let sure = rest.iter().filter(|code| code.home().is_some() && is_sure(code, printed));
+        if sure.count() < PART {
+            return;
+        }
+        let lens = walls[0].camera.lens;
+        let Ok(next) = reader.wall_of(luma, rest, (&claimed, lens)) else { return };
+        if !is_part(&next, walls, &printed.parts) {
+            return;
+        }
+        for wall in walls.iter_mut() {
+            let before = wall.squares.len();
+            wall.squares.retain(|_, seen| !hangs_on(&next, &seen.found));
+            if wall.squares.len() < before {
+                wall.camera = wall.camera.fitted(&search.anchors(&wall.cards, &wall.squares));
+            }
+        }
+        walls.push(next);
+    }
+}
+
+/// Squares at home, at least [`PART`] of them next to each other, that all hang beside their cells: a board that stands so that its squares
+/// all but fit the lattice of another.
+fn beside(search: &Search<'_>, wall: &Wall) -> BTreeSet<Site> {
+    let side = search.layout.side;
+    let is_off = |(site, seen): &(&Site, &CellDetection)| {
+        off_mm(search, wall, **site, seen) > BESIDE * side
+            && seen.found.home().is_some_and(|home| site_of(home) == **site)
+    };
+    let mut free: BTreeSet<Site> = wall.squares.iter().filter(is_off).map(|(site, _)| *site).collect();
+    let mut blocks = BTreeSet::new();
+    while let Some(first) = free.pop_first() {
+        let (mut block, mut waiting) = (vec![first], vec![first]);
+        while let Some(site) = waiting.pop() {
+            for next in STEPS.map(|(right, down)| site.step(right, down)) {
+                if free.remove(&next) {
+                    block.push(next);
+                    waiting.push(next);
+                }
+            }
+        }
+        if block.len() >= PART {
+            blocks.extend(block);
+        }
+    }
+    blocks
+}
+
+/// Squares of the walls that no other part may have: all but those that only seem to hang there.
+fn surely_claimed(search: &Search<'_>, walls: &[Wall]) -> Vec<Detection> {
+    let own = |wall: &Wall| {
+        let beside = beside(search, wall);
+        let surely = wall.squares.iter().filter(|(site, _)| !beside.contains(site));
+        surely.map(|(_, seen)| seen.found).collect::<Vec<Detection>>()
+    };
+    walls.iter().flat_map(own).collect()
+}
+
+/// Whether a code is that of a square on this wall.
+fn hangs_on(wall: &Wall, code: &Detection) -> bool {
+    !wall.squares.values().all(|seen| seen.found.is_clear_of(code))
+}
+
+/// Whether so many squares were seen nowhere that there may be another part.
+fn lacks_squares(walls: &[Wall], grid: &Grid) -> bool {
+    claimed(walls).filter_map(Detection::home).collect::<BTreeSet<Cell>>().len() + PART <= grid.count()
+}
+
+/// Whether modules are so small that codes may be missed by their finder patterns.
+fn is_small(walls: &[Wall]) -> bool {
+    median(claimed(walls).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX
+}
+
+/// Squares that hang on any of the walls.
+fn claimed(walls: &[Wall]) -> impl Iterator<Item = &Detection> {
+    walls.iter().flat_map(|wall| wall.squares.values()).map(|seen| &seen.found)
+}
+
+/// Named codes that belong to none of the walls: those that were seen apart, and those that are left of the photo's. What has no name may
+/// be a drawing on a square that was read.
+fn rest(walls: &[Wall], codes: &[Detection], claimed: &[Detection]) -> Vec<Detection> {
+    let cards = || walls.iter().flat_map(|wall| &wall.cards);
+    let is_card =
+        |code: &Detection| cards().any(|card| code.holds(card.photo[0].towards(card.photo[2], 0.5)));
+    let mut rest: Vec<Detection> = Vec::new();
+    let on_walls = walls.iter().flat_map(|wall| wall.squares.values()).map(|seen| &seen.found);
+    for code in walls.iter().flat_map(|wall| &wall.apart_codes).chain(codes).chain(on_walls) {
+        let is_new = code.owner.is_some() && rest.iter().all(|own| own.is_clear_of(code));
+        if is_new && claimed.iter().all(|own| own.is_clear_of(code)) && !is_card(code) {
+            rest.push(*code);
+        }
+    }
+    rest
+}
+
+/// Cells where squares hang that belong there.
+fn at_home(wall: &Wall) -> Vec<Cell> {
+    at_home_without(wall, &|_| false)
+}
+
+/// Cells where squares hang that belong there, without those that are left out.
+fn at_home_without(wall: &Wall, is_out: &dyn Fn(&Detection) -> bool) -> Vec<Cell> {
+    let squares = wall.squares.iter().filter(|(_, seen)| !is_out(&seen.found));
+    squares.filter_map(|(site, seen)| seen.found.home().filter(|home| site_of(*home) == *site)).collect()
+}
+
+/// Rectangle around cells; `None` around none.
+fn rectangle(cells: &[Cell]) -> Option<Bounds> {
+    let span = |of: fn(&Site) -> i64| {
+        let all = || cells.iter().map(|cell| of(&site_of(*cell)));
+        Some((all().min()?, all().max()?))
+    };
+    let ((top, bottom), (left, right)) = (span(|site| site.row)?, span(|site| site.column)?);
+    Some(Bounds { first: Site { row: top, column: left }, last: Site { row: bottom, column: right } })
+}
+
+/// Whether two rectangles have no place in common.
+fn disjoint(a: &Bounds, b: &Bounds) -> bool {
+    a.last.row < b.first.row
+        || b.last.row < a.first.row
+        || a.last.column < b.first.column
+        || b.last.column < a.first.column
+}
+
+/// Whether what was read is another part of the wall: squares enough, in a rectangle of their own.
+fn is_part(next: &Wall, walls: &[Wall], declared: &[WallPart]) -> bool {
+    let own = at_home(next);
+    if own.len() < PART {
+        return false;
+    }
+    let taken = |code: &Detection| hangs_on(next, code);
+    let mut others = walls.iter().map(|wall| at_home_without(wall, &taken));
+    if !declared.is_empty() {
+        let others: Vec<Vec<Cell>> = others.collect();
+        return declared.iter().any(|part| others.iter().all(|cells| votes(&own, part) > votes(cells, part)));
+    }
+    let own = rectangle(&own);
+    own.is_some_and(|own| others.all(|cells| rectangle(&cells).is_none_or(|other| disjoint(&own, &other))))
+}
+
+/// Rectangles of the walls' cells: around the squares at home, and as far beyond them as others hang in places of the same lattice.
+fn rectangles(search: &Search<'_>, walls: &[Wall]) -> Vec<Option<Bounds>> {
+    let mut all: Vec<Option<Bounds>> = walls.iter().map(|wall| rectangle(&at_home(wall))).collect();
+    for (at, wall) in walls.iter().enumerate() {
+        let fits = |(site, seen): &(&Site, &CellDetection)| {
+            off_mm(search, wall, **site, seen) <= BESIDE * search.layout.side
+        };
+        let sites: Vec<Site> = wall.squares.iter().filter(fits).map(|(site, _)| *site).collect();
+        while let Some(wider) = all[at].and_then(|own| wider(&own, &sites)) {
+            let others = all.iter().enumerate().filter(|(other, _)| *other != at);
+            if !others.filter_map(|(_, other)| other.as_ref()).all(|other| disjoint(&wider, other)) {
+                break;
+            }
+            all[at] = Some(wider);
+        }
+    }
+    all
+}
+
+/// A rectangle with one row or column more, in which one of the places lies next to it; `None` where there is none.
+fn wider(own: &Bounds, sites: &[Site]) -> Option<Bounds> {
+    let Bounds { first, last } = *own;
+    let sides = [
+        Bounds { first: first.step(-1, 0), last },
+        Bounds { first: first.step(0, -1), last },
+        Bounds { first, last: last.step(1, 0) },
+        Bounds { first, last: last.step(0, 1) },
+    ];
+    sides.into_iter().find(|wider| sites.iter().any(|site| wider.hold(*site) && !own.hold(*site)))
+}
+
+/// Distance of a square's middle from that of its cell, in mm.
+fn off_mm(search: &Search<'_>, wall: &Wall, site: Site, seen: &CellDetection) -> f64 {
+    off(&search.layout, &wall.camera, site, &seen.found).map_or(f64::INFINITY, |off| off.length().value())
+}
+
+/// Number of squares that hang in their places of a declared part.
+fn votes(at_home: &[Cell], part: &WallPart) -> usize {
+    at_home.iter().filter(|cell| part.holds(**cell)).count()
+}
+
+/// Which cells each wall reaches, in the order of the grid's cells.
+fn reach(search: &Search<'_>, walls: &[Wall], grid: &Grid, declared: &[WallPart]) -> Vec<Vec<bool>> {
+    if declared.is_empty() {
+        let rectangles = rectangles(search, walls);
+        return (0..walls.len())
+            .map(|at| {
+                grid.cells().map(|cell| rectangles[at].is_some_and(|own| own.hold(site_of(cell)))).collect()
+            })
+            .collect();
+    }
+    let owner = |part: &WallPart| {
+        let voted = walls.iter().enumerate().map(|(at, wall)| (votes(&at_home(wall), part), at));
+        let (most, at) = voted.max_by_key(|(votes, at)| (*votes, std::cmp::Reverse(*at)))?;
+        (most > 0).then_some(at).or_else(|| walls.iter().position(|wall| has_cards(wall, part, grid)))
+    };
+    let owners: Vec<Option<usize>> = declared.iter().map(owner).collect();
+    let own = |cell: Cell, at: usize| {
+        declared.iter().zip(&owners).any(|(part, owner)| *owner == Some(at) && part.holds(cell))
+    };
+    (0..walls.len()).map(|at| grid.cells().map(|cell| own(cell, at)).collect()).collect()
+}
+
+/// Whether a card was read beside a part, with no cell of another part nearer to it.
+fn has_cards(wall: &Wall, part: &WallPart, grid: &Grid) -> bool {
+    let nearest =
+        |card: &super::camera::Correspondence| grid.nearest(card.wall[0].towards(card.wall[2], 0.5));
+    wall.cards.iter().any(|card| part.holds(nearest(card)))
+}
+
+/// Leaves to each wall what hangs in cells that it reaches, and puts the other squares on the walls that reach theirs; what hangs in no
+/// cell of any is apart.
+fn settle(search: &Search<'_>, walls: &mut [Wall], reach: &[Vec<bool>], grid: &Grid) {
+    let reaches = |at: usize, site: Site| {
+        let cell = super::reader::cell_at(site).filter(|cell| grid.holds(*cell));
+        cell.is_some_and(|cell| reach[at][grid.index(cell)])
+    };
+    let mut loose: Vec<Detection> = Vec::new();
+    for (at, wall) in walls.iter_mut().enumerate() {
+        wall.squares.retain(|site, seen| {
+            let stays = reaches(at, *site);
+            if !stays {
+                loose.push(seen.found);
+            }
+            stays
+        });
+        wall.nameless.retain(|site, _| reaches(at, *site));
+    }
+    loose.retain(|found| {
+        let place = walls.iter().enumerate().find_map(|(at, wall)| {
+            let (site, turn) = search.hangs(&wall.camera, found)?;
+            (reaches(at, site) && !wall.squares.contains_key(&site)).then_some((at, site, turn))
+        });
+        if let Some((at, site, turn)) = place {
+            walls[at].nameless.remove(&site);
+            walls[at].squares.insert(site, CellDetection { turn, found: *found });
+        }
+        place.is_none()
+    });
+    tell_apart(walls, &loose, reach, grid);
+}
+
+/// Notes with each wall the cells that it does not reach, and with the first what hangs on none.
+fn tell_apart(walls: &mut [Wall], loose: &[Detection], reach: &[Vec<bool>], grid: &Grid) {
+    let hanging: BTreeSet<Cell> = claimed(walls).filter_map(Detection::home).collect();
+    let apart = walls.iter().flat_map(|wall| &wall.apart.squares).copied();
+    let mut squares: BTreeSet<Cell> = apart.chain(loose.iter().filter_map(Detection::home)).collect();
+    squares.retain(|home| !hanging.contains(home));
+    let is_part = !squares.is_empty() && walls.iter().any(|wall| wall.apart.is_part);
+    for (wall, reach) in walls.iter_mut().zip(reach) {
+        let cells = grid.cells().zip(reach).filter(|(_, reached)| !**reached).map(|(cell, _)| cell);
+        wall.apart = Apart { cells: cells.collect(), ..Apart::default() };
+    }
+    if let Some(first) = walls.first_mut() {
+        first.apart.squares = squares.into_iter().collect();
+        first.apart.is_part = is_part;
+    }
+}
