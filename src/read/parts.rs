@@ -10,7 +10,7 @@
 
 use std::collections::BTreeSet;
 
-use super::apart::{BESIDE, PART, STEPS, is_sure};
+use super::apart::{BESIDE, PART, is_sure};
 use super::identify::Detection;
 use super::place::{Site, median, site_of};
 use super::reader::{Reader, SMALL_PX, Wall};
@@ -59,46 +59,26 @@ fn read_others(reader: &Reader, luma: &Luma, walls: &mut Vec<Wall>, codes: &[Det
             return;
         }
         let lens = walls[0].camera.lens;
-        let Ok(next) = reader.wall_of(luma, rest, (&claimed, lens)) else { return };
-        if !is_part(&next, walls, &printed.parts) {
+        let Ok(mut next) = reader.wall_of(luma, rest, (&claimed, lens)) else { return };
+        let mut others = walls.clone();
+        take_over(&search, &mut next, &mut others);
+        if !is_part(&next, &others, &printed.parts) {
             return;
         }
-        for wall in walls.iter_mut() {
-            let before = wall.squares.len();
-            wall.squares.retain(|_, seen| !hangs_on(&next, &seen.found));
-            if wall.squares.len() < before {
-                wall.camera = wall.camera.fitted(&search.anchors(&wall.cards, &wall.squares));
-            }
-        }
-        walls.push(next);
+        others.push(next);
+        *walls = others;
     }
 }
 
-/// Squares at home, at least [`PART`] of them next to each other, that all hang beside their cells: a board that stands so that its squares
-/// all but fit the lattice of another.
+/// Squares at home that hang beside their cells, where at least [`PART`] do: a board may stand so that its squares all but fit the lattice
+/// of another.
 fn beside(search: &Search<'_>, wall: &Wall) -> BTreeSet<Site> {
-    let side = search.layout.side;
     let is_off = |(site, seen): &(&Site, &CellDetection)| {
-        off_mm(search, wall, **site, seen) > BESIDE * side
-            && seen.found.home().is_some_and(|home| site_of(home) == **site)
+        let at_home = seen.found.home().is_some_and(|home| site_of(home) == **site);
+        at_home && off_mm(search, wall, **site, seen) > BESIDE * search.layout.side
     };
-    let mut free: BTreeSet<Site> = wall.squares.iter().filter(is_off).map(|(site, _)| *site).collect();
-    let mut blocks = BTreeSet::new();
-    while let Some(first) = free.pop_first() {
-        let (mut block, mut waiting) = (vec![first], vec![first]);
-        while let Some(site) = waiting.pop() {
-            for next in STEPS.map(|(right, down)| site.step(right, down)) {
-                if free.remove(&next) {
-                    block.push(next);
-                    waiting.push(next);
-                }
-            }
-        }
-        if block.len() >= PART {
-            blocks.extend(block);
-        }
-    }
-    blocks
+    let off: BTreeSet<Site> = wall.squares.iter().filter(is_off).map(|(site, _)| *site).collect();
+    if off.len() < PART { BTreeSet::new() } else { off }
 }
 
 /// Squares of the walls that no other part may have: all but those that only seem to hang there.
@@ -111,9 +91,30 @@ fn surely_claimed(search: &Search<'_>, walls: &[Wall]) -> Vec<Detection> {
     walls.iter().flat_map(own).collect()
 }
 
-/// Whether a code is that of a square on this wall.
-fn hangs_on(wall: &Wall, code: &Detection) -> bool {
-    !wall.squares.values().all(|seen| seen.found.is_clear_of(code))
+/// Moves to another part the squares of the walls that hang on it.
+fn take_over(search: &Search<'_>, next: &mut Wall, walls: &mut [Wall]) {
+    for wall in walls {
+        let own = wall.clone();
+        let mut moved: Vec<(Site, CellDetection)> = Vec::new();
+        wall.squares.retain(|site, seen| {
+            let is_taken = is_taken(search, next, &own, *site, seen);
+            moved.extend(is_taken.then_some((*site, *seen)));
+            !is_taken
+        });
+        if !moved.is_empty() {
+            wall.camera = wall.camera.fitted(&search.anchors(&wall.cards, &wall.squares));
+        }
+        for (site, seen) in moved {
+            next.squares.entry(site).or_insert(seen);
+        }
+    }
+}
+
+/// Whether a square of a wall is one of another part: seen in it, or at home in both and nearer to its cell there.
+fn is_taken(search: &Search<'_>, next: &Wall, wall: &Wall, site: Site, seen: &CellDetection) -> bool {
+    let is_seen = next.squares.values().any(|own| !own.found.is_clear_of(&seen.found));
+    let at_home = seen.found.home().is_some_and(|home| site_of(home) == site);
+    is_seen || (at_home && off_mm(search, next, site, seen) < off_mm(search, wall, site, seen))
 }
 
 /// Whether so many squares were seen nowhere that there may be another part.
@@ -150,13 +151,9 @@ fn rest(walls: &[Wall], codes: &[Detection], claimed: &[Detection]) -> Vec<Detec
 
 /// Cells where squares hang that belong there.
 fn at_home(wall: &Wall) -> Vec<Cell> {
-    at_home_without(wall, &|_| false)
-}
-
-/// Cells where squares hang that belong there, without those that are left out.
-fn at_home_without(wall: &Wall, is_out: &dyn Fn(&Detection) -> bool) -> Vec<Cell> {
-    let squares = wall.squares.iter().filter(|(_, seen)| !is_out(&seen.found));
-    squares.filter_map(|(site, seen)| seen.found.home().filter(|home| site_of(*home) == *site)).collect()
+    let home =
+        |(site, seen): (&Site, &CellDetection)| seen.found.home().filter(|home| site_of(*home) == *site);
+    wall.squares.iter().filter_map(home).collect()
 }
 
 /// Rectangle around cells; `None` around none.
@@ -180,11 +177,10 @@ fn disjoint(a: &Bounds, b: &Bounds) -> bool {
 /// Whether what was read is another part of the wall: squares enough, in a rectangle of their own.
 fn is_part(next: &Wall, walls: &[Wall], declared: &[WallPart]) -> bool {
     let own = at_home(next);
+    let mut others = walls.iter().map(at_home);
     if own.len() < PART {
         return false;
     }
-    let taken = |code: &Detection| hangs_on(next, code);
-    let mut others = walls.iter().map(|wall| at_home_without(wall, &taken));
     if !declared.is_empty() {
         let others: Vec<Vec<Cell>> = others.collect();
         return declared.iter().any(|part| others.iter().all(|cells| votes(&own, part) > votes(cells, part)));

@@ -21,6 +21,8 @@ COLUMNS, ROWS, SIDE, MODULE = 8, 5, 127.0, 1.0
 SIZE = numpy.array((4032, 3024))
 FINER = 2
 FOCAL = 3100.0
+READABLE = 1.5  # pixels a module, along the side that the board's turn makes narrower
+TURN, AWAY = 3.0, 0.02  # of a board's pose, in degrees and of its distance: squares hang up to 1.5 mm and a degree askew
 BOARDS = {"cork": (110, 150, 190), "green": (88, 120, 78), "grey": (150, 150, 148), "white": (214, 216, 218), "blue": (150, 110, 70)}
 WALLS = {"plaster": (205, 212, 216), "brick": (84, 96, 150), "panel": (120, 140, 160)}
 LETTERS = "ABCDEFGH"
@@ -246,7 +248,7 @@ def check_pose(tally, where, part, report, places, pose, camera):
     degrees = numpy.degrees(numpy.linalg.norm(off))
     away = numpy.linalg.norm(tvec[:, 0] - (cv2.Rodrigues(camera[0])[0] @ at + camera[1]))
     distance = numpy.linalg.norm(tvec)
-    tally.check("a board's pose from its squares", degrees < 2.0 and away < 0.02 * distance, f"{where} {part}: {degrees:.2f} degrees, {away:.0f} of {distance:.0f} mm", "OpenCV solvePnP")
+    tally.check("a board's pose from its squares", degrees < TURN and away < AWAY * distance, f"{where} {part}: {degrees:.2f} degrees, {away:.0f} of {distance:.0f} mm", "OpenCV solvePnP")
 
 
 def judged(tally, where, report, hangs, px, counts, seen_parts):
@@ -264,7 +266,7 @@ def judged(tally, where, report, hangs, px, counts, seen_parts):
         if cell["found"] is not None:
             tally.check("no wrong name", cell["found"] == truth[0], f"{where} {cell['label']}: {cell['found']} for {truth[0]}", "what was hung")
             tally.check("its turn", cell["turn_degrees"] == 90 * truth[1], f"{where} {cell['label']}", "what was hung")
-        if is_seen and px[place] >= 1.3:
+        if is_seen and px[place] >= READABLE:
             counts["readable"] += 1
             counts["read"] += cell["found"] == truth[0]
             if cell["found"] is None:
@@ -311,7 +313,7 @@ def wall(tally, program, folder, images, code, out, seed, counts):
             for part in parts if listed else []:
                 check_pose(tally, where, part, report, made[part][2], poses[part], camera)
         else:
-            counts["one photo"]["readable"] += sum(1 for value in px.values() if value >= 1.3)
+            counts["one photo"]["readable"] += sum(1 for value in px.values() if value >= READABLE)
             print(f"not checked: {where}: {said.strip().splitlines()[-1]}")
         status, said = run(program, "check", folder, *apart)
         tally.check("nothing is said to have moved", "moved" not in said, where, "what was hung")
