@@ -171,7 +171,7 @@ fn measured(grid: &Grid) -> Measured {
 
 /// The prints that are made where none is named.
 fn unasked() -> impl Iterator<Item = &'static str> {
-    names().filter(|name| *name != ON_REQUEST)
+    names().filter(|name| !ON_REQUEST.contains(name))
 }
 
 fn named(prints: &[Print]) -> Vec<String> {
@@ -424,4 +424,17 @@ fn slips_to_take_home_are_made_where_they_are_asked_for() {
     assert!(evening.print(&["take-home"]).unwrap()[0].document.bytes != slips[0].document.bytes);
     evening.kept.clear();
     assert!(matches!(evening.print(&["take-home"]), Err(PrintError::Nothing(_))));
+}
+
+#[test]
+fn squares_to_give_back_stand_by_label_with_a_box_each() {
+    let mut evening = Evening::of(10, 8, Paper::Letter, Language::English);
+    let pages = evening.print(&["giving-back"]).unwrap();
+    // the first place of each page has the words
+    assert_eq!(
+        (pages[0].document.name.as_str(), pages[0].document.pages),
+        ("giving-back.pdf", 80_usize.div_ceil(29))
+    );
+    evening.kept.clear();
+    assert!(matches!(evening.print(&["giving-back"]), Err(PrintError::Nothing(_))));
 }

@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 
 use common::everysquare;
 use everysquare::cli::sample;
-use everysquare::plan::settings::Visitors;
+use everysquare::plan::settings::{Visitors, WallPart};
 use everysquare::plan::{Folder, Settings};
 
 /// The sample's folder.
@@ -106,12 +106,36 @@ fn what_is_saved_is_kept_with_all_comments() {
 }
 
 #[test]
+fn a_wall_is_cut_for_boards_and_the_parts_are_kept() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path());
+    let at = folder.to_str().unwrap();
+    let file = folder.join("event.toml");
+    std::fs::write(&file, format!("{}\n# ours: keep\n", read(&file))).unwrap();
+    let (code, out, err) = everysquare(&["plan", at, "--wall", "3x6ft, door, 4x6ft"]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    assert!(out.contains("The wall hangs in 2 parts.") && out.contains("Add --save"), "{out}");
+    assert!(Settings::from_toml(&read(&file)).unwrap().parts.is_empty());
+    let (code, _, err) = everysquare(&["plan", at, "--wall", "3x6ft, door, 4x6ft", "--save"]);
+    assert_eq!((code, err.as_str()), (0, ""));
+    let after = read(&file);
+    let settings = Settings::from_toml(&after).unwrap();
+    assert!(after.contains("# ours: keep"), "{after}");
+    let widths: Vec<usize> = settings.parts.iter().map(WallPart::columns).collect();
+    assert_eq!((widths.len(), widths.iter().sum::<usize>()), (2, settings.grid.columns));
+    assert!(widths.iter().all(|width| (3..=9).contains(width)), "{widths:?}");
+    // and they count from then on
+    let (_, out, _) = everysquare(&["plan", at]);
+    assert!(out.contains("The wall hangs in 2 parts."), "{out}");
+}
+
+#[test]
 fn a_mistake_is_one_sentence_and_changes_nothing() {
     let place = tempfile::tempdir().unwrap();
     let folder = event(place.path());
     let at = folder.to_str().unwrap();
     let before = read(&folder.join("event.toml"));
-    let refused: [(&[&str], &str); 24] = [
+    let refused: [(&[&str], &str); 26] = [
         (&["--seats", "0"], "must be a whole number from 1 to 500"),
         (&["--seats", "501"], "must be a whole number from 1 to 500"),
         (&["--seats", "many"], "must be a whole number from 1 to 500"),
@@ -129,9 +153,11 @@ fn a_mistake_is_one_sentence_and_changes_nothing() {
         (&["--minutes", "0"], "must be a number from 5 to 1440"),
         (&["--minutes", "nan"], "must be a number from 5 to 1440"),
         (&["--minutes", "1e300"], "must be a number from 5 to 1440"),
-        (&["--wall", "3"], "write it like"),
-        (&["--wall", "0x0m"], "write it like"),
-        (&["--wall", "1e9x2m"], "write it like"),
+        (&["--wall", "3"], "write the size as"),
+        (&["--wall", "0x0m"], "write the size as"),
+        (&["--wall", "1e9x2m"], "write the size as"),
+        (&["--wall", "4x6ft, door, 5x"], "write the size as"),
+        (&["--wall", "2x3ft, door, 2x3ft"], "boards take this many columns"),
         (&["--hang", "-5"], "must be a number from 0 to 3000"),
         (&["--hang", "inf"], "must be a number from 0 to 3000"),
         (&["--save"], "--save needs numbers to keep"),

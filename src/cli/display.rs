@@ -212,9 +212,9 @@ impl Work<'_> {
         Ok(showing.finish(self.event.picture()))
     }
 
-    /// The squares that slips to take home are asked for: those that were named, or all that were read. Nobody prints so many pages unasked.
+    /// The squares that prints on request are asked for: those that were named, or all that were read. Nobody prints so many pages unasked.
     fn kept(&self, shown: &Shown) -> Vec<Pair> {
-        if !self.args.only.iter().any(|name| name == ON_REQUEST) {
+        if !self.args.only.iter().any(|name| ON_REQUEST.contains(&name.as_str())) {
             return Vec::new();
         }
         let grid = &self.printed.grid;

@@ -10,6 +10,8 @@ use crate::frame::floor_index;
 
 /// Maximum number of boards: a corridor with more is named in parts by hand.
 pub const MOST_BOARDS: usize = 12;
+/// Columns that make a part worth a board, where the wall can be cut so.
+const NARROW: usize = 3;
 /// A length that is the last bits of a sum, in mm.
 const ROUNDING_MM: f64 = 1e-6;
 
@@ -43,27 +45,34 @@ pub fn columns_of(grid: &Grid, board: Room) -> usize {
     if high_enough { floor_index((board.width_mm + ROUNDING_MM) / grid.square_mm) } else { 0 }
 }
 
-/// The columns after which a wall of `columns` is cut to fit boards that take at most so many each, from left to right, where the fewest
-/// outlines cross; `crossing[i]` of them cross the edge between columns `i` and `i + 1`. A board may stay bare. `None` where they take
-/// too few together. Of equals the wall uses fewer boards, then those farther left.
-///
-/// Exact: the best way to hang the first so many columns on the first so many boards is worked out from the ways before it.
+/// Number of columns that each board gets of a wall of `columns`, where they take at most so many each, from left to right, so that the
+/// fewest outlines cross; `crossing[i]` of them cross the edge between columns `i` and `i + 1`. A board may stay bare. `None` where they
+/// take too few together. No part is narrower than [`NARROW`] columns where that can be; of equals fewer boards are used, then those
+/// farther left.
 #[must_use]
 pub fn cut(columns: usize, boards: &[usize], crossing: &[usize]) -> Option<Vec<usize>> {
+    (1..=NARROW).rev().find_map(|least| cut_wider(columns, boards, crossing, least))
+}
+
+/// The same with parts of at least `least` columns.
+///
+/// Exact: the best way to hang the first so many columns on the first so many boards is worked out from the ways before it.
+fn cut_wider(columns: usize, boards: &[usize], crossing: &[usize], least: usize) -> Option<Vec<usize>> {
     // cost, boards used, and how many columns each board takes
     type Best = Option<(usize, usize, Vec<usize>)>;
     let mut best: Vec<Best> = vec![None; columns + 1];
     best[0] = Some((0, 0, Vec::new()));
     for most in boards {
         let mut next: Vec<Best> = vec![None; columns + 1];
-        for (hung, before) in best.iter().enumerate() {
+        for (hung, before) in best.iter().enumerate().rev() {
             let Some((cost, used, widths)) = before else { continue };
-            for width in 0..=(*most).min(columns - hung) {
+            let widest = (*most).min(columns - hung);
+            for width in std::iter::once(0).chain(least..=widest) {
                 let is_cut = width > 0 && hung > 0;
                 let more = if is_cut { crossing.get(hung - 1).copied().unwrap_or(0) } else { 0 };
                 let (cost, used) = (cost + more, used + usize::from(width > 0));
                 let place = &mut next[hung + width];
-                if place.as_ref().is_none_or(|(least, fewest, _)| (cost, used) < (*least, *fewest)) {
+                if place.as_ref().is_none_or(|(lowest, fewest, _)| (cost, used) < (*lowest, *fewest)) {
                     let mut widths = widths.clone();
                     widths.push(width);
                     *place = Some((cost, used, widths));
@@ -100,11 +109,18 @@ mod tests {
     use proptest::prelude::*;
 
     /// The least cost over all ways, each tried.
-    fn by_trying(columns: usize, boards: &[usize], crossing: &[usize], hung: usize) -> Option<usize> {
+    fn by_trying(
+        columns: usize,
+        boards: &[usize],
+        crossing: &[usize],
+        least: usize,
+        hung: usize,
+    ) -> Option<usize> {
         let Some((most, rest)) = boards.split_first() else { return (hung == columns).then_some(0) };
-        let ways = (0..=(*most).min(columns - hung)).filter_map(|width| {
+        let widths = (0..=(*most).min(columns - hung)).filter(|width| *width == 0 || *width >= least);
+        let ways = widths.filter_map(|width| {
             let own = if width > 0 && hung > 0 { crossing[hung - 1] } else { 0 };
-            Some(own + by_trying(columns, rest, crossing, hung + width)?)
+            Some(own + by_trying(columns, rest, crossing, least, hung + width)?)
         });
         ways.min()
     }
@@ -115,9 +131,10 @@ mod tests {
             crossing in prop::collection::vec(0_usize..9, 11),
             columns in 1_usize..12,
             boards in prop::collection::vec(0_usize..7, 1..5),
+            least in 1_usize..4,
         ) {
-            let own = cut(columns, &boards, &crossing);
-            let tried = by_trying(columns, &boards, &crossing, 0);
+            let own = cut_wider(columns, &boards, &crossing, least);
+            let tried = by_trying(columns, &boards, &crossing, least, 0);
             prop_assert_eq!(own.is_some(), tried.is_some());
             if let (Some(widths), Some(least)) = (own, tried) {
                 prop_assert_eq!(widths.iter().sum::<usize>(), columns);
@@ -137,6 +154,10 @@ mod tests {
         let crossing = [5, 5, 5, 1, 5, 0, 5];
         assert_eq!(cut(8, &[5, 4], &crossing), Some(vec![4, 4]));
         assert_eq!(cut(8, &[3, 4], &crossing), None);
+        // a single column on a board of its own only where there is no other way
+        assert_eq!(cut(8, &[8, 4], &[0, 5, 5, 5, 5, 5, 5]), Some(vec![8, 0]));
+        assert_eq!(cut(8, &[7, 4], &[5, 5, 5, 4, 5, 5, 0]), Some(vec![4, 4]));
+        assert_eq!(cut(8, &[7, 1], &crossing), Some(vec![7, 1]));
         assert_eq!(cut(8, &[8, 8], &crossing), Some(vec![8, 0]));
     }
 

@@ -1,7 +1,7 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 35] = [
+const BUILT_IN: [(&str, &str); 36] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
@@ -33,6 +33,7 @@ const BUILT_IN: [(&str, &str); 35] = [
     ("squares", include_str!("templates/squares.typ")),
     ("table-card", include_str!("templates/table-card.typ")),
     ("take-home", include_str!("templates/take-home.typ")),
+    ("giving-back", include_str!("templates/giving-back.typ")),
     ("test-page", include_str!("templates/test-page.typ")),
     ("pieces", include_str!("templates/pieces.typ")),
     ("true-scale", include_str!("templates/true-scale.typ")),

@@ -112,7 +112,8 @@ fn is_taken(known: &WallState, code: &Detection) -> bool {
 }
 
 /// Takes blocks of squares out of the wall that hang together as they belong, but all equally far from their cells: where the wall is
-/// known to hang in parts, where the block lies beside the lattice of the others, or where no other square hangs next to it. Gives those squares.
+/// known to hang in parts, where the block lies beside the lattice of the others, or where no other square hangs next to it and
+/// more hang at home. Gives those squares.
 fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) -> Vec<Detection> {
     let side = search.layout.side;
     let offs = |sites: &mut dyn Iterator<Item = (&Site, &CellDetection)>| -> [f64; 2] {
@@ -126,9 +127,11 @@ fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) 
         let [x, y] = offs(&mut known.squares.iter().filter(|(site, _)| block.contains(site)));
         (x - right).hypot(y - down) > BESIDE * side
     };
+    let home = known.squares.iter().filter(at_home).count();
     let alone = |block: &BTreeSet<Site>| {
         let hangs = |site: &Site| known.squares.contains_key(site) && !block.contains(site);
-        !block.iter().any(|site| STEPS.iter().any(|(right, down)| hangs(&site.step(*right, *down))))
+        home > block.len()
+            && !block.iter().any(|site| STEPS.iter().any(|(right, down)| hangs(&site.step(*right, *down))))
     };
     let blocks = shifted_blocks(known);
     let out: BTreeSet<Site> =

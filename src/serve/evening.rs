@@ -327,8 +327,7 @@ impl Evening {
         let parts = self.reader.read_parts(&photo).map_err(refused)?;
         done(READ);
         let covers = self.covers(&photo, &parts);
-        let original =
-            if self.keep_photos { Some(jpeg(&photo.colour).map_err(Refusal::Draw)?) } else { None };
+        let original = self.keep_photos.then(|| jpeg(&photo.colour)).transpose().map_err(Refusal::Draw)?;
         let before = self.standing();
         let now = (self.clock.now)();
         let practised = before.known.origins().iter().any(|origin| origin.made);
@@ -374,8 +373,8 @@ impl Evening {
 
     /// What is covered of each part of the wall that a photo shows.
     fn covers(&self, photo: &Photo, parts: &[PhotoReading]) -> Vec<Cover> {
-        let cover = |part| Cover::of(photo, part, &self.printed, &|| Some(self.expected.clone()));
-        parts.iter().map(cover).collect()
+        let expected = || Some(self.expected.clone());
+        parts.iter().map(|part| Cover::of(photo, part, &self.printed, &expected)).collect()
     }
 
     fn noticed(&self, known: &Known) -> Noticed {
@@ -474,12 +473,12 @@ impl Evening {
         picture: &mut WallPicture,
     ) -> Result<Drawn, JpegError> {
         let first = check.reading.of_photo(added.photo).next().map_or(0, |(index, _)| index);
-        let own: Vec<CellReading> =
-            cells.iter().map(|cell| CellReading { photo: first + cell.photo, ..cell.clone() }).collect();
+        let of_all = |own: &CellReading| CellReading { photo: first + own.photo, ..own.clone() };
+        let own: Vec<CellReading> = cells.iter().map(of_all).collect();
         let mut wall = Straightening::new(&own, &[], &self.printed.grid, frontal());
         let light = |part: &PhotoReading| {
-            let reached = cells.iter().filter(|cell| part.apart.reaches(cell.cell));
-            Light::of(photo.photo(), &reached.cloned().collect::<Vec<_>>(), &part.camera, &self.printed)
+            let own: Vec<_> = cells.iter().filter(|own| part.apart.reaches(own.cell)).cloned().collect();
+            Light::of(photo.photo(), &own, &part.camera, &self.printed)
         };
         let marked = check.draw(photo, added.photo, &light, &mut wall, &self.words)?;
         // what an earlier photo showed stays where somebody hides it now

@@ -15,8 +15,9 @@ from PIL import Image, ImageSequence
 from measure import Pdf
 from pdf import PAPERS, SMALLEST_POINTS, Tally, clear_of_edges, letters_apart, near, rulers_are_right
 
-DOCUMENTS = ("side-by-side", "true-scale", "pairs", "take-home", "making-of", "math-page", "poster")
+DOCUMENTS = ("side-by-side", "true-scale", "pairs", "take-home", "giving-back", "making-of", "math-page", "poster")
 SLIP_MM = (94.0, 119.0)  # a slip to take home
+BOX_MM = 3.6  # a box to check, beside a square to give back
 SHARED_MM = 10.0  # what neighbours of a poster share
 SCREEN_PX = 1600
 GIF_BYTES = 5_000_000
@@ -176,6 +177,20 @@ def check_take_home(tally, pdf, wall):
     tally.check("take-home: what is lit stands out from what is veiled", [(f"{mean:.0f}, {min(veiled):.0f}", len(lit) == columns * rows and mean < min(veiled) - 15)], "PDFium, means of levels")
 
 
+def check_giving_back(tally, pdf, wall):
+    """Every label once, beneath its own picture, with a box beside it."""
+    columns, rows = wall["columns"], wall["rows"]
+    labels, boxes = [], 0
+    for page in pdf.pages:
+        labels += re.findall(r"\b[A-Z]+[0-9]+\b", " ".join(text for text, r in page.words if text.strip() and not text.startswith("K7M")))
+        boxes += sum(1 for o in page.outlines if near(o.width, BOX_MM) and near(o.height, BOX_MM))
+    wanted = columns * rows
+    tally.check("giving-back: every label once, a box for each", [
+        (f"{len(labels)} labels", len(labels) == len(set(labels)) == wanted),
+        (f"{boxes} boxes", boxes == wanted),
+    ], "pdfplumber, the grid in event.toml")
+
+
 def check_screens(tally, out):
     pictures = [Image.open(out / f"{name}.jpg") for name in DOCUMENTS]
     tally.check("pictures for a screen", [(p.filename, max(p.size) == SCREEN_PX and not p.getexif()) for p in pictures], "Pillow")
@@ -205,6 +220,7 @@ def main():
         check_side_by_side(tally, pdfs["side-by-side"], wall, 10.0 if paper.startswith("a") else 25.4)
         check_poster(tally, pdfs["poster"], wall)
         check_take_home(tally, pdfs["take-home"], wall)
+        check_giving_back(tally, pdfs["giving-back"], wall)
         check_screens(tally, here)
     print(f"{tally.passed} passed, {tally.failed} failed")
     sys.exit(1 if tally.failed else 0)

@@ -159,10 +159,13 @@ pub(super) fn written(parts: &[WallPart], grid: &Grid, words: &Words) -> String 
         .concat();
     }
     let mut list = String::new();
-    for part in parts {
+    for (index, part) in parts.iter().enumerate() {
         let (from, to) = part.ends(grid);
         list += &format!("\n[[parts]]\nfrom = {}\n", text(&from));
-        list += &line("to", &text(&to), &say("event-part-to"));
+        list += &match index {
+            0 => line("to", &text(&to), &say("event-part-to")),
+            _ => format!("to = {}\n", text(&to)),
+        };
         if let Some(place) = &part.place {
             list += &line("place", &text(place), &say("event-part-place"));
         }
@@ -171,4 +174,57 @@ pub(super) fn written(parts: &[WallPart], grid: &Grid, words: &Words) -> String 
         }
     }
     list
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const HEAD: &str =
+        "name = \"Boards\"\ntag = \"K7M\"\n[wall]\ncolumns = 6 # as wide as the hall\nrows = 4\n";
+
+    fn read(parts: &str) -> Result<Vec<WallPart>, String> {
+        let settings = Settings::from_toml(&format!("{HEAD}{parts}"));
+        settings.map(|settings| settings.parts).map_err(|error| error.to_string())
+    }
+
+    #[test]
+    fn two_opposite_corners_make_a_part() {
+        let both = "[[parts]]\nfrom = \"A4\"\nto = \"C1\"\nplace = \"by the door\"\n[[parts]]\nfrom = \"D1\"\nto = \"F4\"\nbottom_mm = 700\n";
+        let parts = read(both).unwrap();
+        assert_eq!(
+            (parts[0].columns(), parts[0].rows(), parts[0].place.as_deref()),
+            (3, 4, Some("by the door"))
+        );
+        assert_eq!((parts[1].first, parts[1].bottom_mm), (Cell { row: 0, column: 3 }, Some(700.0)));
+        assert_eq!(parts[0].ends(&Grid::usual(6, 4)), ("A1".to_owned(), "C4".to_owned()));
+        assert!(read("").unwrap().is_empty());
+    }
+
+    #[test]
+    fn parts_that_overlap_or_leave_spots_out_are_refused() {
+        let part = |from: &str, to: &str| format!("[[parts]]\nfrom = \"{from}\"\nto = \"{to}\"\n");
+        let said = |parts: &[String]| read(&parts.concat()).unwrap_err();
+        assert!(said(&[part("A1", "C4"), part("C1", "F4")]).contains("another part already has C4"));
+        assert!(said(&[part("A1", "C4"), part("D2", "F4")]).contains("no part has D1"));
+        assert!(said(&[part("A1", "G4")]).contains("line 8: to = \"G4\""));
+        assert!(
+            said(&["[[parts]]\nfrom = \"A1\"\n".to_owned()]).contains("to for number 1 of the [[parts]]")
+        );
+        assert!(said(&[format!("{}width = 3\n", part("A1", "F4"))]).contains("width"));
+        // one square is a part as well
+        assert_eq!(read(&[part("A1", "A1"), part("A2", "A4"), part("B1", "F4")].concat()).unwrap().len(), 3);
+    }
+
+    #[test]
+    fn parts_are_put_into_a_file_in_place_of_others_and_comments_stay() {
+        let words = Words::english();
+        let parts =
+            read("[[parts]]\nfrom = \"A1\"\nto = \"C4\"\n[[parts]]\nfrom = \"D1\"\nto = \"F4\"\n").unwrap();
+        let once = set_parts(HEAD, &parts, &words).unwrap();
+        assert!(once.starts_with(HEAD.trim_end()) && once.contains("from = \"D1\"\nto = \"F4\""), "{once}");
+        let again = set_parts(&once, &parts[..0], &words).unwrap();
+        assert_eq!(again.trim_end(), HEAD.trim_end());
+        assert_eq!(Settings::from_toml(&set_parts(&once, &parts, &words).unwrap()).unwrap().parts, parts);
+    }
 }

@@ -4,6 +4,7 @@
 //!   picture ─┐                        ┌─▶ side-by-side.pdf   both at the same size
 //!   wall    ─┤                        ├─▶ true-scale.pdf     a piece and its square at 1 : 1
 //!            │                        ├─▶ take-home.pdf      a slip for each square
+//!            │                        ├─▶ giving-back.pdf    all squares by label, to point at
 //!   overlap ─┼─▶ Comparison ─▶ Exhibit┼─▶ pairs.pdf          chosen pieces beside their squares
 //!   measured ┤                        ├─▶ making-of.pdf      the evening's checks, from empty to whole
 //!   checks  ─┘                        ├─▶ math-page.pdf      lengths, areas, planned and measured
@@ -47,6 +48,7 @@
 //! ```
 
 mod exhibit;
+mod giving_back;
 mod making_of;
 mod math;
 mod pairs;
@@ -166,13 +168,14 @@ const DOCUMENTS: &[(&str, Make)] = &[
     ("true-scale", true_scale::set),
     ("pairs", pairs::set),
     ("take-home", take_home::set),
+    ("giving-back", giving_back::set),
     ("making-of", making_of::set),
     ("math-page", math::set),
     ("poster", poster::set),
 ];
 
-/// The print that nobody gets unasked: it has a page for every few squares.
-pub const ON_REQUEST: &str = "take-home";
+/// The prints that nobody gets unasked: they have a page for every few squares.
+pub const ON_REQUEST: [&str; 2] = ["take-home", "giving-back"];
 
 /// The names of all comparison prints: those of their files without `.pdf`.
 pub fn names() -> impl Iterator<Item = &'static str> {
@@ -205,7 +208,7 @@ pub fn comparison(
     }
     let exhibit = Exhibit::of(input);
     let is_wanted = |name: &str| match wanted {
-        [] => exhibit.has(name) && name != ON_REQUEST,
+        [] => exhibit.has(name) && !ON_REQUEST.contains(&name),
         _ => wanted.iter().any(|wanted| wanted == name),
     };
     let chosen: Vec<_> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();
