@@ -58,10 +58,13 @@ fn read_others(reader: &Reader, luma: &Luma, walls: &mut Vec<Wall>, codes: &[Det
         if sure.count() < PART {
             return;
         }
-        let lens = walls[0].camera.lens;
+        let lens = walls.first().map_or(search.lens, |wall| wall.camera.lens);
         let Ok(mut next) = reader.wall_of(luma, rest, (&claimed, lens)) else { return };
         let mut others = walls.clone();
         take_over(&search, &mut next, &mut others);
+        if printed.parts.is_empty() {
+            put_aside(&mut next, &mut others);
+        }
         if !is_part(&next, &others, &printed.parts) {
             return;
         }
@@ -107,6 +110,29 @@ fn take_over(search: &Search<'_>, next: &mut Wall, walls: &mut [Wall]) {
         for (site, seen) in moved {
             next.squares.entry(site).or_insert(seen);
         }
+    }
+}
+
+/// Takes away walls among whose cells another one lies that has more squares at home: theirs lie on a table.
+fn put_aside(next: &mut Wall, walls: &mut Vec<Wall>) {
+    let own = at_home(next);
+    let Some(rectangle_of_next) = rectangle(&own) else { return };
+    let lies = |wall: &Wall| {
+        let cells = at_home(wall);
+        cells.len() < own.len()
+            && rectangle(&cells).is_some_and(|other| !disjoint(&rectangle_of_next, &other))
+    };
+    let (aside, stay): (Vec<Wall>, Vec<Wall>) = walls.drain(..).partition(lies);
+    *walls = stay;
+    for found in claimed(&aside) {
+        next.apart_codes.push(*found);
+        let lies = found.home().filter(|home| !own.contains(home));
+        next.apart.squares.extend(lies);
+        next.apart.cells.extend(lies.filter(|home| !next.squares.contains_key(&site_of(*home))));
+    }
+    for cells in [&mut next.apart.squares, &mut next.apart.cells] {
+        cells.sort();
+        cells.dedup();
     }
 }
 
