@@ -2582,7 +2582,7 @@ error-typed-wall = escriba el tamaño como "8x6ft" o "2.4x1.8m" (m, cm, mm, ft o
 error-plan-boards = La pared tiene { $columns } columnas y { $rows } filas. De izquierda a derecha, estos tableros admiten este número de columnas: { $taken } (0 si un tablero es demasiado bajo). Use más tableros o más grandes, o elija una cuadrícula o cuadros más pequeños.
 error-settings-spot = use la etiqueta de un lugar, como "A1" o "{ $last }"
 error-settings-of-part = { $name } en el número { $number } de las [[parts]]
-error-settings-part-example = from = "A1" y to = "D8", dos esquinas opuestas, debajo de cada [[parts]]
+error-settings-part-example = “from = "A1"” y “to = "D8"”, dos esquinas opuestas, debajo de cada [[parts]]
 error-settings-place = use de 1 a { $most } caracteres
 error-settings-parts-share = otra parte ya tiene { $label }. Cada lugar pertenece a una sola parte
 error-settings-parts-lack = ninguna parte tiene { $label }. Entre todas, las partes necesitan todos los lugares
@@ -2631,7 +2631,7 @@ event-own-level-names = sus propios nombres para los niveles, primero el más f�
 event-bounds = los puntajes en que empiezan fácil, media y difícil; “everysquare plan” muestra el nivel de cada pieza
 event-balanced = true: tantas piezas fáciles como medias y como difíciles, sin importar sus puntajes
 event-parts = Si la pared está en partes (varios tableros, una puerta en medio), ponga cada parte en una lista, así:
-event-part-to = from y to son dos esquinas opuestas; entre todas, las partes tienen todos los lugares
+event-part-to = junto con from, dos esquinas opuestas; entre todas, las partes tienen todos los lugares
 event-part-place = cómo se llama el sitio donde cuelga
 event-part-bottom = altura de su borde inferior sobre el piso
 event-pieces = Si no está de acuerdo con un nivel, ponga esa pieza al final de este archivo, así:

@@ -24,6 +24,7 @@ pub const VALUES: &[(&str, &str)] = &[
     ("second", "E4"),
     ("last", "E4"),
     ("crossing", "3"),
+    ("wall-map-part-at/place", "board by the door"),
     ("advice-other-part/squares", "[advice-apart-columns]"),
     ("error-plan-boards/taken", "9, 0"),
     ("one", "D7"),
