@@ -21,6 +21,7 @@ COLUMNS, ROWS, SIDE, MODULE = 8, 5, 127.0, 1.0
 SIZE = numpy.array((4032, 3024))
 FINER = 2
 FOCAL = 3100.0
+SHARES = {"one photo": 0.95, "a photo each": 0.99, "one board": 0.99}  # of readable squares to be named; boards that a photo shows from far aside lack some
 READABLE = 1.5  # pixels a module, along the side that the board's turn makes narrower
 TURN, AWAY = 3.0, 0.02  # of a board's pose, in degrees and of its distance: squares hang up to 1.5 mm and a degree askew
 BOARDS = {"cork": (110, 150, 190), "green": (88, 120, 78), "grey": (150, 150, 148), "white": (214, 216, 218), "blue": (150, 110, 70)}
@@ -345,7 +346,7 @@ def main():
         wall(tally, program, folder, images, manifest["code"], out, seed, counts)
     for name, own in counts.items():
         print(f"{name}: {own['read']} of {own['readable']} readable squares named, {own['bare told']} of {own['bare']} bare places told empty")
-        tally.check("readable squares are named", own["read"] >= 0.99 * own["readable"], f"{name}: {own}", "what was hung")
+        tally.check("readable squares are named", own["read"] >= SHARES[name] * own["readable"], f"{name}: {own}", "what was hung")
     told = tally.told()
     print(f"{told.passed} passed, {told.failed} failed")
     sys.exit(1 if told.failed else 0)
