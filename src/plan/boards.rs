@@ -47,7 +47,7 @@ pub fn columns_of(grid: &Grid, board: Room) -> usize {
 
 /// Number of columns that each board gets of a wall of `columns`, where they take at most so many each, from left to right, so that the
 /// fewest outlines cross; `crossing[i]` of them cross the edge between columns `i` and `i + 1`. A board may stay bare. `None` where they
-/// take too few together. No part is narrower than [`NARROW`] columns where that can be; of equals fewer boards are used, then those
+/// take too few together. No part is narrower than three columns where that can be; of equals fewer boards are used, then those
 /// farther left.
 #[must_use]
 pub fn cut(columns: usize, boards: &[usize], crossing: &[usize]) -> Option<Vec<usize>> {
