@@ -193,7 +193,7 @@ impl Reader {
         if !tags.is_empty() {
             return Err(ReadError::Foreign(tags));
         }
-        let straight = Lens::straight(float(luma.width), float(luma.height));
+        let straight = self.search(luma).lens;
         let wall_of = |codes: &[Detection]| self.wall_of(luma, codes.to_vec(), (&[], straight));
         let first = wall_of(&crossed);
         let small = median(named(&crossed).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX;

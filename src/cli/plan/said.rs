@@ -7,7 +7,7 @@ use crate::plan::crowd::{
     Assumed, COMFORTABLE_MINUTES, Evening, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict, percent,
 };
 use crate::plan::lengths::{about, area, both, one};
-use crate::plan::settings::{Choice, Join, WallPart};
+use crate::plan::settings::{Choice, Join};
 use crate::plan::{Level, Settings};
 use crate::print::{Document, STACK, Sources, effort};
 use crate::report::lines::{centred, line, one_line, paragraph};
@@ -272,10 +272,7 @@ impl Text<'_> {
         if parts.is_empty() {
             return;
         }
-        let is_cut = |column: usize| {
-            let left = |part: &&WallPart| part.last.column == column;
-            parts.iter().filter(left).count() > 0
-        };
+        let is_cut = |column: usize| parts.iter().any(|part| part.last.column == column);
         let crossing: usize =
             (0..).zip(&self.facts.crossings).filter(|(column, _)| is_cut(*column)).map(|(_, own)| own).sum();
         self.say("plan-parts", &[("count", parts.len().into()), ("crossing", crossing.into())]);
