@@ -89,6 +89,13 @@ pub struct Length<F: Frame> {
 }
 
 impl<F: Frame> Point<F> {
+    /// Whether it lies within a convex outline of four corners, in order around it.
+    #[must_use]
+    pub fn is_within(self, corners: &[Self; 4]) -> bool {
+        let side = |i: usize| (corners[(i + 1) % 4] - corners[i]).cross(self - corners[i]) > 0.0;
+        (1..4).all(|i| side(i) == side(0))
+    }
+
     /// The point at (`x`, `y`).
     #[must_use]
     pub const fn new(x: f64, y: f64) -> Self {

@@ -100,7 +100,7 @@ pub(super) fn find_outside(
     let shapes = shapes();
     let mut places: Vec<Place> =
         tops.par_iter().flat_map_iter(|top| Strip::new(luma, *top).places(&shapes, least)).collect();
-    places.retain(|place| !papers.iter().any(|paper| within(paper, place.centre())));
+    places.retain(|place| !papers.iter().any(|paper| place.centre().is_within(paper)));
     if places.len() > PLACES {
         places.sort_by_key(|place| Reverse(place.rating));
         places.truncate(PLACES);
@@ -157,12 +157,6 @@ struct Place {
     rating: u8,
     corners: [Point<PhotoPx>; 4],
     without: usize,
-}
-
-/// Whether a place lies within a convex outline.
-fn within(corners: &[Point<PhotoPx>; 4], place: Point<PhotoPx>) -> bool {
-    let side = |i: usize| (corners[(i + 1) % 4] - corners[i]).cross(place - corners[i]) > 0.0;
-    (1..4).all(|i| side(i) == side(0))
 }
 
 impl Place {

@@ -93,14 +93,6 @@ pub struct Stub {
     pub corners: [Point<WallMm>; 4],
 }
 
-impl Stub {
-    fn covers(&self, place: Point<WallMm>) -> bool {
-        let side =
-            |i: usize| (self.corners[(i + 1) % 4] - self.corners[i]).cross(place - self.corners[i]) > 0.0;
-        (1..4).all(|i| side(i) == side(0))
-    }
-}
-
 /// Classifier of cells without a named code.
 #[derive(Debug)]
 pub struct EmptyCells<'a> {
@@ -214,7 +206,7 @@ impl<'a> EmptyCells<'a> {
     /// Places of a cell over which no stub can hang; all of them where that would leave too few.
     fn open(&self, cell: Cell) -> impl Iterator<Item = Point<WallMm>> + use<> {
         let stubs: Vec<&Stub> = self.stubs.iter().filter(|stub| stub.over == cell).collect();
-        let is_open = |place: &Point<WallMm>| !stubs.iter().any(|stub| stub.covers(*place));
+        let is_open = |place: &Point<WallMm>| !stubs.iter().any(|stub| place.is_within(&stub.corners));
         let open: Vec<Point<WallMm>> = places(&self.grid, cell).filter(is_open).collect();
         let enough = open.len() >= ALONG * ALONG / 3;
         if enough { open.into_iter() } else { places(&self.grid, cell).collect::<Vec<_>>().into_iter() }
