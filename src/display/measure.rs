@@ -80,7 +80,7 @@ const OF_MEDIAN: f64 = 1.253;
 /// Half width of the 95 % interval of the codes' common error of size, as a share: blur and sharpening move
 /// their edges.
 ///
-/// 12 made photos at 1.3 to 1.4 px a module: 0.02 to 0.2 % (`tests/straight.rs`).
+/// 12 made photos at 1.3 to 1.4 px a module: 0.02 to 0.2 % (`tests/photos/straight.rs`).
 const SCALE_WITHIN: f64 = 0.003;
 /// Standard deviation of a square's middle, in mm: 0.5 on those photos.
 const MIDDLE_MM: f64 = 0.5;

@@ -14,7 +14,7 @@
 //! may be taken to belong wherever is best: at the start of its own chain, which gives the most cycles, and
 //! the sum above. Every square in its own cell but turned costs a turn, every spare or foreign square a
 //! removal, every square that hangs nowhere a fetch; none of these can spare a swap. A square that comes home
-//! by a move is turned upright on the way. `tests/judge.rs` compares with a full search over all small walls.
+//! by a move is turned upright on the way. `tests/event/judge.rs` compares with a full search over all small walls.
 //!
 //! *Spare copies.* Of a square that hangs more than once, the copy that lies on a cycle (its own cell counts
 //! as one) stays in use: each cell has one arrow out, so no two cycles compete for it. If none does, the copy

@@ -41,7 +41,7 @@ const BAND: usize = 64;
 /// On a wall of 10 × 8 squares of 127 mm a pixel is then 7 mm wide: strokes of crayon are means within a
 /// pixel, and what is compared is where colours are. With pixels of 2 mm grain dominates, since where the
 /// original is even the formula counts little else; half as large and the window is wider than a square.
-/// Tried on made grain (`tests/display/structure.rs`); no source.
+/// Tried on made grain (`tests/event/picture/structure.rs`); no source.
 const WALL_PX: f64 = 192.0;
 
 /// Structural similarity of two pictures.

@@ -6,7 +6,7 @@
 //!   words.ftl of an event ─▶ with_overrides ─┘
 //! ```
 //!
-//! A word that a language lacks is said in English; `tests/words.rs` keeps that from happening with the files that come with the
+//! A word that a language lacks is said in English; `tests/house/words/mod.rs` keeps that from happening with the files that come with the
 //! program. An event may bring words of its own, which take the place of single sentences: [`Words::with_overrides`].
 //!
 //! What the library has to say about an error is a [`Sentence`]: an id and its arguments, in no language yet. [`Tell`] makes

@@ -1,6 +1,6 @@
 //! Every sentence for people as it is shown, in each language, for other people's programs to look at: a JSON object a line,
 //! `{"language": "en", "group": "fixes", "id": "fix-move", "text": "Move the square in D7 to E4."}`. What is filled in comes from
-//! `tests/words/values.rs`; a sentence that chooses between words has a line for each way. A card's question is in the group of
+//! `tests/house/words/values.rs`; a sentence that chooses between words has a line for each way. A card's question is in the group of
 //! its rung, such as `questions-see`.
 
 #![allow(
@@ -11,11 +11,11 @@
 )]
 #![allow(dead_code, reason = "the tests of the words use more of their readers")]
 
-#[path = "../../tests/words/file.rs"]
+#[path = "../../tests/house/words/file.rs"]
 mod file;
-#[path = "../../tests/words/filled.rs"]
+#[path = "../../tests/house/words/filled.rs"]
 mod filled;
-#[path = "../../tests/words/values.rs"]
+#[path = "../../tests/house/words/values.rs"]
 mod values;
 
 use everysquare::picture::questions::Rung;

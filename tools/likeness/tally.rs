@@ -7,7 +7,7 @@ use everysquare::frame::float;
 use everysquare::plan::{Cell, Turn};
 use image::RgbImage;
 
-use crate::walls::Wall;
+use super::walls::Wall;
 
 /// Leads that the curves are told for, as multiples of the module's own.
 const LEADS: [f64; 10] = [0.1, 0.25, 0.5, 0.7, 0.85, 1.0, 1.2, 1.5, 2.0, 4.0];

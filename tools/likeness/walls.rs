@@ -1,4 +1,4 @@
-//! Made walls whose drawings are known: what `tests/likeness.rs` and the long figures are taken from.
+//! Made walls whose drawings are known: what `tests/photos/likeness.rs` and the long figures are taken from.
 //!
 //! ```text
 //!   scene ─▶ reduce ─▶ rehearse ─▶ photo ─▶ each paper straightened by its true corners ─▶ its light evened out by the

@@ -32,7 +32,7 @@
 //! | the same without asking for more where a wall is drawn freely | 89.5 % | 1 | 0 |
 //! | twice that, without asking for more | 87.2 % of 281 | 1 | 1 |
 //!
-//! On nine photos by another simulator (`tests/walls/straightened.rs`), where people leave drawings unfinished and take other pencils, and
+//! On nine photos by another simulator (`tests/photos/walls/straightened.rs`), where people leave drawings unfinished and take other pencils, and
 //! the sun throws shadows: without asking for more 72 of 961 right ones called wrong, as it is told now 2 of 893.
 //!
 //! What limits it: pieces with little on them, such as one strip at an edge where tape and neighbours lie, and pale pencils beside
@@ -91,7 +91,7 @@ const ASKED_NAME: f32 = 0.0005;
 /// drawn freely.
 ///
 /// Unfinished, in pencils of other colours, with hearts, or in the sun. Made walls: 0.0059 at most by
-/// `rehearse`, 0.0073 and more on the photos of `tests/walls.rs`.
+/// `rehearse`, 0.0073 and more on the photos of `tests/photos/walls/mod.rs`.
 const FREE: f32 = 0.0072;
 /// Maximum misfit of another piece for it to be told on a wall that is drawn freely.
 const CLOSE: f32 = 0.008;

@@ -1,4 +1,4 @@
-"""What general readers find on real photographs of printed codes, beside tests/real.rs: real.py FOLDER.
+"""What general readers find on real photographs of printed codes, beside tests/photos/real/mod.rs: real.py FOLDER.
 
 FOLDER holds sets of photographs with an index.json each, in which corners were marked by hand (BoofCV's detection set, P. Abeles). A code is found
 where all four corners lie nearer than 12 % of its side to the marked ones, in whatever order. Needs zxing-cpp and OpenCV

@@ -1,0 +1,298 @@
+//! `everysquare new`: the folder it makes, what it says, what it refuses.
+
+use std::ffi::OsString;
+use std::io::{self, Write};
+use std::path::Path;
+
+use crate::common::{Kept, everysquare, scenes};
+use everysquare::cli::{Console, Screen, run, sample};
+use everysquare::picture::Picture;
+use everysquare::plan::settings::{Language, Paper, Units};
+use everysquare::plan::{Folder, Settings};
+
+fn saved(place: &Path, name: &str, bytes: &[u8]) -> String {
+    let path = place.join(name);
+    std::fs::write(&path, bytes).unwrap();
+    path.to_str().unwrap().to_owned()
+}
+
+fn sample_picture(place: &Path) -> String {
+    let path = place.join("balloons.png");
+    std::fs::write(&path, sample::PICTURE_PNG).unwrap();
+    path.to_str().unwrap().to_owned()
+}
+
+#[test]
+fn a_picture_becomes_an_event() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let folder = place.path().join("open-evening");
+    let (code, out, err) =
+        everysquare(&["new", folder.to_str().unwrap(), "--picture", &picture, "--paper", "a4"]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    for said in ["Open evening", "10 × 8, 80 squares", "whole picture", "1.27 m wide", "everysquare print"] {
+        assert!(out.contains(said), "{said} in {out}");
+    }
+    assert!(!out.contains("[new-"), "every sentence has its words: {out}");
+    let event = Folder::at(&folder);
+    let settings = event.settings().unwrap();
+    assert_eq!((settings.print.paper, settings.print.units), (Paper::A4, Units::Mm));
+    let copied = Picture::open(&event.picture_bytes(&settings).unwrap()).unwrap();
+    assert_eq!(copied, Picture::open(sample::PICTURE_PNG).unwrap());
+    let names = std::fs::read_dir(&folder).unwrap().count();
+    assert_eq!(names, 3, "event.toml, the picture and its preview, nothing else");
+}
+
+/// The command that `new` shows is one that a shell reads: pasted, its folder is the one that was meant.
+#[cfg(unix)]
+#[test]
+fn the_command_that_is_shown_works_when_it_is_pasted() {
+    use std::process::Command;
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let program = env!("CARGO_BIN_EXE_everysquare");
+    for name in ["Library Night", "Ana's night", "./-dash", "feria \"niños\"", "año nuevo", "$5 `now`"] {
+        let made = Command::new(program)
+            .current_dir(place.path())
+            .args(["new", name, "--picture", &picture, "--squares", "12", "--colours", "4"])
+            .output()
+            .unwrap();
+        assert_eq!(made.status.code(), Some(0), "{name}: {}", String::from_utf8_lossy(&made.stderr));
+        let said = String::from_utf8(made.stdout).unwrap();
+        let shown = said.trim_end().rsplit_once("everysquare print ").unwrap().1;
+        let pasted = format!("'{program}' plan {}", shown.split_whitespace().collect::<Vec<_>>().join(" "));
+        let run = Command::new("sh").current_dir(place.path()).arg("-c").arg(&pasted).output().unwrap();
+        assert_eq!(run.status.code(), Some(0), "{pasted}: {}", String::from_utf8_lossy(&run.stderr));
+        assert!(place.path().join(name).join("plan.json").exists(), "{pasted}");
+    }
+}
+
+#[test]
+fn the_sample_is_what_new_makes_of_its_picture() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let folder = place.path().join("x");
+    let named = ["--name", "Harbor Library Open Night", "--tag", "K7M"];
+    let words = [["new", folder.to_str().unwrap(), "--picture", &picture].as_slice(), &named].concat();
+    assert_eq!(everysquare(&words).0, 0);
+    assert_eq!(std::fs::read_to_string(folder.join("event.toml")).unwrap(), sample::EVENT_TOML);
+    let written = place.path().join("sample");
+    sample::write_to(&Folder::at(&written)).unwrap();
+    assert_eq!(Folder::at(written).settings().unwrap(), Settings::from_toml(sample::EVENT_TOML).unwrap());
+}
+
+#[test]
+fn every_way_to_a_grid_says_why() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let said = [
+        (vec!["--columns", "1"], "1 × 1, 1 square. Of all grids that wide, it"),
+        (vec!["--columns", "5"], "5 × 4, 20 squares. Of all grids that wide, it"),
+        (vec!["--rows", "6"], "8 × 6, 48 squares. Of all grids that tall, it"),
+        (vec!["--columns", "8", "--rows", "8"], "8 × 8, 64 squares, as you asked"),
+        (vec!["--squares", "20"], "5 × 4, 20 squares. That’s close to the 20 you asked for"),
+        (vec!["--columns", "8", "--rows", "8"], "20% of the picture is cut off, half on the left"),
+        (vec!["--columns", "10", "--rows", "4"], "50% of the picture is cut off, half at the top"),
+        (vec!["--columns", "40"], "only 24 pixels wide"),
+    ];
+    for (i, (more, sentence)) in said.iter().enumerate() {
+        let folder = place.path().join(i.to_string());
+        let words = [["new", folder.to_str().unwrap(), "--picture", &picture].as_slice(), more].concat();
+        let (code, out, err) = everysquare(&words);
+        assert_eq!(code, 0, "{err}");
+        assert!(out.contains(sentence), "{sentence} in {out}");
+    }
+}
+
+#[test]
+fn nothing_is_overwritten_and_a_mistake_is_one_sentence() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let folder = place.path().join("x");
+    let at = folder.to_str().unwrap();
+    assert_eq!(everysquare(&["new", at, "--picture", &picture, "--tag", "K7M"]).0, 0);
+    let before = std::fs::read(folder.join("event.toml")).unwrap();
+    let text = place.path().join("text");
+    std::fs::write(&text, "hello").unwrap();
+    let (text, fresh) = (text.to_str().unwrap(), place.path().join("fresh"));
+    let fresh = fresh.to_str().unwrap();
+    let plain = Picture { pixels: image::RgbImage::new(40, 30) }.to_png().unwrap();
+    let plain = saved(place.path(), "plain.png", &plain);
+    let beside = "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'><image href='cat.png'/></svg>";
+    let beside = saved(place.path(), "beside.svg", beside.as_bytes());
+    let refused: [(&[&str], &str); 13] = [
+        (&["new", fresh, "--picture", &plain], "plain.png: the picture is one color all over"),
+        (&["new", fresh, "--picture", &beside], "cat.png, and we never load that"),
+        (&["new", at, "--picture", &picture], "already holds an event"),
+        (&["new", text, "--picture", &picture], "is a file. Give the name of a folder"),
+        (&["new", fresh, "--picture", text], "no picture in a format that is read here"),
+        (&["new", fresh, "--picture", "/no/such.png"], "there’s no picture /no/such.png"),
+        (&["new", fresh, "--picture", place.path().to_str().unwrap()], "it’s a folder"),
+        (&["new", fresh, "--picture", &picture, "--columns", "0"], "0 columns won’t work. Use 1 to 702"),
+        (&["new", fresh, "--picture", &picture, "--columns", "600", "--rows", "600"], "make 360000 squares"),
+        (&["new", fresh, "--picture", &picture, "--paper", "legal"], "use letter, tabloid, a4 or a3"),
+        (&["new", fresh, "--picture", &picture, "--piece-mm", "200"], "is larger than its square"),
+        (&["new", fresh, "--picture", &picture, "--tag", "K1M"], "3 characters from"),
+        (&["new", fresh], "--picture"),
+    ];
+    for (words, sentence) in refused {
+        let (code, out, err) = everysquare(words);
+        assert_eq!((code, out.as_str()), (2, ""), "{words:?}");
+        assert!(err.starts_with("everysquare: ") && err.contains(sentence), "{words:?}: {err}");
+        assert_eq!(err.lines().count(), 1, "one sentence: {err}");
+        assert!(!Path::new(fresh).exists(), "{words:?} leaves nothing behind");
+    }
+    assert_eq!(std::fs::read(folder.join("event.toml")).unwrap(), before);
+}
+
+#[test]
+fn a_picture_that_lies_in_the_folder_stays_as_it_is() {
+    let place = tempfile::tempdir().unwrap();
+    let own = place.path().join("picture.png");
+    std::fs::write(&own, sample::PICTURE_PNG).unwrap();
+    let (code, out, _) =
+        everysquare(&["new", place.path().to_str().unwrap(), "--picture", own.to_str().unwrap()]);
+    assert_eq!(code, 0);
+    assert!(out.contains("picture-2.png"), "{out}");
+    assert_eq!(std::fs::read(own).unwrap(), sample::PICTURE_PNG);
+}
+
+/// A photo, a clean drawing and an SVG, each by a newcomer's way.
+#[test]
+fn three_kinds_of_pictures_become_events_in_few_colours() {
+    let place = tempfile::tempdir().unwrap();
+    let png = |pixels| Picture { pixels }.to_png().unwrap();
+    let sources = [
+        ("photo.png", png(scenes::photo(900, 720)), vec!["--paper", "a4"]),
+        ("drawing.png", png(scenes::drawing(900, 720, 4)), vec!["--colours", "7", "--language", "es"]),
+        ("boat.svg", scenes::SVG.into(), vec!["--colours", "8"]),
+    ];
+    for (name, bytes, more) in sources {
+        let picture = saved(place.path(), name, &bytes);
+        let folder = place.path().join(name.replace('.', "-"));
+        let words = [["new", folder.to_str().unwrap(), "--picture", &picture].as_slice(), &more].concat();
+        let (code, out, err) = everysquare(&words);
+        assert_eq!((code, err.as_str()), (0, ""), "{name}");
+        let pencils = if name == "drawing.png" { "lápices: azul claro" } else { "pencils: " };
+        assert!(out.contains(pencils) && !out.contains('['), "{out}");
+        assert_eq!(out.contains("own font"), name == "boat.svg", "{out}");
+        let event = Folder::at(&folder);
+        let settings = event.settings().unwrap();
+        assert_eq!(settings.language == Language::Spanish, name == "drawing.png");
+        let reduced = Picture::open(&event.picture_bytes(&settings).unwrap()).unwrap();
+        let known: Vec<_> = settings.picture.pencils.iter().map(|pencil| pencil.srgb).collect();
+        assert!(
+            reduced.pixels.pixels().all(|pixel| known.contains(&pixel.0)),
+            "{name}: only its pencils' colours"
+        );
+        assert_eq!(reduced.crop(&settings.grid).lost, 0.0, "{name}: the grid's shape exactly");
+        let preview = image::open(folder.join("picture-preview.png")).unwrap().into_rgb8();
+        assert!(
+            known.iter().all(|colour| preview.pixels().any(|pixel| pixel.0 == *colour)),
+            "{name}: shown with its pencils"
+        );
+        assert!(preview.width() > 1200 && preview.height() > 960, "{name}: large enough for labels");
+    }
+}
+
+#[test]
+fn own_pencils_come_from_a_list_or_from_another_event() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let list = "[[pencils]]\nname = \"ink\"\nsrgb = \"#101020\"\n[[pencils]]\nname = \"sky\"\nsrgb = \"#a0d0f0\"\n[[pencils]]\nname = \"plum\"\nsrgb = \"#803060\"\n";
+    let list = saved(place.path(), "mine.toml", list.as_bytes());
+    let event = saved(place.path(), "other.toml", sample::EVENT_TOML.as_bytes());
+    for (file, names) in [
+        (list, vec!["ink", "sky", "plum"]),
+        (event, vec!["light blue", "dark blue", "cream", "red", "yellow", "green"]),
+    ] {
+        let folder = place.path().join(names[0]);
+        let (code, out, err) =
+            everysquare(&["new", folder.to_str().unwrap(), "--picture", &picture, "--pencils", &file]);
+        assert_eq!((code, err.as_str()), (0, ""), "{out}");
+        let settings = Folder::at(&folder).settings().unwrap();
+        let read: Vec<_> = settings.picture.pencils.iter().map(|pencil| pencil.name.as_str()).collect();
+        assert_eq!(read, names);
+    }
+    let none = saved(place.path(), "none.toml", b"[picture]\ncolours = 4\n");
+    let one = saved(place.path(), "one.toml", b"[[pencils]]\nname = \"ink\"\nsrgb = \"#101020\"\n");
+    let odd = saved(place.path(), "odd.toml", b"[[pencils]]\nname = \"ink\"\nsrgb = \"black\"\n");
+    let binary = saved(place.path(), "binary.toml", &[0xff, 0xfe, 0]);
+    let fresh = place.path().join("fresh");
+    let fresh = fresh.to_str().unwrap();
+    let refused = [
+        (vec!["--pencils", &none], "[[pencils]]"),
+        (vec!["--pencils", &one], "use 2 to 24"),
+        (vec!["--pencils", &odd], "write a color like"),
+        (vec!["--pencils", &binary], "isn’t plain text"),
+        (vec!["--pencils", "/no/such.toml"], "/no/such.toml"),
+        (vec!["--pencils", &none, "--colours", "4"], "not both"),
+        (vec!["--pencils", &none, "--black-and-white"], "not both"),
+        (vec!["--fit", "squeeze"], "use crop or pad"),
+        (vec!["--language", "latin"], "use en, en-GB or es"),
+    ];
+    for (more, sentence) in refused {
+        let (code, out, err) =
+            everysquare(&[["new", fresh, "--picture", &picture].as_slice(), &more].concat());
+        assert_eq!((code, out.as_str(), err.lines().count()), (2, "", 1), "{more:?}: {err}");
+        assert!(err.contains(sentence), "{more:?}: {err}");
+        assert!(!Path::new(fresh).exists(), "{more:?} leaves nothing behind");
+    }
+}
+
+#[test]
+fn shape_greys_and_cautions_are_said() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let said = |name: &str, picture: &str, more: &[&str]| {
+        let folder = place.path().join(name);
+        let (code, out, err) =
+            everysquare(&[["new", folder.to_str().unwrap(), "--picture", picture].as_slice(), more].concat());
+        assert_eq!((code, err.as_str()), (0, ""), "{out}");
+        (out, Folder::at(&folder).settings().unwrap())
+    };
+    let (out, _) = said("pad", &picture, &["--columns", "10", "--rows", "4", "--fit", "pad"]);
+    assert!(out.contains("on the left and right (50% of the mural)"), "{out}");
+    let (out, _) = said("high", &picture, &["--columns", "8", "--rows", "8", "--fit", "pad"]);
+    assert!(out.contains("at the top and bottom (20% of the mural)"), "{out}");
+    let (out, settings) = said("greys", &picture, &["--black-and-white", "--colours", "4"]);
+    assert!(settings.picture.pencils.iter().all(|pencil| pencil.srgb[0] == pencil.srgb[2]), "{out}");
+    let mut bare = image::RgbImage::from_pixel(1000, 800, image::Rgb([250, 240, 210]));
+    for (x, y, pixel) in bare.enumerate_pixels_mut() {
+        if x.abs_diff(50) < 30 && y.abs_diff(50) < 30 {
+            pixel.0 = if x < 50 { [30, 60, 140] } else { [30, 66, 150] };
+        }
+    }
+    let bare = saved(place.path(), "bare.png", &Picture { pixels: bare }.to_png().unwrap());
+    let (out, _) = said("bare", &bare, &[]);
+    for caution in [
+        "look almost the same",
+        "only 1 piece needs very dark blue",
+        "79 pieces are one color all over, and only 1",
+    ] {
+        assert!(out.contains(caution), "{caution} in {out}");
+    }
+}
+
+/// A place that takes no byte.
+struct Gone(io::ErrorKind);
+
+impl Write for Gone {
+    fn write(&mut self, _: &[u8]) -> io::Result<usize> {
+        Err(self.0.into())
+    }
+    fn flush(&mut self) -> io::Result<()> {
+        Err(self.0.into())
+    }
+}
+
+#[test]
+fn a_reader_that_went_away_is_no_error_and_a_full_disk_is() {
+    for (kind, code) in [(io::ErrorKind::BrokenPipe, 0), (io::ErrorKind::StorageFull, 2)] {
+        let err = Kept::default();
+        let mut console = Console::new(Box::new(Gone(kind)), Box::new(err.clone()), Screen::plain());
+        let argv = ["everysquare", "--help"].map(OsString::from);
+        assert_eq!(run(argv, &mut console), code);
+        assert_eq!(err.text().is_empty(), code == 0);
+    }
+}
