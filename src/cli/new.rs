@@ -18,9 +18,8 @@ use crate::picture::{
 use crate::plan::crowd::{self, Given, Range};
 use crate::plan::lengths::both;
 use crate::plan::settings::{
-    ACROSS, COLOURS, Choice, CodeSettings, DEFAULT_COLOURS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM,
-    EveningSettings, Flip, Join, Language, MOST_CELLS, NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM,
-    Units,
+    ACROSS, COLOURS, Choice, CodeSettings, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, EveningSettings, Flip, Join,
+    Language, MOST_CELLS, NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
 };
 use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
@@ -58,8 +57,8 @@ pub struct Args {
     #[arg(long)]
     border: bool,
     /// Pencil colours.
-    #[arg(long = "colors", alias = "colours", value_name = "N", value_parser = colours, default_value_t = DEFAULT_COLOURS)]
-    colours: usize,
+    #[arg(long = "colors", alias = "colours", value_name = "N", value_parser = colours)]
+    colours: Option<usize>,
     /// A file with the organiser's own pencils.
     #[arg(long, value_name = "FILE", conflicts_with_all = ["colours", "black_and_white"])]
     pencils: Option<PathBuf>,
@@ -89,8 +88,17 @@ pub struct Args {
     units: Option<Units>,
 }
 
+impl Args {
+    /// Whether the picture itself decides how many pencils it is drawn with.
+    fn chooses_itself(&self) -> bool {
+        self.colours.is_none() && self.pencils.is_none() && !self.black_and_white
+    }
+}
+
 /// Pieces of each level, the easiest first, of a picture that is not known yet. Common practice, no source.
 const USUAL_MIX: [usize; 4] = [10, 35, 40, 15];
+/// Number of greys where none is asked for: paper, two greys that can be told apart in pencil, black.
+const USUAL_GREYS: usize = 4;
 
 /// Makes the folder: the pictures first, event.toml last, so that there is no event without a picture.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
@@ -165,9 +173,10 @@ fn suiting(evening: &EveningSettings, square_mm: f64) -> Option<Range> {
 /// Which pencils were asked for.
 fn pencils(args: &Args) -> Result<Pencils, CliError> {
     let Some(path) = &args.pencils else {
-        return Ok(match args.black_and_white {
-            true => Pencils::Greys(args.colours),
-            false => Pencils::Chosen(args.colours),
+        return Ok(match (args.black_and_white, args.colours) {
+            (true, greys) => Pencils::Greys(greys.unwrap_or(USUAL_GREYS)),
+            (false, Some(colours)) => Pencils::Chosen(colours),
+            (false, None) => Pencils::Fitting,
         });
     };
     let text = Folder::read_settings(path)?;
@@ -178,7 +187,7 @@ fn pencils(args: &Args) -> Result<Pencils, CliError> {
 /// Writes all files, or leaves nothing behind.
 fn write(folder: &Folder, settings: &Settings, reduced: &Reduced, event: &str) -> Result<(), CliError> {
     let picture = reduced.few.to_picture().to_png()?;
-    let shown = Picture { pixels: preview(&reduced.few, &settings.grid) }.to_png()?;
+    let shown = Picture { pixels: preview(&reduced.few, &settings.grid, &reduced.before) }.to_png()?;
     let is_new = !folder.root().exists();
     let (file, preview) = (folder.picture_file(settings), folder.root().join(PREVIEW));
     let written = Folder::write_whole(&file, &picture)

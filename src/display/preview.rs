@@ -1,4 +1,4 @@
-//! Preview of the picture as it will hang: its grid, the pieces' labels and the pencils beneath.
+//! Preview of the picture: as it came, and beside that as it will hang, with its grid, the pieces' labels and the pencils beneath.
 
 use image::imageops::{FilterType, replace, resize};
 use image::{Rgb, RgbImage};
@@ -30,20 +30,33 @@ const COLUMN_PX: usize = 300;
 const PAPER: Rgb<u8> = Rgb([255; 3]);
 const INK: Rgb<u8> = Rgb([20, 24, 30]);
 
-/// Draws the preview of a picture over a grid.
+/// Draws the preview of a picture over a grid; `before` is what it was made of, without a border around it.
 #[must_use]
-pub fn preview(few: &FewColours, grid: &Grid) -> RgbImage {
+pub fn preview(few: &FewColours, grid: &Grid, before: &RgbImage) -> RgbImage {
     let piece = (LONGEST_PX / grid.columns.max(grid.rows)).clamp(1, PIECE_PX);
     let (wide, high) = (piece * grid.columns, piece * grid.rows);
     let pencils_across = ((wide + MARGIN_PX) / COLUMN_PX).max(1);
     let pencil_rows = few.pencils.len().div_ceil(pencils_across);
+    let own = grid.within_border();
+    let beside = Beside {
+        left: MARGIN_PX + wide.max(COLUMN_PX) + MARGIN_PX,
+        wide: piece * own.columns,
+        high: piece * own.rows,
+    };
     let size = (
-        px(wide.max(COLUMN_PX) + 2 * MARGIN_PX),
+        px(beside.left + beside.wide + MARGIN_PX),
         px(high + 2 * MARGIN_PX + pencil_rows * (PATCH_PX + MARGIN_PX)),
     );
     let mut page = RgbImage::from_pixel(size.0, size.1, PAPER);
     let margin = i64::from(px(MARGIN_PX));
     replace(&mut page, &taken(few, grid, wide, high), margin, margin);
+    let came = resize(before, px(beside.wide), px(beside.high), FilterType::Triangle);
+    replace(
+        &mut page,
+        &came,
+        i64::from(px(beside.left)),
+        i64::from(px(MARGIN_PX + (high - beside.high) / 2)),
+    );
     let patches = few.pencils.iter().enumerate().map(|(number, pencil)| {
         let left = MARGIN_PX + number % pencils_across * COLUMN_PX;
         let top = 2 * MARGIN_PX + high + number / pencils_across * (PATCH_PX + MARGIN_PX);
@@ -64,6 +77,13 @@ pub fn preview(few: &FewColours, grid: &Grid) -> RgbImage {
         canvas.beside(Point::new(left + side + 10.0, top + side / 2.0), &pencil.name, NAME_PX, room, INK);
     }
     page
+}
+
+/// Where the picture as it came stands on the page, in pixels.
+struct Beside {
+    left: usize,
+    wide: usize,
+    high: usize,
 }
 
 const FINE: Pen = Pen { colour: INK, width: 1.0, dash: None };

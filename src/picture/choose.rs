@@ -39,20 +39,63 @@ pub struct Swatch {
     pub weight: f64,
 }
 
+/// Colours of a picture, by area: of a drawing its own, of a photo those of its histogram.
+#[derive(Clone, Debug)]
+pub struct Colours {
+    /// The colours of a drawing, those of the largest areas first; none of a photo.
+    own: Vec<[u8; 3]>,
+    /// What they look like, with the number of pixels that have them; edges count for little.
+    swatches: Vec<Swatch>,
+    /// The same where large areas count for less than their size.
+    evened: Vec<Swatch>,
+}
+
+/// Number of clusters that stand for the colours of a photo: many against the pencils, few enough that each is an area to be seen.
+const CLUSTERS_OF_A_PHOTO: usize = 32;
+
+impl Colours {
+    /// Colours of a picture.
+    #[must_use]
+    pub fn of(pixels: &RgbImage) -> Self {
+        let own = drawn_colours(pixels);
+        let swatch =
+            |(srgb, count): &([u8; 3], usize)| Swatch { seen: Seen::of(*srgb), weight: float(*count) };
+        let swatches = if own.is_empty() { cells(pixels) } else { own.iter().map(swatch).collect() };
+        let evened = evened(&swatches);
+        Self { own: own.into_iter().map(|(srgb, _)| srgb).collect(), swatches, evened }
+    }
+
+    /// The few that the picture is drawn with, `count` at most; of a drawing that has no more, those of the largest areas first.
+    #[must_use]
+    pub fn choose(&self, count: usize) -> Vec<[u8; 3]> {
+        if !self.own.is_empty() && self.own.len() <= count {
+            return self.own.clone();
+        }
+        let middles = gather(&self.evened, count);
+        if self.own.is_empty() {
+            return middles.into_iter().map(Seen::to_srgb).collect();
+        }
+        middles.iter().map(|middle| flattest(*middle, &middles, &self.swatches).to_srgb()).collect()
+    }
+
+    /// The areas of like colour, each with its share of the picture, 0 … 1.
+    #[must_use]
+    pub fn areas(&self) -> Vec<(Seen, f64)> {
+        let middles = match self.own.is_empty() {
+            true => gather(&self.evened, CLUSTERS_OF_A_PHOTO),
+            false => self.swatches.iter().map(|swatch| swatch.seen).collect(),
+        };
+        let mut weights = vec![0.0; middles.len()];
+        self.swatches.iter().for_each(|swatch| weights[nearest(swatch.seen, &middles)] += swatch.weight);
+        let all: f64 = weights.iter().sum();
+        middles.into_iter().zip(weights).map(|(seen, weight)| (seen, weight / all.max(1.0))).collect()
+    }
+}
+
 /// Colours of a picture, `count` at most; of a drawing that has no more, those of the largest areas first.
 #[must_use]
 pub fn choose(pixels: &RgbImage, count: usize) -> Vec<[u8; 3]> {
-    let own = drawn_colours(pixels);
-    if !own.is_empty() && own.len() <= count {
-        return own.into_iter().map(|(srgb, _)| srgb).collect();
-    }
-    if own.is_empty() {
-        return gather(&evened(&cells(pixels)), count).into_iter().map(Seen::to_srgb).collect();
-    }
-    let swatch = |(srgb, count)| Swatch { seen: Seen::of(srgb), weight: float(count) };
-    let swatches: Vec<Swatch> = own.into_iter().map(swatch).collect();
-    let middles = gather(&evened(&swatches), count);
-    middles.iter().map(|middle| flattest(*middle, &middles, &swatches).to_srgb()).collect()
+    Colours::of(pixels).choose(count)
 }
 
 /// Colour of a drawing that makes up enough of a cluster; else the cluster's centre.

@@ -137,17 +137,28 @@ impl PictureFacts {
         self.own().filter(|piece| piece.pencils.contains(&pencil)).count()
     }
 
-    /// What there is to draw, as numbers: what crowd and time are worked out from.
+    /// What there is to draw, as numbers: what crowd and time are worked out from. What stays the white of the paper is no work for any
+    /// pencil.
     #[must_use]
     pub fn work(&self) -> Work {
         let mut work = Work::none(self.pencils.len(), self.shape);
+        let drawn = |(share, pencil): (&f64, &Pencil)| if pencil.is_paper() { 0.0 } else { *share };
         for piece in &self.pieces {
             match piece.band {
                 Band::Reserve => work.reserve[piece.level.index()] += 1,
-                _ => work.add(piece.level, &piece.shares),
+                _ => {
+                    let shares: Vec<f64> = piece.shares.iter().zip(&self.pencils).map(drawn).collect();
+                    work.add(piece.level, &shares);
+                }
             }
         }
         work
+    }
+
+    /// Number of the picture's own pieces that are white all over: nobody has anything to draw on them.
+    #[must_use]
+    pub fn left_white(&self) -> usize {
+        self.own().filter(|piece| piece.pencils.iter().all(|pencil| self.pencils[*pencil].is_paper())).count()
     }
 
     /// Every piece as plan.json lists it.

@@ -2,7 +2,7 @@
 //!
 //! A colour is called as the nearest named colour of CSS is, by CIEDE2000, and several of these share a word. Where two pencils
 //! would be called alike, the lighter becomes the light one, the darker the dark one; up to five of them are very light, light,
-//! plain, dark and very dark, and more are numbered from light to dark.
+//! plain, dark and very dark, and more, or more than two greys, are numbered from light to dark.
 //!
 //! ```
 //! use everysquare::picture::name::names;
@@ -113,6 +113,9 @@ fn called_after(srgb: [u8; 3]) -> &'static CssColour {
     nearest(srgb, |css| !colourful || !matches!(css.word, Word::Grey | Word::Black | Word::White))
 }
 
+/// Greys beside black and white that are a light and a dark one; more are numbered, as on the pencils themselves.
+const MOST_SHADED_GREYS: usize = 2;
+
 /// The names of an event's pencils, no two alike.
 #[must_use]
 pub fn names(pencils: &[[u8; 3]], words: &Words) -> Vec<String> {
@@ -129,7 +132,12 @@ pub fn names(pencils: &[[u8; 3]], words: &Words) -> Vec<String> {
         let word = words.say(own.id(), &[]);
         let their_own: Vec<Shade> = alike.iter().map(|number| called[*number].1).collect();
         let differ = their_own.windows(2).all(|pair| pair[0] < pair[1]);
-        let shades = if differ { Some(their_own.as_slice()) } else { shades(&their_own) };
+        let shades = match own {
+            // "very dark gray" is nothing that one finds in a box
+            Word::Grey if alike.len() > MOST_SHADED_GREYS => None,
+            _ if differ => Some(their_own.as_slice()),
+            _ => shades(&their_own),
+        };
         for (rank, number) in alike.into_iter().enumerate() {
             names[number] = match shades.map(|shades| shades[rank]) {
                 Some(shade) => shaded(&word, shade, words),
@@ -207,7 +215,7 @@ mod tests {
         let two = [[60, 150, 80], [50, 140, 70]];
         assert_eq!(names(&two, &Words::english()), ["light green", "dark green"]);
         let ends = [[2; 3], [20; 3], [250; 3], [255; 3], [128; 3]];
-        assert_eq!(names(&ends, &Words::english()), ["black", "dark gray", "light gray", "white", "gray"]);
+        assert_eq!(names(&ends, &Words::english()), ["black", "gray 3", "gray 1", "white", "gray 2"]);
         let many: Vec<[u8; 3]> = (0..8).map(|i| [0, 0, 255 - i]).collect();
         assert_eq!(names(&many, &Words::english())[7], "blue 8");
     }

@@ -8,19 +8,21 @@
 use image::{Rgb, RgbImage};
 use thiserror::Error;
 
-use super::choose::choose;
+use super::choose::Colours;
 use super::clean::{Least, clean};
-use super::colour::{Seen, grey_of};
+use super::colour::Seen;
 use super::few::FewColours;
 use super::fit::{Fit, Fitted};
+use super::grey::greyed;
 use super::label::{votes_of_drawing, votes_of_photo};
+use super::loss::{FITTING, Lost, fitting, keeping, lost};
 use super::raster::Raster;
 use super::shrink::Shrink;
 use super::vote::{Place, Vote, doubled, doublings, settle};
 use super::{Picture, name};
-use crate::frame::float;
+use crate::frame::{float, round_index};
 use crate::plan::Grid;
-use crate::plan::settings::Pencil;
+use crate::plan::settings::{COLOURS, Pencil};
 use crate::words::{Sentence, Tell, Words, told_in_english};
 
 /// Manner of counting a picture's votes.
@@ -47,6 +49,8 @@ const EVEN_IN_A_DRAWING: f64 = 0.4;
 /// Pencils that a picture is drawn with.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Pencils {
+    /// As few colours, of [`FITTING`], as show all of the picture, see [`super::loss`].
+    Fitting,
     /// Number of colours to be chosen for this picture.
     Chosen(usize),
     /// Number of greys to be chosen for this picture.
@@ -79,7 +83,17 @@ pub struct Reduced {
     pub own_piece_px: f64,
     /// Number of pixels along a piece's side now.
     pub piece_px: usize,
+    /// Areas of the picture that no pencil shows, the largest first.
+    pub not_shown: Vec<Lost>,
+    /// Number of pencils that would show all of them; `None` where all is shown, where no number does, or where the pencils are the
+    /// organiser's own.
+    pub keeps: Option<usize>,
+    /// The picture before, in the grid's shape, at most [`BEFORE_PX`] pixels wide and high.
+    pub before: RgbImage,
 }
+
+/// Number of pixels of the longer side of [`Reduced::before`] at most.
+pub const BEFORE_PX: usize = 3_000;
 
 /// Reason why a picture cannot be drawn.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
@@ -117,7 +131,7 @@ pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduce
         return Err(ReduceError::OneColour);
     }
     let fitted = Fitted::to(picture, wanted.grid, wanted.fit);
-    let (pencils, mut numbers, manner) = numbered(&fitted, wanted);
+    let Numbered { pencils, mut numbers, manner, colours } = numbered(&fitted, wanted);
     let seen: Vec<Seen> = pencils.iter().map(|pencil| Seen::of(pencil.srgb)).collect();
     clean(&mut numbers, &seen, Least::on_piece(wanted.grid.piece_mm, fitted.piece_px, manner.least_mm2));
     let own = matches!(wanted.pencils, Pencils::Own(_));
@@ -127,7 +141,14 @@ pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduce
         let only = few.pencils.first().map(|pencil| pencil.name.clone()).unwrap_or_default();
         return Err(ReduceError::OnePencil(only));
     }
+    let shown: Vec<[u8; 3]> = few.pencils.iter().map(|pencil| pencil.srgb).collect();
+    let not_shown = colours.as_ref().map(|colours| lost(&colours.areas(), &shown)).unwrap_or_default();
+    let more = shown.len() + 1..=*COLOURS.end();
+    let keeps = colours.filter(|_| !not_shown.is_empty() && !own).and_then(|colours| keeping(&colours, more));
     Ok(Reduced {
+        before: before(&fitted),
+        not_shown,
+        keeps,
         few,
         lost: fitted.crop.lost,
         added: fitted.added,
@@ -136,22 +157,29 @@ pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduce
     })
 }
 
-fn greyed(mut picture: Picture) -> Picture {
-    let mut last = ([0; 3], grey_of([0; 3]));
-    for pixel in picture.pixels.pixels_mut() {
-        if pixel.0 != last.0 {
-            last = (pixel.0, grey_of(pixel.0));
-        }
-        pixel.0 = last.1;
-    }
-    picture
+/// Every pixel with the number of its pencil.
+struct Numbered {
+    pencils: Vec<Pencil>,
+    /// At the resolution wanted.
+    numbers: Raster<u8>,
+    manner: Manner,
+    /// The picture's own colours; `None` where each has its pencil.
+    colours: Option<Colours>,
 }
 
-/// Pencils, every pixel's number at the resolution wanted, and the manner of counting.
-fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manner) {
+/// The picture before, small enough to be looked at.
+fn before(fitted: &Fitted) -> RgbImage {
+    let longer = fitted.crop.size.x.max(fitted.crop.size.y);
+    let by = (float(BEFORE_PX) / longer).min(1.0);
+    let px = |length: f64| round_index(length * by).max(1);
+    resampled(fitted, (px(fitted.crop.size.x), px(fitted.crop.size.y)))
+}
+
+fn numbered(fitted: &Fitted, wanted: &Wanted) -> Numbered {
     let size = (wanted.grid.columns * fitted.piece_px, wanted.grid.rows * fitted.piece_px);
     let shrinks = fitted.crop.piece.value() >= float(fitted.piece_px);
     let most = match &wanted.pencils {
+        Pencils::Fitting => *FITTING.end(),
         Pencils::Chosen(count) | Pencils::Greys(count) => *count,
         Pencils::Own(pencils) => pencils.len(),
     };
@@ -160,18 +188,23 @@ fn numbered(fitted: &Fitted, wanted: &Wanted) -> (Vec<Pencil>, Raster<u8>, Manne
         _ => None,
     };
     if let Some((colours, numbers)) = exactly(&fitted.picture.pixels, most, own.as_deref()) {
-        let count = colours.len();
-        return (colours, flat(numbers, count, fitted, size, shrinks), DRAWING);
+        let numbers = flat(numbers, colours.len(), fitted, size, shrinks);
+        return Numbered { pencils: colours, numbers, manner: DRAWING, colours: None };
     }
     let pixels = if shrinks { shrunk(fitted, size) } else { fitted.picture.pixels.clone() };
-    let pencils = own.unwrap_or_else(|| choose(&pixels, most).into_iter().map(name::unnamed).collect());
-    let colours: Vec<[u8; 3]> = pencils.iter().map(|pencil| pencil.srgb).collect();
+    let colours = Colours::of(&pixels);
+    let chosen = || match wanted.pencils {
+        Pencils::Fitting => fitting(&colours, FITTING),
+        _ => colours.choose(most),
+    };
+    let pencils = own.unwrap_or_else(|| chosen().into_iter().map(name::unnamed).collect());
+    let shown: Vec<[u8; 3]> = pencils.iter().map(|pencil| pencil.srgb).collect();
     let manner = if is_drawing(&pixels) { DRAWING } else { PHOTO };
-    let votes = (manner.votes)(&pixels, &colours);
+    let votes = (manner.votes)(&pixels, &shown);
     let place = if shrinks { whole(size) } else { place(fitted, size, 1.0) };
     let smooth_px = manner.smooth_mm * float(fitted.piece_px) / wanted.grid.piece_mm * place.step;
-    let numbers = settle(&votes, colours.len(), &place, smooth_px.max(manner.smooth_px));
-    (pencils, numbers, manner)
+    let numbers = settle(&votes, shown.len(), &place, smooth_px.max(manner.smooth_px));
+    Numbered { pencils, numbers, manner, colours: Some(colours) }
 }
 
 /// Pencils and numbers of a picture that has no more colours than are wanted, or only those of the
@@ -228,10 +261,15 @@ fn whole(size: (usize, usize)) -> Place {
 }
 
 /// Part of the picture that the grid takes, in as many pixels as are wanted.
-fn shrunk(fitted: &Fitted, (width, height): (usize, usize)) -> RgbImage {
+fn shrunk(fitted: &Fitted, size: (usize, usize)) -> RgbImage {
     if fitted.keeps_pixels() && fitted.crop.lost == 0.0 {
         return fitted.picture.pixels.clone();
     }
+    resampled(fitted, size)
+}
+
+/// The same, whether or not the pixels could stay as they are.
+fn resampled(fitted: &Fitted, (width, height): (usize, usize)) -> RgbImage {
     let light = Shrink::new(&fitted.crop, width, height).light(&fitted.picture.pixels);
     let across = u32::try_from(width).unwrap_or(0);
     let down = u32::try_from(height).unwrap_or(0);

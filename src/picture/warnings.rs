@@ -29,6 +29,11 @@ pub enum ColourWarning {
         /// For how many pieces; below [`RARE_PIECES`].
         pieces: usize,
     },
+    /// Some pieces are white all over.
+    LeftWhite {
+        /// How many; at least one.
+        pieces: usize,
+    },
     /// More pieces are plain than there is something to draw on.
     MostlyPlain {
         /// Pieces of one colour.
@@ -55,10 +60,13 @@ pub fn colour_warnings(facts: &PictureFacts) -> Vec<ColourWarning> {
         })
     });
     let counted = pencils.iter().enumerate().map(|(number, pencil)| (pencil, facts.pieces_with(number)));
+    let counted = counted.filter(|(pencil, _)| !pencil.is_paper());
     let rare = counted.filter(|(_, pieces)| *pieces < RARE_PIECES);
     let rare = rare.map(|(pencil, pieces)| ColourWarning::Rare { pencil: pencil.name.clone(), pieces });
     let plain = facts.count(Level::Plain);
     let drawn = facts.own().count() - plain;
     let plain = (plain > drawn).then_some(ColourWarning::MostlyPlain { plain, drawn });
-    alike.chain(rare).chain(plain).collect()
+    let white = facts.left_white();
+    let white = (white > 0).then_some(ColourWarning::LeftWhite { pieces: white });
+    alike.chain(rare).chain(white).chain(plain).collect()
 }

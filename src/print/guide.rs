@@ -10,7 +10,7 @@ use super::camera_place::CameraPlace;
 use super::lengths::one;
 use super::numbers::{MM_PER_FOOT, about, level_table, numbers, parts, reach_table, side_by_side};
 use super::page::{READING_MARGINS_MM, Reading};
-use super::pencils::Sets;
+use super::pencils::{Sets, counted};
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
 use super::{Document, PrintError, Sources, effort};
@@ -190,10 +190,12 @@ fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
 fn pencil_table(w: &Writer, evening: &Evening) -> Block {
     let sets = Sets::of(w.sources, evening);
     let pencil = |(pencil, (shared, own)): (&Pencil, (&PencilNeed, &PencilNeed))| {
-        [pencil.name.clone(), shared.count.to_string(), (own.count * sets.tables).to_string()]
+        let [shared, sets] =
+            [shared.count, own.count * sets.tables].map(|count| counted(pencil, count, w.sources.words));
+        [pencil.name.clone(), shared, sets]
     };
-    let counted = evening.supplies.pencils.iter().zip(&sets.at_a_table);
-    let pencils: Vec<[String; 3]> = w.sources.facts.pencils.iter().zip(counted).map(pencil).collect();
+    let needs = evening.supplies.pencils.iter().zip(&sets.at_a_table);
+    let pencils: Vec<[String; 3]> = w.sources.facts.pencils.iter().zip(needs).map(pencil).collect();
     let across = parts(pencils.len(), MOST_PENCILS, 2);
     let heads = ["guide-colour", "guide-pencil-count", "guide-pencil-sets"];
     Block::Table {

@@ -7,6 +7,8 @@ use super::room::SEATS_A_TABLE;
 use super::{Document, PrintError, Sources};
 use crate::frame::{float, floor_index};
 use crate::plan::crowd::{Evening, NOBODY_WAITS, PencilNeed, chances, pencils};
+use crate::plan::settings::Pencil;
+use crate::words::Words;
 
 /// Width of a label and of a pencil's column, in mm.
 const LABEL_MM: f64 = 14.0;
@@ -36,9 +38,9 @@ struct Row {
     colour: String,
     name: String,
     pieces: usize,
-    shared: usize,
-    a_table: usize,
-    all_tables: usize,
+    shared: String,
+    a_table: String,
+    all_tables: String,
 }
 
 /// A piece and whether it needs each pencil: 0 no, 1 yes, 2 most of all.
@@ -122,20 +124,28 @@ impl Sets {
     }
 }
 
+/// How many of a pencil there should be, as people read it.
+pub(super) fn counted(pencil: &Pencil, count: usize, words: &Words) -> String {
+    if pencil.is_paper() { words.say("pencils-paper", &[]) } else { count.to_string() }
+}
+
 /// Every pencil: how many if all are shared, and how many if each table has its own.
 fn rows(sources: &Sources, evening: &Evening, sets: &Sets) -> Vec<Row> {
     let facts = sources.facts;
-    let counted = facts.pencils.iter().zip(evening.supplies.pencils.iter().zip(&sets.at_a_table));
-    counted
+    let needs = evening.supplies.pencils.iter().zip(&sets.at_a_table);
+    facts
+        .pencils
+        .iter()
+        .zip(needs)
         .enumerate()
         .map(|(number, (pencil, (shared, own)))| Row {
             number: number + 1,
             colour: pencil.hex(),
             name: pencil.name.clone(),
             pieces: facts.pieces_with(number),
-            shared: shared.count,
-            a_table: own.count,
-            all_tables: own.count * sets.tables,
+            shared: counted(pencil, shared.count, sources.words),
+            a_table: counted(pencil, own.count, sources.words),
+            all_tables: counted(pencil, own.count * sets.tables, sources.words),
         })
         .collect()
 }

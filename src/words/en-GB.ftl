@@ -2,11 +2,13 @@
 
 error-words-attribute = put just one sentence after the =, with no lines that start with a full stop
 clock-hours = 24
-help-new-colours = How many pencil colours to use
-help-new-black-and-white = Use greys only, as many as --colors says
+help-new-colours = How many pencil colours to use (default: as few as show all of the picture, 4 to 9)
+help-new-black-and-white = Use greys only: 4, or as many as --colors says
 help-print-help-with = With helped: names (outlines with the names of colours), dots (dotted outlines) or lines (faint lines between the tick marks; default: names)
 help-new-paper = The paper in your printer: letter, tabloid, a4 or a3 (default: a4)
 new-working = Finding the pencil colours
+new-pencils-fitting = That’s as few as show every colour that covers more than 1% of the picture.
+new-lost-keeps = { $count } pencils would keep every colour: --colors { $count }
 new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colours (--colors) or your own pencils (--pencils).
 new-warn-plain = Heads up: { $plain } pieces are one colour all over, and only { $drawn } have something to draw. A busier picture, or fewer squares, is more fun.
 colour-grey = grey

@@ -72,9 +72,9 @@ help-new-squares = About how many squares in all, instead of --columns and --row
 help-new-border = Add a border in reserve: a ring of pattern squares around the picture, hung only if more people come than you have pieces for
 help-new-name = The name of the event
 help-new-tag = Three characters that go into every code of this event, from 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (default: picked at random)
-help-new-colours = How many pencil colors to use
+help-new-colours = How many pencil colors to use (default: as few as show all of the picture, 4 to 9)
 help-new-pencils = A file that lists your own pencils: [[pencils]] with name and srgb. The event.toml of an earlier event works too
-help-new-black-and-white = Use grays only, as many as --colors says
+help-new-black-and-white = Use grays only: 4, or as many as --colors says
 help-new-fit = If the picture’s shape doesn’t match the grid: crop trims it, pad adds margins
 help-new-square-mm = Side of each paper square, in mm (127 mm = 5 in)
 help-new-piece-mm = Side of each piece, the small part of the picture a visitor gets, in mm (25.4 mm = 1 in)
@@ -109,6 +109,10 @@ new-wall = The finished mural will be { $width } wide and { $height } high. Leav
 new-added-sides = The whole picture gets drawn. To fit the grid, blank strips were added on the left and right ({ $percent }% of the mural).
 new-added-top-and-bottom = The whole picture gets drawn. To fit the grid, blank strips were added at the top and bottom ({ $percent }% of the mural).
 new-pencils = It uses { $count } pencils: { $names }. You can rename them in event.toml.
+new-paper = For { $name }, nobody needs a pencil: it stays the white of the paper.
+new-pencils-fitting = That’s as few as show every color that covers more than 1% of the picture.
+new-lost-colour = Heads up: { $from } turns into { $to }. It covers { $percent }% of the picture.
+new-lost-keeps = { $count } pencils would keep every color: --colors { $count }
 new-text = Words in the drawing appear in this program’s own font. Check them in picture-preview.png, or convert the text to outlines in your drawing program.
 new-coarse = Each piece was only { $pixels } pixels wide, so the picture was enlarged. A larger picture file will look sharper.
 new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colors (--colors) or your own pencils (--pencils).
@@ -117,6 +121,10 @@ new-warn-rare = Heads up: { $pieces ->
     [one] only 1 piece needs { $pencil }
    *[other] only { $pieces } pieces need { $pencil }
 }, so you can leave that pencil out.
+new-warn-white = Heads up: { $count ->
+    [one] 1 piece is white all over, with nothing to draw
+   *[other] { $count } pieces are white all over, with nothing to draw
+}. Hang their squares white yourself, or crop the picture closer.
 new-warn-plain = Heads up: { $plain } pieces are one color all over, and only { $drawn } have something to draw. A busier picture, or fewer squares, is more fun.
 new-next = Next: look at picture-preview.png in { $folder }. Change event.toml there if you like. Then type: everysquare print { $folder }
 
@@ -2409,6 +2417,7 @@ guide-pencil-list = Pencils by color
 guide-pencil-list-intro = Enough that, with every seat taken, no one waits for a color 95% of the time. Choose one way: share all the pencils, or give each table a set.
 guide-colour = Color
 guide-pencil-count = Shared
+pencils-paper = paper
 guide-pencil-sets = Table sets
 
 guide-room = The room

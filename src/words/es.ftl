@@ -79,9 +79,9 @@ help-new-squares = Cuántos cuadros en total, más o menos, en lugar de --column
 help-new-border = Agregar un borde de reserva: un anillo de cuadros con dibujo alrededor de la imagen, que solo se cuelga si viene más gente que piezas hay
 help-new-name = El nombre del evento
 help-new-tag = Tres caracteres que lleva cada código de este evento, de entre 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (si se omite, se eligen al azar)
-help-new-colours = Cuántos lápices de color se usan
+help-new-colours = Cuántos lápices de color se usan (si no se indica, los que basten para mostrar toda la imagen, de 4 a 9)
 help-new-pencils = Un archivo con sus propios lápices: [[pencils]] con name y srgb; también sirve el event.toml de otro evento
-help-new-black-and-white = Usar solo grises, tantos como diga --colors
+help-new-black-and-white = Usar solo grises: 4, o tantos como diga --colors
 help-new-fit = Qué hacer si la imagen no tiene la forma de la cuadrícula: crop la recorta, pad le agrega márgenes
 help-new-square-mm = Lado de cada cuadro de papel, en mm (127 mm = 5 pulg)
 help-new-piece-mm = Lado de cada pieza, la parte pequeña de la imagen que recibe un visitante, en mm (25.4 mm = 1 pulg)
@@ -116,6 +116,10 @@ new-wall = El mural terminado medirá { $width } de ancho y { $height } de alto.
 new-added-sides = Se dibuja la imagen completa. Para que tenga la forma de la cuadrícula, se agregaron franjas en blanco a la izquierda y a la derecha (el { $percent } % del mural).
 new-added-top-and-bottom = Se dibuja la imagen completa. Para que tenga la forma de la cuadrícula, se agregaron franjas en blanco arriba y abajo (el { $percent } % del mural).
 new-pencils = Se usan { $count } lápices: { $names }. Puede cambiarles el nombre en event.toml.
+new-paper = Para { $name } nadie necesita lápiz: queda el blanco del papel.
+new-pencils-fitting = Son los que bastan para mostrar cada color que cubre más del 1 % de la imagen.
+new-lost-colour = Atención: { $from } pasa a ser { $to }. Cubre el { $percent } % de la imagen.
+new-lost-keeps = Con { $count } lápices se conserva cada color: --colors { $count }
 new-text = El texto del dibujo aparece con el tipo de letra del programa. Revíselo en picture-preview.png, o convierta el texto en trazos en su programa de dibujo.
 new-coarse = Cada pieza tenía solo { $pixels } píxeles de ancho, así que se amplió la imagen. Con un archivo más grande se verá mejor.
 new-warn-alike = Atención: { $one } y { $other } se ven casi iguales y se van a confundir. Pruebe con menos colores (--colors) o con sus propios lápices (--pencils).
@@ -124,6 +128,10 @@ new-warn-rare = Atención: { $pieces ->
     [one] solo 1 pieza necesita { $pencil }
    *[other] solo { $pieces } piezas necesitan { $pencil }
 }, así que puede prescindir de ese lápiz.
+new-warn-white = Atención: { $count ->
+    [one] 1 pieza es toda blanca y no tiene nada que dibujar
+   *[other] { $count } piezas son todas blancas y no tienen nada que dibujar
+}. Cuelgue usted esos cuadros en blanco, o recorte más la imagen.
 new-warn-plain = Atención: { $plain } piezas son de un solo color y solo { $drawn } tienen algo que dibujar. Es más divertido con una imagen que tenga más detalle o con menos cuadros.
 new-next = Ahora revise picture-preview.png en { $folder }. Si quiere, cambie ahí event.toml. Luego escriba: everysquare print { $folder }
 
@@ -2422,6 +2430,7 @@ guide-pencil-list = Lápices por color
 guide-pencil-list-intro = Con estos lápices y todos los asientos ocupados, el 95 % del tiempo nadie tiene que esperar un color. Elija una forma: compartir todos los lápices, o dar a cada mesa los suyos.
 guide-colour = Color
 guide-pencil-count = Si se comparten
+pencils-paper = papel
 guide-pencil-sets = Por mesas
 
 guide-room = El salón

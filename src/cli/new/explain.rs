@@ -4,16 +4,21 @@ use super::Args;
 use crate::cli::Console;
 use crate::cli::plan::join_told;
 use crate::picture::grid::{Cut, Reason};
+use crate::picture::name::names;
 use crate::picture::warnings::ColourWarning;
 use crate::picture::{Fit, Proposal, Reduced};
 use crate::plan::Settings;
 use crate::plan::cards::RING_MM;
 use crate::plan::crowd::usual_visitors;
 use crate::plan::lengths::both;
+use crate::plan::settings::Pencil;
 use crate::words::{Words, as_typed};
 
 /// Pixels along a piece's side below which small things of a picture are lost: 40 an inch. Common practice, no source.
 const CLEAR_PIECE_PX: f64 = 40.0;
+
+/// Colours that are lost of which is told, those of the largest areas.
+const MOST_LOST: usize = 3;
 
 /// All that was made.
 pub(super) struct Made<'a> {
@@ -111,15 +116,46 @@ fn explain_fit(made: &Made, console: &mut Console) {
 /// The pencils, and what was done to the picture for them.
 fn explain_colours(made: &Made, console: &mut Console) {
     let pencils = &made.reduced.few.pencils;
-    let names: Vec<&str> = pencils.iter().map(|pencil| pencil.name.as_str()).collect();
-    let names = names.join(", ");
-    console.say("new-pencils", &[("count", pencils.len().into()), ("names", names.into())]);
+    let (paper, drawn): (Vec<&Pencil>, Vec<&Pencil>) = pencils.iter().partition(|pencil| pencil.is_paper());
+    let called: Vec<&str> = drawn.iter().map(|pencil| pencil.name.as_str()).collect();
+    let called = called.join(", ");
+    console.say("new-pencils", &[("count", drawn.len().into()), ("names", called.into())]);
+    for pencil in paper {
+        console.say("new-paper", &[("name", pencil.name.as_str().into())]);
+    }
+    let lost = &made.reduced.not_shown;
+    if lost.is_empty() && made.args.chooses_itself() {
+        console.say("new-pencils-fitting", &[]);
+    }
+    for (from, to, share) in lost_by_name(made, console.words()).iter().take(MOST_LOST) {
+        let part = percent(*share, console.words());
+        let (from, to) = (from.as_str().into(), to.as_str().into());
+        console.say("new-lost-colour", &[("from", from), ("percent", part.into()), ("to", to)]);
+    }
+    if let Some(keeps) = made.reduced.keeps {
+        console.say("new-lost-keeps", &[("count", keeps.into())]);
+    }
     if made.text_in_our_font {
         console.say("new-text", &[]);
     }
     if made.reduced.own_piece_px < CLEAR_PIECE_PX {
         console.say("new-coarse", &[("pixels", format!("{:.0}", made.reduced.own_piece_px).into())]);
     }
+}
+
+/// What no pencil shows: what people call it, the pencil that it is drawn with, and its share of the picture; areas that are called alike
+/// together.
+fn lost_by_name(made: &Made, words: &Words) -> Vec<(String, String, f64)> {
+    let mut all: Vec<(String, String, f64)> = Vec::new();
+    for lost in &made.reduced.not_shown {
+        let pencil = &made.reduced.few.pencils[lost.pencil];
+        let from = names(&[lost.srgb, pencil.srgb], words).swap_remove(0);
+        match all.iter_mut().find(|(own, to, _)| *own == from && *to == pencil.name) {
+            Some((_, _, share)) => *share += lost.share,
+            None => all.push((from, pencil.name.clone(), lost.share)),
+        }
+    }
+    all
 }
 
 fn warn(warning: &ColourWarning, console: &mut Console) {
@@ -129,6 +165,9 @@ fn warn(warning: &ColourWarning, console: &mut Console) {
         }
         ColourWarning::Rare { pencil, pieces } => {
             console.say("new-warn-rare", &[("pencil", pencil.as_str().into()), ("pieces", (*pieces).into())])
+        }
+        ColourWarning::LeftWhite { pieces } => {
+            console.say("new-warn-white", &[("count", (*pieces).into())]);
         }
         ColourWarning::MostlyPlain { plain, drawn } => {
             console.say("new-warn-plain", &[("plain", (*plain).into()), ("drawn", (*drawn).into())]);

@@ -329,7 +329,7 @@ impl Text<'_> {
                 one_line(&pencil.name),
                 self.facts.pieces_with(number).to_string(),
                 percent(need.chance, self.words),
-                need.count.to_string(),
+                if pencil.is_paper() { self.word("pencils-paper") } else { need.count.to_string() },
             ]);
         }
         self.table(&rows);

@@ -146,7 +146,20 @@ impl Pencil {
     pub fn hex(&self) -> String {
         hex(self.srgb)
     }
+
+    /// Whether it is the white of the paper: nobody needs a pencil for it.
+    #[must_use]
+    pub fn is_paper(&self) -> bool {
+        let [darkest, lightest] =
+            [self.srgb.iter().min(), self.srgb.iter().max()].map(|level| level.map_or(0, |l| *l));
+        darkest >= LEAST_OF_PAPER && lightest - darkest <= MOST_TINT_OF_PAPER
+    }
 }
+
+/// Level of sRGB that every channel of a white has at least, and by how much its channels may differ: a CIELAB lightness of 95 and
+/// a chroma that nobody calls a colour. Common practice, no source.
+const LEAST_OF_PAPER: u8 = 236;
+const MOST_TINT_OF_PAPER: u8 = 16;
 
 /// A colour as CSS writes it, such as `#2f6b3a`.
 #[must_use]

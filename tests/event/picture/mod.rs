@@ -1,5 +1,6 @@
 //! The picture: every format, hostile files, pieces that are the picture again.
 
+mod kept;
 mod ordered;
 mod reduce;
 mod structure;

@@ -58,6 +58,8 @@ pub const VALUES: &[(&str, &str)] = &[
     ("names", "[colour-blue], [colour-light]"),
     ("print-about-cards/names", "A, B, C"),
     ("new-warn-alike/one", "[colour-blue]"),
+    ("new-lost-colour/from", "[colour-light]"),
+    ("new-lost-colour/to", "[colour-blue]"),
     ("new-warn-alike/other", "[colour-light]"),
     ("questions-ask-both/first", "[colour-blue]"),
     ("questions-ask-both/second", "[colour-light]"),
