@@ -77,6 +77,23 @@ fn outside(search: &Search<'_>, known: &WallState, bounds: &Bounds, printed: &Pr
     sure.filter(|code| !is_taken(known, code) && !on_wall(code)).copied().collect()
 }
 
+/// Cells side by side whose own squares hang in no place of the wall, or are claimed by another part: they are that part's, and what
+/// shows in their places here is worth no long search.
+pub(super) fn elsewhere(
+    search: &Search<'_>,
+    known: &WallState,
+    bounds: &Bounds,
+    printed: &Printed,
+) -> BTreeSet<Site> {
+    let outside = outside(search, known, bounds, printed);
+    let homes: BTreeSet<Site> =
+        outside.iter().chain(search.claimed).filter_map(Detection::home).map(site_of).collect();
+    // a single one may have been swapped with what hangs in its cell
+    let beside =
+        |site: &Site| STEPS.iter().filter(|(right, down)| homes.contains(&site.step(*right, *down))).count();
+    homes.iter().filter(|site| !known.squares.contains_key(site) && beside(site) > 1).copied().collect()
+}
+
 /// A code outside the wall, and all squares that hang around it in a lattice of its own.
 fn around(
     search: &Search<'_>,
@@ -88,8 +105,10 @@ fn around(
     let anchor =
         Correspondence { wall: search.layout.code_corners(origin, Turn::None), photo: seed.pose.corners() };
     let Some(camera) = Camera::from_one(&anchor, known.camera.lens) else { return vec![*seed] };
-    let last = bounds.last;
-    let around = Bounds { first: Site { row: -last.row, column: -last.column }, last };
+    // where the wall's cells would be if it hangs at home
+    let home = seed.home().map_or(origin, site_of);
+    let from_seed = |site: Site| site.step(-home.column, -home.row);
+    let around = Bounds { first: from_seed(bounds.first), last: from_seed(bounds.last) };
     let part =
         search.search_outwards(WallState { start: vec![anchor], ..WallState::new(camera) }, |_| around);
     let found = part.squares.into_values().map(|seen| seen.found);

@@ -236,7 +236,8 @@ impl Reader {
         let search = Search { detections: &loose, claimed, lens, ..self.search(luma) };
         let state = start::first(&search, &self.printed, &cards)?;
         let bounds = Bounds::of(&self.printed.grid);
-        let mut state = search.last_pass(state, &bounds);
+        let elsewhere = apart::elsewhere(&search, &state, &bounds, &self.printed);
+        let mut state = search.last_pass(state, &bounds, &elsewhere);
         let (apart, apart_codes) = apart::take_out(&search, &mut state, &bounds, &self.printed);
         let uncertainty = Uncertainty::of(&state.camera, &search.correspondences(&state));
         let doubtful = bounds.sites().filter(|site| !search.is_known_at(&uncertainty, *site)).collect();
@@ -412,7 +413,9 @@ impl Wall {
     fn thin(&self, luma: &Luma, grid: &Grid) -> bool {
         let in_sight =
             grid.cells().filter(|cell| luma.holds(self.camera.wall_to_photo(grid.centre(*cell)), 0.0));
-        self.cards.len() < ENOUGH_CARDS && float(self.squares.len()) < THIN * float(in_sight.count())
+        let elsewhere = if self.apart.is_part { self.apart.squares.len() } else { 0 };
+        let read = self.squares.len() + elsewhere;
+        self.cards.len() < ENOUGH_CARDS && float(read) < THIN * float(in_sight.count())
     }
 }
 

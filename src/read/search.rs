@@ -3,7 +3,7 @@
 //! A camera fitted to few codes is good near them. So cells near known codes are sought first, the camera is
 //! fitted again with what was found, and so on outwards until nothing changes.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use rayon::prelude::*;
 
@@ -161,12 +161,13 @@ impl Search<'_> {
         known
     }
 
-    /// Last pass: searches thoroughly once more where nothing was found, and drops squares blurred as none
-    /// near them is.
+    /// Last pass: searches thoroughly once more where nothing was found, but not in cells whose squares hang `elsewhere`, and drops
+    /// squares blurred as none near them is.
     #[must_use]
-    pub fn last_pass(&self, mut known: WallState, within: &Bounds) -> WallState {
+    pub fn last_pass(&self, mut known: WallState, within: &Bounds, elsewhere: &BTreeSet<Site>) -> WallState {
         for _ in 0..HARD_ROUNDS {
-            known.sought[1].clear();
+            let expected = |site: &Site| known.camera.wall_to_photo(centre(*site, self.layout.side));
+            known.sought[1] = elsewhere.iter().map(|site| (*site, expected(site))).collect();
             let (news, _) = self.round(&mut known, within, f64::INFINITY, &THOROUGH);
             // only now is the photo's blur known well
             let blurred: Vec<Site> = known
