@@ -11,7 +11,7 @@ use crate::frame::float;
 use crate::plan::Settings;
 use crate::plan::cards::{EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::cell::column_letters;
-use crate::plan::crowd::{WallPlan, proposed_hang_mm};
+use crate::plan::crowd::{WallPlan, part_hang_mm};
 use crate::plan::settings::{Choice, Units, WallPart};
 use crate::words::FluentValue;
 
@@ -51,9 +51,7 @@ struct Sheet {
 impl Sheet {
     fn of(sources: &Sources, part: &WallPart, heading: String) -> Self {
         let grid = &sources.settings.grid;
-        let hang_mm = part.bottom_mm.unwrap_or_else(|| {
-            sources.settings.evening.hang_mm.unwrap_or_else(|| proposed_hang_mm(part.size(grid).y))
-        });
+        let hang_mm = part_hang_mm(part, grid, sources.settings.evening.hang_mm);
         let columns = columns(sources, part);
         let size = [("columns", part.columns().to_string().into()), ("rows", part.rows().to_string().into())];
         Self {

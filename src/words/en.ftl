@@ -220,7 +220,8 @@ plan-parts = The wall hangs in { $count ->
     [one] 1 outline runs from one part to the next.
    *[other] { $crossing } outlines run from one part to the next.
 }
-plan-part = Part { $number }: spots { $from } to { $to }, { $width } wide and { $height } high.
+plan-part = Part { $number }: spots { $from } to { $to }, { $width } wide and { $height } high, with its bottom edge { $hang } above the floor.
+plan-part-heights = Part { $number }:
 plan-room-fits = That fits your { $width } × { $height } space.
 plan-room-without-cards = In your { $width } × { $height } space the squares fit, but not all the edge cards. You can leave the cards out. With { $square } squares everything would fit.
 plan-room-too-small = That’s too big for your { $width } × { $height } space. Squares up to { $square } would fit. Change square_mm in event.toml, or choose another grid.

@@ -227,7 +227,8 @@ plan-parts = La pared tiene { $count ->
     [one] 1 contorno pasa de una parte a la siguiente.
    *[other] { $crossing } contornos pasan de una parte a la siguiente.
 }
-plan-part = Parte { $number }: lugares { $from } a { $to }, { $width } de ancho y { $height } de alto.
+plan-part = Parte { $number }: lugares { $from } a { $to }, { $width } de ancho y { $height } de alto, con el borde inferior a { $hang } del piso.
+plan-part-heights = Parte { $number }:
 plan-room-fits = Cabe en su espacio de { $width } × { $height }.
 plan-room-without-cards = En su espacio de { $width } × { $height } caben los cuadros, pero no todas las tarjetas de borde. Puede prescindir de las tarjetas. Con cuadros de { $square } cabría todo.
 plan-room-too-small = No cabe en su espacio de { $width } × { $height }. Cabrían cuadros de { $square } como máximo. Cambie square_mm en event.toml o elija otra cuadrícula.

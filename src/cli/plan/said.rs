@@ -4,10 +4,11 @@ use crate::picture::PictureFacts;
 use crate::picture::order::Band;
 use crate::plan::cell::column_letters;
 use crate::plan::crowd::{
-    Assumed, COMFORTABLE_MINUTES, Evening, Means, NOBODY_WAITS, OtherGrid, People, STOOL_MM, Verdict, percent,
+    Assumed, COMFORTABLE_MINUTES, Evening, Means, NOBODY_WAITS, OtherGrid, People, RowHeight, STOOL_MM,
+    Verdict, part_hang_mm, part_rows, percent,
 };
 use crate::plan::lengths::{about, area, both, one};
-use crate::plan::settings::{Choice, Join};
+use crate::plan::settings::{Choice, Join, WallPart};
 use crate::plan::{Level, Settings};
 use crate::print::{Document, STACK, Sources, effort};
 use crate::report::lines::{centred, line, one_line, paragraph};
@@ -261,8 +262,11 @@ impl Text<'_> {
             ];
             self.say(id, &size);
         }
-        let hang = if self.evening.given.assumes(Assumed::Hang) { "plan-hang-proposed" } else { "plan-hang" };
-        self.say(hang, &[("hang", self.long(wall.hang_mm).into())]);
+        if self.settings.parts.is_empty() {
+            let assumed = self.evening.given.assumes(Assumed::Hang);
+            let hang = if assumed { "plan-hang-proposed" } else { "plan-hang" };
+            self.say(hang, &[("hang", self.long(wall.hang_mm).into())]);
+        }
         self.heights();
     }
 
@@ -285,12 +289,43 @@ impl Text<'_> {
                 ("to", to.into()),
                 ("width", self.long(size.x).into()),
                 ("height", self.long(size.y).into()),
+                ("hang", self.long(self.hang_mm(part)).into()),
             ];
             self.say("plan-part", &named);
         }
     }
 
+    /// Height of a part's lower edge over the floor.
+    fn hang_mm(&self, part: &WallPart) -> f64 {
+        part_hang_mm(part, &self.settings.grid, self.settings.evening.hang_mm)
+    }
+
+    /// Who hangs which row; of each part by itself where their rows do not hang level.
     fn heights(&mut self) {
+        let Settings { parts, grid, .. } = self.settings;
+        let each: Vec<Vec<RowHeight>> =
+            parts.iter().map(|part| part_rows(part, grid, self.hang_mm(part))).collect();
+        if each.windows(2).any(|pair| pair[0] != pair[1]) {
+            for (rows, number) in each.iter().zip(1_usize..) {
+                self.say("plan-part-heights", &[("number", number.to_string().into())]);
+                self.rows(rows);
+            }
+        } else {
+            self.rows(&self.evening.wall.rows);
+        }
+        let reach = |people: People| one(people.reach_mm(), self.settings.print.units, self.words);
+        let numbers = [
+            ("five", reach(People::Children5).into()),
+            ("nine", reach(People::Children9).into()),
+            ("seated", reach(People::Seated).into()),
+            ("adults", reach(People::Adults).into()),
+            ("stool", one(STOOL_MM, self.settings.print.units, self.words).into()),
+        ];
+        self.say("plan-reach", &numbers);
+    }
+
+    /// Rows with their heights, and what everybody needs to hang a square in them.
+    fn rows(&mut self, heights: &[RowHeight]) {
         self.text.push('\n');
         let heads = [
             "plan-head-row",
@@ -301,21 +336,12 @@ impl Text<'_> {
             "plan-head-adults",
         ];
         let mut rows = vec![heads.map(|id| self.word(id)).to_vec()];
-        for row in &self.evening.wall.rows {
+        for row in heights {
             let mut cells = vec![row.number.to_string(), self.long(row.upper_mm)];
             cells.extend(row.means().map(|means| self.word(means_id(means))));
             rows.push(cells);
         }
         self.table(&rows);
-        let reach = |people: People| one(people.reach_mm(), self.settings.print.units, self.words);
-        let numbers = [
-            ("five", reach(People::Children5).into()),
-            ("nine", reach(People::Children9).into()),
-            ("seated", reach(People::Seated).into()),
-            ("adults", reach(People::Adults).into()),
-            ("stool", one(STOOL_MM, self.settings.print.units, self.words).into()),
-        ];
-        self.say("plan-reach", &numbers);
     }
 
     fn pencils(&mut self) {

@@ -52,7 +52,10 @@ pub use grids::{
     Lack, OtherGrid, Range, SURE, Verdict, WEIGHT_OF_COUNT, badness, grids_of, others, part_of, range,
     verdict,
 };
-pub use reach::{Fit, LOWEST_MM, Means, People, RowHeight, STOOL_MM, WallPlan, proposed_hang_mm, wall};
+pub use reach::{
+    Fit, LOWEST_MM, Means, People, RowHeight, STOOL_MM, WallPlan, part_hang_mm, part_rows, proposed_hang_mm,
+    wall,
+};
 pub use shifts::{COMFORTABLE_MINUTES, Shifts, needed};
 pub use simulated::{Expected, PATIENCE_MINUTES, RUNS, Scene, Usual, normal};
 pub use stations::{Happened, Staff, Stations, Trace, Wait, play};
@@ -268,7 +271,7 @@ pub fn evening(settings: &Settings, work: &Work) -> Evening {
         others: others(&settings.grid.within_border(), work.shape, range, given.room, &scene),
         one_fewer: one_fewer(&scene),
         reserve: reserve(&scene, work.reserve),
-        wall: wall(&settings.grid, settings.evening.hang_mm, given.room),
+        wall: wall(&settings.grid, &settings.parts, settings.evening.hang_mm, given.room),
         supplies: supplies(&settings.grid, work, &given, expected.seats_taken),
         expected,
         needed,

@@ -12,7 +12,7 @@
 use crate::frame::{float, floor_index};
 use crate::plan::cards::RING_MM;
 use crate::plan::cell::Grid;
-use crate::plan::settings::Room;
+use crate::plan::settings::{Room, WallPart};
 
 /// Height of a stool with one step, in mm. Common practice, no source.
 pub const STOOL_MM: f64 = 230.0;
@@ -148,7 +148,7 @@ pub struct WallPlan {
     pub height_with_cards_mm: f64,
     /// The squares' lower edge over the floor.
     pub hang_mm: f64,
-    /// Every row, the highest first.
+    /// Every row, the highest first; where the wall hangs in parts, on the part where it is highest.
     pub rows: Vec<RowHeight>,
     /// How it fits the place there is; `None` where nothing is known of that.
     pub fit: Option<Fit>,
@@ -167,14 +167,41 @@ pub struct Fit {
     pub largest_square_mm: f64,
 }
 
-/// Works out the wall's size and heights.
+/// Height of a part's lower edge over the floor, in mm: what is said for it, else `hang_mm`, which is said for the wall, else what its own
+/// height proposes.
 #[must_use]
-pub fn wall(grid: &Grid, hang_mm: Option<f64>, room: Option<Room>) -> WallPlan {
-    let size = grid.size();
-    let hang_mm = hang_mm.unwrap_or_else(|| proposed_hang_mm(size.y));
+pub fn part_hang_mm(part: &WallPart, grid: &Grid, hang_mm: Option<f64>) -> f64 {
+    part.bottom_mm.or(hang_mm).unwrap_or_else(|| proposed_hang_mm(part.size(grid).y))
+}
+
+/// The rows of a part that hangs `hang_mm` over the floor, the highest first.
+#[must_use]
+pub fn part_rows(part: &WallPart, grid: &Grid, hang_mm: f64) -> Vec<RowHeight> {
     let row = |row: usize| {
-        let lower_mm = hang_mm + float(grid.rows - 1 - row) * grid.square_mm;
+        let lower_mm = hang_mm + float(part.last.row - row) * grid.square_mm;
         RowHeight { number: grid.row_number(row), lower_mm, upper_mm: lower_mm + grid.square_mm }
+    };
+    (part.first.row..=part.last.row).map(row).collect()
+}
+
+/// Every row of the wall where it is highest, so that whoever reaches it there reaches it on every part.
+fn highest_rows(parts: &[WallPart], grid: &Grid, hang_mm: Option<f64>) -> Vec<RowHeight> {
+    let mut rows: Vec<RowHeight> =
+        parts.iter().flat_map(|part| part_rows(part, grid, part_hang_mm(part, grid, hang_mm))).collect();
+    let from_above = |row: &RowHeight| (0..grid.rows).position(|at| grid.row_number(at) == row.number);
+    rows.sort_by(|a, b| from_above(a).cmp(&from_above(b)).then(b.upper_mm.total_cmp(&a.upper_mm)));
+    rows.dedup_by_key(|row| row.number);
+    rows
+}
+
+/// Works out the wall's size and heights; without parts it hangs in one piece.
+#[must_use]
+pub fn wall(grid: &Grid, parts: &[WallPart], said_mm: Option<f64>, room: Option<Room>) -> WallPlan {
+    let size = grid.size();
+    let hang_mm = said_mm.unwrap_or_else(|| proposed_hang_mm(size.y));
+    let rows = match parts {
+        [] => part_rows(&WallPart::whole(grid, hang_mm), grid, hang_mm),
+        parts => highest_rows(parts, grid, said_mm),
     };
     WallPlan {
         width_mm: size.x,
@@ -182,7 +209,7 @@ pub fn wall(grid: &Grid, hang_mm: Option<f64>, room: Option<Room>) -> WallPlan {
         width_with_cards_mm: size.x + 2.0 * RING_MM,
         height_with_cards_mm: size.y + 2.0 * RING_MM,
         hang_mm,
-        rows: (0..grid.rows).map(row).collect(),
+        rows,
         fit: room.map(|room| fit(grid, room)),
     }
 }

@@ -4,8 +4,8 @@ use everysquare::plan::crowd::{
     Assumed, Evening, Lack, Means, NOBODY_WAITS, People, STOOL_MM, SURE, Verdict, Work, chances, evening,
     part_of, pencils, proposed_hang_mm, wall,
 };
-use everysquare::plan::settings::{Room, Visitors};
-use everysquare::plan::{Grid, Level, Settings, Tag};
+use everysquare::plan::settings::{Room, Visitors, WallPart};
+use everysquare::plan::{Cell, Grid, Level, Settings, Tag};
 use proptest::prelude::*;
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -155,16 +155,16 @@ fn too_large_and_too_small_are_told_apart_and_why() {
 
 #[test]
 fn heights_of_rows_go_up_from_the_floor() {
-    let plan = wall(&grid(10, 8), Some(600.0), Room::read("1.39x1.136m"));
+    let plan = wall(&grid(10, 8), &[], Some(600.0), Room::read("1.39x1.136m"));
     let lowest = plan.rows.last().unwrap();
     assert_eq!((lowest.number, lowest.lower_mm, lowest.upper_mm), (1, 600.0, 727.0));
     assert_eq!((plan.rows[0].number, plan.rows[0].upper_mm), (8, 600.0 + 1016.0));
     assert_eq!(plan.rows[0].means(), [Means::Helper, Means::Helper, Means::Helper, Means::Floor]);
     let fit = plan.fit.unwrap();
     assert!(fit.with_cards && fit.squares && fit.largest_square_mm == 127.0, "{fit:?}");
-    let smaller = wall(&grid(10, 8), None, Room::read("1.38x1.136m")).fit.unwrap();
+    let smaller = wall(&grid(10, 8), &[], None, Room::read("1.38x1.136m")).fit.unwrap();
     assert!(!smaller.with_cards && smaller.squares && smaller.largest_square_mm == 126.0, "{smaller:?}");
-    let tiny = wall(&grid(10, 8), None, Room::read("0.2x0.2m")).fit.unwrap();
+    let tiny = wall(&grid(10, 8), &[], None, Room::read("0.2x0.2m")).fit.unwrap();
     assert!(!tiny.squares && tiny.largest_square_mm == 8.0, "{tiny:?}");
     assert_eq!(People::Adults.means(People::Adults.reach_mm() + STOOL_MM), Means::Stool);
     assert_eq!(People::Adults.means(People::Adults.reach_mm() + STOOL_MM + 1.0), Means::Ladder);
@@ -178,6 +178,34 @@ fn no_child_stands_on_a_stool_or_a_ladder_at_any_height() {
             assert!(matches!(means, Means::Floor | Means::Helper), "{people:?} at {height} mm: {means:?}");
         }
     }
+}
+
+#[test]
+fn rows_of_parts_are_as_high_as_on_the_highest() {
+    let grid = grid(6, 4);
+    let part = |first: (usize, usize), last: (usize, usize), bottom_mm| WallPart {
+        first: Cell { row: first.0, column: first.1 },
+        last: Cell { row: last.0, column: last.1 },
+        place: None,
+        bottom_mm,
+    };
+    // a low board, a high one, and one above the other half
+    let parts = [
+        part((0, 0), (3, 1), Some(500.0)),
+        part((0, 2), (3, 3), Some(900.0)),
+        part((0, 4), (1, 5), None),
+        part((2, 4), (3, 5), Some(400.0)),
+    ];
+    let plan = wall(&grid, &parts, Some(1_500.0), None);
+    let upper: Vec<(usize, f64)> = plan.rows.iter().map(|row| (row.number, row.upper_mm)).collect();
+    let side = grid.square_mm;
+    assert_eq!(
+        upper,
+        [(4, 1_500.0 + 2.0 * side), (3, 1_500.0 + side), (2, 900.0 + 2.0 * side), (1, 900.0 + side)]
+    );
+    let whole = wall(&grid, &[], Some(700.0), None);
+    let as_one = wall(&grid, &[WallPart::whole(&grid, 700.0)], None, None);
+    assert_eq!(whole.rows, as_one.rows);
 }
 
 proptest! {
@@ -227,7 +255,7 @@ proptest! {
         prop_assert!(hang >= 370.0, "never on the floor");
         if height <= People::Adults.reach_mm() - 381.0 {
             prop_assert!(hang + height <= People::Adults.reach_mm());
-            let plan = wall(&grid(3, rows), None, None);
+            let plan = wall(&grid(3, rows), &[], None, None);
             prop_assert!(plan.rows.iter().all(|row| row.means()[3] == Means::Floor));
         }
         prop_assert!(proposed_hang_mm(height + 127.0) <= hang, "a higher wall hangs no higher");
