@@ -66,12 +66,6 @@ impl Seen {
         [shown.red, shown.green, shown.blue].map(|part| round_byte(f64::from(part.clamp(0.0, 1.0)) * 255.0))
     }
 
-    /// Grey of equal lightness.
-    #[must_use]
-    pub fn grey(self) -> Self {
-        Self([self.0[0], 0.0, 0.0])
-    }
-
     /// Squared Euclidean distance.
     #[must_use]
     pub fn apart_squared(self, other: Self) -> f32 {
@@ -157,12 +151,6 @@ pub fn luminance(srgb: [u8; 3]) -> f64 {
 pub fn contrast(one: [u8; 3], other: [u8; 3]) -> f64 {
     let (one, other) = (luminance(one), luminance(other));
     (one.max(other) + 0.05) / (one.min(other) + 0.05)
-}
-
-/// Grey of a colour's lightness, as a pixel.
-#[must_use]
-pub fn grey_of(srgb: [u8; 3]) -> [u8; 3] {
-    Seen::of(srgb).grey().to_srgb()
 }
 
 /// Segment between two colours, for those mixed of them.

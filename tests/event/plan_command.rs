@@ -125,7 +125,7 @@ fn a_wall_is_cut_for_boards_and_the_parts_are_kept() {
     assert!(out.contains("The wall hangs in 2 parts."), "{out}");
     assert_eq!(out.matches("age 5+").count(), 1, "parts that hang level have one table: {out}");
     // one of them half a meter higher: each has its own heights
-    let higher = after.replacen("[[parts]]", "[[parts]]\nbottom_mm = 1400", 1);
+    let higher = after.replacen("\n[[parts]]", "\n[[parts]]\nbottom_mm = 1400", 1);
     std::fs::write(&file, higher).unwrap();
     let (_, out, _) = everysquare(&["plan", at]);
     assert_eq!(out.matches("age 5+").count(), 2, "{out}");

@@ -1,4 +1,4 @@
-//! Text to modules: all eight masks are drawn, each is read back, the best is kept.
+//! Text to modules: all eight masks are drawn, the best is kept and read back.
 
 use qrcode::bits::Bits;
 use qrcode::canvas::{Canvas, MaskPattern};
@@ -44,8 +44,8 @@ impl Modules {
         MASKS
             .iter()
             .filter_map(|mask| drawn(&unmasked, *mask))
-            .filter(|modules| modules.text().as_deref() == Some(text))
             .min_by_key(|modules| (modules.false_finders(), modules.penalty()))
+            .filter(|modules| modules.text().as_deref() == Some(text))
             .ok_or_else(refuse)
     }
 }

@@ -18,16 +18,16 @@
 //!      ███████ F ············
 //! ```
 //!
-//! [`Modules::encode`] makes them, reads each one back with [`Modules::text`], and takes the mask of least penalty among
-//! those that show no fourth finder pattern.
+//! [`Modules::encode`] makes them with the mask of least penalty among those that show no fourth finder pattern, and reads them back
+//! with [`Modules::text`].
 
-mod decode;
 mod encode;
 mod link;
 mod mask;
 
 use std::fmt;
 
+use rqrr::{Grid, SimpleGrid};
 use thiserror::Error;
 
 use crate::words::{Sentence, Tell, told_in_english};
@@ -172,9 +172,10 @@ impl Modules {
         &self.0
     }
 
-    /// Number of modules in which two codes differ (Hamming distance).
+    /// The text that the code says, read by a general decoder, which shares nothing with the encoder; `None` where it finds none.
     #[must_use]
-    pub fn differences(&self, other: &Self) -> usize {
-        self.0.iter().zip(&other.0).filter(|(a, b)| a != b).count()
+    pub fn text(&self) -> Option<String> {
+        let grid = SimpleGrid::from_func(SIDE, |column, row| self.dark(column, row));
+        Grid::new(grid).decode().ok().map(|(_, text)| text)
     }
 }

@@ -100,24 +100,6 @@ impl Folder {
         self.print().join("manifest.json")
     }
 
-    /// `print/squares.pdf`.
-    #[must_use]
-    pub fn squares_pdf(&self) -> PathBuf {
-        self.print().join("squares.pdf")
-    }
-
-    /// `print/pieces.pdf`.
-    #[must_use]
-    pub fn pieces_pdf(&self) -> PathBuf {
-        self.print().join("pieces.pdf")
-    }
-
-    /// `print/edge-cards.pdf`.
-    #[must_use]
-    pub fn cards_pdf(&self) -> PathBuf {
-        self.print().join("edge-cards.pdf")
-    }
-
     /// `groups.json`, which group has which squares.
     #[must_use]
     pub fn groups_json(&self) -> PathBuf {

@@ -22,12 +22,6 @@ impl Folder {
         self.root().join("templates")
     }
 
-    /// `templates/words.ftl`, sentences in the place of the program's.
-    #[must_use]
-    pub fn words_ftl(&self) -> PathBuf {
-        self.templates_folder().join("words.ftl")
-    }
-
     /// The organiser's own templates, `templates/<name>.typ`, by name without the ending; none where there is no such folder.
     ///
     /// # Errors

@@ -7,7 +7,7 @@ use toml_edit::{Item, TableLike, Value};
 use super::choice::Choice;
 use super::coming::Visitors;
 use super::error::{SettingsError, line_of, shortened};
-use super::read::KNOWN;
+use super::read::{KNOWN, LISTS};
 use crate::plan::clock::Clock;
 use crate::words::{Sentence, nearest};
 
@@ -234,7 +234,11 @@ fn real(value: &Value) -> Option<f64> {
 fn hint(name: &str, known: &[&str]) -> Sentence {
     match KNOWN.iter().find(|(_, names)| names.contains(&name)) {
         Some(("", _)) => return Sentence::new("error-settings-belongs-top"),
-        Some((section, _)) => return Sentence::new("error-settings-belongs").with("section", *section),
+        Some((section, _)) => {
+            let listed = LISTS.contains(section);
+            let named = if listed { format!("[{section}]") } else { (*section).to_owned() };
+            return Sentence::new("error-settings-belongs").with("section", named);
+        }
         None => {}
     }
     // of two spellings, the one that is written today
@@ -257,6 +261,7 @@ mod tests {
         assert_eq!(in_english(&hint("sheet", &known)), "You can use columns, rows, piece_mm");
         assert_eq!(in_english(&hint("colurs", &["file", "colours"])), "Do you mean colors?");
         assert_eq!(in_english(&hint("paper", &known)), "It belongs under [print]");
+        assert_eq!(in_english(&hint("bottom_mm", &known)), "It belongs under [[parts]]");
         assert_eq!(
             in_english(&hint("tag", &known)),
             "It belongs at the top of the file, above the first [table]"

@@ -65,7 +65,9 @@ fn no_code_shows_a_fourth_finder_pattern() {
 
 /// The smallest number of modules in which two codes differ.
 fn least_difference(codes: &[Modules]) -> usize {
-    let pairs = codes.iter().enumerate().flat_map(|(i, a)| codes[..i].iter().map(move |b| a.differences(b)));
+    let differ =
+        |a: &Modules, b: &Modules| a.as_slice().iter().zip(b.as_slice()).filter(|(a, b)| a != b).count();
+    let pairs = codes.iter().enumerate().flat_map(|(i, a)| codes[..i].iter().map(move |b| differ(a, b)));
     pairs.min().unwrap()
 }
 
@@ -81,6 +83,11 @@ fn any_two_codes_of_an_event_differ_widely() {
 }
 
 proptest! {
+    #[test]
+    fn what_is_encoded_is_read_back(text in "[0-9A-Z $%*+\\-./:]{1,10}") {
+        prop_assert_eq!(Modules::encode(&text).unwrap().text(), Some(text));
+    }
+
     #[test]
     fn texts_that_do_not_fit_are_refused(text in "\\PC{0,14}") {
         let fits = (1..=10).contains(&text.len()) && text.chars().all(|c| "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:".contains(c));
