@@ -7,6 +7,8 @@
 //! even area counts for more than a small one, but not in proportion, so that a small red boat on a wide sea
 //! keeps its red.
 
+use std::cell::OnceCell;
+
 use image::RgbImage;
 
 use super::colour::Seen;
@@ -48,6 +50,8 @@ pub struct Colours {
     swatches: Vec<Swatch>,
     /// The same where large areas count for less than their size.
     evened: Vec<Swatch>,
+    /// See [`Colours::areas`]; worked out when they are first asked for.
+    areas: OnceCell<Vec<(Seen, f64)>>,
 }
 
 /// Number of clusters that stand for the colours of a photo: many against the pencils, few enough that each is an area to be seen.
@@ -62,7 +66,12 @@ impl Colours {
             |(srgb, count): &([u8; 3], usize)| Swatch { seen: Seen::of(*srgb), weight: float(*count) };
         let swatches = if own.is_empty() { cells(pixels) } else { own.iter().map(swatch).collect() };
         let evened = evened(&swatches);
-        Self { own: own.into_iter().map(|(srgb, _)| srgb).collect(), swatches, evened }
+        Self {
+            own: own.into_iter().map(|(srgb, _)| srgb).collect(),
+            swatches,
+            evened,
+            areas: OnceCell::new(),
+        }
     }
 
     /// The few that the picture is drawn with, `count` at most; of a drawing that has no more, those of the largest areas first.
@@ -80,7 +89,11 @@ impl Colours {
 
     /// The areas of like colour, each with its share of the picture, 0 … 1.
     #[must_use]
-    pub fn areas(&self) -> Vec<(Seen, f64)> {
+    pub fn areas(&self) -> &[(Seen, f64)] {
+        self.areas.get_or_init(|| self.measured())
+    }
+
+    fn measured(&self) -> Vec<(Seen, f64)> {
         let middles = match self.own.is_empty() {
             true => gather(&self.evened, CLUSTERS_OF_A_PHOTO),
             false => self.swatches.iter().map(|swatch| swatch.seen).collect(),

@@ -5,9 +5,10 @@
 //!               share of the picture     CIEDE2000 to it above 15, share above 1 %: lost
 //! ```
 
+use std::ops::RangeInclusive;
+
 use super::choose::{Colours, nearest};
 use super::colour::{Seen, ciede2000};
-use std::ops::RangeInclusive;
 
 /// Share of the picture from which an area of like colour has to be shown.
 pub const SHARE: f64 = 0.01;
@@ -56,7 +57,7 @@ pub fn fitting(colours: &Colours, numbers: RangeInclusive<usize>) -> Vec<[u8; 3]
     let mut best: Option<(f64, Vec<[u8; 3]>)> = None;
     for count in numbers {
         let pencils = colours.choose(count);
-        let share: f64 = lost(&areas, &pencils).iter().map(|lost| lost.share).sum();
+        let share: f64 = lost(areas, &pencils).iter().map(|lost| lost.share).sum();
         if best.as_ref().is_none_or(|(least, _)| share < *least) {
             best = Some((share, pencils));
         }
@@ -71,5 +72,5 @@ pub fn fitting(colours: &Colours, numbers: RangeInclusive<usize>) -> Vec<[u8; 3]
 #[must_use]
 pub fn keeping(colours: &Colours, numbers: RangeInclusive<usize>) -> Option<usize> {
     let pencils = fitting(colours, numbers);
-    lost(&colours.areas(), &pencils).is_empty().then_some(pencils.len())
+    lost(colours.areas(), &pencils).is_empty().then_some(pencils.len())
 }

@@ -142,7 +142,7 @@ pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduce
         return Err(ReduceError::OnePencil(only));
     }
     let shown: Vec<[u8; 3]> = few.pencils.iter().map(|pencil| pencil.srgb).collect();
-    let not_shown = colours.as_ref().map(|colours| lost(&colours.areas(), &shown)).unwrap_or_default();
+    let not_shown = colours.as_ref().map(|colours| lost(colours.areas(), &shown)).unwrap_or_default();
     let more = shown.len() + 1..=*COLOURS.end();
     let keeps = colours.filter(|_| !not_shown.is_empty() && !own).and_then(|colours| keeping(&colours, more));
     Ok(Reduced {
@@ -175,6 +175,7 @@ fn before(fitted: &Fitted) -> RgbImage {
     resampled(fitted, (px(fitted.crop.size.x), px(fitted.crop.size.y)))
 }
 
+/// Pencils, every pixel's number, the manner of counting, and the picture's own colours.
 fn numbered(fitted: &Fitted, wanted: &Wanted) -> Numbered {
     let size = (wanted.grid.columns * fitted.piece_px, wanted.grid.rows * fitted.piece_px);
     let shrinks = fitted.crop.piece.value() >= float(fitted.piece_px);

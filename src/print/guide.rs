@@ -10,7 +10,7 @@ use super::camera_place::CameraPlace;
 use super::lengths::one;
 use super::numbers::{MM_PER_FOOT, about, level_table, numbers, parts, reach_table, side_by_side};
 use super::page::{READING_MARGINS_MM, Reading};
-use super::pencils::{Sets, counted};
+use super::pencils::Sets;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
 use super::{Document, PrintError, Sources, effort};
@@ -191,7 +191,7 @@ fn pencil_table(w: &Writer, evening: &Evening) -> Block {
     let sets = Sets::of(w.sources, evening);
     let pencil = |(pencil, (shared, own)): (&Pencil, (&PencilNeed, &PencilNeed))| {
         let [shared, sets] =
-            [shared.count, own.count * sets.tables].map(|count| counted(pencil, count, w.sources.words));
+            [shared.count, own.count * sets.tables].map(|count| pencil.counted(count, w.sources.words));
         [pencil.name.clone(), shared, sets]
     };
     let needs = evening.supplies.pencils.iter().zip(&sets.at_a_table);

@@ -7,8 +7,6 @@ use super::room::SEATS_A_TABLE;
 use super::{Document, PrintError, Sources};
 use crate::frame::{float, floor_index};
 use crate::plan::crowd::{Evening, NOBODY_WAITS, PencilNeed, chances, pencils};
-use crate::plan::settings::Pencil;
-use crate::words::Words;
 
 /// Width of a label and of a pencil's column, in mm.
 const LABEL_MM: f64 = 14.0;
@@ -124,11 +122,6 @@ impl Sets {
     }
 }
 
-/// How many of a pencil there should be, as people read it.
-pub(super) fn counted(pencil: &Pencil, count: usize, words: &Words) -> String {
-    if pencil.is_paper() { words.say("pencils-paper", &[]) } else { count.to_string() }
-}
-
 /// Every pencil: how many if all are shared, and how many if each table has its own.
 fn rows(sources: &Sources, evening: &Evening, sets: &Sets) -> Vec<Row> {
     let facts = sources.facts;
@@ -143,9 +136,9 @@ fn rows(sources: &Sources, evening: &Evening, sets: &Sets) -> Vec<Row> {
             colour: pencil.hex(),
             name: pencil.name.clone(),
             pieces: facts.pieces_with(number),
-            shared: counted(pencil, shared.count, sources.words),
-            a_table: counted(pencil, own.count, sources.words),
-            all_tables: counted(pencil, own.count * sets.tables, sources.words),
+            shared: pencil.counted(shared.count, sources.words),
+            a_table: pencil.counted(own.count, sources.words),
+            all_tables: pencil.counted(own.count * sets.tables, sources.words),
         })
         .collect()
 }

@@ -1,11 +1,9 @@
 //! Foreign codes: what codes say that are none of this event's.
 
-use rqrr::{Grid, SimpleGrid};
-
 use super::pose::Pose;
 use crate::photo::Luma;
 use crate::plan::Tag;
-use crate::plan::code::SIDE;
+use crate::plan::code::{self, SIDE};
 
 /// Text of the code with this pose, decoded the ordinary way with error correction; `None` where that fails.
 #[must_use]
@@ -22,10 +20,7 @@ pub fn text(luma: &Luma, pose: &Pose) -> Option<String> {
 pub(super) fn decoded(levels: &[f32], side: usize) -> Option<String> {
     let half = threshold(levels);
     let around = around(levels, side);
-    let decode = |dark: &dyn Fn(usize) -> bool| {
-        let grid = SimpleGrid::from_func(side, |x, y| dark(y * side + x));
-        Grid::new(grid).decode().ok().map(|(_, text)| text)
-    };
+    let decode = |dark: &dyn Fn(usize) -> bool| code::decoded(side, |x, y| dark(y * side + x));
     let text = decode(&|i| levels[i] < half)
         .or_else(|| decode(&|i| levels[i] < (half + around[i]) / 2.0))
         .or_else(|| decode(&|i| levels[i] < around[i]))?;

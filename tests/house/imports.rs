@@ -70,7 +70,7 @@ const HOMES: &[(&str, &[&str])] = &[
         &["picture", "photo", "read", "display", "print", "rehearse", "check", "gallery", "serve", "cli"],
     ),
     ("resvg", &["picture"]),
-    ("rqrr", &["plan", "read"]),
+    ("rqrr", &["plan"]),
     ("serde", &[]),
     ("serde_json", &[]),
     ("subtle", &["serve"]),

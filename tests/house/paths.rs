@@ -63,13 +63,15 @@ fn ends_in_word(text: &str) -> bool {
     text.ends_with(|c: char| c.is_alphanumeric() || c == '_')
 }
 
-fn raw_string(rest: &str) -> usize {
+/// Length of the raw text in quotes that the source goes on with.
+pub fn raw_string(rest: &str) -> usize {
     let end = if rest.starts_with("r#") { "\"#" } else { "\"" };
     let start = end.len() + 1;
     rest[start..].find(end).map_or(rest.len(), |at| start + at + end.len())
 }
 
-fn string(rest: &str) -> usize {
+/// Length of the text in quotes that the source goes on with; of all that is left where it has no end.
+pub fn string(rest: &str) -> usize {
     let mut escaped = false;
     for (at, c) in rest.char_indices().skip(1) {
         match c {
@@ -83,7 +85,7 @@ fn string(rest: &str) -> usize {
 }
 
 /// A character in quotes; of a lifetime only the quote.
-fn character(rest: &str) -> usize {
+pub fn character(rest: &str) -> usize {
     let inside = &rest[1..];
     if let Some(escaped) = inside.strip_prefix('\\') {
         return escaped.char_indices().skip(1).find(|(_, c)| *c == '\'').map_or(1, |(at, _)| at + 3);

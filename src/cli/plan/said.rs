@@ -355,7 +355,7 @@ impl Text<'_> {
                 one_line(&pencil.name),
                 self.facts.pieces_with(number).to_string(),
                 percent(need.chance, self.words),
-                if pencil.is_paper() { self.word("pencils-paper") } else { need.count.to_string() },
+                pencil.counted(need.count, self.words),
             ]);
         }
         self.table(&rows);

@@ -175,7 +175,14 @@ impl Modules {
     /// The text that the code says, read by a general decoder, which shares nothing with the encoder; `None` where it finds none.
     #[must_use]
     pub fn text(&self) -> Option<String> {
-        let grid = SimpleGrid::from_func(SIDE, |column, row| self.dark(column, row));
-        Grid::new(grid).decode().ok().map(|(_, text)| text)
+        decoded(SIDE, |column, row| self.dark(column, row))
     }
+}
+
+/// The text of a QR code of any version with `side` modules along a side, of which `dark` tells column and row, with error correction;
+/// `None` where that fails.
+#[must_use]
+pub fn decoded(side: usize, dark: impl Fn(usize, usize) -> bool) -> Option<String> {
+    let grid = SimpleGrid::from_func(side, dark);
+    Grid::new(grid).decode().ok().map(|(_, text)| text)
 }

@@ -186,12 +186,13 @@ pub fn part_rows(part: &WallPart, grid: &Grid, hang_mm: f64) -> Vec<RowHeight> {
 
 /// Every row of the wall where it is highest, so that whoever reaches it there reaches it on every part.
 fn highest_rows(parts: &[WallPart], grid: &Grid, hang_mm: Option<f64>) -> Vec<RowHeight> {
-    let mut rows: Vec<RowHeight> =
+    let all: Vec<RowHeight> =
         parts.iter().flat_map(|part| part_rows(part, grid, part_hang_mm(part, grid, hang_mm))).collect();
-    let from_above = |row: &RowHeight| (0..grid.rows).position(|at| grid.row_number(at) == row.number);
-    rows.sort_by(|a, b| from_above(a).cmp(&from_above(b)).then(b.upper_mm.total_cmp(&a.upper_mm)));
-    rows.dedup_by_key(|row| row.number);
-    rows
+    let highest = |row: usize| {
+        let own = all.iter().filter(|own| own.number == grid.row_number(row));
+        own.max_by(|a, b| a.upper_mm.total_cmp(&b.upper_mm)).copied()
+    };
+    (0..grid.rows).filter_map(highest).collect()
 }
 
 /// Works out the wall's size and heights; without parts it hangs in one piece.

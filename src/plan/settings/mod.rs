@@ -34,6 +34,7 @@ use super::cell::Grid;
 use super::code::{CodeError, Modules, QUIET_ZONE, SIDE, Tag};
 use super::manifest::{Printed, PrintedSquare};
 use crate::frame::{Point, float};
+use crate::words::Words;
 
 pub use choice::Choice;
 pub use coming::{Arrivals, VISITORS, Visitors};
@@ -153,6 +154,12 @@ impl Pencil {
         let [darkest, lightest] =
             [self.srgb.iter().min(), self.srgb.iter().max()].map(|level| level.map_or(0, |l| *l));
         darkest >= LEAST_OF_PAPER && lightest - darkest <= MOST_TINT_OF_PAPER
+    }
+
+    /// How many of it there should be, as people read it.
+    #[must_use]
+    pub fn counted(&self, count: usize, words: &Words) -> String {
+        if self.is_paper() { words.say("pencils-paper", &[]) } else { count.to_string() }
     }
 }
 

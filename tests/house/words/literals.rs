@@ -1,5 +1,7 @@
 //! The texts in quotes of a Rust file.
 
+use crate::paths::{character, raw_string, string};
+
 /// A text in quotes and the line it begins on.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Literal {
@@ -19,9 +21,14 @@ pub fn literals(source: &str) -> Vec<Literal> {
     while let Some(first) = rest.chars().next() {
         let length = match first {
             '/' if rest.starts_with("//") => rest.find('\n').unwrap_or(rest.len()),
-            'r' if rest.starts_with("r\"") || rest.starts_with("r#\"") => raw(rest),
+            'r' if rest.starts_with("r\"") || rest.starts_with("r#\"") => raw_string(rest),
             '"' => {
-                let length = quoted(rest);
+                let length = string(rest);
+                assert!(
+                    length > 1 && rest[..length].ends_with('"'),
+                    "a text without an end: {}",
+                    &rest[..length]
+                );
                 found.push(Literal {
                     line: source[..at].matches('\n').count() + 1,
                     text: rest[1..length - 1].to_owned(),
@@ -45,35 +52,6 @@ pub fn literals(source: &str) -> Vec<Literal> {
         rest = &source[at..];
     }
     found
-}
-
-fn raw(rest: &str) -> usize {
-    let end = if rest.starts_with("r#") { "\"#" } else { "\"" };
-    let start = end.len() + 1;
-    rest[start..].find(end).map_or(rest.len(), |at| start + at + end.len())
-}
-
-fn quoted(rest: &str) -> usize {
-    let mut escaped = false;
-    for (at, c) in rest.char_indices().skip(1) {
-        match c {
-            _ if escaped => escaped = false,
-            '\\' => escaped = true,
-            '"' => return at + 1,
-            _ => {}
-        }
-    }
-    panic!("a text without an end: {}", &rest[..40.min(rest.len())]);
-}
-
-/// A character in quotes; of a lifetime only the quote.
-fn character(rest: &str) -> usize {
-    let inside = &rest[1..];
-    if inside.starts_with('\\') {
-        return inside.char_indices().skip(2).find(|(_, c)| *c == '\'').map_or(1, |(at, _)| at + 2);
-    }
-    let length = inside.chars().next().map_or(0, char::len_utf8);
-    if inside[length..].starts_with('\'') { length + 2 } else { 1 }
 }
 
 #[test]

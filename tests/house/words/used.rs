@@ -1,7 +1,6 @@
 //! What the program asks of the words, read in its sources.
 
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
 
 use super::composed::{KINDS, composed};
 use super::file::by_id;
@@ -22,24 +21,8 @@ struct Source {
 }
 
 fn sources() -> Vec<Source> {
-    fn collect(folder: &Path, files: &mut Vec<PathBuf>) {
-        for entry in std::fs::read_dir(folder).unwrap() {
-            let path = entry.unwrap().path();
-            match path.is_dir() {
-                true => collect(&path, files),
-                false if path.extension().is_some_and(|ending| ending == "rs") => files.push(path),
-                false => {}
-            }
-        }
-    }
-    let mut files = Vec::new();
-    collect(&Path::new(env!("CARGO_MANIFEST_DIR")).join("src"), &mut files);
-    files.sort();
-    let read = |path: &PathBuf| Source {
-        path: path.strip_prefix(env!("CARGO_MANIFEST_DIR")).unwrap().display().to_string(),
-        literals: literals(&std::fs::read_to_string(path).unwrap()),
-    };
-    files.iter().map(read).collect()
+    let read = |file: crate::Text| Source { literals: literals(&file.text), path: file.path };
+    crate::sources().into_iter().map(read).collect()
 }
 
 /// Whether a text is written as ids are: small letters and digits, with at least one hyphen.
@@ -139,7 +122,7 @@ fn ids_that_are_put_together_are_listed_with_all_that_comes_of_them() {
 
 /// The ids that the pages for phone and projector ask for: in their HTML between double braces, in their scripts in quotes.
 fn asked_by_pages() -> BTreeSet<String> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/serve/assets");
+    let folder = crate::root().join("src/serve/assets");
     let files = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
     let pages =
         files.filter(|path| path.extension().is_some_and(|ending| ending == "html" || ending == "js"));
