@@ -69,11 +69,11 @@ pub struct Args {
     #[arg(long, value_name = "HOW", value_parser = choice::<Fit>, default_value = "crop")]
     fit: Fit,
     /// Side of a square.
-    #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &SQUARE_MM), default_value_t = DEFAULT_SQUARE_MM)]
-    square_mm: f64,
+    #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &SQUARE_MM))]
+    square_mm: Option<f64>,
     /// Side of a piece.
-    #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &PIECE_MM), default_value_t = DEFAULT_PIECE_MM)]
-    piece_mm: f64,
+    #[arg(long, value_name = "MM", value_parser = |text: &str| millimetres(text, &PIECE_MM))]
+    piece_mm: Option<f64>,
     /// The paper in the printer.
     #[arg(long, value_name = "PAPER", value_parser = choice::<Paper>)]
     paper: Option<Paper>,
@@ -99,6 +99,9 @@ impl Args {
 const USUAL_MIX: [usize; 4] = [10, 35, 40, 15];
 /// Number of greys where none is asked for: paper, two greys that can be told apart in pencil, black.
 const USUAL_GREYS: usize = 4;
+/// Sides of squares and pieces where people read millimetres.
+const METRIC_SQUARE_MM: f64 = 125.0;
+const METRIC_PIECE_MM: f64 = 25.0;
 
 /// Makes the folder: the pictures first, event.toml last, so that there is no event without a picture.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
@@ -109,9 +112,10 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let Opened { picture, text_in_our_font } =
         Opened::from(&bytes).map_err(|error| CliError::about(&args.picture, error))?;
     let evening = evening_of(args, console)?;
-    let suits = suiting(&evening, args.square_mm);
+    let square_mm = sides(args, console.words()).square_mm;
+    let suits = suiting(&evening, square_mm);
     let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares, suits };
-    let proposal = propose(picture.size(), args.square_mm, wish)?;
+    let proposal = propose(picture.size(), square_mm, wish)?;
     let mut settings = settings(args, &folder, &proposal, console.words())?;
     settings.evening = evening;
     settings.language = console.language();
@@ -216,18 +220,20 @@ fn refuse_taken(folder: &Folder) -> Result<(), CliError> {
 }
 
 fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) -> Result<Settings, CliError> {
-    if args.piece_mm > args.square_mm {
-        let (piece, square) = (args.piece_mm, args.square_mm);
+    let Sides { square_mm, piece_mm } = sides(args, words);
+    if piece_mm > square_mm {
         let length = |mm| both(mm, units(args, words), words);
         return Err(CliError::new(
-            Sentence::new("error-new-piece").with("piece", length(piece)).with("square", length(square)),
+            Sentence::new("error-new-piece")
+                .with("piece", length(piece_mm))
+                .with("square", length(square_mm)),
         ));
     }
     let grid = Grid {
         columns: proposal.columns,
         rows: proposal.rows,
-        square_mm: args.square_mm,
-        piece_mm: args.piece_mm,
+        square_mm,
+        piece_mm,
         rows_from: RowsFrom::default(),
         border: false,
     };
@@ -247,6 +253,24 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) ->
     settings.print.join = args.join;
     settings.print.units = units(args, words);
     Ok(settings)
+}
+
+/// Sides of squares and pieces.
+struct Sides {
+    square_mm: f64,
+    piece_mm: f64,
+}
+
+/// As asked, or five inches and one; where people read millimetres, the nearest that are whole: then every length they work out is.
+fn sides(args: &Args, words: &Words) -> Sides {
+    let usual = match units(args, words) {
+        Units::Inch => Sides { square_mm: DEFAULT_SQUARE_MM, piece_mm: DEFAULT_PIECE_MM },
+        Units::Mm => Sides { square_mm: METRIC_SQUARE_MM, piece_mm: METRIC_PIECE_MM },
+    };
+    Sides {
+        square_mm: args.square_mm.unwrap_or(usual.square_mm),
+        piece_mm: args.piece_mm.unwrap_or(usual.piece_mm),
+    }
 }
 
 /// The paper: as asked, or as is usual where the language is spoken.

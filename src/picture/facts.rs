@@ -125,6 +125,17 @@ impl PictureFacts {
         self.pieces.iter().filter(|piece| piece.band != Band::Reserve)
     }
 
+    /// The part of the whole picture that each pencil covers, with a border in reserve.
+    #[must_use]
+    pub fn shares(&self) -> Vec<f64> {
+        let mut shares = vec![0.0; self.pencils.len()];
+        let pieces = float(self.pieces.len()).max(1.0);
+        for piece in &self.pieces {
+            shares.iter_mut().zip(&piece.shares).for_each(|(sum, share)| *sum += share / pieces);
+        }
+        shares
+    }
+
     /// How many of the picture's own pieces have a level.
     #[must_use]
     pub fn count(&self, level: Level) -> usize {

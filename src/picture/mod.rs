@@ -22,6 +22,7 @@
 //! assert_eq!((piece.top_left.x, piece.top_left.y, piece.side.value()), (20.0, 0.0, 20.0));
 //! ```
 
+mod accent;
 mod border;
 mod choose;
 mod clean;
@@ -52,6 +53,7 @@ pub mod warnings;
 
 use image::RgbImage;
 
+pub use accent::Accent;
 pub use facts::{PictureFacts, PieceFacts};
 pub use few::FewColours;
 pub use fit::Fit;

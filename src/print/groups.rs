@@ -6,7 +6,7 @@ use serde::Serialize;
 
 use super::blocks::{Block, Writer};
 use super::numbers::{parts, side_by_side};
-use super::page::{Reading, listed};
+use super::page::{Foot, Reading, listed};
 use super::piece_back::level_word;
 use super::{Document, PrintError, Sources};
 use crate::plan::groups::{Group, Groups};
@@ -33,8 +33,13 @@ pub fn groups(sources: &Sources, groups: &Groups) -> Result<Document, PrintError
         let writer = Writer { sources, values: values(sources, group) };
         [envelope(&writer, group), list(&writer, group)].concat()
     });
-    Reading { name: NAME, content: Content { blocks: pages.collect() }, pictures: Vec::new() }
-        .document(sources)
+    Reading {
+        name: NAME,
+        foot: Foot::Line,
+        content: Content { blocks: pages.collect() },
+        pictures: Vec::new(),
+    }
+    .document(sources)
 }
 
 /// What every sentence about a group may name.

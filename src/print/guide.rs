@@ -9,7 +9,7 @@ use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
 use super::lengths::one;
 use super::numbers::{MM_PER_FOOT, about, level_table, numbers, parts, reach_table, side_by_side};
-use super::page::{READING_MARGINS_MM, Reading};
+use super::page::{Foot, Reading, reading_room};
 use super::pencils::Sets;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
@@ -45,7 +45,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         afterwards(&writer),
     ];
     let content = Content { blocks: pages.concat(), room: room(sources, evening) };
-    Reading { name: "guide", content, pictures: Vec::new() }.document(sources)
+    Reading { name: "guide", foot: Foot::Line, content, pictures: Vec::new() }.document(sources)
 }
 
 /// What this evening is.
@@ -240,7 +240,7 @@ fn afterwards(w: &Writer) -> Vec<Block> {
 fn room(sources: &Sources, evening: &Evening) -> RoomDrawing {
     let Sources { settings, words, .. } = *sources;
     let place = CameraPlace::of(settings, evening.wall.hang_mm);
-    let width = settings.print.paper.size_mm().0 - READING_MARGINS_MM;
+    let [width, _] = reading_room(settings.print.paper, Foot::Line);
     let (wall_m, phone_m) = (evening.wall.width_with_cards_mm / 1e3, place.distance_mm / 1e3);
     let plan = Room::of(wall_m, phone_m, evening.given.seats, RoomDrawing::shape(width));
     let say = |part: &str, mm: f64| {

@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use super::blocks::{Block, Writer};
 use super::numbers::{level_table, numbers, reach_table};
-use super::page::Reading;
+use super::page::{Foot, Reading};
 use super::{Document, PrintError, Sources};
 use crate::plan::crowd::Evening;
 
@@ -27,7 +27,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let writer = Writer { sources, values: numbers(sources, evening) };
     let pages = [hand_out(&writer, evening), tables(&writer), wall(&writer, evening), cautions(&writer)];
     let content = Content { blocks: pages.into_iter().flatten().collect() };
-    Reading { name: "helpers", content, pictures: Vec::new() }.document(sources)
+    Reading { name: "helpers", foot: Foot::Line, content, pictures: Vec::new() }.document(sources)
 }
 
 /// Sort, say, tick, keep the secret.

@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use super::blocks::{Block, Writer};
 use super::numbers::{Example, decimals};
-use super::page::{Reading, listed};
+use super::page::{Foot, Reading, listed};
 use super::piece_back::level_word;
 use super::{Document, PrintError, Sources};
 use crate::frame::{MM_PER_INCH, float, round_index};
@@ -40,8 +40,13 @@ struct Content {
 pub fn lesson(sources: &Sources) -> Result<Document, PrintError> {
     let writer = Writer { sources, values: values(sources) };
     let pages = [overview(&writer), talk(&writer), everyone(&writer), exit(&writer)];
-    Reading { name: NAME, content: Content { blocks: pages.concat() }, pictures: Vec::new() }
-        .document(sources)
+    Reading {
+        name: NAME,
+        foot: Foot::Line,
+        content: Content { blocks: pages.concat() },
+        pictures: Vec::new(),
+    }
+    .document(sources)
 }
 
 /// Every number that a sentence may name.

@@ -87,6 +87,7 @@ mod room_drawing;
 mod screen;
 mod short;
 pub mod signs;
+mod small_wall;
 pub mod spare;
 mod squares;
 mod strips;

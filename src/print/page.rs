@@ -6,16 +6,23 @@
 use serde::Serialize;
 
 use super::hints::with_hints;
-use super::layout::{Area, Layout, Strip};
+use super::layout::{Area, Layout, MARGINS_MM, Strip};
 use super::marks::Box;
 use super::typeset::{Image, Typeset, typeset};
 use super::{Document, PrintError, Sources, screen};
 use crate::frame::float;
-use crate::plan::settings::{Choice, Flip, Units};
+use crate::picture::Accent;
+use crate::plan::settings::{Choice, Flip, Paper, Units, hex};
 use crate::words::Words;
 
-/// What both margins take of the width of a [`Reading`]'s pages, in mm; `reading-page` in `templates/common.typ` sets them.
-pub(super) const READING_MARGINS_MM: f64 = 34.0;
+/// White at the left and right of a [`Reading`]'s pages, and above its text, in mm.
+const READING_SIDE_MM: f64 = 17.0;
+const READING_TOP_MM: f64 = 19.0;
+/// White between the text and what stands at the foot, in mm, and how high a line of words there is.
+const READING_FOOT_GAP_MM: f64 = 4.0;
+const FOOT_LINE_MM: f64 = 3.0;
+/// How high the band of the picture's colours is, in mm.
+const BAND_MM: f64 = 3.0;
 /// Stands in a strip's words for the number of the page; templates fill it in where text flows.
 const PAGE_MARK: &str = "\u{E000}";
 /// Stands in a strip's words for the number of pages.
@@ -48,10 +55,37 @@ pub(super) struct Page<P: Serialize> {
     pub items: Vec<P>,
 }
 
+/// What stands at the foot of a page to read.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub(super) enum Foot {
+    /// The event, the document, the page.
+    Line,
+    /// The ruler and the words for the printer's dialogue too: what is on the page has to come out in its true size.
+    Ruler,
+}
+
+impl Foot {
+    /// Top of what stands at the foot, in mm from the top of the page.
+    fn top_mm(self, paper: Paper) -> f64 {
+        match self {
+            Self::Line => paper.size_mm().1 - MARGINS_MM[0] - FOOT_LINE_MM,
+            Self::Ruler => Strip::along_the_bottom(paper).area.top_left.y,
+        }
+    }
+}
+
+/// Width and height that a page to read leaves for text and pictures, in mm.
+pub(super) fn reading_room(paper: Paper, foot: Foot) -> [f64; 2] {
+    let (width, _) = paper.size_mm();
+    [width - 2.0 * READING_SIDE_MM, foot.top_mm(paper) - READING_FOOT_GAP_MM - READING_TOP_MM]
+}
+
 /// A document of flowing text. Its template begins with `#show: reading-page` and finds `content` in `data.content`.
 pub(super) struct Reading<C: Serialize> {
     /// The document's name in [`super::names`], which is that of its template.
     pub name: &'static str,
+    /// What stands at the foot of its pages.
+    pub foot: Foot,
     /// All words and numbers that the template sets.
     pub content: C,
     /// The pictures that the template refers to, `sys.inputs.pictures`.
@@ -72,9 +106,49 @@ struct SheetsData<'a, S: Serialize, P: Serialize> {
 struct ReadingData<'a, C: Serialize> {
     #[serde(flatten)]
     common: Common,
-    strip: StripWords,
+    look: Look,
     marks: [&'static str; 2],
     content: &'a C,
+}
+
+/// What all pages to read look like.
+#[derive(Serialize)]
+struct Look {
+    /// White at the left and right, above and below the text, in mm.
+    margins: [f64; 3],
+    /// Where the band of the picture's colours lies, and its fields from left to right: the part of its width, and the colour.
+    band: Box,
+    fields: Vec<(f64, String)>,
+    /// The colour of titles and rules, as CSS writes it.
+    accent: String,
+    /// Words at the foot, at its left and its right end.
+    foot: [String; 2],
+    /// The ruler in their place.
+    strip: Option<StripWords>,
+}
+
+impl Look {
+    fn of(sources: &Sources, name: &str, foot: Foot) -> Self {
+        let paper = sources.settings.print.paper;
+        let (width, height) = paper.size_mm();
+        let heading = Heading::new(sources, name, None, Sides::One);
+        let strip = Strip::along_the_bottom(paper);
+        let pencils = &sources.facts.pencils;
+        let fields = sources.facts.shares().into_iter().zip(pencils).filter(|(share, _)| *share > 0.0);
+        Self {
+            margins: [READING_SIDE_MM, READING_TOP_MM, height - foot.top_mm(paper) + READING_FOOT_GAP_MM],
+            band: Box {
+                x: READING_SIDE_MM,
+                y: MARGINS_MM[0],
+                width: width - 2.0 * READING_SIDE_MM,
+                height: BAND_MM,
+            },
+            fields: fields.map(|(share, pencil)| (share, pencil.hex())).collect(),
+            accent: hex(Accent::of(pencils).on([u8::MAX; 3])),
+            foot: heading.foot(),
+            strip: (foot == Foot::Ruler).then(|| heading.words(strip.area, strip.upright, None)),
+        }
+    }
 }
 
 /// What all templates read.
@@ -146,11 +220,10 @@ impl<C: Serialize> Reading<C> {
     /// # Errors
     /// As [`Reading::document`].
     pub fn set(self, sources: &Sources) -> Result<Set, PrintError> {
-        let Self { name, content, pictures } = self;
-        let strip = Strip::along_the_bottom(sources.settings.print.paper);
+        let Self { name, foot, content, pictures } = self;
         let data = ReadingData {
             common: Common::of(sources, name),
-            strip: Heading::new(sources, name, None, Sides::One).words(strip.area, strip.upright, None),
+            look: Look::of(sources, name, foot),
             marks: [PAGE_MARK, PAGES_MARK],
             content: &content,
         };
@@ -262,6 +335,16 @@ impl<'a> Heading<'a> {
             ],
             rulers: rulers(settings.print.units, words),
         }
+    }
+
+    /// The line at the foot of a page to read: the event, and the document with marks for the page's number.
+    fn foot(&self) -> [String; 2] {
+        let page = [
+            ("document", self.document.as_str().into()),
+            ("page", PAGE_MARK.into()),
+            ("pages", PAGES_MARK.into()),
+        ];
+        [self.sources.settings.name.clone(), self.sources.words.say("print-page", &page)]
     }
 
     /// The document's name, the page, and how the printer is to turn the paper.

@@ -1,38 +1,41 @@
-//! `pencils.pdf`: how many pencils to have, what to lay out on each table, and which piece needs which.
+//! `pencils.pdf`: how many pencils to have, what to lay out on each table, and a small wall a pencil that shows where it is needed.
 
 use serde::Serialize;
 
-use super::page::{READING_MARGINS_MM, Reading};
+use super::page::{Foot, Reading, listed, reading_room};
 use super::room::SEATS_A_TABLE;
+use super::small_wall::SmallWall;
 use super::{Document, PrintError, Sources};
 use crate::frame::{float, floor_index};
 use crate::plan::crowd::{Evening, NOBODY_WAITS, PencilNeed, chances, pencils};
+use crate::plan::settings::Pencil;
+use crate::plan::{Cell, PrintedSquare};
 
-/// Width of a label and of a pencil's column, in mm.
-const LABEL_MM: f64 = 14.0;
-const PENCIL_MM: f64 = 5.6;
+/// Most walls beside each other, white between them, the narrowest cell of one that stands beside another, and the highest wall, in mm.
+const MOST_ACROSS: usize = 3;
+const APART_MM: f64 = 7.0;
+const NARROWEST_MM: f64 = 2.6;
+const HIGHEST_MM: f64 = 78.0;
 
 /// What the template sets.
 #[derive(Serialize)]
 struct Content {
     title: String,
     intro: String,
-    heads: [String; 6],
+    heads: [String; 5],
     pencils: Vec<Row>,
     sets: String,
     pieces_title: String,
     pieces_intro: String,
-    piece_head: String,
-    /// How many pieces stand side by side, and how wide a pencil's column is, in mm.
+    /// How many walls stand side by side, and how far apart, in mm.
     across: usize,
-    pencil_mm: f64,
-    pieces: Vec<Piece>,
+    apart_mm: f64,
+    walls: Vec<PencilWall>,
 }
 
 /// A pencil.
 #[derive(Serialize)]
 struct Row {
-    number: usize,
     colour: String,
     name: String,
     pieces: usize,
@@ -41,11 +44,14 @@ struct Row {
     all_tables: String,
 }
 
-/// A piece and whether it needs each pencil: 0 no, 1 yes, 2 most of all.
+/// Where a pencil is needed.
 #[derive(Serialize)]
-struct Piece {
-    label: String,
-    needs: Vec<u8>,
+struct PencilWall {
+    colour: String,
+    name: String,
+    count: String,
+    about: String,
+    wall: SmallWall,
 }
 
 /// Typesets the document.
@@ -53,26 +59,18 @@ struct Piece {
 /// # Errors
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let Sources { settings, words, facts, .. } = *sources;
-    let evening = sources.evening;
+    let Sources { words, evening, .. } = *sources;
     let seats = seats_in_use(evening);
     let sets = Sets::of(sources, evening);
     let percent = floor_index(NOBODY_WAITS * 100.0 + 0.5);
-    let (width, _) = settings.print.paper.size_mm();
-    let block = LABEL_MM + float(facts.pencils.len()) * PENCIL_MM;
+    let [width, _] = reading_room(sources.settings.print.paper, Foot::Line);
+    let across = across(sources.settings.grid.columns, width);
     let say = |id: &str| words.say(id, &[]);
     let content = Content {
         title: say("print-pencils"),
         intro: words.say("pencils-intro", &[("seats", seats.into()), ("percent", percent.into())]),
-        heads: [
-            "pencils-number",
-            "pencils-name",
-            "pencils-pieces",
-            "pencils-shared",
-            "pencils-a-table",
-            "pencils-all-tables",
-        ]
-        .map(say),
+        heads: ["pencils-name", "pencils-pieces", "pencils-shared", "pencils-a-table", "pencils-all-tables"]
+            .map(say),
         pencils: rows(sources, evening, &sets),
         sets: words.say(
             "pencils-sets",
@@ -85,12 +83,11 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         ),
         pieces_title: say("pencils-pieces-title"),
         pieces_intro: say("pencils-pieces-intro"),
-        piece_head: say("checklist-piece"),
-        across: floor_index((width - READING_MARGINS_MM) / block).clamp(1, settings.grid.columns),
-        pencil_mm: PENCIL_MM,
-        pieces: pieces(sources),
+        across,
+        apart_mm: APART_MM,
+        walls: walls(sources, share_of(width, across)),
     };
-    Reading { name: "pencils", content, pictures: Vec::new() }.document(sources)
+    Reading { name: "pencils", foot: Foot::Line, content, pictures: Vec::new() }.document(sources)
 }
 
 /// Seats that are taken at the busiest moment; at least one, for whoever tries it out.
@@ -132,7 +129,6 @@ fn rows(sources: &Sources, evening: &Evening, sets: &Sets) -> Vec<Row> {
         .zip(needs)
         .enumerate()
         .map(|(number, (pencil, (shared, own)))| Row {
-            number: number + 1,
             colour: pencil.hex(),
             name: pencil.name.clone(),
             pieces: facts.pieces_with(number),
@@ -143,15 +139,50 @@ fn rows(sources: &Sources, evening: &Evening, sets: &Sets) -> Vec<Row> {
         .collect()
 }
 
-fn pieces(sources: &Sources) -> Vec<Piece> {
-    let pieces = sources.printed.squares.iter().zip(&sources.facts.pieces);
-    pieces
-        .map(|(square, piece)| {
-            let mut needs = vec![0; sources.facts.pencils.len()];
-            for (rank, pencil) in piece.pencils.iter().enumerate() {
-                needs[*pencil] = if rank == 0 { 2 } else { 1 };
-            }
-            Piece { label: square.label.clone(), needs }
-        })
-        .collect()
+/// How many walls of so many columns stand beside each other on a page.
+fn across(columns: usize, width_mm: f64) -> usize {
+    let fits = |across: &usize| share_of(width_mm, *across) / float(columns) >= NARROWEST_MM;
+    (1..=MOST_ACROSS).rev().find(fits).unwrap_or(1)
+}
+
+/// The width of one of so many walls beside each other.
+fn share_of(width_mm: f64, across: usize) -> f64 {
+    (width_mm - float(across - 1) * APART_MM) / float(across)
+}
+
+/// A wall for each pencil: full where it covers most of the piece, a small square where it is needed too.
+fn walls(sources: &Sources, width_mm: f64) -> Vec<PencilWall> {
+    let Sources { printed, facts, words, .. } = *sources;
+    let empty = SmallWall::of(&printed.grid, [width_mm, HIGHEST_MM]);
+    let wall = |(number, pencil): (usize, &Pencil)| {
+        let squares = printed.squares.iter().zip(&facts.pieces);
+        let needing = squares.filter_map(|(square, piece)| {
+            let rank = piece.pencils.iter().position(|own| *own == number)?;
+            Some((square, rank == 0))
+        });
+        let needing: Vec<(&PrintedSquare, bool)> = needing.collect();
+        let labels = listed(needing.iter().map(|(square, _)| square.label.as_str()));
+        let marks = needing
+            .iter()
+            .map(|(square, most): &(&PrintedSquare, bool)| -> (Cell, bool) { (square.cell, *most) });
+        PencilWall {
+            colour: pencil.hex(),
+            name: pencil.name.clone(),
+            count: words.say("print-level-count", &[("pieces", needing.len().into())]),
+            about: words
+                .say("pencils-wall-alt", &[("name", pencil.name.clone().into()), ("labels", labels.into())]),
+            wall: empty.clone().marked(marks),
+        }
+    };
+    facts.pencils.iter().enumerate().map(wall).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn wide_walls_stand_alone() {
+        assert_eq!([10, 20, 30, 60].map(|columns| across(columns, 182.0)), [3, 3, 2, 1]);
+    }
 }

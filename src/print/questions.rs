@@ -11,7 +11,7 @@ use serde::Serialize;
 
 use super::layout::Layout;
 use super::marks::Box;
-use super::page::{Heading, Page, Reading, Sheets, Sides};
+use super::page::{Foot, Heading, Page, Reading, Sheets, Sides};
 use super::typeset::Image;
 use super::{Document, Large, PrintError, Sources};
 use crate::picture::questions::{Question, Rung, Unit, questions};
@@ -150,7 +150,7 @@ pub(super) fn answers(sources: &Sources) -> Result<Document, PrintError> {
         heads: heads.map(|head| words.say(&format!("questions-{head}"), &[])),
         parts: Rung::ALL.map(part).into(),
     };
-    Reading { name: "answers", content, pictures: Vec::new() }.document(sources)
+    Reading { name: "answers", foot: Foot::Line, content, pictures: Vec::new() }.document(sources)
 }
 
 /// The questions with their numbers from 1.

@@ -16,15 +16,15 @@ use serde::Serialize;
 use super::Sources;
 use super::lengths::{self, one};
 use super::marks::{Box, Line};
+use super::page::{Foot, reading_room};
 use super::typeset::width_mm;
 use crate::frame::{Point, Vector, WallMm, ceil_index, float};
 use crate::plan::cards::RING_MM;
 use crate::plan::settings::{Units, WallPart};
 use crate::plan::{Card, CardKind, Cell};
 
-/// What of the page's width and height is not the drawing's, in mm: margins; also the title, four sentences and the strip.
-const BESIDE_MM: f64 = 36.0;
-const ABOVE_AND_BELOW_MM: f64 = 104.0;
+/// What of the room of a page to read is not the drawing's, in mm: the title, six sentences above it, seven lines below.
+const ABOVE_AND_BELOW_MM: f64 = 98.0;
 /// Room at the right for the heights, and below a row of distances, in mm.
 const HEIGHTS_MM: f64 = 18.0;
 const DISTANCES_MM: f64 = 16.0;
@@ -50,6 +50,9 @@ pub(super) struct Drawing {
     heights: Vec<Text>,
     distances: Vec<Text>,
     unit: String,
+    /// Whether every row's height and every column's distance is in it.
+    #[serde(skip)]
+    pub has_all: bool,
 }
 
 /// A rectangle with a name in it, or none where it has no room.
@@ -98,8 +101,8 @@ impl Drawing {
         // the floor below a small wall is far: drawn nearer, with a break in the plumb line
         let shown_hang = hang_mm.min(size.y.max(size.x / 4.0).max(2.0 * RING_MM));
         let to_floor = size.y + shown_hang.max(RING_MM);
-        let (width, height) = sources.settings.print.paper.size_mm();
-        let across = (width - BESIDE_MM - HEIGHTS_MM) / (size.x + 2.0 * RING_MM);
+        let [width, height] = reading_room(sources.settings.print.paper, Foot::Line);
+        let across = (width - HEIGHTS_MM) / (size.x + 2.0 * RING_MM);
         let down = (height - ABOVE_AND_BELOW_MM) / (RING_MM + to_floor);
         let times = across.min(down);
         let [corner, ..] = grid.corners(part.first);
@@ -117,6 +120,7 @@ impl Drawing {
         let (row_ticks, heights) = heights(sources, (part, hang_mm), &scale, right);
         let (column_ticks, distances) = distances(sources, part, &scale);
         Self {
+            has_all: heights.len() > part.rows() && distances.len() > part.columns(),
             width: right + HEIGHTS_MM,
             height: floor.max(scale.top + (size.y + RING_MM) * times + DISTANCES_MM) + APART_MM + 1.0,
             squares: squares(sources, part, &scale),

@@ -1,10 +1,11 @@
-//! `wall-map.pdf`: where everything goes on the wall: a drawing to scale, and the distances for strings or pencil lines.
+//! `wall-map.pdf`: where everything goes on the wall: a drawing to scale with the distances for strings or pencil lines; tables of them
+//! only where the drawing has no room for all.
 
 use serde::Serialize;
 
 use super::lengths::{both, distances, one};
 use super::numbers::Example;
-use super::page::Reading;
+use super::page::{Foot, Reading};
 use super::wall_drawing::Drawing;
 use super::{Document, PrintError, Sources};
 use crate::frame::float;
@@ -26,14 +27,12 @@ struct Content {
     title: String,
     facts: Vec<String>,
     sheets: Vec<Sheet>,
+    how_title: String,
+    how: Vec<String>,
     columns_title: String,
-    columns_intro: String,
     columns_heads: Vec<String>,
     rows_title: String,
-    rows_intro: String,
     rows_heads: Vec<String>,
-    cards_title: String,
-    cards: Vec<String>,
 }
 
 /// One part of the wall, or all of it.
@@ -43,6 +42,13 @@ struct Sheet {
     heading: String,
     alt: String,
     drawing: Drawing,
+    /// The distances again where the drawing has no room for all of them.
+    tables: Option<Tables>,
+}
+
+/// Distances of columns and rows, line by line.
+#[derive(Serialize)]
+struct Tables {
     columns: Vec<Vec<String>>,
     blocks: usize,
     rows: Vec<Vec<String>>,
@@ -52,16 +58,22 @@ impl Sheet {
     fn of(sources: &Sources, part: &WallPart, heading: String) -> Self {
         let grid = &sources.settings.grid;
         let hang_mm = part_hang_mm(part, grid, sources.settings.evening.hang_mm);
-        let columns = columns(sources, part);
+        let drawing = Drawing::of(sources, part, hang_mm);
         let size = [("columns", part.columns().to_string().into()), ("rows", part.rows().to_string().into())];
         Self {
             heading,
             alt: sources.words.say("wall-map-alt", &size),
-            drawing: Drawing::of(sources, part, hang_mm),
-            blocks: columns.len().div_ceil(ROWS_IN_A_BLOCK).min(MOST_BLOCKS),
-            columns,
-            rows: rows(sources, part, hang_mm),
+            tables: (!drawing.has_all).then(|| Tables::of(sources, part, hang_mm)),
+            drawing,
         }
+    }
+}
+
+impl Tables {
+    fn of(sources: &Sources, part: &WallPart, hang_mm: f64) -> Self {
+        let columns = columns(sources, part);
+        let blocks = columns.len().div_ceil(ROWS_IN_A_BLOCK).min(MOST_BLOCKS);
+        Self { columns, blocks, rows: rows(sources, part, hang_mm) }
     }
 }
 
@@ -96,16 +108,14 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
         title: say("print-wall-map"),
         facts: facts(sources, wall),
         sheets: sheets(sources, wall),
+        how_title: say("wall-map-how-title"),
+        how: how(sources),
         columns_title: say("wall-map-columns-title"),
-        columns_intro: say("wall-map-columns-intro"),
         columns_heads: heads(sources, "wall-map-column", "wall-map-from-left"),
         rows_title: say("wall-map-rows-title"),
-        rows_intro: say("wall-map-rows-intro"),
         rows_heads: row_heads(sources),
-        cards_title: say("print-edge-cards"),
-        cards: cards(sources),
     };
-    Reading { name: "wall-map", content, pictures: Vec::new() }.document(sources)
+    Reading { name: "wall-map", foot: Foot::Line, content, pictures: Vec::new() }.document(sources)
 }
 
 /// Sizes and heights, a sentence each.
@@ -206,12 +216,12 @@ fn rows(sources: &Sources, part: &WallPart, hang_mm: f64) -> Vec<Vec<String>> {
     (part.first.row..=part.last.row).map(row).collect()
 }
 
-/// Where the cards go, a sentence a kind.
-fn cards(sources: &Sources) -> Vec<String> {
+/// How lines are made, and where the cards go, a sentence each.
+fn how(sources: &Sources) -> Vec<String> {
     let ring = one(sources, RING_MM);
     let side = sources.settings.grid.square_mm.min(EDGE_CARD_MOST_MM);
     let said = [("ring", ring.into()), ("side", one(sources, side).into())];
-    ["wall-map-column-cards", "wall-map-row-cards", "wall-map-corner-cards"]
-        .map(|id| sources.words.say(id, &said))
-        .into()
+    let lines = ["wall-map-columns-intro", "wall-map-rows-intro"];
+    let cards = ["wall-map-column-cards", "wall-map-row-cards", "wall-map-corner-cards"];
+    [lines.as_slice(), &cards].concat().into_iter().map(|id| sources.words.say(id, &said)).collect()
 }

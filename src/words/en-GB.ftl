@@ -66,16 +66,12 @@ lesson-while-3 = “Which colour fills most of your piece? Does it fill most of 
 lesson-support-pieces = one colour and easy: { $support }
 lesson-support-do = Fold the square in half twice: the folds make four parts. Fold a paper copy of the piece the same way. Redraw part by part. “everysquare print FOLDER fill --only { $label }” prints a square with outlines to colour.
 lesson-core-do = Marks on the edge first, then the lines between them. Compare with a neighbour’s square: do the lines meet?
-checklist-intro = Tick a box when a piece goes out, and when its square is up on the wall: { $pieces ->
-    [one] 1 piece.
-   *[other] { $pieces } pieces in all.
-} Print this list twice: one copy for the piece table, one for the wall.
 pencils-intro = With { $seats ->
     [one] 1 seat in use
    *[other] { $seats } seats in use
 } and these pencils, no one has to wait for a colour { $percent }% of the time.
-pencils-pieces-intro = The numbers match the list above. Bold is the colour that fills most of the piece.
-wall-map-rows-intro = Stretch a string tight against the wall, or draw a faint pencil line, at these heights above the floor. Use a spirit level; floors aren’t always even.
+pencils-pieces-intro = Each small wall shows one pencil. A full spot is a piece that is mostly this colour; a small square is a piece that needs some of it.
+wall-map-rows-intro = Stretch a string tight against the wall, or draw a faint pencil line, at the heights beside the rows. They count from the floor. Use a spirit level; floors aren’t always even.
 print-math-page = The maths of our mural
 comparison-ratio-4 = Every angle stays the same, and every length grows by the same scale factor. Shapes like that are called similar. Making one is an enlargement.
 comparison-pitch = Centre of one square to the next

@@ -76,8 +76,8 @@ help-new-colours = How many pencil colors to use (default: as few as show all of
 help-new-pencils = A file that lists your own pencils: [[pencils]] with name and srgb. The event.toml of an earlier event works too
 help-new-black-and-white = Use grays only: 4, or as many as --colors says
 help-new-fit = If the picture’s shape doesn’t match the grid: crop trims it, pad adds margins
-help-new-square-mm = Side of each paper square, in mm (127 mm = 5 in)
-help-new-piece-mm = Side of each piece, the small part of the picture a visitor gets, in mm (25.4 mm = 1 in)
+help-new-square-mm = Side of each paper square, in mm (default: 127, which is 5 in; 125 where people read mm)
+help-new-piece-mm = Side of each piece, the small part of the picture a visitor gets, in mm (default: 25.4, which is 1 in; 25 where people read mm)
 help-new-paper = The paper in your printer: letter, tabloid, a4 or a3 (default: letter)
 help-new-flip = How your printer flips the page when it prints two-sided: long-edge, short-edge, or none for one-sided
 help-new-units = Units that people read: inch or mm (default: inch for letter and tabloid, mm for a4 and a3)
@@ -636,7 +636,6 @@ print-level-count = { $pieces ->
     [one] 1 piece
    *[other] { $pieces } pieces
 }
-print-level-more = and { $count } more
 print-border = border
 unit-mm = mm
 unit-inch = in
@@ -650,6 +649,7 @@ level-hard = hard
 print-row = Row { $row }
 print-title = { $document } – { $event }
 print-actual-size = Print at 100% (“Actual size”). Never use “Fit to page”.
+print-page = { $document } · page { $page } of { $pages }
 print-page-single = { $document } · page { $page } of { $pages } · one-sided
 print-page-front-long = { $document } · page { $page } of { $pages } · two-sided, flip on long edge
 print-page-front-short = { $document } · page { $page } of { $pages } · two-sided, flip on short edge
@@ -944,14 +944,14 @@ lesson-follow-3 = Draw a piece as a mirror shows it. What stays the same, and wh
 
 ## checklist
 
-checklist-intro = Check a box when a piece goes out, and when its square is up on the wall: { $pieces ->
+checklist-intro = Each spot of the wall has three boxes: the piece is out, the square is up, the square went home. { $pieces ->
     [one] 1 piece.
    *[other] { $pieces } pieces in all.
 } Print this list twice: one copy for the piece table, one for the wall.
 checklist-border = “+” means the border in reserve. It goes out last, and it may stay in its bag.
-checklist-piece = Piece
 checklist-out = out
 checklist-hung = up
+checklist-back = back home
 
 ## pencils
 
@@ -959,7 +959,6 @@ pencils-intro = With { $seats ->
     [one] 1 seat in use
    *[other] { $seats } seats in use
 } and these pencils, no one has to wait for a color { $percent }% of the time.
-pencils-number = No.
 pencils-name = Pencil
 pencils-pieces = Pieces that use it
 pencils-shared = Total, if everyone shares
@@ -972,8 +971,9 @@ pencils-sets = Share all the pencils from one spot in the middle of the room: { 
     [one] 1 seat
    *[other] { $seats } seats
 } each. Table sets take more pencils but less walking.
-pencils-pieces-title = Which piece needs which pencils
-pencils-pieces-intro = The numbers match the list above. Bold is the color that fills most of the piece.
+pencils-pieces-title = Where each pencil is needed
+pencils-pieces-intro = Each small wall shows one pencil. A full spot is a piece that is mostly this color; a small square is a piece that needs some of it.
+pencils-wall-alt = Pieces that need { $name }: { $labels }.
 
 ## wall-map
 
@@ -995,18 +995,19 @@ wall-map-parts = The wall hangs in { $count ->
 }
 wall-map-part = Part { $number }: spots { $from } to { $to }
 wall-map-part-at = Part { $number }, { $place }: spots { $from } to { $to }
-wall-map-alt = The wall, to scale: { $columns } columns and { $rows } rows of squares with their labels, the edge cards around them, the floor below. The tables that follow give every measurement.
+wall-map-alt = The wall, to scale: { $columns } columns and { $rows } rows of squares with their labels, the edge cards around them, the floor below. Heights above the floor are at the right, distances from the left below.
 wall-map-floor = floor
 wall-map-in-inches = Heights above the floor and distances from the left, in inches. c1 to c4 are the corner cards.
 wall-map-in-mm = Heights above the floor and distances from the left, in mm. c1 to c4 are the corner cards.
+wall-map-how-title = How to mark the wall
 wall-map-columns-title = Vertical lines
-wall-map-columns-intro = Hang a plumb line (a string with a weight), or draw a faint pencil line, at these distances from the left edge of the squares. Take strings down before visitors come.
+wall-map-columns-intro = Hang a plumb line (a string with a weight), or draw a faint pencil line, at the distances below the columns. They count from the left edge of the squares. Take strings down before visitors come.
 wall-map-column = Line
 wall-map-from-left = From the left, { $unit }
 wall-map-left-of = left of { $column }
 wall-map-right-of = right of { $column }
 wall-map-rows-title = Horizontal lines
-wall-map-rows-intro = Stretch a string tight against the wall, or draw a faint pencil line, at these heights above the floor. Use a level; floors aren’t always even.
+wall-map-rows-intro = Stretch a string tight against the wall, or draw a faint pencil line, at the heights beside the rows. They count from the floor. Use a level; floors aren’t always even.
 wall-map-row = Row
 wall-map-lower = Bottom edge, { $unit }
 wall-map-upper = Top edge, { $unit }

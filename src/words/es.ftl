@@ -83,8 +83,8 @@ help-new-colours = Cuántos lápices de color se usan (si no se indica, los que 
 help-new-pencils = Un archivo con sus propios lápices: [[pencils]] con name y srgb; también sirve el event.toml de otro evento
 help-new-black-and-white = Usar solo grises: 4, o tantos como diga --colors
 help-new-fit = Qué hacer si la imagen no tiene la forma de la cuadrícula: crop la recorta, pad le agrega márgenes
-help-new-square-mm = Lado de cada cuadro de papel, en mm (127 mm = 5 pulg)
-help-new-piece-mm = Lado de cada pieza, la parte pequeña de la imagen que recibe un visitante, en mm (25.4 mm = 1 pulg)
+help-new-square-mm = Lado de cada cuadro de papel, en mm (si se omite: 127, que son 5 pulg; 125 si las medidas se leen en mm)
+help-new-piece-mm = Lado de cada pieza, la parte pequeña de la imagen que recibe un visitante, en mm (si se omite: 25.4, que es 1 pulg; 25 si las medidas se leen en mm)
 help-new-paper = El papel de la impresora: letter (carta), tabloid (tabloide), a4 o a3 (si se omite: letter)
 help-new-flip = Por qué borde voltea el papel la impresora al imprimir a dos caras: long-edge (el largo), short-edge (el corto) o none (una sola cara)
 help-new-units = Las unidades que leen las personas: inch (pulgadas) o mm (si se omite: pulgadas con letter y tabloid, mm con a4 y a3)
@@ -649,7 +649,6 @@ print-level-count = { $pieces ->
     [one] 1 pieza
    *[other] { $pieces } piezas
 }
-print-level-more = y { $count } más
 print-border = borde
 unit-mm = mm
 unit-inch = in
@@ -663,6 +662,7 @@ level-hard = difícil
 print-row = Fila { $row }
 print-title = { $document } – { $event }
 print-actual-size = Imprima al 100 % (“Tamaño real”). Nunca “Ajustar”.
+print-page = { $document } · página { $page } de { $pages }
 print-page-single = { $document } · página { $page } de { $pages } · una cara
 print-page-front-long = { $document } · página { $page } de { $pages } · dos caras, voltear por el borde largo
 print-page-front-short = { $document } · página { $page } de { $pages } · dos caras, voltear por el borde corto
@@ -957,14 +957,14 @@ lesson-follow-3 = Dibujen una pieza como se ve en un espejo. ¿Qué sigue igual 
 
 ## checklist
 
-checklist-intro = Marque una casilla al entregar una pieza y otra al colgar su cuadro en la pared: { $pieces ->
+checklist-intro = Cada lugar de la pared tiene tres casillas: la pieza se entregó, el cuadro está colgado, el cuadro se fue a casa. { $pieces ->
     [one] 1 pieza.
    *[other] { $pieces } piezas en total.
 } Imprima esta lista dos veces: una copia para la mesa de piezas y otra para la pared.
 checklist-border = “+” es el borde de reserva. Se reparte al final, y puede quedarse en su bolsa.
-checklist-piece = Pieza
 checklist-out = entregado
 checklist-hung = colgado
+checklist-back = en casa
 
 ## pencils
 
@@ -972,7 +972,6 @@ pencils-intro = Con { $seats ->
     [one] 1 asiento ocupado
    *[other] { $seats } asientos ocupados
 } y estos lápices, el { $percent } % del tiempo nadie tiene que esperar un color.
-pencils-number = N.º
 pencils-name = Lápiz
 pencils-pieces = Piezas que lo usan
 pencils-shared = Total, si se comparten
@@ -985,8 +984,9 @@ pencils-sets = Todos pueden compartir los lápices en el centro del salón: { $s
     [one] 1 asiento
    *[other] { $seats } asientos
 } cada una. Así hacen falta más lápices, pero se camina menos.
-pencils-pieces-title = Qué lápices necesita cada pieza
-pencils-pieces-intro = Los números son los de la lista de arriba. En negrita está el color que cubre la mayor parte de la pieza.
+pencils-pieces-title = Dónde hace falta cada lápiz
+pencils-pieces-intro = Cada pared pequeña muestra un lápiz. Un lugar lleno es una pieza casi toda de ese color; un cuadrito es una pieza que lleva un poco.
+pencils-wall-alt = Piezas que necesitan { $name }: { $labels }.
 
 ## wall-map
 
@@ -1008,18 +1008,19 @@ wall-map-parts = La pared tiene { $count ->
 }
 wall-map-part = Parte { $number }: lugares { $from } a { $to }
 wall-map-part-at = Parte { $number }, { $place }: lugares { $from } a { $to }
-wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas de borde alrededor, el piso abajo. Las tablas que siguen dan todas las medidas.
+wall-map-alt = La pared a escala: { $columns } columnas y { $rows } filas de cuadros con sus etiquetas, las tarjetas de borde alrededor, el piso abajo. Las alturas sobre el piso están a la derecha; las distancias desde la izquierda, abajo.
 wall-map-floor = piso
 wall-map-in-inches = Alturas desde el piso y distancias desde la izquierda, en pulgadas. c1 a c4 son las tarjetas de esquina.
 wall-map-in-mm = Alturas desde el piso y distancias desde la izquierda, en mm. c1 a c4 son las tarjetas de esquina.
+wall-map-how-title = Cómo marcar la pared
 wall-map-columns-title = Líneas verticales
-wall-map-columns-intro = Cuelgue una plomada (un hilo con un peso), o trace una línea tenue a lápiz, a estas distancias del borde izquierdo de los cuadros. Quite los hilos antes de que lleguen los visitantes.
+wall-map-columns-intro = Cuelgue una plomada (un hilo con un peso), o trace una línea tenue a lápiz, a las distancias que se ven debajo de las columnas. Se cuentan desde el borde izquierdo de los cuadros. Quite los hilos antes de que lleguen los visitantes.
 wall-map-column = Línea
 wall-map-from-left = Desde la izquierda, { $unit }
 wall-map-left-of = a la izquierda de { $column }
 wall-map-right-of = a la derecha de { $column }
 wall-map-rows-title = Líneas horizontales
-wall-map-rows-intro = Tense un hilo pegado a la pared, o trace una línea tenue a lápiz, a estas alturas del piso. Use un nivel de burbuja: los pisos no siempre son parejos.
+wall-map-rows-intro = Tense un hilo pegado a la pared, o trace una línea tenue a lápiz, a las alturas que se ven junto a las filas. Se cuentan desde el piso. Use un nivel de burbuja: los pisos no siempre son parejos.
 wall-map-row = Fila
 wall-map-lower = Borde inferior, { $unit }
 wall-map-upper = Borde superior, { $unit }

@@ -30,13 +30,14 @@ fn a_picture_becomes_an_event() {
     let (code, out, err) =
         everysquare(&["new", folder.to_str().unwrap(), "--picture", &picture, "--paper", "a4"]);
     assert_eq!((code, err.as_str()), (0, ""), "{out}");
-    for said in ["Open evening", "10 × 8, 80 squares", "whole picture", "1.27 m wide", "everysquare print"] {
+    for said in ["Open evening", "10 × 8, 80 squares", "whole picture", "1.25 m wide", "everysquare print"] {
         assert!(out.contains(said), "{said} in {out}");
     }
     assert!(!out.contains("[new-"), "every sentence has its words: {out}");
     let event = Folder::at(&folder);
     let settings = event.settings().unwrap();
     assert_eq!((settings.print.paper, settings.print.units), (Paper::A4, Units::Mm));
+    assert_eq!((settings.grid.square_mm, settings.grid.piece_mm), (125.0, 25.0), "whole where mm are read");
     let copied = Picture::open(&event.picture_bytes(&settings).unwrap()).unwrap();
     assert_eq!(copied, Picture::open(sample::PICTURE_PNG).unwrap());
     let names = std::fs::read_dir(&folder).unwrap().count();

@@ -17,6 +17,7 @@ from pdf import PAPERS, SMALLEST_POINTS, Tally, clear_of_edges, letters_apart, n
 
 DOCUMENTS = ("side-by-side", "true-scale", "pairs", "take-home", "giving-back", "making-of", "math-page", "poster")
 SLIP_MM = (94.0, 119.0)  # a slip to take home
+TRUE_SIZE = ("true-scale", "take-home", "giving-back", "poster")  # what is cut out or measured: the ruler stands beside it
 BOX_MM = 3.6  # a box to check, beside a square to give back
 SHARED_MM = 10.0  # what neighbours of a poster share
 SCREEN_PX = 1600
@@ -29,9 +30,12 @@ def check_pages(tally, name, pdf, paper):
     tally.check(f"{name}: pages are {paper}", (
         (n, near(p.size[0], width) and near(p.size[1], height)) for n, p in pages
     ), source)
-    tally.check(f"{name}: rulers of 100 mm and 4 in", ((n, rulers_are_right(p)) for n, p in pages),
-                "millimetre: ISO 80000-3; inch: 25.4 mm exactly")
-    tally.check(f"{name}: “100%” on the page", ((n, "100%" in p.all_words.replace(" ", "")) for n, p in pages), "design")
+    if name in TRUE_SIZE:
+        tally.check(f"{name}: rulers of 100 mm and 4 in", ((n, rulers_are_right(p)) for n, p in pages),
+                    "millimetre: ISO 80000-3; inch: 25.4 mm exactly")
+        tally.check(f"{name}: “100%” on the page", ((n, "100%" in p.all_words.replace(" ", "")) for n, p in pages), "design")
+    else:
+        tally.check(f"{name}: no ruler where nothing has its true size", ((n, not rulers_are_right(p)) for n, p in pages), "design")
     tally.check(f"{name}: nothing in the unprintable edge", ((n, clear_of_edges(p)) for n, p in pages),
                 "6.35 mm: common practice, no source")
     tally.check(f"{name}: no words below 8 pt", (

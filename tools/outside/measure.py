@@ -55,6 +55,11 @@ def is_picture(path):
     return path["fill"] and path["stroke"] and path["stroking_color"] == path["non_stroking_color"]
 
 
+def channels(colour):
+    """A colour as pdfplumber gives it, as a tuple: a grey may be a number."""
+    return tuple(colour) if isinstance(colour, (tuple, list)) else (colour,)
+
+
 class Page:
     """One page: its vector drawing, its words, and what it looks like."""
 
@@ -83,7 +88,13 @@ class Page:
         """Filled rectangles with an outline, with their colour as red, green, blue, 0 … 1: swatches of pencils."""
         turned = [c for c in self._plumbed.curves if is_rectangle(c["pts"]) and c["non_stroking_color"] != 1.0]
         both = [r for r in self._plumbed.rects + turned if r["stroke"] and r["fill"] and not is_picture(r)]
-        return [(rect(r), tuple(r["non_stroking_color"])) for r in both]
+        return [(rect(r), channels(r["non_stroking_color"])) for r in both]
+
+    @cached_property
+    def fields(self):
+        """Filled rectangles without an outline, with their colour, from the left: bands of colours."""
+        plain = [r for r in self._plumbed.rects if r["fill"] and not r["stroke"]]
+        return sorted(((rect(r), channels(r["non_stroking_color"])) for r in plain), key=lambda own: own[0].x)
 
     @cached_property
     def circles(self):
@@ -123,6 +134,11 @@ class Page:
         """Every letter with its rectangle and its size in points."""
         lies = lambda c: abs(c["matrix"][0]) > abs(c["matrix"][1])
         return [(c["text"], rect(c), c["height"] if lies(c) else c["width"]) for c in self._plumbed.chars]
+
+    @cached_property
+    def turned(self):
+        """The letters that do not lie."""
+        return [(text, r, size) for text, r, size in self.letters if abs(size - r.width / MM_PER_POINT) < abs(size - r.height / MM_PER_POINT)]
 
     def words_in(self, area):
         """The letters whose middle lies in a rectangle, in the order in which they were set."""

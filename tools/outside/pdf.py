@@ -4,9 +4,11 @@ FOLDER is an event folder that was printed. Needs Python 3.11 and what tools/out
 "N passed, M failed" and exits 1 where one failed."""
 
 import json
+import math
 import sys
 import tomllib
-from collections import Counter
+from collections import Counter, defaultdict
+from fractions import Fraction
 from pathlib import Path
 
 import cv2
@@ -26,6 +28,7 @@ PAPERS = {
     "a4": (210.0, 297.0, "ISO 216"),
     "a3": (297.0, 420.0, "ISO 216"),
 }
+READING = ("guide", "helpers", "checklist", "pencils", "wall-map", "answers")  # pages to read: nothing on them has a true size
 PIECE_BORDER_MM = 4.0
 CARD_MM = 60.0
 LONGEST_CARD_MM = 190.0
@@ -97,11 +100,19 @@ def check_pages(tally, kit):
         tally.check(f"{name}: pages are {kit.paper}", (
             (n, near(p.size[0], width) and near(p.size[1], height)) for n, p in pages
         ), source)
-        tally.check(f"{name}: rulers of 100 mm and 4 in", ((n, rulers_are_right(p)) for n, p in pages),
-                    "millimetre: ISO 80000-3; inch: 25.4 mm exactly")
-        tally.check(f"{name}: “100%” on the page", (
-            (n, "100%" in p.all_words.replace(" ", "")) for n, p in pages
-        ), "design")
+        if name in READING:
+            tally.check(f"{name}: event and page at the foot, no ruler", (
+                (n, footed(p, kit, n, len(pages)) and not rulers_are_right(p)) for n, p in pages
+            ), "design")
+            tally.check(f"{name}: the picture's colours at the top, as wide as their parts", (
+                (n, banded(p, kit)) for n, p in pages
+            ), "plan.json")
+        else:
+            tally.check(f"{name}: rulers of 100 mm and 4 in", ((n, rulers_are_right(p)) for n, p in pages),
+                        "millimetre: ISO 80000-3; inch: 25.4 mm exactly")
+            tally.check(f"{name}: “100%” on the page", (
+                (n, "100%" in p.all_words.replace(" ", "")) for n, p in pages
+            ), "design")
         tally.check(f"{name}: nothing in the unprintable edge", ((n, clear_of_edges(p)) for n, p in pages),
                     "6.35 mm: common practice, no source")
         tally.check(f"{name}: no words below 8 pt", (
@@ -189,6 +200,58 @@ def kinds_of_tags(tree):
         if "/K" in node and isinstance(node.K, (pikepdf.Array, pikepdf.Dictionary)):
             open_nodes.append(node.K)
     return kinds
+
+
+def footed(page, kit, number, count):
+    """Whether the event and the page's number stand below everything else."""
+    foot = "".join(text for text, r, _ in page.letters if r.y > page.size[1] - 15).replace(" ", "")
+    return kit.manifest["event"]["name"].replace(" ", "") in foot and f"{number}of{count}" in foot.replace("de", "of")
+
+
+def banded(page, kit):
+    """Whether the fields at the top have the pencils' colours and the parts of the picture that they cover."""
+    fields = [(r, colour) for r, colour in page.fields if r.y < 16 and near(r.height, 3.0)]
+    width = sum(r.width for r, _ in fields)
+    wanted = [(pencil["srgb"], pencil["share"]) for pencil in kit.plan["pencils"] if pencil["share"] > 0]
+    return near(width, page.size[0] - 34) and len(fields) == len(wanted) and all(
+        same_colour(colour, srgb) and abs(r.width / width - share) < 0.002
+        for (r, colour), (srgb, share) in zip(fields, wanted)
+    )
+
+
+def same_colour(drawn, srgb):
+    channels = [int(srgb[at : at + 2], 16) / 255 for at in (1, 3, 5)]
+    return len(drawn) == 3 and all(abs(a - b) < 0.01 for a, b in zip(drawn, channels))
+
+
+def small_walls(page, columns, rows):
+    """Walls in small: where each is, out of its lines, from the top and from the left; and its marked spots, with the part
+    of the cell's side that is filled and the colour."""
+    upright, found = defaultdict(list), []
+    for line in page.lines:
+        if line.width < 0.01 and line.height > rows:
+            upright[round(line.y, 1), round(line.height, 1)].append(line.x)
+    for (top, high), across in sorted(upright.items()):
+        across.sort()
+        for at in range(0, len(across) - columns, columns + 1):
+            left, right = across[at], across[at + columns]
+            cell = (right - left) / columns
+            if not near(cell * rows, high):
+                continue
+            marks = {}
+            for r, colour in page.coloured:
+                x, y = r.centre
+                if left < x < right and top < y < top + high:
+                    marks[int((x - left) / cell), int((y - top) / cell)] = (round(r.width / cell, 2), colour)
+            found.append(marks)
+    return found
+
+
+def inches(mm):
+    """A length as a tape shows it: whole inches and eighths, in lowest terms."""
+    eighths = Fraction(math.floor(mm / INCH_MM * 8 + 0.5), 8)
+    whole, part = divmod(eighths, 1)
+    return " ".join(str(n) for n in (whole, part) if n) or "0"
 
 
 def rulers_are_right(page):
@@ -493,33 +556,49 @@ def check_lists(tally, kit):
     tally.check("a border in reserve is the outermost ring or there is none", [(
         len(reserve), reserve in (set(), outermost)
     )], "plan.json, manifest.json")
-    on_labels, frames = Counter(), []
-    for page in kit.documents["levels"].pages:
-        frames += [(page, r) for r in page.outlines if r.width > 100]
-    for level, (page, frame) in zip(present, frames):
-        on_labels.update((level, text) for text, r in page.words if frame.holds(*r.centre) and text in labels)
-    tally.check("levels: every piece once, on the label of its level", (
-        (label, on_labels[level, label] == 1) for label, level in kit.piece_levels.items()
-    ), "plan.json")
+    spot = {square["label"]: (square["column"], square["row"]) for square in kit.manifest["squares"]}
+    walls = [wall for page in kit.documents["levels"].pages for wall in small_walls(page, columns, rows)]
+    for level, marks in zip(present, walls, strict=True):
+        own = {spot[label] for label, own_level in kit.piece_levels.items() if own_level == level}
+        tally.check(f"levels: {level}, the spots of its pieces are filled, no others", [
+            (len(own ^ marks.keys()), marks.keys() == own and all(part == 1 for part, _ in marks.values()))
+        ], "plan.json")
     checklist = kit.documents["checklist"].pages
     listed = Counter(text for page in checklist for text, _ in page.words)
-    boxes = sum(1 for page in checklist for r in page.outlines if near(r.width, 3.6) and near(r.height, 3.6))
+    boxes = [r for page in checklist for r in page.outlines if near(r.width, r.height) and 2.9 < r.width < 4.3]
+    sides = Counter(round(r.width, 2) for r in boxes)
     tally.check("checklist: every piece once", ((label, listed[label] == 1) for label in labels), "manifest.json")
-    tally.check("checklist: two boxes a piece", [(boxes, boxes == 2 * len(labels))], "manifest.json")
+    tally.check("checklist: three boxes a piece, all alike", [(sides, sum(sides.values()) == 3 * len(labels) and len(sides) == 1)],
+                "manifest.json")
     wanted = {row["row"]: (round(row["lower_mm"]), round(row["upper_mm"])) for row in kit.plan["wall"]["rows"]}
-    words = [text for page in kit.documents["wall-map"].pages for text, _ in page.words]
-    tally.check("wall-map: heights of every row in mm", (
-        (row, str(lower) in words and str(upper) in words) for row, (lower, upper) in wanted.items()
-    ), "plan.json")
+    said = inches if kit.settings["print"].get("units", "inch") == "inch" else lambda mm: str(round(mm))
+    page = kit.documents["wall-map"].pages[0]
+    words = f" {' '.join(text for text, _ in page.words)} "
+    heights = {h for row in kit.plan["wall"]["rows"] for h in (row["lower_mm"], row["upper_mm"])}
+    tally.check("wall-map: one page; heights of every row", [("pages", len(kit.documents["wall-map"].pages) == 1)] + [
+        (said(h), f" {said(h)} " in words) for h in heights
+    ], "plan.json")
     grid = kit.manifest["grid"]
-    distances = [round(column * grid["square_mm"]) for column in range(grid["columns"] + 1)]
-    tally.check("wall-map: distances of every column in mm", ((d, str(d) in words) for d in distances), "manifest.json")
+    turned = defaultdict(str)
+    for text, r, _ in sorted(page.turned, key=lambda own: -own[1].y):
+        turned[round(r.centre[0])] += text.strip()
+    distances = [said(column * grid["square_mm"]).replace(" ", "") for column in range(grid["columns"] + 1)]
+    tally.check("wall-map: distances of every column", ((d, d in turned.values()) for d in distances), "manifest.json")
     drawn = Counter(round(r.width, 1) for r in kit.documents["wall-map"].pages[0].outlines if near(r.width, r.height))
     count = grid["columns"] * grid["rows"]
     tally.check("wall-map: squares are drawn square and alike", [(drawn, count in (n - 4 * (n > count) for n in drawn.values()))],
                 "manifest.json")
-    named = [text for page in kit.documents["pencils"].pages for text, _ in page.words]
-    tally.check("pencils: every piece once", ((label, named.count(label) == 1) for label in labels), "manifest.json")
+    walls = [wall for page in kit.documents["pencils"].pages for wall in small_walls(page, columns, rows)]
+    for (number, pencil), marks in zip(enumerate(kit.plan["pencils"]), walls, strict=True):
+        needing = {
+            spot[piece["label"]]: 1.0 if piece["pencils"][0] == number else 0.5
+            for piece in kit.plan["pieces"] if number in piece["pencils"]
+        }
+        tally.check(f"pencils: {pencil['name']}, its spots are filled in its colour, mostly or in part", [(
+            len(needing.items() ^ {at: part for at, (part, _) in marks.items()}.items()),
+            needing == {at: part for at, (part, _) in marks.items()}
+            and all(same_colour(colour, pencil["srgb"]) for _, colour in marks.values()),
+        )], "plan.json")
 
 
 def shows_its_part(raster, picture, piece, grid):

@@ -9,7 +9,7 @@
 //!   ═══════════════════════════ floor
 //! ```
 
-use crate::frame::{float, floor_index};
+use crate::frame::{MM_PER_INCH, float, floor_index};
 use crate::plan::cards::RING_MM;
 use crate::plan::cell::Grid;
 use crate::plan::settings::{Room, WallPart};
@@ -171,7 +171,7 @@ pub struct Fit {
 /// height proposes.
 #[must_use]
 pub fn part_hang_mm(part: &WallPart, grid: &Grid, hang_mm: Option<f64>) -> f64 {
-    part.bottom_mm.or(hang_mm).unwrap_or_else(|| proposed_hang_mm(part.size(grid).y))
+    part.bottom_mm.or(hang_mm).unwrap_or_else(|| proposed_hang_mm(part.size(grid).y, grid.square_mm))
 }
 
 /// The rows of a part that hangs `hang_mm` over the floor, the highest first.
@@ -199,7 +199,7 @@ fn highest_rows(parts: &[WallPart], grid: &Grid, hang_mm: Option<f64>) -> Vec<Ro
 #[must_use]
 pub fn wall(grid: &Grid, parts: &[WallPart], said_mm: Option<f64>, room: Option<Room>) -> WallPlan {
     let size = grid.size();
-    let hang_mm = said_mm.unwrap_or_else(|| proposed_hang_mm(size.y));
+    let hang_mm = said_mm.unwrap_or_else(|| proposed_hang_mm(size.y, grid.square_mm));
     let rows = match parts {
         [] => part_rows(&WallPart::whole(grid, hang_mm), grid, hang_mm),
         parts => highest_rows(parts, grid, said_mm),
@@ -216,13 +216,16 @@ pub fn wall(grid: &Grid, parts: &[WallPart], said_mm: Option<f64>, room: Option<
 }
 
 /// The height of the lower edge for a wall of a height: its middle before the eyes, but lower where the uppermost row would be out
-/// of adults' reach, and never below [`LOWEST_MM`]; rounded down to 10 mm.
+/// of adults' reach, and never below [`LOWEST_MM`]; rounded down to whole inches where squares measure whole inches, else to whole
+/// centimetres, so that every row's height is one that a tape shows.
 #[must_use]
-pub fn proposed_hang_mm(height_mm: f64) -> f64 {
+pub fn proposed_hang_mm(height_mm: f64, square_mm: f64) -> f64 {
     let at_eyes = EYES_MM - height_mm / 2.0;
     let in_reach = People::Adults.reach_mm() - height_mm;
     let hang_mm = at_eyes.min(in_reach).max(LOWEST_MM);
-    float(floor_index(hang_mm / 10.0)) * 10.0
+    let inches = square_mm / MM_PER_INCH;
+    let step_mm = if (inches - inches.round()).abs() < ROUNDING_MM { MM_PER_INCH } else { 10.0 };
+    float(floor_index(hang_mm / step_mm + ROUNDING_MM)) * step_mm
 }
 
 fn fit(grid: &Grid, room: Room) -> Fit {

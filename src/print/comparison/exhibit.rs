@@ -11,16 +11,12 @@ use crate::plan::{Cell, Grid};
 use crate::print::Sources;
 use crate::print::cut_out::Part;
 use crate::print::drawn::drawn;
-use crate::print::layout::Strip;
 use crate::print::marks::Box;
-use crate::print::page::READING_MARGINS_MM;
+use crate::print::page::{Foot, reading_room};
 use crate::print::typeset::Image;
 
 /// Finest picture printed, in pixels a mm (150 an inch): what is looked at from a step away shows no more.
 const FINEST_PX_PER_MM: f64 = 150.0 / MM_PER_INCH;
-/// White above the text of a page to read, and between it and the strip, in mm: `reading-page` in `templates/common.typ`.
-const READING_TOP_MM: f64 = 15.0;
-const READING_FOOT_MM: f64 = 4.0;
 
 /// What is shown, and what several prints need of it.
 pub(super) struct Exhibit<'a> {
@@ -41,6 +37,13 @@ pub(super) struct Head {
     title: String,
     event: String,
     made: Option<String>,
+}
+
+impl Head {
+    /// With the event as the title: for a print that hangs where nobody asks what kind of print it is.
+    pub fn with_event_first(self) -> Self {
+        Self { title: self.event, event: self.title, ..self }
+    }
 }
 
 impl<'a> Exhibit<'a> {
@@ -173,11 +176,9 @@ pub(super) fn wider(sources: &Sources) -> f64 {
     (width / letter).max(1.0)
 }
 
-/// Width and height that a page to read leaves for text and pictures, in mm.
+/// Width and height that a page without a ruler leaves for text and pictures, in mm.
 pub(super) fn room(sources: &Sources) -> [f64; 2] {
-    let paper = sources.settings.print.paper;
-    let strip = Strip::along_the_bottom(paper).area.top_left.y;
-    [paper.size_mm().0 - READING_MARGINS_MM, strip - READING_TOP_MM - READING_FOOT_MM]
+    reading_room(sources.settings.print.paper, Foot::Line)
 }
 
 /// A part of the original as it is printed `mm` wide and high, and where it lies: curves, or pixels.

@@ -8,7 +8,7 @@ use super::{Lacking, PastCheck};
 use crate::display::evenly;
 use crate::frame::float;
 use crate::print::PrintError;
-use crate::print::page::{Reading, Set};
+use crate::print::page::{Foot, Reading, Set};
 
 /// Most checks that are shown; of more, some are taken evenly, the first and the last among them.
 const MOST: usize = 36;
@@ -111,7 +111,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         moments,
         curve: has_curve.then(|| curve(exhibit, all)),
     };
-    Reading { name: "making-of", content, pictures }.set(sources)
+    Reading { name: "making-of", foot: Foot::Line, content, pictures }.set(sources)
 }
 
 /// How many pictures stand side by side, and how wide each is, in mm.

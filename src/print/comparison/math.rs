@@ -11,7 +11,7 @@ use crate::picture::questions::Rung;
 use crate::plan::cell::column_letters;
 use crate::print::PrintError;
 use crate::print::blocks::{Block, Writer};
-use crate::print::page::{Reading, Set};
+use crate::print::page::{Foot, Reading, Set};
 use crate::print::typeset::Image;
 use crate::words::Words;
 
@@ -45,8 +45,13 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
     blocks.extend(planned_and_measured(&writer, exhibit));
     blocks.extend(outlines(&writer));
     let (view, picture) = view(exhibit);
-    Reading { name: "math-page", content: Content { blocks, view }, pictures: vec![picture] }
-        .set(exhibit.sources())
+    Reading {
+        name: "math-page",
+        foot: Foot::Line,
+        content: Content { blocks, view },
+        pictures: vec![picture],
+    }
+    .set(exhibit.sources())
 }
 
 fn event(exhibit: &Exhibit) -> String {

@@ -6,7 +6,7 @@ use super::exhibit::{Exhibit, Head, room, whole_at_size};
 use super::{Lacking, Pair};
 use crate::frame::float;
 use crate::print::PrintError;
-use crate::print::page::{Reading, Set};
+use crate::print::page::{Foot, Reading, Set};
 
 /// White between a piece and its square, and between one pair and the next, in mm.
 const GAP_MM: f64 = 3.0;
@@ -64,5 +64,5 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         .iter()
         .flat_map(|pair| [exhibit.piece(pair.cell, side), whole_at_size(&pair.square, [side; 2])]);
     let pictures = pictures.collect();
-    Reading { name: "pairs", content, pictures }.set(sources)
+    Reading { name: "pairs", foot: Foot::Line, content, pictures }.set(sources)
 }

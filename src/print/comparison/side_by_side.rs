@@ -8,7 +8,7 @@ use super::said::{large_area, length, measured, number};
 use super::scale_bar::ScaleBar;
 use crate::frame::float;
 use crate::print::PrintError;
-use crate::print::page::{Reading, Set};
+use crate::print::page::{Foot, Reading, Set};
 
 /// What the template sets.
 #[derive(Serialize)]
@@ -38,7 +38,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
     let (sources, grid) = (exhibit.sources(), exhibit.grid());
     let figure = |id: &str, mm: f64| Figure { name: exhibit.say(id), bar: ScaleBar::of(sources, mm) };
     let content = Content {
-        head: exhibit.head("side-by-side"),
+        head: exhibit.head("side-by-side").with_event_first(),
         alt: exhibit.say("comparison-both-alt"),
         ratio: float(grid.rows) / float(grid.columns),
         figures: [
@@ -49,12 +49,12 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         thanks: exhibit.say("comparison-thanks"),
     };
     let pictures = vec![exhibit.original.clone(), exhibit.wall.clone()];
-    Reading { name: "side-by-side", content, pictures }.set(sources)
+    Reading { name: "side-by-side", foot: Foot::Line, content, pictures }.set(sources)
 }
 
 fn facts(exhibit: &Exhibit) -> Vec<String> {
     let words = exhibit.sources().words;
-    let mut facts = vec![counted(exhibit), planned(exhibit), measured_scale(exhibit)];
+    let mut facts = vec![counted(exhibit), planned(exhibit)];
     let grid = exhibit.counted();
     for (id, [width, height]) in
         [("comparison-original-size", original_mm(&grid)), ("comparison-wall-size", wall_mm(&grid))]

@@ -15,7 +15,7 @@
 
 use serde::Serialize;
 
-use super::exhibit::{Exhibit, Head, room, wider};
+use super::exhibit::{Exhibit, Head, wider};
 use super::said::{length, number};
 use super::side_by_side::{measured_scale, planned};
 use crate::frame::{float, floor_index, round_index};
@@ -23,7 +23,7 @@ use crate::plan::{Cell, Grid};
 use crate::print::PrintError;
 use crate::print::cut_out::Part;
 use crate::print::marks::{Box, Line};
-use crate::print::page::{Reading, Set};
+use crate::print::page::{Foot, Reading, Set, reading_room};
 
 /// Height that title, event, a sentence of two lines and the two names take on the page, in mm on letter paper.
 const WORDS_MM: f64 = 48.0;
@@ -102,7 +102,7 @@ struct Nested {
 /// [`PrintError::Typeset`].
 pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
     let (sources, grid) = (exhibit.sources(), exhibit.grid());
-    let [width, height] = room(sources);
+    let [width, height] = reading_room(sources.settings.print.paper, Foot::Ruler);
     let made = if exhibit.input.made { MADE_MM } else { 0.0 };
     let wider = wider(sources);
     let (fit, nested_at, free) = spots(grid, [width, height - wider * (WORDS_MM + made)], wider);
@@ -127,8 +127,13 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         nested: nested(exhibit, free),
         nested_at,
     };
-    Reading { name: "true-scale", content, pictures: vec![original, wall, exhibit.original.clone()] }
-        .set(sources)
+    Reading {
+        name: "true-scale",
+        foot: Foot::Ruler,
+        content,
+        pictures: vec![original, wall, exhibit.original.clone()],
+    }
+    .set(sources)
 }
 
 /// How much is shown, where the drawing of both outlines stands, and how large it may be, in mm: of all ways that have the drawing

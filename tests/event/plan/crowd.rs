@@ -251,14 +251,16 @@ proptest! {
     #[test]
     fn the_proposed_height_keeps_low_walls_in_reach(rows in 1_usize..40) {
         let height = rows as f64 * 127.0;
-        let hang = proposed_hang_mm(height);
+        let hang = proposed_hang_mm(height, 127.0);
+        prop_assert!((hang / 25.4).fract().min(1.0 - (hang / 25.4).fract()) < 1e-6, "whole inches: {hang}");
+        prop_assert!((proposed_hang_mm(height, 125.0) / 10.0).fract() < 1e-6, "whole centimetres");
         prop_assert!(hang >= 370.0, "never on the floor");
         if height <= People::Adults.reach_mm() - 381.0 {
             prop_assert!(hang + height <= People::Adults.reach_mm());
             let plan = wall(&grid(3, rows), &[], None, None);
             prop_assert!(plan.rows.iter().all(|row| row.means()[3] == Means::Floor));
         }
-        prop_assert!(proposed_hang_mm(height + 127.0) <= hang, "a higher wall hangs no higher");
+        prop_assert!(proposed_hang_mm(height + 127.0, 127.0) <= hang, "a higher wall hangs no higher");
     }
 
     #[test]
