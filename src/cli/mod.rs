@@ -23,10 +23,12 @@ mod mistyped;
 mod new;
 mod newest;
 mod photos;
+mod place;
 mod plan;
 mod print;
 mod progress;
 mod receive;
+mod rehang;
 mod rehearse;
 pub mod sample;
 mod serve;
@@ -98,6 +100,7 @@ enum Command {
     Find(find::Args),
     Receive(receive::Args),
     Display(display::Args),
+    Rehang(rehang::Args),
     Serve(serve::Args),
 }
 
@@ -115,6 +118,7 @@ impl Command {
             Self::Rehearse(args) => Some(&args.folder),
             Self::Check(args) => Some(&args.folder),
             Self::Display(args) => Some(&args.folder),
+            Self::Rehang(args) => Some(&args.folder),
             Self::Serve(args) => Some(&args.folder),
         }
     }
@@ -149,6 +153,7 @@ impl Command {
             Self::Find(args) => find::run(args, console),
             Self::Receive(args) => receive::run(args, console),
             Self::Groups(args) => groups::run(args, console),
+            Self::Rehang(args) => rehang::run(args, console),
             Self::Rehearse(args) => rehearse::run(args, console),
             Self::Check(args) => check::run(args, console),
             Self::Display(args) => display::run(args, console),

@@ -4,16 +4,15 @@ mod said;
 
 pub(super) use said::join_told;
 
-use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
 use super::crowd::CrowdArgs;
-use super::mistyped::{Refused, within};
+use super::place::PlaceArgs;
 use super::progress::bar;
 use super::{CliError, Console, Outcome};
 use crate::plan::crowd::{PlanFile, SheetCount};
-use crate::plan::settings::{EveningSettings, HANG_MM, NewValue, Room, WallPart, set, set_parts};
-use crate::plan::{Folder, Grid, Settings, boards};
+use crate::plan::settings::{EveningSettings, NewValue, set, set_parts};
+use crate::plan::{Folder, Settings};
 use crate::print::event::Event;
 use crate::print::{Document, Sources, names_of, part_of_kit};
 use crate::words::{Sentence, Tell};
@@ -26,22 +25,11 @@ pub struct Args {
     pub(super) folder: PathBuf,
     #[command(flatten)]
     crowd: CrowdArgs,
-    /// The place for the wall.
-    #[arg(long, value_name = "SIZE", value_parser = place)]
-    wall: Option<Place>,
-    /// The wall's lower edge over the floor.
-    #[arg(long, value_name = "MM", allow_negative_numbers = true, value_parser = |text: &str| number(text, &HANG_MM))]
-    hang: Option<f64>,
+    #[command(flatten)]
+    place: PlaceArgs,
     /// Keep the numbers.
     #[arg(long)]
     save: bool,
-}
-
-/// The place for the wall, as it was typed: event.toml keeps the unit. Several places beside each other take the wall in parts.
-#[derive(Clone, Debug)]
-struct Place {
-    boards: Vec<Room>,
-    typed: String,
 }
 
 /// Works everything out, writes plan.json and, where that was asked for, event.toml; says it.
@@ -52,7 +40,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let changed = if args.save { Some(args.saved(&folder, &settings.evening)?) } else { None };
     args.override_in(&mut settings);
     let mut event = Event::open(&folder, settings, console.words())?;
-    let on_boards = args.on_boards(&event.settings.grid, &event.facts.crossings)?;
+    let on_boards = args.place.on_boards(&event.settings.grid, &event.facts.crossings)?;
     let changed = match (changed, &on_boards) {
         (Some(text), Some(parts)) => Some(set_parts(&text, parts, console.words())?),
         (changed, _) => changed,
@@ -88,7 +76,7 @@ fn explain(args: &Args, folder: &Folder, settings: &Settings, console: &mut Cons
     console.say("plan-written", &file(folder.plan_json()));
     if args.save {
         console.say("plan-saved", &file(folder.event_toml()));
-    } else if args.given(evening).next().is_some() || args.wall.is_some() {
+    } else if args.given(evening).next().is_some() || args.place.wall.is_some() {
         console.say("plan-not-saved", &[]);
     }
 }
@@ -108,57 +96,22 @@ pub(super) fn plan_json(sources: &Sources, documents: &[Document]) -> Result<Vec
 impl Args {
     /// The numbers that were typed, under their names in event.toml.
     fn given(&self, evening: &EveningSettings) -> impl Iterator<Item = (&'static str, NewValue)> {
-        let one = self.wall.as_ref().filter(|place| place.boards.len() == 1);
-        let all = [
-            ("evening.wall", one.map(|place| NewValue::Text(place.typed.clone()))),
-            ("evening.hang_mm", self.hang.map(NewValue::Number)),
-        ];
-        self.crowd.given(evening).into_iter().chain(all).filter_map(|(name, value)| Some((name, value?)))
+        let crowd = self.crowd.given(evening).into_iter().filter_map(|(name, value)| Some((name, value?)));
+        crowd.chain(self.place.given())
     }
 
     /// event.toml with the typed numbers in it.
     fn saved(&self, folder: &Folder, evening: &EveningSettings) -> Result<String, CliError> {
-        if self.given(evening).next().is_none() && self.wall.is_none() {
+        if self.given(evening).next().is_none() && self.place.wall.is_none() {
             return Err(CliError::new(Sentence::new("error-plan-save")));
         }
         let text = folder.event_text()?;
         Ok(self.given(evening).try_fold(text, |text, (name, value)| set(&text, name, value))?)
     }
 
-    /// The parts that the wall hangs in where several places were typed, cut where the fewest outlines cross.
-    fn on_boards(&self, grid: &Grid, crossings: &[usize]) -> Result<Option<Vec<WallPart>>, CliError> {
-        let Some(place) = self.wall.as_ref().filter(|place| place.boards.len() > 1) else { return Ok(None) };
-        let most: Vec<usize> = place.boards.iter().map(|board| boards::columns_of(grid, *board)).collect();
-        let widths = boards::cut(grid.columns, &most, crossings).ok_or_else(|| {
-            let listed: Vec<String> = most.iter().map(usize::to_string).collect();
-            CliError::new(
-                Sentence::new("error-plan-boards")
-                    .with("columns", grid.columns.to_string())
-                    .with("rows", grid.rows.to_string())
-                    .with("taken", listed.join(", ")),
-            )
-        })?;
-        Ok(Some(boards::parts(grid, &widths)))
-    }
-
     /// What was typed counts instead of what event.toml says.
     fn override_in(&self, settings: &mut Settings) {
-        let evening = &mut settings.evening;
-        self.crowd.override_in(evening);
-        match self.wall.as_ref().map(|place| place.boards.as_slice()) {
-            Some([room]) => evening.wall = Some(*room),
-            Some(_) => evening.wall = None,
-            None => {}
-        }
-        evening.hang_mm = self.hang.or(evening.hang_mm);
+        self.crowd.override_in(&mut settings.evening);
+        self.place.override_in(&mut settings.evening);
     }
-}
-
-fn number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {
-    within("typed-number-from", text, range)
-}
-
-fn place(text: &str) -> Result<Place, Refused> {
-    let boards = boards::read(text).ok_or_else(|| Refused::new(Sentence::new("error-typed-wall")))?;
-    Ok(Place { boards, typed: text.trim().to_owned() })
 }

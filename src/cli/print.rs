@@ -323,6 +323,9 @@ fn choose_paper(settings: &Settings, documents: &[Document], console: &mut Conso
     };
     let paper = console.words().say(&format!("print-paper-{}", settings.print.paper.word()), &[]);
     console.say(choose, &[("paper", paper.into()), ("documents", two_sided.join(", ").into())]);
+    if !documents.iter().any(|document| document.true_size) {
+        return;
+    }
     let length = match settings.print.units {
         Units::Inch => "4 in",
         Units::Mm => "100 mm",

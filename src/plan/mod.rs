@@ -48,6 +48,7 @@ pub mod lengths;
 pub mod level;
 pub mod manifest;
 pub mod marks;
+pub mod rehang;
 pub mod settings;
 
 pub use cards::{Card, CardKind};

@@ -1,7 +1,7 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 36] = [
+const BUILT_IN: [(&str, &str); 38] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
@@ -25,6 +25,7 @@ const BUILT_IN: [(&str, &str); 36] = [
     ("pairs", include_str!("templates/pairs.typ")),
     ("pencils", include_str!("templates/pencils.typ")),
     ("poster", include_str!("templates/poster.typ")),
+    ("rehang", include_str!("templates/rehang.typ")),
     ("questions", include_str!("templates/questions.typ")),
     ("side-by-side", include_str!("templates/side-by-side.typ")),
     ("signs", include_str!("templates/signs.typ")),
@@ -38,6 +39,7 @@ const BUILT_IN: [(&str, &str); 36] = [
     ("pieces", include_str!("templates/pieces.typ")),
     ("true-scale", include_str!("templates/true-scale.typ")),
     ("wall-map", include_str!("templates/wall-map.typ")),
+    ("walls", include_str!("templates/walls.typ")),
 ];
 
 /// The text of a template; empty for a name that there is not, which a test rules out.

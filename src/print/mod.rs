@@ -82,6 +82,7 @@ mod pencils;
 mod piece_back;
 mod pieces;
 mod questions;
+pub mod rehang;
 mod room;
 mod room_drawing;
 mod screen;
@@ -165,7 +166,12 @@ pub fn names_of(join: Join) -> impl Iterator<Item = &'static str> {
 /// The names of all templates, for [`Overrides::new`]: those of the documents, of the comparison prints, and what they share.
 #[must_use]
 pub fn template_names() -> Vec<&'static str> {
-    names().chain(ON_REQUEST).chain(comparison::names()).chain(typeset::imported()).collect()
+    names()
+        .chain(ON_REQUEST)
+        .chain([rehang::NAME])
+        .chain(comparison::names())
+        .chain(typeset::imported())
+        .collect()
 }
 
 /// Every template that comes with the program, by name, to start an own one from.
@@ -197,6 +203,8 @@ pub struct Document {
     pub sheets: usize,
     /// Whether every second page is the back of the one before it.
     pub two_sided: bool,
+    /// Whether a ruler stands on its pages: what is on them has to come out in its true size.
+    pub true_size: bool,
 }
 
 /// A kit that cannot be printed.

@@ -202,7 +202,7 @@ impl<S: Serialize, P: Serialize> Sheets<S, P> {
         let Self { name, shared, pages, pictures, two_sided } = self;
         let data = SheetsData { common: Common::of(sources, name), shared: &shared, pages: &pages };
         let pages = typeset(sources.templates, name, &data, pictures)?;
-        Ok(Set { name, pages, two_sided })
+        Ok(Set { name, pages, two_sided, true_size: true })
     }
 }
 
@@ -228,7 +228,7 @@ impl<C: Serialize> Reading<C> {
             content: &content,
         };
         let pages = typeset(sources.templates, name, &data, pictures)?;
-        Ok(Set { name, pages, two_sided: false })
+        Ok(Set { name, pages, two_sided: false, true_size: foot == Foot::Ruler })
     }
 }
 
@@ -237,6 +237,7 @@ pub(super) struct Set {
     name: &'static str,
     pages: Typeset,
     two_sided: bool,
+    true_size: bool,
 }
 
 impl Set {
@@ -245,11 +246,18 @@ impl Set {
     /// # Errors
     /// [`PrintError::Typeset`] where the pages cannot be told to those who do not see them.
     pub fn document(&self, sources: &Sources) -> Result<Document, PrintError> {
-        let Self { name, pages, two_sided } = self;
+        let Self { name, pages, two_sided, true_size } = self;
         let (bytes, count) = pages.pdf(sources.templates)?;
         let sheets = if *two_sided { count.div_ceil(2) } else { count };
         let bytes = with_hints(bytes, sources.settings.print.flip, *two_sided);
-        Ok(Document { name: format!("{name}.pdf"), bytes, pages: count, sheets, two_sided: *two_sided })
+        Ok(Document {
+            name: format!("{name}.pdf"),
+            bytes,
+            pages: count,
+            sheets,
+            two_sided: *two_sided,
+            true_size: *true_size,
+        })
     }
 
     /// Its first page as a JPEG for a screen.

@@ -31,8 +31,8 @@ const FONT_FILES: [&[u8]; 2] = [
 ];
 
 /// What templates import, by name: what all of them share; drawings; headings, lists and tables of pages to read;
-/// pictures to look at; pieces enlarged.
-const IMPORTED: [&str; 5] = ["common", "drawings", "blocks", "exhibits", "enlarged"];
+/// pictures to look at; pieces enlarged; maps of the wall.
+const IMPORTED: [&str; 6] = ["common", "drawings", "blocks", "exhibits", "enlarged", "walls"];
 
 /// The names of the templates that others import.
 pub(super) fn imported() -> impl Iterator<Item = &'static str> {

@@ -25,6 +25,12 @@ const ROWS_IN_A_BLOCK: usize = 12;
 #[derive(Serialize)]
 struct Content {
     title: String,
+    maps: Maps,
+}
+
+/// Maps of all parts of the wall.
+#[derive(Serialize)]
+pub(super) struct Maps {
     facts: Vec<String>,
     sheets: Vec<Sheet>,
     how_title: String,
@@ -88,7 +94,7 @@ fn sheets(sources: &Sources, wall: &WallPlan) -> Vec<Sheet> {
 }
 
 /// What people call a part: its number, its place where it has one, and its spots.
-fn part_name(sources: &Sources, part: &WallPart, number: usize) -> String {
+pub(super) fn part_name(sources: &Sources, part: &WallPart, number: usize) -> String {
     let (from, to) = part.ends(&sources.settings.grid);
     let mut named: Vec<(&str, FluentValue)> =
         vec![("number", number.to_string().into()), ("from", from.into()), ("to", to.into())];
@@ -101,21 +107,26 @@ fn part_name(sources: &Sources, part: &WallPart, number: usize) -> String {
 /// # Errors
 /// [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let words = sources.words;
-    let say = |id: &str| words.say(id, &[]);
-    let wall = &sources.evening.wall;
-    let content = Content {
-        title: say("print-wall-map"),
-        facts: facts(sources, wall),
-        sheets: sheets(sources, wall),
-        how_title: say("wall-map-how-title"),
-        how: how(sources),
-        columns_title: say("wall-map-columns-title"),
-        columns_heads: heads(sources, "wall-map-column", "wall-map-from-left"),
-        rows_title: say("wall-map-rows-title"),
-        rows_heads: row_heads(sources),
-    };
+    let content = Content { title: sources.words.say("print-wall-map", &[]), maps: Maps::of(sources) };
     Reading { name: "wall-map", foot: Foot::Line, content, pictures: Vec::new() }.document(sources)
+}
+
+impl Maps {
+    /// Those of the parts in the settings.
+    pub fn of(sources: &Sources) -> Self {
+        let say = |id: &str| sources.words.say(id, &[]);
+        let wall = &sources.evening.wall;
+        Self {
+            facts: facts(sources, wall),
+            sheets: sheets(sources, wall),
+            how_title: say("wall-map-how-title"),
+            how: how(sources),
+            columns_title: say("wall-map-columns-title"),
+            columns_heads: heads(sources, "wall-map-column", "wall-map-from-left"),
+            rows_title: say("wall-map-rows-title"),
+            rows_heads: row_heads(sources),
+        }
+    }
 }
 
 /// Sizes and heights, a sentence each.

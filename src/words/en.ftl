@@ -825,6 +825,53 @@ error-groups-many = { $groups } groups are too many. This wall can be shared out
 error-groups-file = groups.json doesn’t match this wall. Share it out again: everysquare groups FOLDER "3A 26, 3B 24"
 error-groups-none = the wall isn’t shared out yet. Type the groups and how many people draw in each: everysquare groups { $folder } "3A 26, 3B 24"
 
+## rehang
+
+help-rehang = Take the mural to another place: print how it comes down in piles and goes up again
+help-rehang-folder = The event folder
+help-rehang-wall = The new place, such as 8x6ft or 2.4x1.8m; for several boards, side by side, "4x6ft, door, 5x6ft"
+help-rehang-hang = Height of the bottom edge above the floor there, in mm (default: as in event.toml; if that has none, we suggest one)
+help-rehang-save = Put the new place in event.toml, so that checks and prints follow it
+print-rehang = Moving the mural
+rehang-intro = { $squares ->
+    [one] 1 square moves
+   *[other] { $squares } squares move
+} in { $piles ->
+    [one] 1 pile
+   *[other] { $piles } piles
+}. Each pile lies in hanging order: the square on top goes up first. So nobody has to sort.
+rehang-about = The wall as it hangs today, and below it the wall as it will hang. The piles are outlined and numbered in both.
+rehang-today = Today
+rehang-there = In the new place
+rehang-before = Before you begin
+rehang-before-1 = Take a photo of the wall and check it, so you know how it hung.
+rehang-before-2 = Ask whoever runs the new place what tape you may use, and how much paper may hang. Keep exits, alarms and extinguishers clear. House rules and fire rules come first.
+rehang-before-3 = Mark the new place. The map at the end has the lines and heights.
+rehang-before-4 = Have ready: a sheet of paper for each pile, a pen, flat boxes, tape.
+rehang-down = Taking it down
+rehang-caution = Only adults use the step stool, with another adult next to them. Do it when no visitors are near.
+rehang-down-1 = Go from pile to pile as the table says. The top rows come down first.
+rehang-down-2 = In each pile, start at the square named “first”. Go from right to left, then to the row below.
+rehang-down-3 = Peel the tape off the wall slowly. Fold what sticks to the back of the square.
+rehang-down-4 = Lay each square face up on the one before. Keep every square the same way up.
+rehang-down-5 = Write the pile’s number on a sheet of paper and lay it on top.
+rehang-up = Putting it up
+rehang-up-1 = Start with pile 1. Its top square is { $first }; it goes to the bottom left of its part.
+rehang-up-2 = Hang the bottom row from left to right, then the row above.
+rehang-up-3 = If the next square isn’t the next label, stop and look. Two may stick together.
+rehang-up-4 = The label is at the right way up on every square. No gaps, no overlaps.
+rehang-up-5 = When all is up, take a photo and check it.
+rehang-pile = Pile
+rehang-squares = Squares
+rehang-from = From
+rehang-to = To
+rehang-first = First
+rehang-last = Last
+rehang-whole = the whole wall
+rehang-map = The new place
+rehang-saved = event.toml now has the new place. Once the mural hangs there, photograph it and type: everysquare check { $folder } PHOTO
+rehang-not-saved = event.toml still has the old place. When the mural has moved, type the same again with --save, so that checks follow.
+
 ## lesson
 
 print-lesson = Lesson
@@ -2577,6 +2624,7 @@ error-settings-of-piece = { $name } for number { $number } of the [[pieces]]
 error-settings-piece-example = label = "D7" and level = "hard" under every [[pieces]]
 error-settings-label = use the label of a piece, columns A to { $column } and rows 1 to { $row }, such as "A1"
 error-typed-wall = write the size as "8x6ft" or "2.4x1.8m" (m, cm, mm, ft or in), and several boards with commas, such as "4x6ft, door, 5x6ft"
+error-rehang-wall = Say what the new place is like with --wall, such as --wall "4x6ft, door, 5x6ft"
 error-plan-boards = The wall has { $columns } columns and { $rows } rows. From left to right, these boards take this many columns: { $taken } (0 where a board is too low). Use more or larger boards, or choose a smaller grid or smaller squares.
 error-settings-spot = use the label of a spot, such as "A1" or "{ $last }"
 error-settings-of-part = { $name } for number { $number } of the [[parts]]

@@ -838,6 +838,53 @@ error-groups-many = { $groups } grupos son demasiados. Esta pared se puede repar
 error-groups-file = groups.json no corresponde a esta pared. Repártala de nuevo: everysquare groups CARPETA "3A 26, 3B 24"
 error-groups-none = la pared todavía no está repartida. Escriba los grupos y cuántas personas dibujan en cada uno: everysquare groups { $folder } "3A 26, 3B 24"
 
+## rehang
+
+help-rehang = Lleva el mural a otro lugar: imprime cómo se baja en pilas y cómo se vuelve a colgar
+help-rehang-folder = La carpeta del evento
+help-rehang-wall = El lugar nuevo, como 8x6ft o 2.4x1.8m; para varios tableros, uno al lado de otro, "4x6ft, door, 5x6ft"
+help-rehang-hang = Altura del borde inferior sobre el piso de allí, en mm (si se omite, la de event.toml; si no tiene ninguna, se propone una)
+help-rehang-save = Guarda el lugar nuevo en event.toml, para que las revisiones y las impresiones lo sigan
+print-rehang = Mudanza del mural
+rehang-intro = { $squares ->
+    [one] Se muda 1 cuadro
+   *[other] Se mudan { $squares } cuadros
+} en { $piles ->
+    [one] 1 pila
+   *[other] { $piles } pilas
+}. Cada pila queda en el orden de colgar: el cuadro de arriba se cuelga primero. Así nadie tiene que ordenar nada.
+rehang-about = La pared como está hoy y, debajo, la pared como va a quedar. Las pilas están marcadas y numeradas en las dos.
+rehang-today = Hoy
+rehang-there = En el lugar nuevo
+rehang-before = Antes de empezar
+rehang-before-1 = Tome una foto de la pared y revísela, para saber cómo estaba colgada.
+rehang-before-2 = Pregunte a quien dirige el lugar nuevo qué cinta se puede usar y cuánto papel puede colgar. Deje libres las salidas, las alarmas y los extintores. Las reglas de la casa y de los bomberos van primero.
+rehang-before-3 = Marque el lugar nuevo. El mapa del final tiene las líneas y las alturas.
+rehang-before-4 = Tenga a mano: una hoja de papel por pila, una pluma, cajas planas, cinta.
+rehang-down = Cómo bajarlo
+rehang-caution = Solo los adultos usan el banquito, con otro adulto al lado. Hágalo cuando no haya visitantes cerca.
+rehang-down-1 = Vaya de pila en pila, como dice la tabla. Las filas de arriba se bajan primero.
+rehang-down-2 = En cada pila, empiece por el cuadro que dice “primero”. Vaya de derecha a izquierda y luego a la fila de abajo.
+rehang-down-3 = Despegue la cinta de la pared despacio. Doble lo que quede hacia el reverso del cuadro.
+rehang-down-4 = Ponga cada cuadro boca arriba sobre el anterior. Deje todos en el mismo sentido.
+rehang-down-5 = Escriba el número de la pila en una hoja y póngala encima.
+rehang-up = Cómo colgarlo
+rehang-up-1 = Empiece por la pila 1. Su cuadro de arriba es { $first }; va abajo a la izquierda de su parte.
+rehang-up-2 = Cuelgue la fila de abajo de izquierda a derecha y luego la de arriba.
+rehang-up-3 = Si el cuadro que sigue no es la etiqueta que sigue, pare y mire. Puede haber dos pegados.
+rehang-up-4 = La etiqueta queda derecha en cada cuadro. Sin huecos y sin encimar.
+rehang-up-5 = Cuando todo esté colgado, tome una foto y revísela.
+rehang-pile = Pila
+rehang-squares = Cuadros
+rehang-from = De
+rehang-to = A
+rehang-first = Primero
+rehang-last = Último
+rehang-whole = toda la pared
+rehang-map = El lugar nuevo
+rehang-saved = event.toml ya tiene el lugar nuevo. Cuando el mural esté colgado allí, tome una foto y escriba: everysquare check { $folder } FOTO
+rehang-not-saved = event.toml todavía tiene el lugar anterior. Cuando el mural se haya mudado, escriba lo mismo con --save, para que las revisiones lo sigan.
+
 ## lesson
 
 print-lesson = Lección
@@ -2590,6 +2637,7 @@ error-settings-of-piece = { $name } en el número { $number } de las [[pieces]]
 error-settings-piece-example = label = "D7" y level = "hard" debajo de cada [[pieces]]
 error-settings-label = use la etiqueta de una pieza, columnas A a { $column } y filas 1 a { $row }, como "A1"
 error-typed-wall = escriba el tamaño como "8x6ft" o "2.4x1.8m" (m, cm, mm, ft o in), y varios tableros con comas, como "4x6ft, door, 5x6ft"
+error-rehang-wall = Diga cómo es el lugar nuevo con --wall, por ejemplo --wall "4x6ft, door, 5x6ft"
 error-plan-boards = La pared tiene { $columns } columnas y { $rows } filas. De izquierda a derecha, estos tableros admiten este número de columnas: { $taken } (0 si un tablero es demasiado bajo). Use más tableros o más grandes, o elija una cuadrícula o cuadros más pequeños.
 error-settings-spot = use la etiqueta de un lugar, como "A1" o "{ $last }"
 error-settings-of-part = { $name } en el número { $number } de las [[parts]]

@@ -28,6 +28,7 @@ mod plan;
 mod plan_command;
 mod print;
 mod questions;
+mod rehang;
 mod rehearse;
 mod report;
 mod serve;

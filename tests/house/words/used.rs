@@ -50,7 +50,7 @@ fn with_gap(text: &str) -> Option<String> {
 
 /// The ids of a list that is told to have so many sentences: `list("guide-room", 4)`.
 fn counted(literal: &Literal) -> Vec<String> {
-    let called = ["list(", "steps(", "part("].iter().any(|call| literal.before.ends_with(call));
+    let called = ["list(", "steps(", "boxes(", "part("].iter().any(|call| literal.before.ends_with(call));
     let count = literal.after.strip_prefix(", ").and_then(|after| after.split_once(')')?.0.parse().ok());
     let count: usize = count.filter(|_| called).unwrap_or(0);
     (1..=count).map(|number| format!("{}-{number}", literal.text)).collect()
