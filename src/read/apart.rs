@@ -14,9 +14,11 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::camera::Correspondence;
 use super::identify::Detection;
 use super::place::{Site, median, site_of};
+use super::reader::cell_at;
 use super::reading::{Apart, Camera};
 use super::search::{Bounds, Search, WallState, off};
 use super::seek::CellDetection;
+use crate::plan::settings::WallPart;
 use crate::plan::{Cell, Printed, Turn};
 
 /// Minimum certainty of a name without a place on the wall to support it; the reader's own walls never had a wrong one above.
@@ -27,8 +29,14 @@ pub(super) const BESIDE: f64 = 0.12;
 /// Maximum number of codes around which another lattice is looked for: a wall in more parts than these is rare, and each costs as much as
 /// a small wall.
 const MOST_PARTS: usize = 8;
+/// One of so many squares in the places of a part has to hang at home for the part to be a wall's own: another board may stand so that its
+/// squares all but fit the lattice, some columns away.
+const AT_HOME: usize = 4;
 /// Minimum number of squares in one lattice that make a part of the wall; fewer lie on a table or are held in a hand.
 pub(super) const PART: usize = 3;
+
+/// Minimum number of squares in a block that is another board though fewer hang at home than in it.
+const BOARD: usize = 6;
 
 /// To the four neighbours of a place: columns right, rows down.
 pub(super) const STEPS: [(i64, i64); 4] = [(1, 0), (0, 1), (-1, 0), (0, -1)];
@@ -77,8 +85,28 @@ fn outside(search: &Search<'_>, known: &WallState, bounds: &Bounds, printed: &Pr
     sure.filter(|code| !is_taken(known, code) && !on_wall(code)).copied().collect()
 }
 
-/// Cells side by side whose own squares hang in no place of the wall, or are claimed by another part: they are that part's, and what
-/// shows in their places here is worth no long search.
+/// Parts that are listed and of which squares hang at home in a wall, more than by chance.
+pub(super) fn own_parts<'a>(
+    squares: &BTreeMap<Site, CellDetection>,
+    declared: &'a [WallPart],
+) -> Vec<&'a WallPart> {
+    let is_own = |part: &&WallPart| {
+        let hanging = squares.iter().filter(|(site, _)| holds(part, **site));
+        let (all, at_home) = hanging.fold((0, 0), |(all, at_home), (site, seen)| {
+            (all + 1, at_home + usize::from(seen.found.home().map(site_of) == Some(*site)))
+        });
+        at_home > 0 && at_home >= all / AT_HOME
+    };
+    declared.iter().filter(is_own).collect()
+}
+
+/// Whether a place is one of a part's.
+pub(super) fn holds(part: &WallPart, site: Site) -> bool {
+    cell_at(site).is_some_and(|cell| part.holds(cell))
+}
+
+/// Cells side by side whose own squares hang in no place of the wall, or are claimed by another part, and cells of parts of which none
+/// hangs here: they are another part's, and what shows in their places here is worth no long search.
 pub(super) fn elsewhere(
     search: &Search<'_>,
     known: &WallState,
@@ -91,7 +119,12 @@ pub(super) fn elsewhere(
     // a single one may have been swapped with what hangs in its cell
     let beside =
         |site: &Site| STEPS.iter().filter(|(right, down)| homes.contains(&site.step(*right, *down))).count();
-    homes.iter().filter(|site| !known.squares.contains_key(site) && beside(site) > 1).copied().collect()
+    let own = own_parts(&known.squares, &printed.parts);
+    let is_elsewhere = |site: &Site| {
+        let of_another = !own.is_empty() && !own.iter().any(|part| holds(part, *site));
+        of_another || (homes.contains(site) && beside(site) > 1)
+    };
+    bounds.sites().filter(|site| !known.squares.contains_key(site) && is_elsewhere(site)).collect()
 }
 
 /// A code outside the wall, and all squares that hang around it in a lattice of its own.
@@ -149,12 +182,12 @@ fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) 
     let home = known.squares.iter().filter(at_home).count();
     let alone = |block: &BTreeSet<Site>| {
         let hangs = |site: &Site| known.squares.contains_key(site) && !block.contains(site);
-        home > block.len()
+        (home > block.len() || is_board(block))
             && !block.iter().any(|site| STEPS.iter().any(|(right, down)| hangs(&site.step(*right, *down))))
     };
-    let blocks = shifted_blocks(known);
+    let blocks = shifted_blocks(known).into_iter().map(|block| with_misplaced(block, known));
     let out: BTreeSet<Site> =
-        blocks.into_iter().filter(|block| in_parts || beside(block) || alone(block)).flatten().collect();
+        blocks.filter(|block| in_parts || beside(block) || alone(block)).flatten().collect();
     let found = out.iter().filter_map(|site| Some(known.squares.get(site)?.found)).collect();
     if !out.is_empty() {
         known.squares.retain(|site, _| !out.contains(site));
@@ -186,6 +219,46 @@ fn shifted_blocks(known: &WallState) -> Vec<BTreeSet<Site>> {
         }
     }
     blocks
+}
+
+/// A block with what hangs in its rectangle or next to it and does not belong there: swapped and turned squares hang on the same board, and
+/// so does what they part from the others.
+fn with_misplaced(mut block: BTreeSet<Site>, known: &WallState) -> BTreeSet<Site> {
+    while let Some(rectangle) = around_sites(&block) {
+        let hanging = known.squares.iter().filter(|(site, _)| rectangle.hold(**site));
+        let (at_home, all): (Vec<_>, Vec<_>) =
+            hanging.partition(|(site, seen)| shift(**site, seen) == Some((0, 0)));
+        // where as many hang at home the two lattices run through each other
+        if 4 * at_home.len() > block.len() || 2 * block.len() < all.len() {
+            break;
+        }
+        let wider = Bounds { first: rectangle.first.step(-1, -1), last: rectangle.last.step(1, 1) };
+        let is_away = |(site, seen): &(&Site, &CellDetection)| shift(**site, seen) != Some((0, 0));
+        let beside = known.squares.iter().filter(|(site, _)| wider.hold(**site)).filter(is_away);
+        let before = block.len();
+        block.extend(all.iter().map(|(site, _)| **site).chain(beside.map(|(site, _)| *site)));
+        if block.len() == before {
+            break;
+        }
+    }
+    block
+}
+
+/// Whether a block is so large and so broad that nobody hung it askew: a row may be begun in the wrong column.
+fn is_board(block: &BTreeSet<Site>) -> bool {
+    let is_broad = around_sites(block)
+        .is_some_and(|Bounds { first, last }| last.row > first.row && last.column > first.column);
+    block.len() >= BOARD && is_broad
+}
+
+/// Rectangle around places; `None` around none.
+fn around_sites(sites: &BTreeSet<Site>) -> Option<Bounds> {
+    let rows = || sites.iter().map(|site| site.row);
+    let columns = || sites.iter().map(|site| site.column);
+    Some(Bounds {
+        first: Site { row: rows().min()?, column: columns().min()? },
+        last: Site { row: rows().max()?, column: columns().max()? },
+    })
 }
 
 /// Rows down and columns to the right from where an upright square belongs to where it hangs; `None` for others.

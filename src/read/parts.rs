@@ -10,20 +10,26 @@
 
 use std::collections::BTreeSet;
 
-use super::apart::{BESIDE, PART, is_sure};
+use rayon::prelude::*;
+
+use super::apart::{BESIDE, PART, holds, is_sure, own_parts};
 use super::identify::Detection;
 use super::place::{Site, median, site_of};
-use super::reader::{Reader, SMALL_PX, Wall};
+use super::reader::{Reader, SMALL_PX, Wall, cell_at};
 use super::reading::Apart;
-use super::search::{Bounds, Search, off};
-use super::seek::CellDetection;
+use super::search::{Bounds, Search, centre, off};
+use super::seek::{CellDetection, seek_anywhere};
 use super::{area_finders, triples};
 use crate::photo::Luma;
 use crate::plan::settings::WallPart;
-use crate::plan::{Cell, Grid};
+use crate::plan::{Cell, Grid, Printed};
 
 /// Maximum number of parts that are read in one photo: as many as apart from the first are looked for.
 const MOST_PARTS: usize = 8;
+/// Columns or rows without a square at home, from an edge of the wall on, that may hang on another board.
+const LEFT_OUT: i64 = 2;
+/// How far from the first wall's top left cell another board is looked for in its plane, in cells: some twelve metres.
+const BESIDE_CELLS: i64 = 96;
 
 /// All parts of the wall in a photo, the one that was read first in front; `codes` are those of the whole photo.
 pub(super) fn all(reader: &Reader, luma: &Luma, first: Wall, codes: &[Detection]) -> Vec<Wall> {
@@ -31,6 +37,7 @@ pub(super) fn all(reader: &Reader, luma: &Luma, first: Wall, codes: &[Detection]
     let search = reader.search(luma);
     let has_others = !first.apart.squares.is_empty() || !beside(&search, &first).is_empty();
     let mut walls = vec![first];
+    walls.iter_mut().for_each(|wall| release(&search, wall, &printed.parts));
     if has_others || !printed.parts.is_empty() {
         read_others(reader, luma, &mut walls, codes);
         if lacks_squares(&walls, &printed.grid) && is_small(&walls) {
@@ -41,11 +48,84 @@ pub(super) fn all(reader: &Reader, luma: &Luma, first: Wall, codes: &[Detection]
             read_others(reader, luma, &mut walls, &triples::together(codes.to_vec(), by_area));
         }
     }
+    let mut known = 0;
+    while known < walls.len() && may_be_more(&walls, printed) {
+        known = walls.len();
+        // a few lines first: on most walls nothing hangs beside what was read
+        if !in_plane(&search, &walls, true).is_empty() {
+            let in_plane = in_plane(&search, &walls, false);
+            read_others(reader, luma, &mut walls, &triples::together(codes.to_vec(), in_plane));
+        }
+    }
     if walls.len() > 1 || !printed.parts.is_empty() {
         let reach = reach(&search, &walls, &printed.grid, &printed.parts);
         settle(&search, &mut walls, &reach, &printed.grid);
     }
     walls
+}
+
+/// Lets go of squares in places of parts of which hardly any hangs at home in a wall: another board may stand so that its squares all but
+/// fit this one's lattice, some columns away. Where no part is its own everything stays.
+fn release(search: &Search<'_>, wall: &mut Wall, declared: &[WallPart]) {
+    let own = own_parts(&wall.squares, declared);
+    if own.is_empty() {
+        return;
+    }
+    let before = wall.squares.len();
+    let Wall { squares, apart_codes, .. } = wall;
+    squares.retain(|site, seen| {
+        let stays = own.iter().any(|part| holds(part, *site));
+        apart_codes.extend((!stays).then_some(seen.found));
+        stays
+    });
+    if wall.squares.len() < before {
+        wall.camera = wall.camera.fitted(&search.anchors(&wall.cards, &wall.squares));
+    }
+}
+
+/// Whether a part is listed of which nothing was read; where none is listed, whether small squares may hang on a board that was not read:
+/// the wall is known to hang in parts, or all that was read leaves out [`LEFT_OUT`] columns or rows.
+fn may_be_more(walls: &[Wall], printed: &Printed) -> bool {
+    let grid = &printed.grid;
+    let homes: Vec<Vec<Cell>> = walls.iter().map(at_home).collect();
+    if !printed.parts.is_empty() {
+        return printed.parts.iter().any(|part| homes.iter().all(|cells| votes(cells, part) == 0));
+    }
+    let leaves_out = || {
+        let (all, own) = (Bounds::of(grid), rectangle(&homes.concat()));
+        own.is_some_and(|Bounds { first, last }| {
+            let before = (first.row - all.first.row).max(first.column - all.first.column);
+            before.max(all.last.row - last.row).max(all.last.column - last.column) >= LEFT_OUT
+        })
+    };
+    is_small(walls) && lacks_squares(walls, grid) && (walls.len() > 1 || leaves_out())
+}
+
+/// Named codes in the plane of the wall that was read last, beside all walls: boards mostly hang on one wall, and where its plane is known
+/// codes are found that are too small for a line to cross their finder patterns. Everywhere, or on a few lines of cells that cross what
+/// that wall has.
+fn in_plane(search: &Search<'_>, walls: &[Wall], on_lines: bool) -> Vec<Detection> {
+    let Some(newest) = walls.last() else { return Vec::new() };
+    let Some(Bounds { first, last }) = rectangle(&at_home(newest)) else { return Vec::new() };
+    let (camera, side) = (&newest.camera, search.layout.side);
+    let papers: Vec<_> = claimed(walls).map(|own| search.layout.paper_corners(&own.pose)).collect();
+    let is_free = |site: &Site| {
+        let middle = camera.wall_to_photo(centre(*site, side));
+        let is_near =
+            camera.photo_to_wall(middle).is_some_and(|at| at.distance(centre(*site, side)).value() < side);
+        search.luma.holds(middle, 0.0) && is_near && !papers.iter().any(|paper| middle.is_within(paper))
+    };
+    let third = (last.row - first.row) / 3;
+    let lines = [first.row + third, last.row - third];
+    let column = (first.column + last.column) / 2;
+    let is_on_line = |site: &Site| !on_lines || lines.contains(&site.row) || site.column == column;
+    let around = Bounds {
+        first: Site { row: -BESIDE_CELLS, column: -BESIDE_CELLS },
+        last: Site { row: BESIDE_CELLS, column: BESIDE_CELLS },
+    };
+    let sites: Vec<Site> = around.sites().filter(is_on_line).filter(is_free).collect();
+    let seek = |site: &Site| seek_anywhere(search.luma, search.identifier, camera, &search.layout, *site);
+    sites.par_iter().flat_map_iter(seek).collect()
 }
 
 /// Reads one part after the other, as long as codes enough are left to make one.
@@ -60,6 +140,7 @@ fn read_others(reader: &Reader, luma: &Luma, walls: &mut Vec<Wall>, codes: &[Det
         }
         let lens = walls.first().map_or(search.lens, |wall| wall.camera.lens);
         let Ok(mut next) = reader.wall_of(luma, rest, (&claimed, lens)) else { return };
+        release(&search, &mut next, &printed.parts);
         let mut others = walls.clone();
         take_over(&search, &mut next, &mut others);
         if printed.parts.is_empty() {
@@ -289,7 +370,7 @@ fn has_cards(wall: &Wall, part: &WallPart, grid: &Grid) -> bool {
 /// cell of any is apart.
 fn settle(search: &Search<'_>, walls: &mut [Wall], reach: &[Vec<bool>], grid: &Grid) {
     let reaches = |at: usize, site: Site| {
-        let cell = super::reader::cell_at(site).filter(|cell| grid.holds(*cell));
+        let cell = cell_at(site).filter(|cell| grid.holds(*cell));
         cell.is_some_and(|cell| reach[at][grid.index(cell)])
     };
     let mut loose: Vec<Detection> = Vec::new();

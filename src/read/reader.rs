@@ -221,7 +221,7 @@ impl Reader {
     pub(super) fn search<'a>(&'a self, luma: &'a Luma) -> Search<'a> {
         let lens = Lens::straight(float(luma.width), float(luma.height));
         let (identifier, layout) = (self.identifier(), self.layout);
-        Search { luma, identifier, layout, detections: &[], claimed: &[], lens }
+        Search { luma, identifier, layout, detections: &[], claimed: &[], parts: &self.printed.parts, lens }
     }
 
     /// The wall that codes belong to, and the rest of its squares, none of which is one that is claimed.

@@ -7,6 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rayon::prelude::*;
 
+use super::apart::{holds, own_parts};
 use super::camera::Correspondence;
 use super::codebook::Owner;
 use super::identify::{Detection, Identifier};
@@ -18,6 +19,7 @@ use super::seek::{CellDetection, QUICK, SearchEffort, THOROUGH, seek};
 use super::uncertainty::Uncertainty;
 use crate::frame::{PhotoPx, Point, Vector, WallMm, round_signed};
 use crate::photo::Luma;
+use crate::plan::settings::WallPart;
 use crate::plan::{Grid, Turn};
 
 /// Distance from a known code, in sides of a square, within which cells are sought.
@@ -118,6 +120,8 @@ pub struct Search<'a> {
     pub detections: &'a [Detection],
     /// Squares that hang on another part of the wall.
     pub claimed: &'a [Detection],
+    /// Parts of the wall that are listed.
+    pub parts: &'a [WallPart],
     /// Lens to begin with.
     pub lens: Lens,
 }
@@ -206,7 +210,7 @@ impl Search<'_> {
         let doubt = Uncertainty::of(&known.camera, &self.correspondences(known));
         let in_sight =
             |site: &Site| self.luma.holds(known.camera.wall_to_photo(centre(*site, self.layout.side)), 0.0);
-        within.sites().any(|site| in_sight(&site) && !self.is_known_at(&doubt, site))
+        self.sites_of(known, within).any(|site| in_sight(&site) && !self.is_known_at(&doubt, site))
     }
 
     /// Searches the cells in `due` and fits the camera again. Returns whether anything was found.
@@ -311,6 +315,13 @@ impl Search<'_> {
         fits.then(|| (site, Turn::from_quarters(quarters)))
     }
 
+    /// Places of the listed parts of which squares hang at home in what is known; all places as long as there is none. Other boards' places
+    /// in this lattice show bare wall, or their squares by chance.
+    fn sites_of(&self, known: &WallState, within: &Bounds) -> impl Iterator<Item = Site> + use<'_> {
+        let own = if self.parts.is_empty() { Vec::new() } else { own_parts(&known.squares, self.parts) };
+        within.sites().filter(move |site| own.is_empty() || own.iter().any(|part| holds(part, *site)))
+    }
+
     /// Cells to be sought now, with the place in the photo where their middle is expected.
     fn due(
         &self,
@@ -321,8 +332,7 @@ impl Search<'_> {
     ) -> Vec<(Site, Point<PhotoPx>)> {
         let side = self.layout.side;
         let anchors: Vec<Point<WallMm>> = self.correspondences(known).iter().map(|a| a.wall[0]).collect();
-        within
-            .sites()
+        self.sites_of(known, within)
             .filter(|site| !known.squares.contains_key(site))
             .filter_map(|site| {
                 let middle = centre(site, side);

@@ -85,6 +85,9 @@ pub const THOROUGH: SearchEffort = SearchEffort {
     swept_mm: 12.0,
 };
 
+/// Number of candidates of the template search that are looked at closely in a cell where a square may hang anywhere.
+const ANYWHERE: usize = 12;
+
 /// Template of a finder pattern.
 #[derive(Copy, Clone, Debug, PartialEq, Eq)]
 enum PatternTemplate {
@@ -177,6 +180,24 @@ pub fn seek(
         }
     }
     best
+}
+
+/// Named codes of upright squares that hang in a camera's plane, wherever in a cell of its lattice: on a board beside the wall no square
+/// hangs in a place of that lattice.
+#[must_use]
+pub(super) fn seek_anywhere(
+    luma: &Luma,
+    identifier: &Identifier,
+    camera: &Camera,
+    layout: &Layout,
+    site: Site,
+) -> Vec<Detection> {
+    let expected = pose_of(camera, layout.code_corners(site, Turn::None));
+    let Some(expected) = expected.filter(|pose| luma.holds(pose.centre, 0.0)) else { return Vec::new() };
+    let (shared, reach) = (identifier.shared(expected.px_per_module()), layout.side / 2.0 / layout.module);
+    let rough = sweep(luma, &shared, &expected, reach, ANYWHERE);
+    let found = rough.into_iter().filter_map(|one| identifier.identify_faint(luma, one.pose, Light::AsSeen));
+    found.filter(|found| found.home().is_some()).collect()
 }
 
 /// Candidates of the template search over all four turns, those with most of the shared part first.

@@ -62,25 +62,21 @@ pub(super) fn first(
     cards: &[Correspondence],
 ) -> Result<WallState, ReadError> {
     let mut why = ReadError::NoCodes;
+    let mut bare = None;
     for start in STARTS {
-        match start {
-            Start::Cards(at_least) => {
-                if let Some(state) = from_cards(search, printed, cards, at_least) {
-                    return Ok(state);
-                }
-            }
-            Start::AtHome(at_least) => {
-                if let Some(state) = from_home(search, printed, at_least) {
-                    return Ok(state);
-                }
-            }
-            Start::Lattice => match from_lattice(search, printed, cards) {
-                Ok(state) => return Ok(state),
-                Err(error) => why = error,
-            },
+        let state = match start {
+            Start::Cards(at_least) => from_cards(search, printed, cards, at_least),
+            Start::AtHome(at_least) => from_home(search, printed, at_least),
+            Start::Lattice => from_lattice(search, printed, cards).map_err(|error| why = error).ok(),
+        };
+        let Some(state) = state else { continue };
+        // cards below a board beside the wall stand in one line: by themselves they may lead nowhere
+        if search.claimed.is_empty() || !state.squares.is_empty() {
+            return Ok(state);
         }
+        bare.get_or_insert(state);
     }
-    Err(why)
+    bare.ok_or(why)
 }
 
 /// Starts from the cards; `None` where fewer than `at_least` agree.

@@ -8,6 +8,7 @@
 //! ```
 
 use super::RehearseError;
+use super::boards::Boards;
 use super::options::{Options, Pose};
 use crate::frame::{PhotoPx, Point, ceil_index, float, floor_index};
 use crate::plan::Printed;
@@ -186,10 +187,10 @@ pub(super) fn area(corners: &[Point<PhotoPx>; 4]) -> f64 {
 }
 
 /// The camera that the options ask for.
-pub(super) fn framed(printed: &Printed, options: &Options) -> Result<Camera, RehearseError> {
-    let camera = fitted(printed, &options.pose, (options.width, options.height))?;
+pub(super) fn framed(printed: &Printed, boards: &Boards, options: &Options) -> Result<Camera, RehearseError> {
+    let camera = fitted(boards, &options.pose, (options.width, options.height))?;
     let Some(least) = options.min_px_per_module else { return Ok(camera) };
-    let now = median_px_per_module(printed, &camera);
+    let now = median_px_per_module(printed, boards, &camera);
     if now >= least {
         return Ok(camera);
     }
@@ -199,19 +200,18 @@ pub(super) fn framed(printed: &Printed, options: &Options) -> Result<Camera, Reh
     if width.max(height) > LARGEST.0 || width.min(height) > LARGEST.1 {
         return Err(RehearseError::TooManyPixels { px: least, width, height });
     }
-    fitted(printed, &options.pose, (width, height))
+    fitted(boards, &options.pose, (width, height))
 }
 
 /// The median over the cells in sight of the pixels that a module takes where the code should hang.
-fn median_px_per_module(printed: &Printed, camera: &Camera) -> f64 {
+fn median_px_per_module(printed: &Printed, boards: &Boards, camera: &Camera) -> f64 {
     let half = float(SIDE) * printed.module_mm / 2.0;
     let mut sizes: Vec<f64> = printed
         .grid
         .cells()
         .filter_map(|cell| {
-            let corner = printed.grid.corners(cell)[0];
-            let (x, y) =
-                (corner.x + printed.code_top_left.x + half, corner.y + printed.code_top_left.y + half);
+            let [[left, top], ..] = boards.corners(cell);
+            let (x, y) = (left + printed.code_top_left.x + half, top + printed.code_top_left.y + half);
             camera.see_in_frame([x, y, 0.0])?;
             camera.px_per_mm(x, y)
         })
@@ -221,31 +221,27 @@ fn median_px_per_module(printed: &Printed, camera: &Camera) -> f64 {
 }
 
 /// The wall's outline in the photo: left, top, right, bottom as parts of the frame.
-fn outline(printed: &Printed, camera: &Camera) -> Option<[f64; 4]> {
-    let size = printed.grid.size();
+fn outline(boards: &Boards, camera: &Camera) -> Option<[f64; 4]> {
     let mut bounds = [f64::INFINITY, f64::INFINITY, f64::NEG_INFINITY, f64::NEG_INFINITY];
-    for i in 0..=16 {
-        let t = float(i) / 16.0;
-        for (x, y) in [(t, 0.0), (t, 1.0), (0.0, t), (1.0, t)] {
-            let p = camera.see([x * size.x, y * size.y, 0.0])?;
-            let (x, y) = (p.x / float(camera.width), p.y / float(camera.height));
-            bounds = [bounds[0].min(x), bounds[1].min(y), bounds[2].max(x), bounds[3].max(y)];
-        }
+    for [x, y] in boards.outline() {
+        let p = camera.see([x, y, 0.0])?;
+        let (x, y) = (p.x / float(camera.width), p.y / float(camera.height));
+        bounds = [bounds[0].min(x), bounds[1].min(y), bounds[2].max(x), bounds[3].max(y)];
     }
     Some(bounds)
 }
 
 /// Stands the camera so that the wall fills the frame as asked and its outline's middle lies where asked.
-fn fitted(printed: &Printed, pose: &Pose, size: (usize, usize)) -> Result<Camera, RehearseError> {
+fn fitted(boards: &Boards, pose: &Pose, size: (usize, usize)) -> Result<Camera, RehearseError> {
     // A wall that overfills the frame is first framed whole; then the camera steps closer.
     let whole = pose.fill.min(0.9);
-    let wall = printed.grid.size();
-    let mut aim = [wall.x / 2.0, wall.y / 2.0];
-    let mut distance = 3.0 * wall.x.max(wall.y);
+    let [wide, high] = boards.size();
+    let mut aim = [wide / 2.0, high / 2.0];
+    let mut distance = 3.0 * wide.max(high);
     let no_view = RehearseError::View { percent: (pose.fill * 100.0).round() };
     for round in 0..80 {
         let camera = Camera::new(pose, size, aim, distance)?;
-        let Some([left, top, right, bottom]) = outline(printed, &camera) else {
+        let Some([left, top, right, bottom]) = outline(boards, &camera) else {
             distance *= 1.3;
             continue;
         };

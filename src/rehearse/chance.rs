@@ -20,6 +20,7 @@ pub(super) enum Purpose {
     Paper = 10,
     Drawings = 11,
     Clothes = 12,
+    Boards = 13,
 }
 
 /// The stream of a purpose.

@@ -7,11 +7,11 @@
 use rand::RngExt;
 use rand_chacha::ChaCha8Rng;
 
+use super::boards::Boards;
 use super::camera::{Camera, Ground};
 use super::chance::{Purpose, stream, stream_of};
 use super::options::Options;
 use crate::frame::float;
-use crate::plan::Printed;
 
 /// A stroke with round ends: all places within `radius` of the line from `from` to `to`.
 #[derive(Copy, Clone, Debug)]
@@ -83,19 +83,19 @@ const FLOOR_MM: f64 = 800.0;
 
 impl Front {
     /// Stands people and the ladder near the wall's sides.
-    pub fn stand(printed: &Printed, options: &Options, camera: &Camera) -> Self {
+    pub fn stand(boards: &Boards, options: &Options, camera: &Camera) -> Self {
         let mut rng = stream(options.seed, Purpose::Front);
-        let size = printed.grid.size();
+        let [wide, high] = boards.size();
         let away = -camera.position[2];
         let depth = (0.2 * away).min(600.0);
         let nearer = 1.0 - depth / away;
         // A place in the plane of the shapes that hides a place on the wall.
         let hides = |x: f64| camera.position[0] + (x - camera.position[0]) * nearer;
-        let floor = size.y + FLOOR_MM;
+        let floor = high + FLOOR_MM;
         let mut limbs = Vec::new();
         let beside = |rng: &mut ChaCha8Rng| {
-            let in_from_side = rng.random_range(-0.16..0.1) * size.x;
-            hides(if rng.random() { in_from_side } else { size.x - in_from_side })
+            let in_from_side = rng.random_range(-0.16..0.1) * wide;
+            hides(if rng.random() { in_from_side } else { wide - in_from_side })
         };
         for number in 1..=options.people {
             let x = beside(&mut rng);

@@ -8,7 +8,7 @@
 //!
 //! ```text
 //!   Options ─▶ faults    what hangs in which cell
-//!               │
+//!               │ boards where cells hang: a wall in parts hangs on several
 //!               ▼
 //!              wall      papers in the room: where, how askew, how bent, what lies over what, strips of tape
 //!               │ ▲
@@ -40,6 +40,7 @@
 //! ```
 
 mod backing;
+mod boards;
 mod camera;
 mod chance;
 mod faults;
@@ -199,9 +200,10 @@ pub fn make_watched(
 ) -> Result<Made, RehearseError> {
     options.check()?;
     let hung = faults::plot(printed, &options.faults, options.seed)?;
-    let camera = camera::framed(printed, options)?;
-    let wall = wall::Wall::put_up(printed, picture, &hung, options, &camera);
-    let front = front::Front::stand(printed, options, &camera);
+    let boards = boards::Boards::of(printed, options.seed);
+    let camera = camera::framed(printed, &boards, options)?;
+    let front = front::Front::stand(&boards, options, &camera);
+    let wall = wall::Wall::put_up(printed, picture, &hung, options, (boards, &camera));
     let scene = render::Scene { wall: &wall, front: &front, camera: &camera };
     let mut image = sensor::expose(&scene, options, watch);
     if options.sensor.mirrored {

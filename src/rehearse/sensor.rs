@@ -66,7 +66,7 @@ impl Film {
         let slope = (tone(MID_GREY * 1.01) - tone(MID_GREY * 0.99)) / (MID_GREY * 0.02);
         let variance = (sensor.noise / slope).powi(2);
         Self {
-            lamp: Lamp::new(scene.wall.size(), options, scene.camera),
+            lamp: Lamp::new(scene.wall.boards.size(), options, scene.camera),
             weights: weights(sensor.blur_px),
             deviates,
             seed: options.seed,

@@ -254,7 +254,7 @@ impl Teller<'_> {
         let turn = hung.map_or(0, |square| square.turn.degrees());
         let painted = hung.is_some_and(|square| square.condition == Condition::Scribbled);
         let corners =
-            grid.corners(cell).map(|corner| self.px(self.scene.camera.see([corner.x, corner.y, 0.0])?));
+            self.scene.wall.boards.corners(cell).map(|[x, y]| self.px(self.scene.camera.see([x, y, 0.0])?));
         CellTruth {
             label,
             column: cell.column,
@@ -292,10 +292,10 @@ impl Teller<'_> {
     /// The part of a cell that is within the frame with nobody standing before it.
     fn cell_seen(&self, cell: Cell) -> f64 {
         const STEPS: usize = 16;
-        let [from, _, to, _] = self.printed.grid.corners(cell);
+        let [from, _, to, _] = self.scene.wall.boards.corners(cell);
         let at = |i: usize, from: f64, to: f64| from + (to - from) * (float(i) + 0.5) / float(STEPS);
         let seen = (0..STEPS * STEPS).filter(|i| {
-            let (x, y) = (at(i % STEPS, from.x, to.x), at(i / STEPS, from.y, to.y));
+            let (x, y) = (at(i % STEPS, from[0], to[0]), at(i / STEPS, from[1], to[1]));
             self.scene.ray_in_frame([x, y, 0.0]).is_some()
         });
         float(seen.count()) / float(STEPS * STEPS)

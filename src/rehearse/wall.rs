@@ -11,6 +11,7 @@ mod layer;
 use crate::plan::{Cell, Printed};
 
 use super::backing;
+use super::boards::Boards;
 use super::camera::{Camera, Ground};
 use super::faults::Hung;
 use super::grain::Grain;
@@ -35,7 +36,8 @@ pub(super) struct Wall {
     /// Side of a cell where lines between the cells are drawn on the backing.
     lines_mm: Option<f64>,
     printer: Printer,
-    size: [f64; 2],
+    /// Where the cells hang.
+    pub boards: Boards,
     /// Linear level, 0 … 1, of an sRGB byte.
     linear: [f32; 256],
 }
@@ -65,13 +67,11 @@ impl Wall {
         picture: &Picture,
         hung: &[Option<Hung>],
         options: &Options,
-        camera: &Camera,
+        (boards, camera): (Boards, &Camera),
     ) -> Self {
         let grain = Grain::new(options.seed);
-        let layers = hang::layers(printed, picture, hung, options, camera, &grain);
-        let size = printed.grid.size();
-        let size = [size.x, size.y];
-        let bins = Bins::sort(&layers, size, camera);
+        let layers = hang::layers(printed, picture, hung, options, (&boards, camera), &grain);
+        let bins = Bins::sort(&layers, &boards, camera);
         let lines_mm = options.backing_lines.then_some(printed.grid.square_mm);
         let linear = std::array::from_fn(|i| {
             let level = float(i) / 255.0;
@@ -79,12 +79,7 @@ impl Wall {
             narrow(if level <= 0.04045 { level / 12.92 } else { ((level + 0.055) / 1.055).powf(2.4) })
         });
         let (backing, printer) = (options.backing, options.printer);
-        Self { layers, bins, grain, backing, lines_mm, printer, size, linear }
-    }
-
-    /// Width and height of all cells together, in mm.
-    pub fn size(&self) -> [f64; 2] {
-        self.size
+        Self { layers, bins, grain, backing, lines_mm, printer, boards, linear }
     }
 
     /// What is to be expected where a ray meets the wall's plane.
@@ -161,7 +156,7 @@ impl Wall {
 
     /// The backing, and the room's wall around it.
     fn behind(&self, x: f64, y: f64) -> [f32; 3] {
-        let outside = (-x).max(x - self.size[0]).max(-y).max(y - self.size[1]);
+        let (outside, [u, v]) = self.boards.nearest(x, y);
         if outside > BACKING_MM && !self.backing.is_room() {
             let edge = if outside < BACKING_MM + 6.0 { 0.8 } else { 1.0 };
             let (base, uneven) = backing::look(Backing::Bare, &self.grain, x, y);
@@ -169,7 +164,7 @@ impl Wall {
         }
         if let Some(side) = self.lines_mm.filter(|_| outside < 1.0) {
             let off = |at: f64| (at - (at / side).round() * side).abs();
-            if off(x).min(off(y)) < 0.45 {
+            if off(u).min(off(v)) < 0.45 {
                 return self.lit([140, 140, 144]);
             }
         }
@@ -268,8 +263,9 @@ mod tests {
             options.hanging.bend_mm = 3.0;
             options.pose.yaw_degrees *= 2.0;
             let hung = faults::plot(&printed, &options.faults, seed).unwrap();
-            let camera = camera::framed(&printed, &options).unwrap();
-            let wall = Wall::put_up(&printed, &picture, &hung, &options, &camera);
+            let boards = Boards::of(&printed, seed);
+            let camera = camera::framed(&printed, &boards, &options).unwrap();
+            let wall = Wall::put_up(&printed, &picture, &hung, &options, (boards, &camera));
             let mut plain = 0;
             for i in 0..320 * 240 {
                 let Some(ground) = camera.look(float(i % 320) + 0.31, float(i / 320) + 0.77) else {

@@ -3,6 +3,7 @@
 use super::SHADOW_MM;
 use super::layer::{Body, Layer};
 use crate::frame::{ceil_index, float, floor_index};
+use crate::rehearse::boards::Boards;
 use crate::rehearse::camera::{Camera, Ground};
 
 /// Side of a bin in mm: small against a paper, large against a pixel.
@@ -33,10 +34,11 @@ pub(super) struct Bins {
 
 impl Bins {
     /// Sorts layers into bins.
-    pub fn sort(layers: &[Layer], size: [f64; 2], camera: &Camera) -> Self {
+    pub fn sort(layers: &[Layer], boards: &Boards, camera: &Camera) -> Self {
+        let size = boards.size();
         let across = ceil_index((size[0] + 2.0 * AROUND_MM) / BIN_MM);
         let down = ceil_index((size[1] + 2.0 * AROUND_MM) / BIN_MM);
-        let (slope, footprint) = obliqueness(size, camera);
+        let (slope, footprint) = obliqueness(boards, camera);
         let mut bins = Self {
             pixel_mm: footprint,
             across,
@@ -111,10 +113,9 @@ fn calm(layer: &Layer, at: [f64; 2], margin: f64) -> bool {
 }
 
 /// The steepest slope at which the camera sees the wall, and the largest size in mm of a pixel on it.
-fn obliqueness(size: [f64; 2], camera: &Camera) -> (f64, f64) {
+fn obliqueness(boards: &Boards, camera: &Camera) -> (f64, f64) {
     let (mut slope, mut footprint) = (0.1_f64, 0.1_f64);
-    for (x, y) in [(0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0), (0.5, 0.5)] {
-        let (x, y) = (x * size[0], y * size[1]);
+    for [x, y] in boards.sounded() {
         if let Some(ground) = camera.ray_to([x, y, 0.0]) {
             slope = slope.max(ground.slope_x.hypot(ground.slope_y));
         }

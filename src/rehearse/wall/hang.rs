@@ -10,6 +10,7 @@ use crate::picture::{Crop, Picture};
 use crate::plan::cards::{EDGE_CODE_SHIFT_MM, RING_MM};
 use crate::plan::code::SIDE;
 use crate::plan::{Card, CardKind, Cell, Printed};
+use crate::rehearse::boards::Boards;
 use crate::rehearse::camera::Camera;
 use crate::rehearse::chance::{Purpose, spread, stream, stream_of};
 use crate::rehearse::faults::Hung;
@@ -31,14 +32,15 @@ pub(super) fn layers(
     picture: &Picture,
     hung: &[Option<Hung>],
     options: &Options,
-    camera: &Camera,
+    (boards, camera): (&Boards, &Camera),
     grain: &Grain,
 ) -> Vec<Layer> {
-    let per_mm = texels_per_mm(printed, camera);
+    let per_mm = texels_per_mm(boards, camera);
     let code = CodeBox { x: printed.code_top_left.x, y: printed.code_top_left.y, module: printed.module_mm };
     let enlarged = model::enlarged(&picture.pixels, &printed.grid);
     let squares = Squares {
         printed,
+        boards,
         options,
         commission: Commission {
             picture: &enlarged,
@@ -58,7 +60,7 @@ pub(super) fn layers(
     let mut order: Vec<(usize, Layer)> =
         sheets.into_iter().enumerate().filter_map(|(i, sheet)| Some((i, sheet?))).collect();
     order.shuffle(&mut stream(options.seed, Purpose::Hanging));
-    let mut layers = cards(printed, options, per_mm);
+    let mut layers = cards(printed, boards, options, per_mm);
     let pieces = Pieces { picture, crop: picture.crop(&printed.grid) };
     let usual = TAPES[[0, 0, 1, 2][stream(options.seed, Purpose::Tape).random_range(0..4)]];
     for (index, sheet) in order {
@@ -139,15 +141,14 @@ fn code_middle(code: &CodeBox) -> [f64; 2] {
 }
 
 /// How finely papers are painted: a little finer than the photo shows the nearest part of the wall.
-fn texels_per_mm(printed: &Printed, camera: &Camera) -> f64 {
-    let size = printed.grid.size();
-    let at = [(0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0), (0.5, 0.5)];
-    let px = at.iter().filter_map(|(x, y)| camera.px_per_mm(x * size.x, y * size.y));
+fn texels_per_mm(boards: &Boards, camera: &Camera) -> f64 {
+    let px = boards.sounded().into_iter().filter_map(|[x, y]| camera.px_per_mm(x, y));
     (TEXELS_A_PIXEL * px.fold(0.1, f64::max)).clamp(0.5, 10.0)
 }
 
 struct Squares<'a> {
     printed: &'a Printed,
+    boards: &'a Boards,
     options: &'a Options,
     commission: Commission<'a>,
 }
@@ -166,9 +167,9 @@ impl Squares<'_> {
     fn sheet(&self, index: usize, cell: Cell, hung: &Hung) -> Layer {
         let hanging = &self.options.hanging;
         let mut rng = stream_of(self.options.seed, Purpose::Hanging, number(index + 1));
-        let centre = self.printed.grid.centre(cell);
+        let [x, y] = self.boards.centre(cell);
         let off = |rng: &mut ChaCha8Rng| spread(rng, hanging.misplacement_mm, MOST_MM);
-        let centre = [centre.x + off(&mut rng), centre.y + off(&mut rng)];
+        let centre = [x + off(&mut rng), y + off(&mut rng)];
         let tilt = spread(&mut rng, hanging.askew_degrees, MOST_DEGREES);
         let cut = spread(&mut rng, hanging.cut_mm, 3.0 * hanging.cut_mm);
         let side = self.printed.grid.square_mm + cut;
@@ -200,7 +201,7 @@ fn bend(hanging: &Hanging, rng: &mut ChaCha8Rng) -> Bend {
 }
 
 /// The cards that hang, with their code and their name.
-fn cards(printed: &Printed, options: &Options, per_mm: f64) -> Vec<Layer> {
+fn cards(printed: &Printed, boards: &Boards, options: &Options, per_mm: f64) -> Vec<Layer> {
     let wanted = |card: &&Card| match options.cards {
         Cards::All => true,
         Cards::Corners => card.kind == CardKind::Corner,
@@ -216,7 +217,8 @@ fn cards(printed: &Printed, options: &Options, per_mm: f64) -> Vec<Layer> {
             CardKind::Corner => ((RING_MM, RING_MM), [0.0, 0.0]),
         };
         let off = |rng: &mut ChaCha8Rng| spread(rng, options.hanging.misplacement_mm / 2.0, MOST_MM / 2.0);
-        let centre = [card.centre.x - shift[0] + off(&mut rng), card.centre.y - shift[1] + off(&mut rng)];
+        let [x, y] = boards.card(card);
+        let centre = [x - shift[0] + off(&mut rng), y - shift[1] + off(&mut rng)];
         let tilt = spread(&mut rng, options.hanging.askew_degrees / 2.0, MOST_DEGREES / 2.0);
         let middle = (size.0 / 2.0, size.1 / 2.0);
         let code = CodeBox {
