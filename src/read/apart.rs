@@ -185,9 +185,14 @@ fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) 
         (home > block.len() || is_board(block))
             && !block.iter().any(|site| STEPS.iter().any(|(right, down)| hangs(&site.step(*right, *down))))
     };
-    let blocks = shifted_blocks(known).into_iter().map(|block| with_misplaced(block, known));
-    let out: BTreeSet<Site> =
-        blocks.filter(|block| in_parts || beside(block) || alone(block)).flatten().collect();
+    let taken_out = |block: BTreeSet<Site>| {
+        if in_parts || beside(&block) {
+            return Some(block);
+        }
+        let board = with_misplaced(block, known);
+        alone(&board).then_some(board)
+    };
+    let out: BTreeSet<Site> = shifted_blocks(known).into_iter().filter_map(taken_out).flatten().collect();
     let found = out.iter().filter_map(|site| Some(known.squares.get(site)?.found)).collect();
     if !out.is_empty() {
         known.squares.retain(|site, _| !out.contains(site));

@@ -16,6 +16,7 @@ mod common;
 
 mod apart;
 mod bare;
+mod boards;
 mod display;
 mod heic;
 mod likeness;
