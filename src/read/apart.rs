@@ -229,7 +229,7 @@ fn shifted_blocks(known: &WallState) -> Vec<BTreeSet<Site>> {
 /// A block with what hangs in its rectangle or next to it and does not belong there: swapped and turned squares hang on the same board, and
 /// so does what they part from the others.
 fn with_misplaced(mut block: BTreeSet<Site>, known: &WallState) -> BTreeSet<Site> {
-    while let Some(rectangle) = around_sites(&block) {
+    while let Some(rectangle) = Bounds::around(block.iter().copied()) {
         let hanging = known.squares.iter().filter(|(site, _)| rectangle.hold(**site));
         let (at_home, all): (Vec<_>, Vec<_>) =
             hanging.partition(|(site, seen)| shift(**site, seen) == Some((0, 0)));
@@ -251,19 +251,9 @@ fn with_misplaced(mut block: BTreeSet<Site>, known: &WallState) -> BTreeSet<Site
 
 /// Whether a block is so large and so broad that nobody hung it askew: a row may be begun in the wrong column.
 fn is_board(block: &BTreeSet<Site>) -> bool {
-    let is_broad = around_sites(block)
+    let is_broad = Bounds::around(block.iter().copied())
         .is_some_and(|Bounds { first, last }| last.row > first.row && last.column > first.column);
     block.len() >= BOARD && is_broad
-}
-
-/// Rectangle around places; `None` around none.
-fn around_sites(sites: &BTreeSet<Site>) -> Option<Bounds> {
-    let rows = || sites.iter().map(|site| site.row);
-    let columns = || sites.iter().map(|site| site.column);
-    Some(Bounds {
-        first: Site { row: rows().min()?, column: columns().min()? },
-        last: Site { row: rows().max()?, column: columns().max()? },
-    })
 }
 
 /// Rows down and columns to the right from where an upright square belongs to where it hangs; `None` for others.

@@ -265,12 +265,7 @@ fn at_home(wall: &Wall) -> Vec<Cell> {
 
 /// Rectangle around cells; `None` around none.
 fn rectangle(cells: &[Cell]) -> Option<Bounds> {
-    let span = |of: fn(&Site) -> i64| {
-        let all = || cells.iter().map(|cell| of(&site_of(*cell)));
-        Some((all().min()?, all().max()?))
-    };
-    let ((top, bottom), (left, right)) = (span(|site| site.row)?, span(|site| site.column)?);
-    Some(Bounds { first: Site { row: top, column: left }, last: Site { row: bottom, column: right } })
+    Bounds::around(cells.iter().map(|cell| site_of(*cell)))
 }
 
 /// Whether two rectangles have no place in common.

@@ -62,6 +62,17 @@ impl Bounds {
         }
     }
 
+    /// The rectangle around places; `None` around none.
+    pub(super) fn around(sites: impl Iterator<Item = Site>) -> Option<Self> {
+        let wider = |own: Self, site: Site| Self {
+            first: Site { row: own.first.row.min(site.row), column: own.first.column.min(site.column) },
+            last: Site { row: own.last.row.max(site.row), column: own.last.column.max(site.column) },
+        };
+        sites.fold(None, |own, site| {
+            Some(own.map_or(Self { first: site, last: site }, |own| wider(own, site)))
+        })
+    }
+
     /// Whether a place is within the rectangle.
     #[must_use]
     pub fn hold(&self, site: Site) -> bool {
