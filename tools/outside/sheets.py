@@ -296,7 +296,7 @@ def bad(tally, program, folder, paper, out, image, homography, side_mm, page):
     thumb, under = image.copy(), image.copy()
     cv2.circle(thumb, code, radius, (120, 150, 205), -1)
     cv2.circle(under, mark, radius, (120, 150, 205), -1)
-    other = event(program, out / "picture.png", out / f"other-{paper}", paper, "--tag", "Q9X", "--name", "Another evening")
+    other = event(program, out / "picture.png", out / f"other-{paper}", paper, "--square-mm", "127", "--piece-mm", "25.4", "--tag", "Q9X", "--name", "Another evening")
     run(program, "print", other, "home", "--only", "A1")
     foreign = photo(drawn(other / "print" / "home.pdf", 0), PAPERS[paper], 5.0, (4.0, 4.0))[0]
     results = []
@@ -312,7 +312,7 @@ def main():
     (out / "picture.png").write_bytes(picture.read_bytes())
     tally = Tally()
     for paper, flip in (("letter", "long-edge"), ("a4", "short-edge")):
-        folder = event(program, picture, out / f"event-{paper}", paper, "--flip", flip, "--tag", "K7M", "--name", "Sheets")
+        folder = event(program, picture, out / f"event-{paper}", paper, "--flip", flip, "--square-mm", "127", "--piece-mm", "25.4", "--tag", "K7M", "--name", "Sheets")
         check_scales(tally, program, folder, paper, out)
         check_faults(tally, program, folder, paper, flip, out)
         check_home(tally, program, folder, paper, out, 127.0)
