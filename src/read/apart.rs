@@ -86,27 +86,34 @@ fn outside(search: &Search<'_>, known: &WallState, bounds: &Bounds, printed: &Pr
 }
 
 /// Parts that are listed and of which squares hang at home in a wall, more than by chance.
-pub(super) fn own_parts<'a>(
-    squares: &BTreeMap<Site, CellDetection>,
-    declared: &'a [WallPart],
-) -> Vec<&'a WallPart> {
-    let is_own = |part: &&WallPart| {
-        let hanging = squares.iter().filter(|(site, _)| holds(part, **site));
-        let (all, at_home) = hanging.fold((0, 0), |(all, at_home), (site, seen)| {
-            (all + 1, at_home + usize::from(seen.found.home().map(site_of) == Some(*site)))
-        });
-        at_home > 0 && at_home >= all / AT_HOME
-    };
-    declared.iter().filter(is_own).collect()
+#[derive(Debug)]
+pub(super) struct OwnParts<'a>(Vec<&'a WallPart>);
+
+impl<'a> OwnParts<'a> {
+    /// Those of a wall with such squares.
+    pub fn of(squares: &BTreeMap<Site, CellDetection>, declared: &'a [WallPart]) -> Self {
+        let is_own = |part: &&WallPart| {
+            let hanging = squares.iter().filter(|(site, _)| is_in(part, **site));
+            let (all, at_home) = hanging.fold((0, 0), |(all, at_home), (site, seen)| {
+                (all + 1, at_home + usize::from(seen.found.home().map(site_of) == Some(*site)))
+            });
+            at_home > 0 && at_home >= all / AT_HOME
+        };
+        Self(declared.iter().filter(is_own).collect())
+    }
+
+    /// Whether a place may be one of the wall's: it is in one of its parts, or none is known to be its own.
+    pub fn may_hold(&self, site: Site) -> bool {
+        self.0.is_empty() || self.0.iter().any(|part| is_in(part, site))
+    }
 }
 
-/// Whether a place is one of a part's.
-pub(super) fn holds(part: &WallPart, site: Site) -> bool {
+fn is_in(part: &WallPart, site: Site) -> bool {
     cell_at(site).is_some_and(|cell| part.holds(cell))
 }
 
-/// Cells side by side whose own squares hang in no place of the wall, or are claimed by another part, and cells of parts of which none
-/// hangs here: they are another part's, and what shows in their places here is worth no long search.
+/// Cells side by side whose own squares hang in no place of the wall, or are claimed by another part: they are that part's, and what
+/// shows in their places here is worth no long search.
 pub(super) fn elsewhere(
     search: &Search<'_>,
     known: &WallState,
@@ -119,12 +126,7 @@ pub(super) fn elsewhere(
     // a single one may have been swapped with what hangs in its cell
     let beside =
         |site: &Site| STEPS.iter().filter(|(right, down)| homes.contains(&site.step(*right, *down))).count();
-    let own = own_parts(&known.squares, &printed.parts);
-    let is_elsewhere = |site: &Site| {
-        let of_another = !own.is_empty() && !own.iter().any(|part| holds(part, *site));
-        of_another || (homes.contains(site) && beside(site) > 1)
-    };
-    bounds.sites().filter(|site| !known.squares.contains_key(site) && is_elsewhere(site)).collect()
+    homes.iter().filter(|site| !known.squares.contains_key(site) && beside(site) > 1).copied().collect()
 }
 
 /// A code outside the wall, and all squares that hang around it in a lattice of its own.

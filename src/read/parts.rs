@@ -12,7 +12,7 @@ use std::collections::BTreeSet;
 
 use rayon::prelude::*;
 
-use super::apart::{BESIDE, PART, holds, is_sure, own_parts};
+use super::apart::{BESIDE, OwnParts, PART, is_sure};
 use super::identify::Detection;
 use super::place::{Site, median, site_of};
 use super::reader::{Reader, SMALL_PX, Wall, cell_at};
@@ -51,9 +51,8 @@ pub(super) fn all(reader: &Reader, luma: &Luma, first: Wall, codes: &[Detection]
     let mut known = 0;
     while known < walls.len() && may_be_more(&walls, printed) {
         known = walls.len();
-        // a few lines first: on most walls nothing hangs beside what was read
-        if !in_plane(&search, &walls, true).is_empty() {
-            let in_plane = in_plane(&search, &walls, false);
+        let in_plane = in_plane(&search, &walls);
+        if !in_plane.is_empty() {
             read_others(reader, luma, &mut walls, &triples::together(codes.to_vec(), in_plane));
         }
     }
@@ -67,14 +66,11 @@ pub(super) fn all(reader: &Reader, luma: &Luma, first: Wall, codes: &[Detection]
 /// Lets go of squares in places of parts of which hardly any hangs at home in a wall: another board may stand so that its squares all but
 /// fit this one's lattice, some columns away. Where no part is its own everything stays.
 fn release(search: &Search<'_>, wall: &mut Wall, declared: &[WallPart]) {
-    let own = own_parts(&wall.squares, declared);
-    if own.is_empty() {
-        return;
-    }
+    let own = OwnParts::of(&wall.squares, declared);
     let before = wall.squares.len();
     let Wall { squares, apart_codes, .. } = wall;
     squares.retain(|site, seen| {
-        let stays = own.iter().any(|part| holds(part, *site));
+        let stays = own.may_hold(*site);
         apart_codes.extend((!stays).then_some(seen.found));
         stays
     });
@@ -102,9 +98,9 @@ fn may_be_more(walls: &[Wall], printed: &Printed) -> bool {
 }
 
 /// Named codes in the plane of the wall that was read last, beside all walls: boards mostly hang on one wall, and where its plane is known
-/// codes are found that are too small for a line to cross their finder patterns. Everywhere, or on a few lines of cells that cross what
-/// that wall has.
-fn in_plane(search: &Search<'_>, walls: &[Wall], on_lines: bool) -> Vec<Detection> {
+/// codes are found that are too small for a line to cross their finder patterns. First on a few lines of cells that cross what that wall has:
+/// mostly nothing hangs beside it; everywhere where those show a code.
+fn in_plane(search: &Search<'_>, walls: &[Wall]) -> Vec<Detection> {
     let Some(newest) = walls.last() else { return Vec::new() };
     let Some(Bounds { first, last }) = rectangle(&at_home(newest)) else { return Vec::new() };
     let (camera, side) = (&newest.camera, search.layout.side);
@@ -118,14 +114,19 @@ fn in_plane(search: &Search<'_>, walls: &[Wall], on_lines: bool) -> Vec<Detectio
     let third = (last.row - first.row) / 3;
     let lines = [first.row + third, last.row - third];
     let column = (first.column + last.column) / 2;
-    let is_on_line = |site: &Site| !on_lines || lines.contains(&site.row) || site.column == column;
+    let is_on_line = |site: &Site| lines.contains(&site.row) || site.column == column;
     let around = Bounds {
         first: Site { row: -BESIDE_CELLS, column: -BESIDE_CELLS },
         last: Site { row: BESIDE_CELLS, column: BESIDE_CELLS },
     };
-    let sites: Vec<Site> = around.sites().filter(is_on_line).filter(is_free).collect();
+    let (on_lines, others): (Vec<Site>, Vec<Site>) = around.sites().filter(is_free).partition(is_on_line);
     let seek = |site: &Site| seek_anywhere(search.luma, search.identifier, camera, &search.layout, *site);
-    sites.par_iter().flat_map_iter(seek).collect()
+    let seek_all = |sites: Vec<Site>| sites.par_iter().flat_map_iter(seek).collect::<Vec<Detection>>();
+    let mut found = seek_all(on_lines);
+    if !found.is_empty() {
+        found.extend(seek_all(others));
+    }
+    found
 }
 
 /// Reads one part after the other, as long as codes enough are left to make one.

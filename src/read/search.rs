@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rayon::prelude::*;
 
-use super::apart::{holds, own_parts};
+use super::apart::OwnParts;
 use super::camera::Correspondence;
 use super::codebook::Owner;
 use super::identify::{Detection, Identifier};
@@ -329,8 +329,8 @@ impl Search<'_> {
     /// Places of the listed parts of which squares hang at home in what is known; all places as long as there is none. Other boards' places
     /// in this lattice show bare wall, or their squares by chance.
     fn sites_of(&self, known: &WallState, within: &Bounds) -> impl Iterator<Item = Site> + use<'_> {
-        let own = if self.parts.is_empty() { Vec::new() } else { own_parts(&known.squares, self.parts) };
-        within.sites().filter(move |site| own.is_empty() || own.iter().any(|part| holds(part, *site)))
+        let own = OwnParts::of(&known.squares, self.parts);
+        within.sites().filter(move |site| own.may_hold(*site))
     }
 
     /// Cells to be sought now, with the place in the photo where their middle is expected.

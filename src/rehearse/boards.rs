@@ -12,6 +12,7 @@ use rand::RngExt;
 use super::chance::{Purpose, stream};
 use crate::frame::float;
 use crate::plan::crowd::part_hang_mm;
+use crate::plan::rehang::parts_of;
 use crate::plan::settings::WallPart;
 use crate::plan::{Card, Cell, Grid, Printed};
 
@@ -39,13 +40,8 @@ struct Board {
 impl Boards {
     /// Those of what was printed.
     pub fn of(printed: &Printed, seed: u64) -> Self {
-        let (grid, parts) = (printed.grid, &printed.parts);
-        if parts.is_empty() {
-            let size = grid.size();
-            let area = [0.0, 0.0, size.x, size.y];
-            let whole = Board { part: WallPart::whole(&grid, 0.0), moved: [0.0; 2], area };
-            return Self { grid, boards: vec![whole], size: [size.x, size.y] };
-        }
+        let grid = printed.grid;
+        let parts = parts_of(&printed.parts, &grid, 0.0);
         let mut rng = stream(seed, Purpose::Boards);
         let hang = |part: &WallPart| part_hang_mm(part, &grid, None);
         let top = |part: &WallPart| hang(part) + part.size(&grid).y;
@@ -54,10 +50,10 @@ impl Boards {
         let mut boards: Vec<Board> = Vec::new();
         for part in parts {
             left += if boards.is_empty() { 0.0 } else { rng.random_range(GAP_MM) };
-            let (size, from_top) = (part.size(&grid), highest - top(part));
+            let (size, from_top) = (part.size(&grid), highest - top(&part));
             let [corner, ..] = grid.corners(part.first);
             boards.push(Board {
-                part: part.clone(),
+                part,
                 moved: [left - corner.x, from_top - corner.y],
                 area: [left, from_top, left + size.x, from_top + size.y],
             });
