@@ -138,7 +138,7 @@ fn clock(text: &str) -> Result<Clock, Refused> {
 }
 
 /// Asks one question, twice at the most.
-fn question<T>(
+pub(super) fn question<T>(
     console: &mut Console,
     input: &mut dyn BufRead,
     id: &str,

@@ -1,20 +1,23 @@
 //! `everysquare new FOLDER --picture FILE`: makes an event folder: the picture in a few pencil colours, a picture of it with the
-//! grid on it, and event.toml.
+//! grid on it, and event.toml. With several pictures it makes only a page that shows them side by side.
 
 mod explain;
+mod several;
+mod trial;
 
 use std::io::{self, IsTerminal};
 use std::ops::RangeInclusive;
 use std::path::{Path, PathBuf};
 
-use super::crowd::CrowdArgs;
+use super::crowd::{CrowdArgs, question};
 use super::mistyped::{Refused, within};
-use super::{CliError, Console, Outcome, progress};
+use super::{CliError, Console, Outcome};
 use crate::display::{PREVIEW, preview};
+use crate::frame::Point;
+use crate::picture::area::LEAST_PERCENT;
+use crate::picture::from_paper::Corners;
 use crate::picture::warnings::colour_warnings;
-use crate::picture::{
-    Fit, Opened, Pencils, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce,
-};
+use crate::picture::{Area, Fit, Pencils, Picture, Proposal, Reduced};
 use crate::plan::crowd::{self, Given, Range};
 use crate::plan::lengths::both;
 use crate::plan::settings::{
@@ -25,6 +28,7 @@ use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
 
 use explain::{Made, explain};
+use trial::{Source, Trial};
 
 /// What is typed after `everysquare new`.
 #[derive(Debug, clap::Args)]
@@ -32,9 +36,18 @@ pub struct Args {
     /// Where the event folder is made.
     #[arg(value_name = "FOLDER")]
     folder: PathBuf,
-    /// The picture.
-    #[arg(long, value_name = "FILE")]
-    picture: PathBuf,
+    /// The picture, or several to choose from.
+    #[arg(long = "picture", value_name = "FILE", required = true)]
+    pictures: Vec<PathBuf>,
+    /// The part of the picture that is drawn.
+    #[arg(long, value_name = "PERCENT", value_parser = area)]
+    area: Option<Area>,
+    /// The picture is a photo of a drawing on paper.
+    #[arg(long)]
+    from_paper: bool,
+    /// Where the paper's corners are in the photo.
+    #[arg(long, value_name = "POINTS", requires = "from_paper", value_parser = corners)]
+    corners: Option<Corners>,
     /// Squares side by side.
     #[arg(long, value_name = "N")]
     columns: Option<usize>,
@@ -50,6 +63,9 @@ pub struct Args {
     /// What the evening is called.
     #[arg(long, value_name = "NAME", value_parser = name)]
     name: Option<String>,
+    /// Whose picture it is.
+    #[arg(long, value_name = "TEXT", value_parser = name)]
+    credit: Option<String>,
     /// The tag in every code.
     #[arg(long, value_name = "TAG", value_parser = tag)]
     tag: Option<Tag>,
@@ -103,57 +119,54 @@ const USUAL_GREYS: usize = 4;
 const METRIC_SQUARE_MM: f64 = 125.0;
 const METRIC_PIECE_MM: f64 = 25.0;
 
-/// Makes the folder: the pictures first, event.toml last, so that there is no event without a picture.
+/// Makes the folder: the pictures first, event.toml last, so that there is no event without a picture. With several pictures, shows them.
 pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     refuse_taken(&folder)?;
-    let pencils = pencils(args)?;
-    let bytes = Folder::read_picture(&args.picture)?;
-    let Opened { picture, text_in_our_font } =
-        Opened::from(&bytes).map_err(|error| CliError::about(&args.picture, error))?;
-    let evening = evening_of(args, console)?;
-    let square_mm = sides(args, console.words()).square_mm;
-    let suits = suiting(&evening, square_mm);
-    let wish = Wish { columns: args.columns, rows: args.rows, cells: args.squares, suits };
-    let proposal = propose(picture.size(), square_mm, wish)?;
-    let mut settings = settings(args, &folder, &proposal, console.words())?;
-    settings.evening = evening;
-    settings.language = console.language();
-    let of_picture = settings.grid.within_border();
-    let wanted = Wanted { grid: &of_picture, fit: args.fit, pencils };
-    let wait = progress::wait(console, "new-working");
-    let reduced = reduce(picture, &wanted, console.words());
-    wait.finish_and_clear();
-    let mut reduced = reduced.map_err(|error| CliError::about(&args.picture, error))?;
-    if args.border {
-        reduced.few = reduced.few.with_border(&of_picture, reduced.piece_px);
+    match args.pictures.as_slice() {
+        [picture] => make(args, &folder, picture, console),
+        pictures => several::show(args, &folder, pictures, console),
     }
-    settings.picture.pencils.clone_from(&reduced.few.pencils);
-    settings.picture.colours = reduced.few.pencils.len();
+}
+
+/// Makes the event of one picture.
+fn make(args: &Args, folder: &Folder, picture: &Path, console: &mut Console) -> Result<Outcome, CliError> {
+    let source = Source::open(args, picture)?;
+    let evening = evening_of(args, console)?;
+    let Trial { mut settings, proposal, reduced, facts, own } =
+        trial::of(args, &source, None, &evening, console)?;
+    if settings.picture.credit.is_none() && asks(args, console) {
+        settings.picture.credit = question(console, &mut io::stdin().lock(), "new-ask-credit", name);
+    }
     let written = settings.to_toml();
     Settings::from_toml(&written)?; // what is written is read again by every other command
-    write(&folder, &settings, &reduced, &written)?;
-    let facts = PictureFacts::of(&reduced.few, &settings.grid, &settings.levels);
+    write(folder, &settings, &reduced, source.sheet.as_ref(), &written)?;
+    let closer = trial::closer(args, &source, &own, &evening, console)?;
     let warnings = colour_warnings(&facts);
-    let (settings, proposal, reduced) = (&settings, &proposal, &reduced);
     let is_known = settings.evening.visitors.is_some();
-    let told = is_known.then(|| crowd::evening(settings, &facts.work()).told(console.words()));
-    explain(&Made { args, settings, proposal, reduced, warnings, text_in_our_font, told }, console);
+    let told = is_known.then(|| crowd::evening(&settings, &facts.work()).told(console.words()));
+    let (settings, proposal, reduced, source) = (&settings, &proposal, &reduced, &source);
+    explain(&Made { args, settings, proposal, reduced, warnings, source, closer, told }, console);
     Ok(Outcome::Right)
 }
 
 /// What is known of the evening: what was typed, or what is asked for where a person watches and has decided nothing yet.
 fn evening_of(args: &Args, console: &mut Console) -> Result<EveningSettings, CliError> {
     let mut evening = EveningSettings::default();
-    let is_open =
-        args.crowd.is_empty() && args.columns.is_none() && args.rows.is_none() && args.squares.is_none();
-    if is_open && console.screen().terminal && io::stdin().is_terminal() {
+    if asks(args, console) {
         CrowdArgs::asked(console, &mut io::stdin().lock()).override_in(&mut evening);
     } else {
         args.crowd.check(&evening)?;
         args.crowd.override_in(&mut evening);
     }
     Ok(evening)
+}
+
+/// Whether a person watches who has decided nothing yet.
+fn asks(args: &Args, console: &Console) -> bool {
+    let is_open =
+        args.crowd.is_empty() && args.columns.is_none() && args.rows.is_none() && args.squares.is_none();
+    is_open && console.screen().terminal && io::stdin().is_terminal()
 }
 
 /// How many pieces suit the visitors, where it is known how many come; of the usual mix of levels, as long as the picture's own is not
@@ -188,19 +201,33 @@ fn pencils(args: &Args) -> Result<Pencils, CliError> {
     Ok(Pencils::Own(own))
 }
 
+/// Name of the file that shows a photographed drawing straightened, its light evened.
+const STRAIGHTENED: &str = "drawing.png";
+
 /// Writes all files, or leaves nothing behind.
-fn write(folder: &Folder, settings: &Settings, reduced: &Reduced, event: &str) -> Result<(), CliError> {
-    let picture = reduced.few.to_picture().to_png()?;
-    let shown = Picture { pixels: preview(&reduced.few, &settings.grid, &reduced.before) }.to_png()?;
+fn write(
+    folder: &Folder,
+    settings: &Settings,
+    reduced: &Reduced,
+    sheet: Option<&Picture>,
+    event: &str,
+) -> Result<(), CliError> {
+    let shown = Picture { pixels: preview(&reduced.few, &settings.grid, &reduced.before) };
+    let mut files = vec![
+        (folder.picture_file(settings), reduced.few.to_picture().to_png()?),
+        (folder.root().join(PREVIEW), shown.to_png()?),
+    ];
+    if let Some(sheet) = sheet {
+        files.push((folder.root().join(STRAIGHTENED), sheet.to_png()?));
+    }
+    files.push((folder.event_toml(), event.as_bytes().to_vec()));
     let is_new = !folder.root().exists();
-    let (file, preview) = (folder.picture_file(settings), folder.root().join(PREVIEW));
-    let written = Folder::write_whole(&file, &picture)
-        .and_then(|()| Folder::write_whole(&preview, &shown))
-        .and_then(|()| Folder::write_whole(&folder.event_toml(), event.as_bytes()));
+    let written = files.iter().try_for_each(|(path, bytes)| Folder::write_whole(path, bytes));
     if written.is_err() {
         // Whatever fails here, the first error is the one to tell. A folder that is not empty stays.
-        let _ = std::fs::remove_file(&file);
-        let _ = std::fs::remove_file(&preview);
+        files.iter().for_each(|(path, _)| {
+            let _ = std::fs::remove_file(path);
+        });
         if is_new {
             let _ = std::fs::remove_dir(folder.root());
         }
@@ -247,6 +274,7 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) ->
     let mut settings =
         Settings::new(name, args.tag.unwrap_or_else(|| Tag::from_number(rand::random())), grid);
     settings.picture.file = free_name(folder.root());
+    settings.picture.credit.clone_from(&args.credit);
     settings.code = CodeSettings::usual(&grid);
     settings.print.paper = paper(args, words);
     settings.print.flip = args.flip;
@@ -323,6 +351,25 @@ fn tag(text: &str) -> Result<Tag, Refused> {
 
 fn colours(text: &str) -> Result<usize, Refused> {
     within("typed-whole-from", text, &COLOURS)
+}
+
+/// Numbers between commas or spaces.
+fn numbers(text: &str) -> Option<Vec<f64>> {
+    let parts = text.split([',', ' ']).filter(|part| !part.is_empty());
+    parts
+        .map(|part| part.trim_end_matches('%').parse().ok().filter(|number: &f64| number.is_finite()))
+        .collect()
+}
+
+fn area(text: &str) -> Result<Area, Refused> {
+    let area = numbers(text).and_then(|own| <[f64; 4]>::try_from(own).ok()).and_then(Area::of_percent);
+    area.ok_or_else(|| Refused::new(Sentence::new("typed-area").with("least", LEAST_PERCENT.to_string())))
+}
+
+fn corners(text: &str) -> Result<Corners, Refused> {
+    let all = numbers(text).filter(|own| own.len() == 8);
+    let points = all.map(|own| [0, 1, 2, 3].map(|i| Point::new(own[2 * i], own[2 * i + 1])));
+    points.ok_or_else(|| Refused::new(Sentence::new("typed-corners")))
 }
 
 fn millimetres(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> {

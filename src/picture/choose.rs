@@ -6,6 +6,9 @@
 //! first centres are chosen far apart, then each moves to the mean of its cluster until none moves. A large
 //! even area counts for more than a small one, but not in proportion, so that a small red boat on a wide sea
 //! keeps its red.
+//!
+//! A picture may have even areas and be no drawing: a photographed drawing on white paper, an overexposed photo. Where much of what is not
+//! at edges looks like none of the even areas, these are not all of its colours.
 
 use std::cell::OnceCell;
 
@@ -29,6 +32,10 @@ const FLAT: f64 = 0.3;
 const EDGE: f32 = 0.04;
 /// Maximum number of rounds of clustering.
 const MOST_ROUNDS: usize = 60;
+/// Distance to all even colours, in the unit of [`Seen`], from which a pixel away from edges is of another colour, and the share of such
+/// pixels from which a picture is no drawing: what [`super::loss::SHARE`] says has to be shown.
+const UNLIKE: f32 = 0.12;
+const MOST_UNLIKE: f64 = super::loss::SHARE;
 /// Bits a channel of the colour histogram's cells: of 256 levels, each 8th.
 const CELL_BITS: u8 = 5;
 
@@ -50,6 +57,8 @@ pub struct Colours {
     swatches: Vec<Swatch>,
     /// The same where large areas count for less than their size.
     evened: Vec<Swatch>,
+    /// Whether the picture has even areas and is no drawing.
+    pub is_mixed: bool,
     /// See [`Colours::areas`]; worked out when they are first asked for.
     areas: OnceCell<Vec<(Seen, f64)>>,
 }
@@ -61,7 +70,9 @@ impl Colours {
     /// Colours of a picture.
     #[must_use]
     pub fn of(pixels: &RgbImage) -> Self {
-        let own = drawn_colours(pixels);
+        let even = even_colours(pixels);
+        let is_mixed = !even.is_empty() && share_unlike(pixels, &even) > MOST_UNLIKE;
+        let own = if is_mixed { Vec::new() } else { even };
         let swatch =
             |(srgb, count): &([u8; 3], usize)| Swatch { seen: Seen::of(*srgb), weight: float(*count) };
         let swatches = if own.is_empty() { cells(pixels) } else { own.iter().map(swatch).collect() };
@@ -70,6 +81,7 @@ impl Colours {
             own: own.into_iter().map(|(srgb, _)| srgb).collect(),
             swatches,
             evened,
+            is_mixed,
             areas: OnceCell::new(),
         }
     }
@@ -94,9 +106,10 @@ impl Colours {
     }
 
     fn measured(&self) -> Vec<(Seen, f64)> {
-        let middles = match self.own.is_empty() {
-            true => gather(&self.evened, CLUSTERS_OF_A_PHOTO),
-            false => self.swatches.iter().map(|swatch| swatch.seen).collect(),
+        // an even area in changing light is many colours, each of them small
+        let middles = match (1..=CLUSTERS_OF_A_PHOTO).contains(&self.own.len()) {
+            true => self.swatches.iter().map(|swatch| swatch.seen).collect(),
+            false => gather(&self.evened, CLUSTERS_OF_A_PHOTO),
         };
         let mut weights = vec![0.0; middles.len()];
         self.swatches.iter().for_each(|swatch| weights[nearest(swatch.seen, &middles)] += swatch.weight);
@@ -131,9 +144,9 @@ fn evened(swatches: &[Swatch]) -> Vec<Swatch> {
     swatches.iter().map(|own| Swatch { seen: own.seen, weight: weight(own) }).collect()
 }
 
-/// Colours of a drawing's solid areas, the largest first, each with its number of pixels; none where the
-/// picture is no drawing.
-fn drawn_colours(pixels: &RgbImage) -> Vec<([u8; 3], usize)> {
+/// Colours of a picture's solid areas, the largest first, each with its number of pixels; none where these are
+/// a small part of it.
+fn even_colours(pixels: &RgbImage) -> Vec<([u8; 3], usize)> {
     let (solid, all) = (solid(pixels), float(pixels.as_raw().len() / 3));
     let own = pixels.pixels().zip(&solid).filter(|(_, solid)| **solid).map(|(pixel, _)| pixel.0);
     let mut own: Vec<[u8; 3]> = own.collect();
@@ -145,6 +158,28 @@ fn drawn_colours(pixels: &RgbImage) -> Vec<([u8; 3], usize)> {
     let mut colours: Vec<_> = runs.filter(|(_, count)| float(*count) >= LEAST_OF_A_COLOUR * all).collect();
     colours.sort_by_key(|(srgb, count)| (std::cmp::Reverse(*count), *srgb));
     colours
+}
+
+/// Share of the pixels that look like none of some colours and lie at no edge, 0 … 1.
+fn share_unlike(pixels: &RgbImage, colours: &[([u8; 3], usize)]) -> f64 {
+    let known: Vec<Seen> = colours.iter().map(|(srgb, _)| Seen::of(*srgb)).collect();
+    let seen: Vec<Seen> = pixels.pixels().map(|pixel| Seen::of(pixel.0)).collect();
+    let wide = usize::try_from(pixels.width()).unwrap_or(0);
+    let is_unlike = |i: &usize| {
+        let apart = seen[*i].apart_squared(known[nearest(seen[*i], &known)]);
+        apart > UNLIKE * UNLIKE && change(&seen, wide, *i) < EDGE * EDGE
+    };
+    float((0..seen.len()).filter(is_unlike).count()) / float(seen.len().max(1))
+}
+
+/// Largest squared difference of a pixel to one beside, above or below it.
+fn change(seen: &[Seen], wide: usize, i: usize) -> f32 {
+    let beside = (i % wide + 1 < wide).then_some(i + 1).into_iter();
+    let around = beside
+        .chain((!i.is_multiple_of(wide)).then(|| i - 1))
+        .chain(i.checked_sub(wide))
+        .chain(Some(i + wide));
+    around.filter_map(|j| seen.get(j)).map(|other| seen[i].apart_squared(*other)).fold(0.0, f32::max)
 }
 
 /// Whether each pixel, row by row, has only neighbours of its own colour, of the eight around it.
@@ -172,13 +207,8 @@ fn cells(pixels: &RgbImage) -> Vec<Swatch> {
     let seen: Vec<Seen> = pixels.pixels().map(|pixel| Seen::of(pixel.0)).collect();
     let mut sums = vec![([0.0_f64; 3], 0.0_f64); 1 << (3 * CELL_BITS)];
     for (i, pixel) in pixels.pixels().enumerate() {
-        let beside = (i % wide + 1 < wide).then_some(i + 1).into_iter();
-        let around =
-            beside.chain((i % wide > 0).then(|| i - 1)).chain(i.checked_sub(wide)).chain(Some(i + wide));
         let own = seen[i];
-        let change =
-            around.filter_map(|j| seen.get(j)).map(|other| own.apart_squared(*other)).fold(0.0, f32::max);
-        let weight = f64::from(1.0 / (1.0 + change / (EDGE * EDGE)));
+        let weight = f64::from(1.0 / (1.0 + change(&seen, wide, i) / (EDGE * EDGE)));
         let cell =
             pixel.0.iter().fold(0, |cell, level| cell << CELL_BITS | usize::from(level >> (8 - CELL_BITS)));
         let (sum, count) = &mut sums[cell];

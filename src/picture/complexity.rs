@@ -101,16 +101,19 @@ impl Shapes {
     /// Regions that somebody redraws; where there are none, the largest.
     #[must_use]
     pub fn counted(&self) -> Vec<Region> {
-        let wide = |region: &&Region| {
-            let outline = region.perimeter + float(region.border);
-            float(region.pixels) >= LEAST_WIDTH * self.side * outline
-        };
-        let counted: Vec<Region> = self.regions.iter().filter(wide).copied().collect();
+        let counted: Vec<Region> =
+            self.regions.iter().filter(|region| self.is_wide(region)).copied().collect();
         if counted.is_empty() {
             self.regions.iter().copied().max_by_key(|region| region.pixels).into_iter().collect()
         } else {
             counted
         }
+    }
+
+    /// Whether a region is wide enough to be redrawn.
+    pub(super) fn is_wide(&self, region: &Region) -> bool {
+        let outline = region.perimeter + float(region.border);
+        float(region.pixels) >= LEAST_WIDTH * self.side * outline
     }
 
     /// Sum of the complexities of the regions that count.
@@ -133,7 +136,7 @@ impl Shapes {
 }
 
 /// Connected components without their edges, and the index of each pixel's component, row by row.
-fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usize>) {
+pub(super) fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usize>) {
     const NONE: usize = usize::MAX;
     const SIDES: usize = 4;
     let colour = |at: usize| colours.get(at).copied().unwrap_or(0);

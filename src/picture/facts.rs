@@ -23,7 +23,7 @@ use crate::plan::settings::{LevelSettings, Pencil};
 use crate::plan::{Cell, Grid};
 
 /// Pixels along a piece's side that its shapes are measured with, at most: 0.13 mm on a piece of an inch, finer than a pencil's line.
-const MOST_SHAPE_PX: usize = 192;
+pub(super) const MOST_SHAPE_PX: usize = 192;
 
 /// What is known of one piece.
 #[derive(Clone, Debug, PartialEq)]
@@ -205,7 +205,7 @@ fn around(mut border: Vec<usize>, cells: &[Cell], grid: &Grid) -> Vec<usize> {
 }
 
 /// The picture in its pencils' colours with [`PIECE_PX`] pixels to a piece's side.
-fn seen_from_afar(few: &FewColours, crop: &Crop, grid: &Grid) -> RgbImage {
+pub(super) fn seen_from_afar(few: &FewColours, crop: &Crop, grid: &Grid) -> RgbImage {
     let px = |side: usize| u32::try_from(side).unwrap_or(0);
     let mut picture = RgbImage::new(px(grid.columns * PIECE_PX), px(grid.rows * PIECE_PX));
     for cell in grid.cells() {
@@ -247,11 +247,11 @@ fn piece(few: &FewColours, crop: &Crop, cell: Cell) -> PieceFacts {
 }
 
 /// A square part of the picture: its top left corner and its side, in pixels.
-struct Window<'a> {
-    few: &'a FewColours,
-    x: f64,
-    y: f64,
-    side: f64,
+pub(super) struct Window<'a> {
+    pub few: &'a FewColours,
+    pub x: f64,
+    pub y: f64,
+    pub side: f64,
 }
 
 impl Window<'_> {
@@ -272,7 +272,7 @@ impl Window<'_> {
     }
 
     /// `count` × `count` of its pixels, evenly spread.
-    fn sampled(&self, count: usize) -> Vec<u8> {
+    pub fn sampled(&self, count: usize) -> Vec<u8> {
         let (width, height) = self.pixels();
         let at = |from: f64, i: usize| floor_index(from + (float(i) + 0.5) * self.side / float(count));
         let columns: Vec<usize> = (0..count).map(|i| at(self.x, i).min(width - 1)).collect();

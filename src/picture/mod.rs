@@ -23,9 +23,11 @@
 //! ```
 
 mod accent;
+pub mod area;
 mod border;
 mod choose;
 mod clean;
+pub mod closer;
 pub mod colour;
 pub mod complexity;
 pub mod crossings;
@@ -33,6 +35,7 @@ pub mod css;
 pub mod facts;
 pub mod few;
 pub mod fit;
+pub mod from_paper;
 mod grey;
 pub mod grid;
 mod label;
@@ -42,6 +45,7 @@ mod open;
 pub mod order;
 pub mod outlines;
 mod pieces;
+pub mod prospect;
 pub mod questions;
 mod raster;
 pub mod reduce;
@@ -54,6 +58,7 @@ pub mod warnings;
 use image::RgbImage;
 
 pub use accent::Accent;
+pub use area::Area;
 pub use facts::{PictureFacts, PieceFacts};
 pub use few::FewColours;
 pub use fit::Fit;

@@ -200,7 +200,7 @@ fn numbered(fitted: &Fitted, wanted: &Wanted) -> Numbered {
     };
     let pencils = own.unwrap_or_else(|| chosen().into_iter().map(name::unnamed).collect());
     let shown: Vec<[u8; 3]> = pencils.iter().map(|pencil| pencil.srgb).collect();
-    let manner = if is_drawing(&pixels) { DRAWING } else { PHOTO };
+    let manner = if is_drawing(&pixels) && !colours.is_mixed { DRAWING } else { PHOTO };
     let votes = (manner.votes)(&pixels, &shown);
     let place = if shrinks { whole(size) } else { place(fitted, size, 1.0) };
     let smooth_px = manner.smooth_mm * float(fitted.piece_px) / wanted.grid.piece_mm * place.step;

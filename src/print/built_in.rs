@@ -1,7 +1,7 @@
 //! The templates that come with the program.
 
 /// Each with its name: that of its document, or that under which others import it.
-const BUILT_IN: [(&str, &str); 38] = [
+const BUILT_IN: [(&str, &str); 39] = [
     ("answers", include_str!("templates/answers.typ")),
     ("blocks", include_str!("templates/blocks.typ")),
     ("edge-cards", include_str!("templates/edge-cards.typ")),
@@ -24,6 +24,7 @@ const BUILT_IN: [(&str, &str); 38] = [
     ("math-page", include_str!("templates/math-page.typ")),
     ("pairs", include_str!("templates/pairs.typ")),
     ("pencils", include_str!("templates/pencils.typ")),
+    ("pictures", include_str!("templates/pictures.typ")),
     ("poster", include_str!("templates/poster.typ")),
     ("rehang", include_str!("templates/rehang.typ")),
     ("questions", include_str!("templates/questions.typ")),

@@ -50,6 +50,7 @@
 mod blocks;
 mod built_in;
 mod camera_place;
+pub mod candidates;
 mod checklist;
 pub mod comparison;
 mod cut_out;
@@ -168,7 +169,7 @@ pub fn names_of(join: Join) -> impl Iterator<Item = &'static str> {
 pub fn template_names() -> Vec<&'static str> {
     names()
         .chain(ON_REQUEST)
-        .chain([rehang::NAME])
+        .chain([rehang::NAME, candidates::NAME])
         .chain(comparison::names())
         .chain(typeset::imported())
         .collect()
@@ -328,6 +329,19 @@ pub struct Sources<'a> {
     pub templates: &'a Overrides,
     /// Crowd, time, wall and supplies.
     pub evening: &'a Evening,
+}
+
+impl Sources<'_> {
+    /// Whose picture it is, as a sentence; `None` where nobody said.
+    pub(crate) fn credit(&self) -> Option<String> {
+        self.credit_in(self.words)
+    }
+
+    /// The same in one of the event's languages.
+    pub(crate) fn credit_in(&self, words: &Words) -> Option<String> {
+        let credit = self.settings.picture.credit.as_deref()?;
+        Some(words.say("print-credit", &[("credit", credit.into())]))
+    }
 }
 
 /// Makes the kit: what `printed` lists, on the paper that the settings name, with the pieces cut out of the picture.

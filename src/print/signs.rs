@@ -75,6 +75,9 @@ fn said(sources: &Sources, words: &Words, sign: &str) -> (String, Vec<String>) {
     let count = sources.printed.grid.within_border().count();
     let more = words.say(&format!("sign-{sign}-more"), &[("count", count.into())]);
     let mut lines = vec![more];
+    if sign == SIGNS[SIGNS.len() - 1] {
+        lines.extend(sources.credit_in(words));
+    }
     if sign == SIGNS[0] {
         let given = &sources.evening.given;
         lines.extend(given.start.map(|start| {

@@ -2,6 +2,7 @@
 
 error-words-attribute = put just one sentence after the =, with no lines that start with a full stop
 clock-hours = 24
+help-new-area = Draw only a part of the picture: its left edge, top edge, width and height in per cent, such as 10,20,60,60
 help-new-colours = How many pencil colours to use (default: as few as show all of the picture, 4 to 9)
 help-new-black-and-white = Use greys only: 4, or as many as --colors says
 help-print-help-with = With helped: names (outlines with the names of colours), dots (dotted outlines) or lines (faint lines between the tick marks; default: names)
@@ -10,6 +11,10 @@ new-working = Finding the pencil colours
 new-pencils-fitting = That’s as few as show every colour that covers more than 1% of the picture.
 new-lost-keeps = { $count } pencils would keep every colour: --colors { $count }
 new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colours (--colors) or your own pencils (--pencils).
+new-closer = A closer crop suits more people: of { $pieces } pieces, { $then-plain } would be one colour all over and { $then-hard } hard, where now it’s { $plain } and { $hard }. To try it, start again in a new folder with --area { $area }
+pictures-head-plain = One colour
+pictures-alt = { $name } in its pencil colours with its grid, and the wall when a quarter, half and three quarters of the squares hang.
+pictures-levels = Of the pieces, { $plain } are one colour all over, { $easy } easy, { $medium } medium and { $hard } hard.
 new-warn-plain = Heads up: { $plain } pieces are one colour all over, and only { $drawn } have something to draw. A busier picture, or fewer squares, is more fun.
 colour-grey = grey
 plan-reach = Who can hang each row. Almost all children aged 5 and over reach { $five }, aged 9 and over { $nine }, a seated adult { $seated }, a standing adult { $adults }. Step stools ({ $stool }) and ladders are for adults only. “adult” means an adult hangs it for them.
@@ -221,6 +226,7 @@ guide-wrong-pencils-do = Swap pencils between tables. A similar colour is better
 guide-after-1 = Leave the mural up with the original next to it. “everysquare display FOLDER PHOTO” makes the keepsakes: prints, a poster, a maths page. Add a sign: “Drawn by everyone who came.”
 error-reduce-one-colour = the picture is one colour all over, so there’s nothing to draw. Choose another one
 error-reduce-one-pencil = with these pencils the whole picture turns into one colour ({ $pencil }). Choose more pencils, or ones that differ more
+typed-area = give four numbers in per cent: left edge, top edge, width and height, such as 10,20,60,60. Width and height are { $least } or more, and all of it lies in the picture
 typed-millimetres-from = it must be a number of millimetres from { $least } to { $most }
 error-settings-millimetres = must be a number from { $least } to { $most }, in millimetres
 error-settings-colour = write a colour like "#3a8f4d": two hexadecimal digits each for red, green and blue

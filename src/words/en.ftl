@@ -65,12 +65,16 @@ help = Plan an event where everyone draws one piece of a big picture: print the 
 
 help-new = Start an event: make its folder from a picture and suggest a grid
 help-new-folder = The folder to create. It also names the event, unless you use --name
-help-new-picture = The picture to draw: PNG, JPEG, WebP, TIFF or SVG. Your file isn’t changed
+help-new-pictures = The picture to draw: PNG, JPEG, WebP, TIFF, HEIC or SVG. Your file isn’t changed. Use it several times to compare pictures: then nothing is made but a page that shows them side by side
+help-new-area = Draw only a part of the picture: its left edge, top edge, width and height in percent, such as 10,20,60,60
+help-new-from-paper = The picture is a photo of a drawing on paper: find the sheet, straighten it and even out the light
+help-new-corners = Where the sheet’s four corners are in that photo, in pixels: x,y x,y x,y x,y in quotes (default: they are found)
 help-new-columns = How many squares across
 help-new-rows = How many squares down
 help-new-squares = About how many squares in all, instead of --columns and --rows
 help-new-border = Add a border in reserve: a ring of pattern squares around the picture, hung only if more people come than you have pieces for
 help-new-name = The name of the event
+help-new-credit = Whose picture it is, such as “Drawn by Ana, grade 3, used with her permission”. Prints that show the picture say so
 help-new-tag = Three characters that go into every code of this event, from 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (default: picked at random)
 help-new-colours = How many pencil colors to use (default: as few as show all of the picture, 4 to 9)
 help-new-pencils = A file that lists your own pencils: [[pencils]] with name and srgb. The event.toml of an earlier event works too
@@ -102,6 +106,7 @@ new-ask-visitors = How many visitors do you expect? (such as 80 or 60-120)
 new-ask-each = How many pieces will each draw? (1, or less if families share)
 new-ask-minutes = For how many minutes will they draw?
 new-ask-seats = How many can sit and draw at once?
+new-ask-credit = Whose picture is it? (such as “Drawn by Ana, grade 3, used with her permission”; prints that show the picture say so)
 new-nothing-lost = Nothing is cut off. The whole picture gets drawn.
 new-lost-sides = { $percent }% of the picture is cut off, half on the left and half on the right.
 new-lost-top-and-bottom = { $percent }% of the picture is cut off, half at the top and half at the bottom.
@@ -114,7 +119,10 @@ new-pencils-fitting = That’s as few as show every color that covers more than 
 new-lost-colour = Heads up: { $from } turns into { $to }. It covers { $percent }% of the picture.
 new-lost-keeps = { $count } pencils would keep every color: --colors { $count }
 new-text = Words in the drawing appear in this program’s own font. Check them in picture-preview.png, or convert the text to outlines in your drawing program.
+new-credit = Whose picture is it? If it isn’t yours, ask before you print it. Then say so in event.toml with credit = "…" in the line below file, and the prints that show the picture name its maker.
 new-coarse = Each piece was only { $pixels } pixels wide, so the picture was enlarged. A larger picture file will look sharper.
+new-from-paper = The drawing was taken from its sheet. Look at { $file }: all of the drawing should be there, on white. If it isn’t, give the sheet’s corners with --corners.
+new-closer = A closer crop suits more people: of { $pieces } pieces, { $then-plain } would be one color all over and { $then-hard } hard, where now it’s { $plain } and { $hard }. To try it, start again in a new folder with --area { $area }
 new-warn-alike = Heads up: { $one } and { $other } look almost the same and will get mixed up. Try fewer colors (--colors) or your own pencils (--pencils).
 new-warn-rare = Heads up: { $pieces ->
     [0] no piece needs { $pencil }
@@ -127,6 +135,34 @@ new-warn-white = Heads up: { $count ->
 }. Hang their squares white yourself, or crop the picture closer.
 new-warn-plain = Heads up: { $plain } pieces are one color all over, and only { $drawn } have something to draw. A busier picture, or fewer squares, is more fun.
 new-next = Next: look at picture-preview.png in { $folder }. Change event.toml there if you like. Then type: everysquare print { $folder }
+## several pictures to choose from
+
+print-pictures = Pictures to choose from
+pictures-intro = The same event with each picture. There’s no best one: choose what people will love to draw.
+pictures-head-name = Picture
+pictures-head-squares = Squares
+pictures-head-plain = One color
+pictures-head-easy = Easy
+pictures-head-medium = Medium
+pictures-head-hard = Hard
+pictures-head-pencils = Pencils
+pictures-head-narrowest = Narrowest shape
+pictures-head-half = Half known after
+pictures-hung = When { $percent }% hang
+pictures-alt = { $name } in its pencil colors with its grid, and the wall when a quarter, half and three quarters of the squares hang.
+pictures-grid = The grid is { $columns } × { $rows }, { $squares }: { $width } wide and { $height } high.
+pictures-levels = Of the pieces, { $plain } are one color all over, { $easy } easy, { $medium } medium and { $hard } hard.
+pictures-pencils = { $count ->
+    [one] It uses 1 pencil: { $names }.
+   *[other] It uses { $count } pencils: { $names }.
+}
+pictures-narrow = { $pieces ->
+    [one] On 1 piece a shape is hard to fill in: on the square it’s only { $width } wide, less than two strokes of a child’s pencil.
+   *[other] On { $pieces } pieces a shape is hard to fill in: on the square the narrowest is only { $width } wide, less than two strokes of a child’s pencil.
+}
+pictures-known = Handed out in order, half of what shows the picture hangs after about { $squares } of { $cells } squares.
+pictures-made = Made { $file }, which shows the pictures side by side. Nothing else was made.
+pictures-next = Next: look at it with your team. Then start with the picture you choose, such as: everysquare new { $folder } --picture { $picture }
 
 ## colours of pencils, in words that a child knows
 
@@ -649,6 +685,7 @@ level-hard = hard
 print-row = Row { $row }
 print-title = { $document } – { $event }
 print-actual-size = Print at 100% (“Actual size”). Never use “Fit to page”.
+print-credit = The picture: { $credit }
 print-page = { $document } · page { $page } of { $pages }
 print-page-single = { $document } · page { $page } of { $pages } · one-sided
 print-page-front-long = { $document } · page { $page } of { $pages } · two-sided, flip on long edge
@@ -2573,12 +2610,17 @@ error-new-file = { $path } is a file. Give the name of a folder
 error-new-taken = { $path } already holds an event, so nothing was changed. Edit its event.toml, or choose another folder
 error-new-piece = a piece { $piece } wide is larger than its square of { $square }. Choose a smaller --piece-mm or a larger --square-mm
 error-new-border = with a border the wall is { $columns } × { $rows }. Use at most 702 columns or rows, and { $squares } squares in all
+error-new-one-picture = --area and --corners go with one picture. Compare the pictures first, then use them with the one you choose
+error-paper-not-found = there’s no sheet of paper whose four edges are clear. Lay the drawing flat on something darker, with all four edges in the photo, or give the corners yourself with --corners
+error-paper-corners = those aren’t the corners of a sheet. Give four points inside the photo in pixels, such as --corners "120,80 1900,95 1880,1420 140,1400"
 new-less-than-one = less than 1
 typed-name = use 1 to { $most } characters on one line
 typed-tag = use 3 characters from { $letters }
 typed-whole-from = it must be a whole number from { $least } to { $most }
 typed-number-from = it must be a number from { $least } to { $most }
 typed-millimetres-from = it must be a number of millimeters from { $least } to { $most }
+typed-area = give four numbers in percent: left edge, top edge, width and height, such as 10,20,60,60. Width and height are { $least } or more, and all of it lies in the picture
+typed-corners = give the sheet’s four corners in pixels, in quotes: "x,y x,y x,y x,y"
 error-plan-save = --save needs numbers to keep. Add --visitors, --minutes, --seats, --wall or another of these
 error-plan-end-alone = --end needs a start. Add --start
 error-plan-end = --end must be at least 5 minutes after the start
@@ -2645,6 +2687,7 @@ event-language = of everything printed and shown: { $choices }
 event-second-language = below it on what visitors read and take home
 event-file = in this folder
 event-colours = how many pencil colors to use
+event-credit = whose picture it is; prints that show it say so
 event-pencils = To use your own pencils, leave out colors and list each pencil at the end of this file, like this:
 event-pencils-name = leaf green
 event-columns = squares across, lettered from the left

@@ -72,12 +72,16 @@ help = Planea un evento en el que muchas personas dibujan juntas una imagen gran
 
 help-new = Empieza un evento: crea su carpeta a partir de una imagen y propone una cuadrícula
 help-new-folder = La carpeta que se va a crear. También da nombre al evento, a menos que use --name
-help-new-picture = La imagen que se va a dibujar: PNG, JPEG, WebP, TIFF o SVG. Su archivo no se modifica
+help-new-pictures = La imagen que se va a dibujar: PNG, JPEG, WebP, TIFF, HEIC o SVG. Su archivo no se modifica. Si la usa varias veces, solo se hace una página que muestra las imágenes una al lado de la otra para compararlas
+help-new-area = Dibujar solo una parte de la imagen: borde izquierdo, borde superior, ancho y alto en porcentaje, como 10,20,60,60
+help-new-from-paper = La imagen es una foto de un dibujo en papel: se busca la hoja, se endereza y se empareja la luz
+help-new-corners = Dónde están las cuatro esquinas de la hoja en esa foto, en píxeles: x,y x,y x,y x,y entre comillas (si no se dicen, el programa las busca)
 help-new-columns = Cuántos cuadros a lo ancho
 help-new-rows = Cuántos cuadros a lo alto
 help-new-squares = Cuántos cuadros en total, más o menos, en lugar de --columns y --rows
 help-new-border = Agregar un borde de reserva: un anillo de cuadros con dibujo alrededor de la imagen, que solo se cuelga si viene más gente que piezas hay
 help-new-name = El nombre del evento
+help-new-credit = De quién es la imagen, como “Dibujo de Ana, 3.º, con su permiso”. Lo dicen los impresos que muestran la imagen
 help-new-tag = Tres caracteres que lleva cada código de este evento, de entre 23456789ABCDEFGHJKLMNPQRSTUVWXYZ (si se omite, se eligen al azar)
 help-new-colours = Cuántos lápices de color se usan (si no se indica, los que basten para mostrar toda la imagen, de 4 a 9)
 help-new-pencils = Un archivo con sus propios lápices: [[pencils]] con name y srgb; también sirve el event.toml de otro evento
@@ -109,6 +113,7 @@ new-ask-visitors = ¿Cuántos visitantes espera? (como 80 o 60-120)
 new-ask-each = ¿Cuántas piezas dibujará cada uno? (1, o menos si las familias comparten)
 new-ask-minutes = ¿Durante cuántos minutos dibujarán?
 new-ask-seats = ¿Cuántas personas pueden sentarse a dibujar a la vez?
+new-ask-credit = ¿De quién es la imagen? (como “Dibujo de Ana, 3.º, con su permiso”; lo dicen los impresos que muestran la imagen)
 new-nothing-lost = No se recorta nada. Se dibuja la imagen completa.
 new-lost-sides = Se recorta el { $percent } % de la imagen, la mitad a la izquierda y la mitad a la derecha.
 new-lost-top-and-bottom = Se recorta el { $percent } % de la imagen, la mitad arriba y la mitad abajo.
@@ -121,7 +126,10 @@ new-pencils-fitting = Son los que bastan para mostrar cada color que cubre más 
 new-lost-colour = Atención: { $from } pasa a ser { $to }. Cubre el { $percent } % de la imagen.
 new-lost-keeps = Con { $count } lápices se conserva cada color: --colors { $count }
 new-text = El texto del dibujo aparece con el tipo de letra del programa. Revíselo en picture-preview.png, o convierta el texto en trazos en su programa de dibujo.
+new-credit = ¿De quién es la imagen? Si no es suya, pida permiso antes de imprimirla. Luego dígalo en event.toml con credit = "…" en la línea debajo de file, y los impresos que muestran la imagen dirán de quién es.
 new-coarse = Cada pieza tenía solo { $pixels } píxeles de ancho, así que se amplió la imagen. Con un archivo más grande se verá mejor.
+new-from-paper = El dibujo se tomó de su hoja. Revise { $file }: debe estar el dibujo completo, sobre blanco. Si no, indique las esquinas de la hoja con --corners.
+new-closer = Más de cerca, la imagen sirve para más personas: de { $pieces } piezas, { $then-plain } serían de un solo color y { $then-hard } difíciles; ahora son { $plain } y { $hard }. Para probarlo, empiece de nuevo en otra carpeta con --area { $area }
 new-warn-alike = Atención: { $one } y { $other } se ven casi iguales y se van a confundir. Pruebe con menos colores (--colors) o con sus propios lápices (--pencils).
 new-warn-rare = Atención: { $pieces ->
     [0] ninguna pieza necesita { $pencil }
@@ -134,6 +142,34 @@ new-warn-white = Atención: { $count ->
 }. Cuelgue usted esos cuadros en blanco, o recorte más la imagen.
 new-warn-plain = Atención: { $plain } piezas son de un solo color y solo { $drawn } tienen algo que dibujar. Es más divertido con una imagen que tenga más detalle o con menos cuadros.
 new-next = Ahora revise picture-preview.png en { $folder }. Si quiere, cambie ahí event.toml. Luego escriba: everysquare print { $folder }
+## varias imágenes para elegir
+
+print-pictures = Imágenes para elegir
+pictures-intro = El mismo evento con cada imagen. No hay una mejor: elija la que la gente va a querer dibujar.
+pictures-head-name = Imagen
+pictures-head-squares = Cuadros
+pictures-head-plain = Un color
+pictures-head-easy = Fáciles
+pictures-head-medium = Medianas
+pictures-head-hard = Difíciles
+pictures-head-pencils = Lápices
+pictures-head-narrowest = Forma más angosta
+pictures-head-half = La mitad se conoce con
+pictures-hung = Con el { $percent }% colgado
+pictures-alt = { $name } en los colores de sus lápices con su cuadrícula, y la pared con un cuarto, la mitad y tres cuartos de los cuadros colgados.
+pictures-grid = La cuadrícula es de { $columns } × { $rows }, { $squares }: { $width } de ancho y { $height } de alto.
+pictures-levels = De las piezas, { $plain } son de un solo color, { $easy } fáciles, { $medium } medianas y { $hard } difíciles.
+pictures-pencils = { $count ->
+    [one] Usa 1 lápiz: { $names }.
+   *[other] Usa { $count } lápices: { $names }.
+}
+pictures-narrow = { $pieces ->
+    [one] En 1 pieza hay una forma difícil de colorear: en el cuadro mide solo { $width } de ancho, menos de dos trazos de un lápiz de niño.
+   *[other] En { $pieces } piezas hay una forma difícil de colorear: en el cuadro la más angosta mide solo { $width } de ancho, menos de dos trazos de un lápiz de niño.
+}
+pictures-known = Repartiendo en orden, la mitad de lo que muestra la imagen está colgada con unos { $squares } de { $cells } cuadros.
+pictures-made = Se hizo { $file }, que muestra las imágenes una al lado de la otra. No se hizo nada más.
+pictures-next = Ahora mírelo con su equipo. Luego empiece con la imagen que elija, por ejemplo: everysquare new { $folder } --picture { $picture }
 
 ## colours of pencils, in words that a child knows
 
@@ -662,6 +698,7 @@ level-hard = difícil
 print-row = Fila { $row }
 print-title = { $document } – { $event }
 print-actual-size = Imprima al 100 % (“Tamaño real”). Nunca “Ajustar”.
+print-credit = La imagen: { $credit }
 print-page = { $document } · página { $page } de { $pages }
 print-page-single = { $document } · página { $page } de { $pages } · una cara
 print-page-front-long = { $document } · página { $page } de { $pages } · dos caras, voltear por el borde largo
@@ -2586,12 +2623,17 @@ error-new-file = { $path } es un archivo. Dé el nombre de una carpeta
 error-new-taken = { $path } ya contiene un evento, así que no se cambió nada. Modifique su event.toml o elija otra carpeta
 error-new-piece = una pieza de { $piece } de ancho es más grande que su cuadro de { $square }. Elija un --piece-mm menor o un --square-mm mayor
 error-new-border = con borde la pared tiene { $columns } × { $rows }. Use como máximo 702 columnas o filas, y { $squares } cuadros en total
+error-new-one-picture = --area y --corners van con una sola imagen. Compare primero las imágenes y úselas después con la que elija
+error-paper-not-found = no se ve ninguna hoja con sus cuatro bordes claros. Ponga el dibujo plano sobre algo más oscuro, con los cuatro bordes dentro de la foto, o indique las esquinas con --corners
+error-paper-corners = esas no son las esquinas de una hoja. Dé cuatro puntos dentro de la foto, en píxeles, como --corners "120,80 1900,95 1880,1420 140,1400"
 new-less-than-one = menos de 1
 typed-name = use de 1 a { $most } caracteres en una sola línea
 typed-tag = use 3 caracteres de { $letters }
 typed-whole-from = debe ser un número entero de { $least } a { $most }
 typed-number-from = debe ser un número de { $least } a { $most }
 typed-millimetres-from = debe ser un número de milímetros de { $least } a { $most }
+typed-area = dé cuatro números en porcentaje: borde izquierdo, borde superior, ancho y alto, como 10,20,60,60. Ancho y alto son { $least } o más, y todo queda dentro de la imagen
+typed-corners = dé las cuatro esquinas de la hoja en píxeles, entre comillas: "x,y x,y x,y x,y"
 error-plan-save = --save necesita números que guardar. Agregue --visitors, --minutes, --seats, --wall u otra de estas opciones
 error-plan-end-alone = --end necesita un comienzo. Agregue --start
 error-plan-end = --end debe ser al menos 5 minutos después del comienzo
@@ -2658,6 +2700,7 @@ event-language = de todo lo que se imprime y se muestra: { $choices }
 event-second-language = debajo, en lo que las visitas leen y se llevan
 event-file = en esta carpeta
 event-colours = cuántos lápices de color se usan
+event-credit = de quién es la imagen; lo dicen los impresos que la muestran
 event-pencils = Para usar sus propios lápices, quite colors y ponga cada lápiz al final de este archivo, así:
 event-pencils-name = verde hoja
 event-columns = cuadros a lo ancho, con letras desde la izquierda

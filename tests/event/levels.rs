@@ -214,7 +214,7 @@ proptest! {
 /// The sample's facts with some levels.
 fn sample_facts(levels: &LevelSettings) -> PictureFacts {
     let picture = Picture::open(sample::PICTURE_PNG).unwrap();
-    let settings = PictureSettings { file: "x".to_owned(), colours: 6, pencils: Vec::new() };
+    let settings = PictureSettings { file: "x".to_owned(), credit: None, colours: 6, pencils: Vec::new() };
     PictureFacts::of(&FewColours::chosen(&picture, &settings), &grid(10, 8), levels)
 }
 

@@ -297,3 +297,216 @@ fn a_reader_that_went_away_is_no_error_and_a_full_disk_is() {
         assert_eq!(err.text().is_empty(), code == 0);
     }
 }
+
+/// Several pictures are shown side by side, and nothing else is made: also where one of them cannot be used.
+#[test]
+fn several_pictures_are_compared_and_none_is_chosen() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let shore =
+        saved(place.path(), "shore.png", &Picture { pixels: scenes::drawing(900, 600, 2) }.to_png().unwrap());
+    let folder = place.path().join("choice");
+    let typed = |pictures: &[&str], more: &[&str]| {
+        let mut words = vec!["new", folder.to_str().unwrap()];
+        pictures.iter().for_each(|own| words.extend(["--picture", own]));
+        everysquare(&[words.as_slice(), more].concat())
+    };
+    let (code, out, err) = typed(&[&picture, &shore], &["--visitors", "80"]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    for said in [
+        "balloons.png",
+        "shore.png",
+        "one color all over",
+        "pencils",
+        "squares.",
+        "side by side",
+        "--picture",
+    ] {
+        assert!(out.contains(said), "{said} in {out}");
+    }
+    assert!(!out.contains("[pictures-"), "every sentence has its words: {out}");
+    let names: Vec<_> = std::fs::read_dir(&folder).unwrap().map(|file| file.unwrap().file_name()).collect();
+    assert_eq!(names, ["pictures.pdf"], "no event yet");
+    assert!(std::fs::read(folder.join("pictures.pdf")).unwrap().starts_with(b"%PDF"));
+
+    let text = saved(place.path(), "letter.txt", b"Dear library");
+    let (code, out, err) = typed(&[&picture, &text], &[]);
+    assert_eq!(code, 2);
+    assert!(out.contains("balloons.png") && err.contains("letter.txt"), "{out}{err}");
+    let (code, _, err) = typed(&[&text, &text], &[]);
+    assert_eq!((code, err.lines().count()), (2, 2), "{err}");
+    let (code, _, err) = typed(&[&picture, &shore], &["--area", "0,0,50,50"]);
+    assert_eq!(code, 2);
+    assert!(err.contains("one picture"), "{err}");
+    let (code, _, err) = typed(&[&picture], &[]);
+    assert_eq!((code, err.as_str()), (0, ""), "the same folder then takes the event");
+}
+
+/// A part of the picture is what the event has, a closer one is proposed where many pieces are plain, and what it would be is true.
+#[test]
+fn a_part_of_the_picture_is_drawn_and_a_closer_one_proposed() {
+    let place = tempfile::tempdir().unwrap();
+    let ball = image::RgbImage::from_fn(1_200, 900, |x, y| {
+        let r = (f64::from(x) - 500.0).hypot(f64::from(y) - 430.0);
+        let ring = ((r / 38.0).floor() as i32) % 3;
+        image::Rgb(if r > 230.0 {
+            [244, 238, 220]
+        } else {
+            [[200, 50, 40], [40, 80, 160], [240, 190, 60]][ring as usize]
+        })
+    });
+    let picture = saved(place.path(), "ball.png", &Picture { pixels: ball }.to_png().unwrap());
+    let made = |name: &str, more: &[&str]| {
+        let folder = place.path().join(name);
+        let (code, out, err) = everysquare(
+            &[
+                ["new", folder.to_str().unwrap(), "--picture", &picture, "--columns", "12", "--rows", "9"]
+                    .as_slice(),
+                more,
+            ]
+            .concat(),
+        );
+        assert_eq!((code, err.as_str()), (0, ""), "{out}");
+        (out, folder)
+    };
+    let (out, _) = made("whole", &[]);
+    let (said, area) = out
+        .lines()
+        .collect::<Vec<_>>()
+        .join(" ")
+        .split_once("--area ")
+        .map(|(said, area)| (said.to_owned(), area.split_whitespace().next().unwrap().to_owned()))
+        .unwrap();
+    let promised = said.rsplit_once("A closer crop").unwrap().1;
+    let numbers: Vec<usize> =
+        promised.split(|c: char| !c.is_ascii_digit()).filter_map(|number| number.parse().ok()).collect();
+    let [pieces, plain, hard, plain_now, hard_now] = numbers[..] else { panic!("{promised}") };
+    assert_eq!(pieces, 108);
+    assert!(plain + hard < plain_now + hard_now);
+    let (_, folder) = made("closer", &["--area", &area]);
+    let event = Folder::at(&folder);
+    let settings = event.settings().unwrap();
+    let few = everysquare::picture::FewColours::chosen(
+        &Picture::open(&event.picture_bytes(&settings).unwrap()).unwrap(),
+        &settings.picture,
+    );
+    let facts = everysquare::picture::PictureFacts::of(&few, &settings.grid, &settings.levels);
+    let count = |level| facts.count(level);
+    assert_eq!(
+        [count(everysquare::plan::Level::Plain), count(everysquare::plan::Level::Hard)],
+        [plain, hard],
+        "as it was promised"
+    );
+
+    for wrong in ["10,10", "0,0,100,101", "60,0,60,50", "0,0,2,50", "a,b,c,d", "nan,0,50,50"] {
+        let (code, _, err) = everysquare(&["new", "/nowhere", "--picture", &picture, "--area", wrong]);
+        assert_eq!(code, 2, "{wrong}");
+        assert!(err.contains("four numbers in percent"), "{wrong}: {err}");
+    }
+}
+
+/// Whose picture it is stands in event.toml, and where nobody said, a sentence asks.
+#[test]
+fn whose_picture_it_is_is_kept() {
+    let place = tempfile::tempdir().unwrap();
+    let picture = sample_picture(place.path());
+    let folder = place.path().join("x");
+    let words = [
+        "new",
+        folder.to_str().unwrap(),
+        "--picture",
+        &picture,
+        "--credit",
+        "Drawn by Ana, with her permission",
+    ];
+    let (code, out, _) = everysquare(&words);
+    assert_eq!(code, 0);
+    assert!(!out.contains("Whose picture"), "{out}");
+    let settings = Folder::at(&folder).settings().unwrap();
+    assert_eq!(settings.picture.credit.as_deref(), Some("Drawn by Ana, with her permission"));
+    let (_, out, _) = everysquare(&["new", place.path().join("y").to_str().unwrap(), "--picture", &picture]);
+    assert!(out.contains("Whose picture is it?"), "{out}");
+}
+
+/// A photo of a drawing on a table becomes the drawing: no table, no lamp, and its own colours.
+#[test]
+fn a_drawing_on_paper_is_taken_from_its_photo() {
+    use imageproc::geometric_transformations::{Border, Interpolation, Projection, warp_into};
+    let place = tempfile::tempdir().unwrap();
+    let drawn = Picture::open(sample::PICTURE_PNG).unwrap().pixels;
+    let (wide, high) = (drawn.width() + 120, drawn.height() + 120);
+    let mut sheet = image::RgbImage::from_pixel(wide, high, image::Rgb([255; 3]));
+    image::imageops::replace(&mut sheet, &drawn, 60, 60);
+    let [width, height] = [wide, high].map(|side| f32::from(u16::try_from(side).unwrap()));
+    let from = [(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)];
+    let to = [(310.0, 120.0), (1_290.0, 190.0), (1_370.0, 1_040.0), (200.0, 960.0)];
+    let mut photo = image::RgbImage::from_pixel(1_600, 1_200, image::Rgb([96, 66, 44]));
+    let bent = Projection::from_control_points(from, to).unwrap();
+    warp_into(&sheet, bent, Interpolation::Bilinear, Border::Constant(image::Rgb([96, 66, 44])), &mut photo);
+    for (x, y, pixel) in photo.enumerate_pixels_mut() {
+        let lamp = 0.95 - 0.3 * f64::from(x) / 1_600.0 - 0.1 * f64::from(y) / 1_200.0;
+        let tint = [1.0, 0.93, 0.8];
+        pixel.0 = [0, 1, 2].map(|i| (f64::from(pixel.0[i]) * lamp * tint[i]).round() as u8);
+    }
+    let photo = saved(place.path(), "table.png", &Picture { pixels: photo }.to_png().unwrap());
+    let made = |name: &str, more: &[&str]| {
+        let folder = place.path().join(name);
+        let words = ["new", folder.to_str().unwrap(), "--picture", &photo, "--columns", "10", "--rows", "8"];
+        (everysquare(&[words.as_slice(), more].concat()), folder)
+    };
+    let ((code, out, err), folder) = made("drawing", &["--from-paper"]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    assert!(out.contains("drawing.png") && out.contains("light blue"), "{out}");
+    let straight = image::open(folder.join("drawing.png")).unwrap().to_rgb8();
+    let rim = 12 * high / 1_000;
+    let inner = image::imageops::crop_imm(&sheet, rim, rim, wide - 2 * rim, high - 2 * rim).to_image();
+    let (inner_wide, inner_high) = inner.dimensions();
+    let laid =
+        image::imageops::resize(&straight, inner_wide, inner_high, image::imageops::FilterType::Triangle);
+    let unlike = laid
+        .pixels()
+        .zip(inner.pixels())
+        .filter(|(own, truth)| own.0.iter().zip(truth.0).any(|(own, truth)| own.abs_diff(truth) > 60));
+    let unlike = unlike.count() as f64 / f64::from(inner_wide * inner_high);
+    assert!(unlike < 0.03, "{:.1} % of the pixels are of another colour", 100.0 * unlike);
+    let by_hand = "310,120 1290,190 1370,1040 200,960";
+    let ((code, _, err), _) = made("by-hand", &["--from-paper", "--corners", by_hand]);
+    assert_eq!((code, err.as_str()), (0, ""));
+    for (name, corners, said) in [
+        ("beyond", "310,120 1290,190 9000,1040 200,960", "aren’t the corners"),
+        ("line", "0,0 100,100 200,200 300,300", "aren’t the corners"),
+        ("three", "310,120 1290,190 1370,1040", "in quotes"),
+    ] {
+        let ((code, _, err), folder) = made(name, &["--from-paper", "--corners", corners]);
+        assert_eq!(code, 2, "{name}");
+        assert!(err.contains(said), "{name}: {err}");
+        assert!(!folder.exists());
+    }
+    let ((code, _, err), _) = made("alone", &["--corners", by_hand]);
+    assert_eq!(code, 2);
+    assert!(err.contains("--from-paper"), "{err}");
+}
+
+/// A picture with much that is exactly white and grain in all else keeps its colours: it is no drawing of one colour.
+#[test]
+fn pure_white_around_grainy_colours_is_no_drawing_in_white() {
+    let place = tempfile::tempdir().unwrap();
+    let pixels = image::RgbImage::from_fn(900, 720, |x, y| {
+        let grain = ((x * 31 + y * 17) % 13) as u8;
+        let own = |rgb: [u8; 3]| image::Rgb(rgb.map(|level| level + grain));
+        match (x, y) {
+            (100..=400, 150..=420) => own([190, 50, 40]),
+            (500..=800, 300..=600) => own([50, 90, 160]),
+            _ => image::Rgb([255; 3]),
+        }
+    });
+    let picture = saved(place.path(), "grain.png", &Picture { pixels }.to_png().unwrap());
+    let folder = place.path().join("x");
+    let (code, out, err) = everysquare(&["new", folder.to_str().unwrap(), "--picture", &picture]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    let pencils = Folder::at(&folder).settings().unwrap().picture.pencils;
+    for colour in [[196, 56, 46], [56, 96, 166]] {
+        let near = pencils.iter().any(|own| own.srgb.iter().zip(colour).all(|(a, b)| a.abs_diff(b) < 16));
+        assert!(near, "{colour:?} in {pencils:?}");
+    }
+}

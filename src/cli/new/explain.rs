@@ -1,6 +1,7 @@
 //! What is said when an event folder is made.
 
 use super::Args;
+use super::trial::{Closer, Source};
 use crate::cli::Console;
 use crate::cli::plan::join_told;
 use crate::picture::grid::{Cut, Reason};
@@ -27,7 +28,9 @@ pub(super) struct Made<'a> {
     pub proposal: &'a Proposal,
     pub reduced: &'a Reduced,
     pub warnings: Vec<ColourWarning>,
-    pub text_in_our_font: bool,
+    pub source: &'a Source,
+    /// A part of the picture that gives more people something to draw.
+    pub closer: Option<Closer>,
     /// What the evening comes to, where it is known how many visitors are expected.
     pub told: Option<Vec<String>>,
 }
@@ -87,19 +90,28 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
         console.tell(said);
     }
     made.warnings.iter().for_each(|warning| warn(warning, console));
+    if let Some(closer) = &made.closer {
+        console.tell(closer.said(console.words()));
+    }
+    if settings.picture.credit.is_none() {
+        console.say("new-credit", &[]);
+    }
     console.say("new-next", &[("folder", as_typed(&args.folder).into())]);
 }
 
 /// A part as a percentage, never rounded down to nothing.
-fn percent(part: f64, words: &Words) -> String {
+pub(super) fn percent(part: f64, words: &Words) -> String {
     match part * 100.0 {
         small if small < 1.0 => words.say("new-less-than-one", &[]),
         more => format!("{more:.0}"),
     }
 }
 
-/// What became of the picture's shape.
+/// What became of a photographed drawing, and of the picture's shape.
 fn explain_fit(made: &Made, console: &mut Console) {
+    if made.source.sheet.is_some() {
+        console.say("new-from-paper", &[("file", super::STRAIGHTENED.into())]);
+    }
     let (cut, fit) = (made.proposal.cut, made.args.fit);
     let (id, part) = match (cut, fit) {
         (Cut::Nothing, _) => ("new-nothing-lost", 0.0),
@@ -127,7 +139,7 @@ fn explain_colours(made: &Made, console: &mut Console) {
     if lost.is_empty() && made.args.chooses_itself() {
         console.say("new-pencils-fitting", &[]);
     }
-    for (from, to, share) in lost_by_name(made, console.words()).iter().take(MOST_LOST) {
+    for (from, to, share) in lost_by_name(made.reduced, console.words()).iter().take(MOST_LOST) {
         let part = percent(*share, console.words());
         let (from, to) = (from.as_str().into(), to.as_str().into());
         console.say("new-lost-colour", &[("from", from), ("percent", part.into()), ("to", to)]);
@@ -135,7 +147,7 @@ fn explain_colours(made: &Made, console: &mut Console) {
     if let Some(keeps) = made.reduced.keeps {
         console.say("new-lost-keeps", &[("count", keeps.into())]);
     }
-    if made.text_in_our_font {
+    if made.source.text_in_our_font {
         console.say("new-text", &[]);
     }
     if made.reduced.own_piece_px < CLEAR_PIECE_PX {
@@ -145,10 +157,10 @@ fn explain_colours(made: &Made, console: &mut Console) {
 
 /// What no pencil shows: what people call it, the pencil that it is drawn with, and its share of the picture; areas that are called alike
 /// together.
-fn lost_by_name(made: &Made, words: &Words) -> Vec<(String, String, f64)> {
+pub(super) fn lost_by_name(reduced: &Reduced, words: &Words) -> Vec<(String, String, f64)> {
     let mut all: Vec<(String, String, f64)> = Vec::new();
-    for lost in &made.reduced.not_shown {
-        let pencil = &made.reduced.few.pencils[lost.pencil];
+    for lost in &reduced.not_shown {
+        let pencil = &reduced.few.pencils[lost.pencil];
         let from = names(&[lost.srgb, pencil.srgb], words).swap_remove(0);
         match all.iter_mut().find(|(own, to, _)| *own == from && *to == pencil.name) {
             Some((_, _, share)) => *share += lost.share,

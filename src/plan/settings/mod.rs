@@ -126,6 +126,8 @@ pub enum Language {
 pub struct PictureSettings {
     /// The file's name within the event folder.
     pub file: String,
+    /// Whose picture it is, as prints that show it say; `None` where nobody said.
+    pub credit: Option<String>,
     /// How many pencil colours the picture is drawn with.
     pub colours: usize,
     /// The organiser's own pencils; empty where the colours are chosen by the program.
@@ -293,6 +295,7 @@ impl Settings {
             tag,
             picture: PictureSettings {
                 file: DEFAULT_PICTURE.to_owned(),
+                credit: None,
                 colours: DEFAULT_COLOURS,
                 pencils: Vec::new(),
             },

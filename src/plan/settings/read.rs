@@ -36,7 +36,7 @@ pub(super) const KNOWN: [(&str, &[&str]); 10] = [
             "evening",
         ],
     ),
-    ("picture", &["file", "colours"]),
+    ("picture", &["file", "credit", "colours"]),
     ("pencils", &["name", "srgb"]),
     ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from", "border"]),
     ("parts", &["from", "to", "place", "bottom_mm"]),
@@ -85,7 +85,7 @@ impl Settings {
             return Err(top.refuse("second_language", Sentence::new("error-settings-second-language")));
         }
         Ok(Self {
-            name: name(&top)?
+            name: line_of_text(&top, "name")?
                 .ok_or_else(|| missing(Sentence::given("name"), top_example("name = \"Open evening\"")))?,
             tag: tag(&top)?.ok_or_else(|| missing(Sentence::given("tag"), top_example("tag = \"K7M\"")))?,
             picture: picture(&top)?,
@@ -132,9 +132,9 @@ fn refuse_unknown(top: &Section) -> Result<(), SettingsError> {
     Ok(())
 }
 
-fn name(section: &Section) -> Result<Option<String>, SettingsError> {
+fn line_of_text(section: &Section, name: &'static str) -> Result<Option<String>, SettingsError> {
     let allowed = Sentence::new("error-settings-name").with("most", NAME_LENGTH.to_string());
-    section.text("name", allowed, |text| {
+    section.text(name, allowed, |text| {
         let fits = !text.trim().is_empty() && text.chars().count() <= NAME_LENGTH;
         (fits && !text.chars().any(char::is_control)).then(|| text.to_owned())
     })
@@ -159,6 +159,7 @@ fn picture(top: &Section) -> Result<PictureSettings, SettingsError> {
     let counted = if pencils.is_empty() { DEFAULT_COLOURS } else { pencils.len() };
     Ok(PictureSettings {
         file: file.unwrap_or_else(|| DEFAULT_PICTURE.to_owned()),
+        credit: line_of_text(&section, "credit")?,
         colours: colours.unwrap_or(counted),
         pencils,
     })
@@ -186,7 +187,7 @@ fn pencil(section: &Section, number: usize) -> Result<Pencil, SettingsError> {
         missing(which, Sentence::new("error-settings-pencil-example"))
     };
     Ok(Pencil {
-        name: name(section)?.ok_or_else(|| lacking("name"))?,
+        name: line_of_text(section, "name")?.ok_or_else(|| lacking("name"))?,
         srgb: section
             .text("srgb", Sentence::new("error-settings-colour"), colour)?
             .ok_or_else(|| lacking("srgb"))?,

@@ -175,6 +175,9 @@ impl Settings {
             line("colors", &picture.colours.to_string(), &words.say("event-colours", &[])),
         ]
         .concat();
+        if let Some(credit) = &picture.credit {
+            table += &line("credit", &text(credit), &words.say("event-credit", &[]));
+        }
         for pencil in &picture.pencils {
             let (name, srgb) = (text(&pencil.name), pencil.hex());
             table += &format!("\n[[pencils]]\nname = {name}\nsrgb = \"{srgb}\"\n");

@@ -22,6 +22,8 @@ struct Content {
     /// What is to be known, a sentence each.
     facts: Vec<String>,
     thanks: String,
+    /// Whose picture it is.
+    credit: Option<String>,
 }
 
 #[derive(Serialize)]
@@ -47,6 +49,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         ],
         facts: facts(exhibit),
         thanks: exhibit.say("comparison-thanks"),
+        credit: sources.credit(),
     };
     let pictures = vec![exhibit.original.clone(), exhibit.wall.clone()];
     Reading { name: "side-by-side", foot: Foot::Line, content, pictures }.set(sources)

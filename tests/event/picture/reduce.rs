@@ -287,7 +287,8 @@ fn extreme_shapes_are_reduced() {
 
 #[test]
 fn a_folder_without_pencils_gets_the_pictures_own() {
-    let settings = PictureSettings { file: "picture.png".to_owned(), colours: 7, pencils: Vec::new() };
+    let settings =
+        PictureSettings { file: "picture.png".to_owned(), credit: None, colours: 7, pencils: Vec::new() };
     let few = FewColours::chosen(&Picture { pixels: scenes::drawing(500, 400, 4) }, &settings);
     assert_eq!(colours_of(&few), scenes::DRAWN.into_iter().collect());
     assert!(wrong(&few) < 0.006, "{}", wrong(&few));

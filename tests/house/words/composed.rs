@@ -96,6 +96,10 @@ const THINGS: [&str; 12] = [
 const TROUBLES: [&str; 11] =
     ["short", "many", "few", "scale", "backs", "painted", "lost", "turned", "unread", "pencils", "late"];
 
+/// What stands above the numbers of several pictures.
+const HEADS: [&str; 9] =
+    ["name", "squares", "plain", "easy", "medium", "hard", "pencils", "narrowest", "half"];
+
 /// The signs for the room.
 const SIGNS: [&str; 5] = ["door", "pieces", "tables", "wall", "mural"];
 
@@ -113,6 +117,7 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
     let documents: Vec<&str> = everysquare::print::names()
         .chain(everysquare::print::ON_REQUEST)
         .chain(everysquare::print::comparison::names())
+        .chain(["pictures"])
         .collect();
     let questions = [two(&["ask", "working"], &KINDS), two(&["rung", "ages"], &rungs)].concat();
     vec![
@@ -126,6 +131,7 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         filled("comparison-poster-{}", &["1", "2", "3", "4"]),
         filled("level-{}", &Level::ALL.map(Choice::word)),
         filled("serve-print-{}", &["square", "piece", "strip", "helped", "large", "home"]),
+        filled("pictures-head-{}", &HEADS),
         filled("home-{}", &["1", "2", "3", "4"]),
         filled("sign-{}", &SIGNS),
         filled("sign-{}-more", &SIGNS),

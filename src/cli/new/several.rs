@@ -1,0 +1,143 @@
+//! Several pictures, shown side by side before one of them is chosen.
+
+use std::path::{Path, PathBuf};
+
+use super::explain::{lost_by_name, percent};
+use super::trial::{self, Source, Trial};
+use super::{Args, CliError, Console, Outcome, evening_of};
+use crate::cli::photos::complain;
+use crate::picture::prospect::Prospect;
+use crate::plan::Folder;
+use crate::plan::crowd;
+use crate::plan::lengths::{both, one};
+use crate::plan::settings::{EveningSettings, Pencil};
+use crate::print::candidates::{Candidate, candidates};
+use crate::print::{Overrides, Sources};
+use crate::words::{Sentence, Words, as_typed};
+
+/// Colours that are lost of which is told, those of the largest areas.
+const MOST_LOST: usize = 3;
+
+/// A picture that can be chosen.
+struct Shown {
+    source: Source,
+    trial: Trial,
+    prospect: Prospect,
+    said: Vec<String>,
+}
+
+/// Makes the page. One picture that cannot be used is no reason to stop, unless none is left.
+pub(super) fn show(
+    args: &Args,
+    folder: &Folder,
+    pictures: &[PathBuf],
+    console: &mut Console,
+) -> Result<Outcome, CliError> {
+    if args.area.is_some() || args.corners.is_some() {
+        return Err(CliError::new(Sentence::new("error-new-one-picture")));
+    }
+    let evening = evening_of(args, console)?;
+    let (mut all, mut refused) = (Vec::new(), Vec::new());
+    for path in pictures {
+        match shown(args, path, &evening, console) {
+            Ok(own) => all.push(own),
+            Err(error) => refused.push(error),
+        }
+    }
+    let Some(first) = all.first() else { return Err(CliError::all(&refused, console.words())) };
+    let settings = &first.trial.settings;
+    let printed = settings.printed()?;
+    let facts = &first.trial.facts;
+    let sources = Sources {
+        settings,
+        printed: &printed,
+        picture: &first.trial.reduced.few.to_picture(),
+        facts,
+        words: console.words(),
+        templates: &Overrides::default(),
+        evening: &crowd::evening(settings, &facts.work()),
+    };
+    let document = candidates(&sources, &all.iter().map(Shown::candidate).collect::<Vec<_>>())?;
+    let file = folder.root().join(&document.name);
+    Folder::write_whole(&file, &document.bytes)?;
+    for own in &all {
+        console.line("");
+        console.line(&own.name());
+        own.said.iter().for_each(|said| console.tell(format!("  {said}")));
+    }
+    console.line("");
+    complain(&refused, console);
+    console.say("pictures-made", &[("file", file.display().to_string().into())]);
+    let next = [("folder", as_typed(&args.folder).into()), ("picture", as_typed(&first.source.path).into())];
+    console.say("pictures-next", &next);
+    Ok(if refused.is_empty() { Outcome::Right } else { Outcome::Unclear })
+}
+
+/// Tries one picture.
+fn shown(args: &Args, path: &Path, evening: &EveningSettings, console: &Console) -> Result<Shown, CliError> {
+    let source = Source::open(args, path)?;
+    let trial = trial::of(args, &source, None, evening, console)?;
+    let prospect = Prospect::of(&trial.own.few, &trial.own.grid, &trial.own.facts);
+    let closer = trial::closer(args, &source, &trial.own, evening, console)?;
+    let mut said = said(&trial, &prospect, console.words());
+    if let Some(closer) = closer {
+        said.push(closer.said(console.words()));
+    }
+    Ok(Shown { source, trial, prospect, said })
+}
+
+impl Shown {
+    /// What the file is called.
+    fn name(&self) -> String {
+        self.source.path.file_name().unwrap_or_default().to_string_lossy().into_owned()
+    }
+
+    fn candidate(&self) -> Candidate<'_> {
+        Candidate {
+            name: self.name(),
+            few: &self.trial.own.few,
+            grid: self.trial.own.grid,
+            prospect: &self.prospect,
+            said: self.said.clone(),
+        }
+    }
+}
+
+/// What is known of a picture, a sentence each.
+fn said(trial: &Trial, prospect: &Prospect, words: &Words) -> Vec<String> {
+    let (grid, units) = (&trial.own.grid, trial.settings.print.units);
+    let size = grid.size();
+    let count = |count: usize| count.into();
+    let [plain, easy, medium, hard] = prospect.levels;
+    let squares = words.say("new-squares", &[("count", count(grid.count()))]);
+    let mut said = vec![words.say(
+        "pictures-grid",
+        &[
+            ("columns", count(grid.columns)),
+            ("rows", count(grid.rows)),
+            ("squares", squares.into()),
+            ("width", both(size.x, units, words).into()),
+            ("height", both(size.y, units, words).into()),
+        ],
+    )];
+    let levels =
+        [("plain", count(plain)), ("easy", count(easy)), ("medium", count(medium)), ("hard", count(hard))];
+    said.push(words.say("pictures-levels", &levels));
+    let called = trial.reduced.few.pencils.iter().filter(|pencil: &&Pencil| !pencil.is_paper());
+    let called: Vec<&str> = called.map(|pencil| pencil.name.as_str()).collect();
+    let pencils = [("count", count(called.len())), ("names", called.join(", ").into())];
+    said.push(words.say("pictures-pencils", &pencils));
+    for (from, to, share) in lost_by_name(&trial.reduced, words).iter().take(MOST_LOST) {
+        let part = percent(*share, words);
+        let lost = [("from", from.as_str().into()), ("percent", part.into()), ("to", to.as_str().into())];
+        said.push(words.say("new-lost-colour", &lost));
+    }
+    if prospect.narrow > 0 {
+        let narrow =
+            [("pieces", count(prospect.narrow)), ("width", one(prospect.narrowest_mm, units, words).into())];
+        said.push(words.say("pictures-narrow", &narrow));
+    }
+    let known = [("squares", count(prospect.half_known)), ("cells", count(grid.count()))];
+    said.push(words.say("pictures-known", &known));
+    said
+}
