@@ -9,11 +9,11 @@ use super::blocks::{Block, Writer};
 use super::camera_place::CameraPlace;
 use super::lengths::one;
 use super::numbers::{MM_PER_FOOT, about, level_table, numbers, parts, reach_table, side_by_side};
-use super::page::{Foot, Reading, reading_room};
+use super::page::{Foot, Reading, listed, reading_room};
 use super::pencils::Sets;
 use super::room::Room;
 use super::room_drawing::RoomDrawing;
-use super::{Document, PrintError, Sources, effort};
+use super::{Document, PrintError, Sources, effort, names_of};
 use crate::plan::crowd::{Assumed, Evening, PencilNeed, ShiftSaid};
 use crate::plan::settings::{Choice, Join, Pencil, Units};
 
@@ -180,10 +180,36 @@ fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
             widths: vec![0.0, 1.0],
             rows: things.map(row).into(),
         },
+        w.heading("guide-print"),
+        printing_table(w),
         w.heading("guide-pencil-list"),
         w.text("guide-pencil-list-intro"),
         pencil_table(w, evening),
     ])
+}
+
+/// Documents of a kit by the paper that suits them, and whether they need color: a sentence each.
+const PRINTED: [(&[&str], &str, &str); 5] = [
+    (&["squares"], "guide-print-thick", "guide-print-black"),
+    (&["strips"], "guide-print-thick", "guide-print-in-color"),
+    (&["pieces", "pencils"], "guide-print-white", "guide-print-in-color"),
+    (&["edge-cards", "table-card", "questions", "levels"], "guide-print-card", "guide-print-black"),
+    (&["checklist", "wall-map", "answers", "helpers", "guide"], "guide-print-any", "guide-print-black"),
+];
+
+/// What is printed on which paper.
+fn printing_table(w: &Writer) -> Block {
+    let of_kit: Vec<&str> = names_of(w.sources.settings.print.join).collect();
+    let row = |(documents, paper, ink): &(&[&str], &str, &str)| {
+        let own = documents.iter().filter(|name| of_kit.contains(*name));
+        let files: Vec<String> = own.map(|name| format!("{name}.pdf")).collect();
+        (!files.is_empty()).then(|| vec![listed(files.iter().map(String::as_str)), w.say(paper), w.say(ink)])
+    };
+    Block::Table {
+        heads: w.heads(&["guide-print-files", "guide-print-paper", "guide-print-ink"]),
+        widths: vec![1.4, 1.2, 0.8],
+        rows: PRINTED.iter().filter_map(row).collect(),
+    }
 }
 
 /// Each pencil: how many where all are shared, and how many where each table has a set.

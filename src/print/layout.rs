@@ -16,12 +16,12 @@
 //!
 //! Items follow each other from sheet to sheet, not from spot to spot: sheets that are cut as a stack give piles in order.
 
-use crate::frame::{Point, SheetMm, Vector, float, floor_index};
+use crate::frame::{MM_PER_INCH, Point, SheetMm, Vector, float, floor_index};
 use crate::plan::settings::{Flip, Paper};
 
 /// White kept around everything, in mm: the wide one where no item is lost by it. Office printers leave 4 to 7 mm
-/// unprinted; below 6.4 mm (a quarter inch) rulers and cut lines begin to be clipped.
-pub const MARGINS_MM: [f64; 2] = [10.0, 6.4];
+/// unprinted; below a quarter inch rulers and cut lines begin to be clipped, and with just that two squares of 4 in lie side by side on letter.
+pub const MARGINS_MM: [f64; 2] = [10.0, MM_PER_INCH / 4.0];
 /// How thick the strip with the ruler is, in mm: two rulers back to back, or three lines of 8 pt.
 pub const STRIP_MM: f64 = 11.0;
 /// White between the strip and the items, in mm; a knife that slips by 2 mm spares the ruler.

@@ -328,6 +328,19 @@ impl<'a> Heading<'a> {
         self.words(area, upright, Some((page, back)))
     }
 
+    /// The same with the labels of what lies on the sheet: a lost square's page is found by them.
+    pub fn strip_with(&self, layout: &Layout, page: usize, back: bool, labels: &str) -> StripWords {
+        let mut strip = self.strip(layout, page, back);
+        let Sources { settings, words, .. } = self.sources;
+        let event = [
+            ("labels", labels.into()),
+            ("event", settings.name.as_str().into()),
+            ("tag", settings.tag.to_string().into()),
+        ];
+        strip.lines[2] = words.say("print-event-labels", &event);
+        strip
+    }
+
     /// The strip in a place. Without a page, templates fill in its number.
     pub fn words(&self, area: Area, upright: bool, page: Option<(usize, bool)>) -> StripWords {
         let Sources { settings, words, .. } = self.sources;

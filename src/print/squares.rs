@@ -133,7 +133,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             on_sheet.iter().map(|(square, part)| named(square, *part, parts.len(), words)).collect();
         let labels = listed(names.iter().map(String::as_str));
         for &back in sides {
-            let strip = heading.strip(layout, pages.len() + 1, back);
+            let strip = heading.strip_with(layout, pages.len() + 1, back, &labels);
             let items = on_sheet.iter().zip(&layout.spots).map(|((square, part), spot)| {
                 let own = Item {
                     area: (*spot).into(),

@@ -220,8 +220,9 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
                 stub: stubs.stub(square, &facts.pieces[*number]),
             });
         }
-        let about = words.say("print-about-strips", &[("labels", labels.into())]);
-        pages.push(Page { strip: heading.strip(layout, pages.len() + 1, false), about, back: false, items });
+        let about = words.say("print-about-strips", &[("labels", labels.as_str().into())]);
+        let strip = heading.strip_with(layout, pages.len() + 1, false, &labels);
+        pages.push(Page { strip, about, back: false, items });
     }
     let shared = shared(&places, printed, quiet, words.say("strips-fold", &[]));
     Sheets { name: NAME, shared, pages, pictures, two_sided: false }.document(sources)

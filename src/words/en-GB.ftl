@@ -236,3 +236,5 @@ event-pencils = To use your own pencils, leave out colours and list each pencil 
 event-inset-mm = distance from the cut edge to the code; tape and neighbouring squares tend to cover the edges
 event-minutes-a-piece = minutes for a one-colour, an easy, a medium and a hard piece
 event-pieces-level = plain (one colour), easy, medium or hard, or your own name for it
+guide-print-in-color = colour is needed
+guide-print-card = thin card, or paper glued on card

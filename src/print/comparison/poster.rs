@@ -37,6 +37,8 @@ const USUAL_ACROSS: usize = 3;
 /// Most pages where nothing else is asked for, and most at all: an afternoon of glueing.
 const USUAL_PAGES: usize = 12;
 const MOST_PAGES: usize = 100;
+/// Part of its width that a poster keeps for a row of pages less. Chosen by looking.
+const NEARLY: f64 = 0.85;
 /// The narrowest poster, in mm.
 const LEAST_MM: f64 = 50.0;
 /// Height of the map, as the largest part of its page.
@@ -110,14 +112,17 @@ impl Tiling {
     }
 
     /// As wide as usual: as many pages across as usual, fewer where the poster would be more than usual, less than one where
-    /// it is very tall.
+    /// it is very tall. Where a little less width spares a row of pages that hold hardly more than a strip, it is as wide as that.
     fn usual(ratio: f64, page: [f64; 2]) -> Self {
-        let width = |across: usize| float(across) * (page[0] - SHARED_MM) + SHARED_MM;
-        let some = (1..=USUAL_ACROSS).rev().map(|across| Self::of(width(across), ratio, page));
-        let tall = || {
-            let high = float(USUAL_PAGES) * (page[1] - SHARED_MM) + SHARED_MM;
-            Self::of(high / ratio, ratio, page)
-        };
+        let along = |count: usize, side: f64| float(count) * (side - SHARED_MM) + SHARED_MM;
+        let some = (1..=USUAL_ACROSS).rev().map(|across| {
+            let full = Self::of(along(across, page[0]), ratio, page);
+            let rows = full.down.saturating_sub(1).max(1);
+            let filled = Self::of((along(rows, page[1]) / ratio).min(full.size[0]), ratio, page);
+            let spares = filled.pages() < full.pages() && filled.size[0] >= NEARLY * full.size[0];
+            if spares { filled } else { full }
+        });
+        let tall = || Self::of(along(USUAL_PAGES, page[1]) / ratio, ratio, page);
         some.into_iter().find(|tiling| tiling.pages() <= USUAL_PAGES).unwrap_or_else(tall)
     }
 
@@ -344,6 +349,20 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
+    #[test]
+    fn a_row_that_would_hold_a_strip_is_spared() {
+        // 9 × 12 squares on letter: a fourth row would be 40 mm of paper three times
+        let page = [187.0, 238.0];
+        let usual = Tiling::usual(12.0 / 9.0, page);
+        assert_eq!((usual.across, usual.down), (3, 3));
+        let full = Tiling::of(3.0 * (page[0] - SHARED_MM) + SHARED_MM, 12.0 / 9.0, page);
+        assert_eq!(full.pages(), 12);
+        assert!(usual.size[0] > NEARLY * full.size[0] && (usual.size[1] - (3.0 * 228.0 + 10.0)).abs() < 1e-9);
+        // 10 × 8: three rows are filled as they are
+        let full = Tiling::of(3.0 * (page[0] - SHARED_MM) + SHARED_MM, 0.8, page);
+        assert_eq!(Tiling::usual(0.8, page), full);
+    }
+
     proptest! {
         #[test]
         fn pages_cover_the_poster_and_neighbours_share_a_strip(
@@ -365,7 +384,8 @@ mod tests {
                     prop_assert!((part.top + part.height - width * ratio).abs() < 1e-6);
                 }
             }
-            prop_assert!(Tiling::usual(ratio, page).pages() <= USUAL_PAGES);
+            let usual = Tiling::usual(ratio, page);
+            prop_assert!(usual.pages() <= USUAL_PAGES);
             let widest = Tiling::widest(ratio, page);
             prop_assert!(Tiling::of(widest, ratio, page).pages() <= MOST_PAGES);
             prop_assert!(Tiling::of(widest + 1.0, ratio, page).pages() > MOST_PAGES);

@@ -82,6 +82,16 @@ fn two_squares_fit_letter_and_a4_six_fit_tabloid_and_a3() {
     assert_eq!(fit.map(|layout| layout.margin_mm), [10.0; 4], "clear of a 10 mm edge");
 }
 
+/// Squares of 4 inches lie four on a sheet of letter paper, with the quarter inch at the sides that printers leave; a hair more, and two do.
+#[test]
+fn four_squares_of_four_inches_share_a_letter_sheet() {
+    let sheets = |square_mm: f64| {
+        let kit = print(&settings(10, 8, square_mm, Paper::Letter, Flip::LongEdge)).unwrap();
+        kit.documents.iter().find(|document| document.name == "squares.pdf").map(|document| document.sheets)
+    };
+    assert_eq!([sheets(101.6), sheets(101.7)], [Some(20), Some(40)]);
+}
+
 #[test]
 fn pieces_too_large_are_refused_with_the_largest_that_fits() {
     let with_pieces_of = |piece_mm: f64, flip: Flip| {
@@ -93,7 +103,7 @@ fn pieces_too_large_are_refused_with_the_largest_that_fits() {
     let PrintError::TooLarge { side_mm, largest_mm, .. } = refused.clone() else { panic!("{refused:?}") };
     assert_eq!(side_mm, 250.0);
     assert!(refused.to_string().contains("a piece 250 mm wide doesn’t fit on letter paper"), "{refused}");
-    assert!(refused.to_string().contains("The largest that fits is 195.1 mm"), "{refused}");
+    assert!(refused.to_string().contains("The largest that fits is 195.2 mm"), "{refused}");
     for flip in FLIPS {
         assert!(with_pieces_of(largest_mm, flip).is_ok());
         assert!(with_pieces_of(largest_mm + 0.2, flip).is_err());
