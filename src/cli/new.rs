@@ -141,7 +141,7 @@ fn make(args: &Args, folder: &Folder, picture: &Path, console: &mut Console) -> 
     let written = settings.to_toml();
     Settings::from_toml(&written)?; // what is written is read again by every other command
     write(folder, &settings, &reduced, source.sheet.as_ref(), &written)?;
-    let closer = trial::closer(args, &source, &own, &evening, console)?;
+    let closer = trial::closer(args, &source, &own, &evening, console);
     let warnings = colour_warnings(&facts);
     let is_known = settings.evening.visitors.is_some();
     let told = is_known.then(|| crowd::evening(&settings, &facts.work()).told(console.words()));

@@ -10,7 +10,7 @@
 
 use image::imageops::crop_imm;
 
-use super::Picture;
+use super::{Crop, Picture};
 use crate::frame::{float, round_index};
 
 /// Least width and height of an area, in percent of the picture's: below, hardly a shape is left.
@@ -46,6 +46,18 @@ impl Area {
         })
     }
 
+    /// The part of a picture of some pixels that a grid covers.
+    #[must_use]
+    pub fn of_crop(crop: &Crop, (width, height): (u32, u32)) -> Self {
+        let (width, height) = (f64::from(width.max(1)), f64::from(height.max(1)));
+        Self {
+            left: crop.top_left.x / width,
+            top: crop.top_left.y / height,
+            width: crop.size.x / width,
+            height: crop.size.y / height,
+        }
+    }
+
     /// A part of this area, given in parts of it, as a part of the picture.
     #[must_use]
     pub fn within(self, part: Self) -> Self {
@@ -63,6 +75,11 @@ impl Area {
         let [left, top, right, below] = [self.left, self.top, self.left + self.width, self.top + self.height]
             .map(|part| round_index(part * 100.0));
         [left, top, right.saturating_sub(left), below.saturating_sub(top)]
+    }
+
+    /// Left edge, top edge, width and height in a raster of some width and height, unrounded.
+    pub(super) fn of_size(self, width: f64, height: f64) -> [f64; 4] {
+        [self.left * width, self.top * height, self.width * width, self.height * height]
     }
 
     /// In pixels of a picture: left edge, top edge, width, height; at least one pixel.
@@ -87,20 +104,7 @@ impl Picture {
     }
 }
 
-/// Part of the picture that a crop takes, where the crop lies within it.
-impl From<(super::Crop, (u32, u32))> for Area {
-    fn from((crop, (width, height)): (super::Crop, (u32, u32))) -> Self {
-        let (width, height) = (f64::from(width.max(1)), f64::from(height.max(1)));
-        Self {
-            left: crop.top_left.x / width,
-            top: crop.top_left.y / height,
-            width: crop.size.x / width,
-            height: crop.size.y / height,
-        }
-    }
-}
-
-/// Square steps through the picture: areas of its own shape, a part of its width and height, their corners in `steps` places each way.
+/// Areas of the picture's own shape, `part` of its width and height, their corners in `steps` places each way.
 pub(super) fn of_shape(part: f64, steps: usize) -> impl Iterator<Item = Area> {
     let place = move |i: usize| (1.0 - part) * float(i) / float(steps.saturating_sub(1).max(1));
     (0..steps * steps).map(move |i| Area {
@@ -109,13 +113,6 @@ pub(super) fn of_shape(part: f64, steps: usize) -> impl Iterator<Item = Area> {
         width: part,
         height: part,
     })
-}
-
-impl Area {
-    /// Left edge, top edge, width and height of a raster's part, in its pixels, unrounded.
-    pub(super) fn of_size(self, width: f64, height: f64) -> [f64; 4] {
-        [self.left * width, self.top * height, self.width * width, self.height * height]
-    }
 }
 
 #[cfg(test)]

@@ -107,6 +107,12 @@ impl FewColours {
         areas
     }
 
+    /// The pencils that somebody has to have: those that cover something and are not the white of the paper.
+    pub fn needed(&self) -> impl Iterator<Item = &Pencil> {
+        let pencils = self.pencils.iter().zip(self.areas());
+        pencils.filter(|(own, area)| *area > 0 && !own.is_paper()).map(|(own, _)| own)
+    }
+
     /// As a picture in the pencils' colours.
     #[must_use]
     pub fn to_picture(&self) -> Picture {

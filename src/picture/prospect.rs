@@ -56,12 +56,7 @@ impl Prospect {
             cells.par_iter().map(|cell| narrowest(few, &crop, *cell) * grid.square_mm).collect();
         Self {
             levels: Level::ALL.map(|level| facts.count(level)),
-            pencils: facts
-                .pencils
-                .iter()
-                .zip(few.areas())
-                .filter(|(own, area)| !own.is_paper() && *area > 0)
-                .count(),
+            pencils: few.needed().count(),
             narrowest_mm: narrowest.iter().copied().fold(grid.square_mm, f64::min),
             narrow: narrowest.iter().filter(|width| **width < TWO_STROKES_MM).count(),
             half_known: half_known(&whole, grid, facts),

@@ -10,7 +10,7 @@ use crate::picture::prospect::Prospect;
 use crate::plan::Folder;
 use crate::plan::crowd;
 use crate::plan::lengths::{both, one};
-use crate::plan::settings::{EveningSettings, Pencil};
+use crate::plan::settings::EveningSettings;
 use crate::print::candidates::{Candidate, candidates};
 use crate::print::{Overrides, Sources};
 use crate::words::{Sentence, Words, as_typed};
@@ -78,11 +78,9 @@ fn shown(args: &Args, path: &Path, evening: &EveningSettings, console: &Console)
     let source = Source::open(args, path)?;
     let trial = trial::of(args, &source, None, evening, console)?;
     let prospect = Prospect::of(&trial.own.few, &trial.own.grid, &trial.own.facts);
-    let closer = trial::closer(args, &source, &trial.own, evening, console)?;
+    let closer = trial::closer(args, &source, &trial.own, evening, console);
     let mut said = said(&trial, &prospect, console.words());
-    if let Some(closer) = closer {
-        said.push(closer.said(console.words()));
-    }
+    said.extend(closer.map(|closer| closer.said(console.words())));
     Ok(Shown { source, trial, prospect, said })
 }
 
@@ -123,8 +121,7 @@ fn said(trial: &Trial, prospect: &Prospect, words: &Words) -> Vec<String> {
     let levels =
         [("plain", count(plain)), ("easy", count(easy)), ("medium", count(medium)), ("hard", count(hard))];
     said.push(words.say("pictures-levels", &levels));
-    let called = trial.reduced.few.pencils.iter().filter(|pencil: &&Pencil| !pencil.is_paper());
-    let called: Vec<&str> = called.map(|pencil| pencil.name.as_str()).collect();
+    let called: Vec<&str> = trial.own.few.needed().map(|pencil| pencil.name.as_str()).collect();
     let pencils = [("count", count(called.len())), ("names", called.join(", ").into())];
     said.push(words.say("pictures-pencils", &pencils));
     for (from, to, share) in lost_by_name(&trial.reduced, words).iter().take(MOST_LOST) {

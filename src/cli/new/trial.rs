@@ -4,12 +4,13 @@ use std::path::{Path, PathBuf};
 
 use super::{Args, CliError, pencils, settings, sides, suiting};
 use crate::cli::{Console, progress};
+use crate::frame::float;
 use crate::picture::closer::{self, unsuited};
 use crate::picture::from_paper::from_paper;
 use crate::picture::{
     Area, FewColours, Fit, Opened, Picture, PictureFacts, Proposal, Reduced, Wanted, Wish, propose, reduce,
 };
-use crate::plan::settings::EveningSettings;
+use crate::plan::settings::{EveningSettings, LevelSettings};
 use crate::plan::{Folder, Grid, Level, Settings};
 use crate::words::Words;
 
@@ -91,7 +92,7 @@ pub(super) fn of(
     let facts = PictureFacts::of(&reduced.few, &settings.grid, &settings.levels);
     let own = Own {
         facts: if args.border { PictureFacts::of(&few, &grid, &settings.levels) } else { facts.clone() },
-        area: (args.fit == Fit::Crop).then(|| area.within(Area::from((crop, size)))),
+        area: (args.fit == Fit::Crop).then(|| area.within(Area::of_crop(&crop, size))),
         few,
         grid,
     };
@@ -107,29 +108,25 @@ pub(super) struct Closer {
     pub pieces: usize,
 }
 
-/// Looks for such a part, and tries it as it would be typed.
+/// Looks for such a part, and tries it as it would be typed. One that cannot be drawn is none.
 pub(super) fn closer(
     args: &Args,
     source: &Source,
     own: &Own,
     evening: &EveningSettings,
     console: &Console,
-) -> Result<Option<Closer>, CliError> {
-    let levels = crate::plan::settings::LevelSettings::default();
-    let found = own.area.zip(closer::closer(&own.few, &own.grid, &own.facts, &levels));
-    let typed = found
-        .and_then(|(shown, part)| Area::of_percent(shown.within(part).percent().map(crate::frame::float)));
-    let Some(area) = typed else { return Ok(None) };
-    let tried = of(args, source, Some(area), evening, console)?.own;
+) -> Option<Closer> {
+    let part = closer::closer(&own.few, &own.grid, &own.facts, &LevelSettings::default())?;
+    let area = Area::of_percent(own.area?.within(part).percent().map(float))?;
+    let tried = of(args, source, Some(area), evening, console).ok()?.own;
     let counts = |facts: &PictureFacts| [Level::Plain, Level::Hard].map(|level| facts.count(level));
-    let part = |own: &Own| unsuited(&own.facts) * 100 / own.grid.count().max(1);
-    let is_worth = part(&tried) < part(own);
-    Ok(is_worth.then(|| Closer {
+    let share = |own: &Own| float(unsuited(&own.facts)) / float(own.grid.count().max(1));
+    (share(&tried) < share(own)).then(|| Closer {
         area,
         before: counts(&own.facts),
         now: counts(&tried.facts),
         pieces: tried.grid.count(),
-    }))
+    })
 }
 
 impl Closer {
