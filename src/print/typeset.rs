@@ -24,10 +24,13 @@ use super::{Overrides, PrintError};
 use crate::display::jpeg;
 use crate::frame::MM_PER_INCH;
 
-/// Atkinson Hyperlegible, made so that 0 and O, 1 and I and l differ (fonts/OFL.txt).
-const FONT_FILES: [&[u8]; 2] = [
+/// Atkinson Hyperlegible, made so that 0 and O, 1 and I and l differ (fonts/OFL.txt), with a plain zero beside the one with a stroke
+/// (`tools/plain_zero.py`); and as it was, for templates of one's own that name it.
+const FONT_FILES: [&[u8]; 4] = [
+    include_bytes!("fonts/EverysquareSans-Regular.ttf"),
     include_bytes!("fonts/AtkinsonHyperlegible-Regular.ttf"),
     include_bytes!("fonts/AtkinsonHyperlegible-Bold.ttf"),
+    include_bytes!("fonts/EverysquareSans-Bold.ttf"),
 ];
 
 /// What templates import, by name: what all of them share; drawings; headings, lists and tables of pages to read;
