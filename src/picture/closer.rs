@@ -15,10 +15,10 @@ use super::complexity::Shapes;
 use super::facts::{PictureFacts, Window};
 use super::few::FewColours;
 use super::{Area, area};
-use crate::frame::float;
+use crate::frame::{float, floor_index};
 use crate::plan::level::levels_of;
 use crate::plan::settings::LevelSettings;
-use crate::plan::{Grid, Level};
+use crate::plan::{Cell, Grid, Level};
 
 /// Share of the pieces that are plain or hard from which a closer crop is looked for. Common practice, no source.
 const MANY: f64 = 0.4;
@@ -58,12 +58,11 @@ pub fn closer(few: &FewColours, grid: &Grid, facts: &PictureFacts, levels: &Leve
     if float(least) > FEWER * float(own) {
         return None;
     }
-    let enough = least + crate::frame::floor_index(ABOUT * pieces);
-    let [.., height] = [few.size().0, few.size().1].map(f64::from);
-    let larger = |area: &Area| area.of_size(height, height)[2];
+    let enough = least + floor_index(ABOUT * pieces);
+    let width = |area: &Area| area.of_size(1.0, 1.0)[2];
     let good = looked.into_iter().filter(|(unsuited, ..)| *unsuited <= enough);
     let best = good.max_by(|(_, a_kept, a), (_, b_kept, b)| {
-        larger(a).total_cmp(&larger(b)).then(a_kept.total_cmp(b_kept))
+        width(a).total_cmp(&width(b)).then(a_kept.total_cmp(b_kept))
     });
     best.map(|(_, _, area)| area)
 }
@@ -73,7 +72,7 @@ fn unsuited_in(few: &FewColours, area: Area, grid: &Grid, levels: &LevelSettings
     let (width, height) = few.size();
     let [left, top, across, _] = area.of_size(f64::from(width), f64::from(height));
     let side = across / float(grid.columns);
-    let score = |cell: crate::plan::Cell| {
+    let score = |cell: Cell| {
         let (x, y) = (left + float(cell.column) * side, top + float(cell.row) * side);
         let sampled = Window { few, x, y, side }.sampled(PIECE_PX);
         Shapes::of(&sampled, PIECE_PX, PIECE_PX).score()
@@ -118,7 +117,7 @@ mod tests {
     fn rings(around: f64) -> RgbImage {
         RgbImage::from_fn(960, 720, |x, y| {
             let r = (f64::from(x) - 480.0).hypot(f64::from(y) - 360.0) / around;
-            Rgb(if r > 1.0 { PENCILS[0] } else { PENCILS[1 + (crate::frame::floor_index(r * 5.0) % 2)] })
+            Rgb(if r > 1.0 { PENCILS[0] } else { PENCILS[1 + (floor_index(r * 5.0) % 2)] })
         })
     }
 

@@ -7,10 +7,12 @@ use super::marks::Box;
 use super::page::{Foot, Reading, reading_room};
 use super::typeset::Image;
 use super::{Document, PrintError, Sources};
-use crate::frame::float;
+use crate::frame::{ceil_index, float};
 use crate::picture::prospect::{Prospect, SHOWN_AT};
 use crate::picture::{FewColours, PictureFacts};
 use crate::plan::Grid;
+use crate::plan::lengths::one;
+use crate::plan::settings::Paper;
 
 /// The document's name.
 pub(super) const NAME: &str = "pictures";
@@ -71,7 +73,8 @@ pub fn candidates(sources: &Sources, candidates: &[Candidate]) -> Result<Documen
     let sources = &Sources { facts: &facts, ..*sources };
     let say = |id: &str| sources.words.say(id, &[]);
     let [room, _] = reading_room(sources.settings.print.paper, Foot::Line);
-    let by = room / reading_room(crate::plan::settings::Paper::Letter, Foot::Line)[0];
+    // on wider paper all of it is larger
+    let by = room / reading_room(Paper::Letter, Foot::Line)[0];
     let percent = |share: f64| [("percent", format!("{:.0}", share * 100.0).into())];
     let content = Content {
         intro: say("pictures-intro"),
@@ -81,8 +84,8 @@ pub fn candidates(sources: &Sources, candidates: &[Candidate]) -> Result<Documen
     };
     let pictures = candidates.iter().flat_map(|own| {
         let size = fitting(&own.grid, PICTURE_MM, by);
-        let [width, height] = [size.width, size.height]
-            .map(|mm| u32::try_from(crate::frame::ceil_index(mm * PX_PER_MM)).unwrap_or(u32::MAX));
+        let [width, height] =
+            [size.width, size.height].map(|mm| u32::try_from(ceil_index(mm * PX_PER_MM)).unwrap_or(u32::MAX));
         let whole = Image::of(own.few.to_picture().pixels, width, height);
         let walls = own.prospect.hung.iter().map(|wall| Image::of(wall.clone(), wall.width(), wall.height()));
         std::iter::once(whole).chain(walls).collect::<Vec<_>>()
@@ -93,7 +96,7 @@ pub fn candidates(sources: &Sources, candidates: &[Candidate]) -> Result<Documen
 
 fn shown(own: &Candidate, by: f64, sources: &Sources) -> Shown {
     let Prospect { levels, pencils, narrowest_mm, half_known, .. } = own.prospect;
-    let narrowest = crate::plan::lengths::one(*narrowest_mm, sources.settings.print.units, sources.words);
+    let narrowest = one(*narrowest_mm, sources.settings.print.units, sources.words);
     let mut row: Vec<String> = vec![own.grid.count().to_string()];
     row.extend(levels.iter().chain([pencils]).map(usize::to_string));
     row.extend([narrowest, half_known.to_string()]);

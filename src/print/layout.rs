@@ -259,3 +259,15 @@ impl Room {
         Layout { page: self.page, margin_mm: self.margin_mm, spots, strip: self.strip }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// With the quarter inch at the sides that printers leave; a hair more, and two do.
+    #[test]
+    fn four_squares_of_four_inches_share_a_letter_sheet() {
+        let spots = |side: f64| Layout::pack(Paper::Letter, side, side).map(|layout| layout.spots.len());
+        assert_eq!([spots(101.6), spots(101.7)], [Some(4), Some(2)]);
+    }
+}

@@ -1830,6 +1830,9 @@ help-value-unit = UNIDAD
 help-value-which = CUÁLES
 help-value-px = PX
 help-value-part = PARTE
+help-value-percent = PORCENTAJE
+help-value-points = PUNTOS
+help-value-text = TEXTO
 help-value-degrees = GRADOS
 
 ## errors: a photo

@@ -19,7 +19,7 @@ use crate::words::{Words, as_typed};
 const CLEAR_PIECE_PX: f64 = 40.0;
 
 /// Colours that are lost of which is told, those of the largest areas.
-const MOST_LOST: usize = 3;
+pub(super) const MOST_LOST: usize = 3;
 
 /// All that was made.
 pub(super) struct Made<'a> {

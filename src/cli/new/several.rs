@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::explain::{lost_by_name, percent};
+use super::explain::{MOST_LOST, lost_by_name, percent};
 use super::trial::{self, Source, Trial};
 use super::{Args, CliError, Console, Outcome, evening_of};
 use crate::cli::photos::complain;
@@ -14,9 +14,6 @@ use crate::plan::settings::EveningSettings;
 use crate::print::candidates::{Candidate, candidates};
 use crate::print::{Overrides, Sources};
 use crate::words::{Sentence, Words, as_typed};
-
-/// Colours that are lost of which is told, those of the largest areas.
-const MOST_LOST: usize = 3;
 
 /// A picture that can be chosen.
 struct Shown {

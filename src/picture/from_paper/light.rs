@@ -63,8 +63,8 @@ pub(super) fn evened(mut sheet: RgbImage) -> RgbImage {
 struct Paper {
     across: usize,
     down: usize,
-    /// Side of a block, in pixels.
-    side: f64,
+    /// Width and height of a block, in pixels.
+    block: [f64; 2],
     white: Vec<[f64; 3]>,
 }
 
@@ -107,19 +107,20 @@ impl Paper {
         });
         let white =
             (0..across * down).map(|block| [0, 1, 2].map(|channel| channels[channel][block])).collect();
-        Self { across, down, side: 1.0_f64.max(float(width) / float(across)), white }
+        let block = [float(width) / float(across), float(height) / float(down)];
+        Self { across, down, block, white }
     }
 
     /// The paper's white along a row of pixels, bilinear between the blocks' middles.
     fn row(&self, y: usize, width: usize) -> Vec<[f64; 3]> {
-        let place = |at: usize, count: usize| {
-            let at = ((float(at) + 0.5) / self.side - 0.5).clamp(0.0, float(count - 1));
+        let place = |at: usize, block: f64, count: usize| {
+            let at = ((float(at) + 0.5) / block - 0.5).clamp(0.0, float(count - 1));
             let first = floor_index(at).min(count.saturating_sub(2));
             (first, (first + 1).min(count - 1), at - float(first))
         };
-        let (above, below, down) = place(y, self.down);
+        let (above, below, down) = place(y, self.block[1], self.down);
         let mixed = |x: usize| {
-            let (left, right, along) = place(x, self.across);
+            let (left, right, along) = place(x, self.block[0], self.across);
             let at = |row: usize, column: usize| self.white[row * self.across + column];
             let (a, b, c, d) = (at(above, left), at(above, right), at(below, left), at(below, right));
             [0, 1, 2].map(|i| {

@@ -33,8 +33,6 @@ use super::Picture;
 use crate::frame::{PicturePx, Point, float, narrow, round_index};
 use crate::words::{Sentence, Tell, told_in_english};
 
-pub use sheet::LEAST_AREA;
-
 /// Longest side of the straightened sheet, in pixels: 300 an inch on a sheet of ten inches.
 const LONGEST_PX: f64 = 3_000.0;
 /// Rim that is left out, in parts of the sheet's shorter side: a sheet's edge curls, has a shadow, and its corners are right to less than

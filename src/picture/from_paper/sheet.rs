@@ -29,7 +29,7 @@ const LEVELS: usize = 14;
 /// Reach of the openings, in pixels: the first cuts off what hardly touches the sheet, the second a thumb that holds it.
 const OPENED_PX: [u8; 2] = [2, 24];
 /// Least part of the photo that a sheet fills.
-pub const LEAST_AREA: f64 = 0.1;
+const LEAST_AREA: f64 = 0.1;
 /// Least part of each side of a sheet that lies on an edge in the photo. A hand that holds it hides less; an area that is no sheet has
 /// sides with half as much.
 const SURE: f64 = 0.6;

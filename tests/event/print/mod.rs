@@ -82,16 +82,6 @@ fn two_squares_fit_letter_and_a4_six_fit_tabloid_and_a3() {
     assert_eq!(fit.map(|layout| layout.margin_mm), [10.0; 4], "clear of a 10 mm edge");
 }
 
-/// Squares of 4 inches lie four on a sheet of letter paper, with the quarter inch at the sides that printers leave; a hair more, and two do.
-#[test]
-fn four_squares_of_four_inches_share_a_letter_sheet() {
-    let sheets = |square_mm: f64| {
-        let kit = print(&settings(10, 8, square_mm, Paper::Letter, Flip::LongEdge)).unwrap();
-        kit.documents.iter().find(|document| document.name == "squares.pdf").map(|document| document.sheets)
-    };
-    assert_eq!([sheets(101.6), sheets(101.7)], [Some(20), Some(40)]);
-}
-
 #[test]
 fn pieces_too_large_are_refused_with_the_largest_that_fits() {
     let with_pieces_of = |piece_mm: f64, flip: Flip| {
