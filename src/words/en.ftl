@@ -1748,7 +1748,7 @@ error-settings-no-toml = we can’t read this line ({ $said }). Numbers go witho
 
 ## errors: the organiser's own templates
 
-error-template-unknown = templates/{ $name }.typ doesn’t replace any of the program’s templates. Those are { $known }
+error-template-unknown = templates/{ $name }.typ replaces none of the program’s templates: { $known }
 error-template-unknown-near = templates/{ $name }.typ doesn’t replace any of the program’s templates. Do you mean { $near }.typ?
 error-template-line = templates/{ $name }.typ, line { $line }: { $said }. Fix it, or remove the file to print with the program’s own
 error-template = templates/{ $name }.typ: { $said }. Fix it, or remove the file to print with the program’s own
