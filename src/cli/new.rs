@@ -17,7 +17,7 @@ use crate::frame::Point;
 use crate::picture::area::LEAST_PERCENT;
 use crate::picture::from_paper::Corners;
 use crate::picture::warnings::colour_warnings;
-use crate::picture::{Area, Fit, Pencils, Picture, Proposal, Reduced};
+use crate::picture::{Area, Fit, Pencils, Picture, PictureFacts, Proposal, Reduced};
 use crate::plan::crowd::{self, Given, Range};
 use crate::plan::lengths::both;
 use crate::plan::settings::{
@@ -28,7 +28,7 @@ use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
 
 use explain::{Made, explain};
-use trial::{Source, Trial};
+use trial::{Asked, Source, Trial};
 
 /// What is typed after `everysquare new`.
 #[derive(Debug, clap::Args)]
@@ -40,7 +40,7 @@ pub struct Args {
     #[arg(long = "picture", value_name = "FILE", required = true)]
     pictures: Vec<PathBuf>,
     /// The part of the picture that is drawn.
-    #[arg(long, value_name = "PERCENT", value_parser = area)]
+    #[arg(long, value_name = "PART", value_parser = area)]
     area: Option<Area>,
     /// The picture is a photo of a drawing on paper.
     #[arg(long)]
@@ -131,22 +131,30 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
 
 /// Makes the event of one picture.
 fn make(args: &Args, folder: &Folder, picture: &Path, console: &mut Console) -> Result<Outcome, CliError> {
+    let pencils = pencils(args)?;
     let source = Source::open(args, picture)?;
-    let evening = evening_of(args, console)?;
-    let Trial { mut settings, proposal, reduced, facts, own } =
-        trial::of(args, &source, None, &evening, console)?;
+    let asked = Asked { args, pencils, evening: evening_of(args, console)? };
+    let trial = Trial::of(&asked, &source, args.area.unwrap_or(Area::WHOLE), console)?;
+    let closer = trial.closer(&asked, &source, console);
+    let Trial { mut settings, proposal, grid, mut reduced, mut facts, .. } = trial;
+    if args.border {
+        reduced.few = reduced.few.with_border(&grid, reduced.piece_px);
+        facts = PictureFacts::of(&reduced.few, &settings.grid, &settings.levels);
+    }
     if settings.picture.credit.is_none() && asks(args, console) {
         settings.picture.credit = question(console, &mut io::stdin().lock(), "new-ask-credit", name);
     }
     let written = settings.to_toml();
     Settings::from_toml(&written)?; // what is written is read again by every other command
-    write(folder, &settings, &reduced, source.sheet.as_ref(), &written)?;
-    let closer = trial::closer(args, &source, &own, &evening, console);
+    let drawing = args.from_paper.then(|| free_name(folder.root(), STRAIGHTENED));
+    write(folder, &settings, &reduced, drawing.as_deref().map(|file| (file, &source.picture)), &written)?;
     let warnings = colour_warnings(&facts);
     let is_known = settings.evening.visitors.is_some();
     let told = is_known.then(|| crowd::evening(&settings, &facts.work()).told(console.words()));
-    let (settings, proposal, reduced, source) = (&settings, &proposal, &reduced, &source);
-    explain(&Made { args, settings, proposal, reduced, warnings, source, closer, told }, console);
+    let (settings, proposal, reduced) = (&settings, &proposal, &reduced);
+    let text_in_our_font = source.text_in_our_font;
+    let made = Made { args, settings, proposal, reduced, warnings, text_in_our_font, drawing, closer, told };
+    explain(&made, console);
     Ok(Outcome::Right)
 }
 
@@ -201,15 +209,16 @@ fn pencils(args: &Args) -> Result<Pencils, CliError> {
     Ok(Pencils::Own(own))
 }
 
-/// Name of the file that shows a photographed drawing straightened, its light evened.
-const STRAIGHTENED: &str = "drawing.png";
+/// Names of the files, without `.png`, of the picture and of a photographed drawing that was straightened and its light evened.
+const PICTURE: &str = "picture";
+const STRAIGHTENED: &str = "drawing";
 
 /// Writes all files, or leaves nothing behind.
 fn write(
     folder: &Folder,
     settings: &Settings,
     reduced: &Reduced,
-    sheet: Option<&Picture>,
+    drawing: Option<(&str, &Picture)>,
     event: &str,
 ) -> Result<(), CliError> {
     let shown = Picture { pixels: preview(&reduced.few, &settings.grid, &reduced.before) };
@@ -217,8 +226,8 @@ fn write(
         (folder.picture_file(settings), reduced.few.to_picture().to_png()?),
         (folder.root().join(PREVIEW), shown.to_png()?),
     ];
-    if let Some(sheet) = sheet {
-        files.push((folder.root().join(STRAIGHTENED), sheet.to_png()?));
+    if let Some((file, picture)) = drawing {
+        files.push((folder.root().join(file), picture.to_png()?));
     }
     files.push((folder.event_toml(), event.as_bytes().to_vec()));
     let is_new = !folder.root().exists();
@@ -273,7 +282,7 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) ->
     let name = args.name.clone().unwrap_or_else(|| name_of(&args.folder, words));
     let mut settings =
         Settings::new(name, args.tag.unwrap_or_else(|| Tag::from_number(rand::random())), grid);
-    settings.picture.file = free_name(folder.root());
+    settings.picture.file = free_name(folder.root(), PICTURE);
     settings.picture.credit.clone_from(&args.credit);
     settings.code = CodeSettings::usual(&grid);
     settings.print.paper = paper(args, words);
@@ -315,14 +324,14 @@ fn units(args: &Args, words: &Words) -> Units {
     })
 }
 
-/// `picture.png`, or with a number where the folder has one already.
-fn free_name(folder: &Path) -> String {
-    let numbered = (2..1000).map(|number| format!("picture-{number}.png"));
-    let names = std::iter::once("picture.png".to_owned()).chain(numbered);
+/// A name such as `picture.png`, or with a number where the folder has one already.
+fn free_name(folder: &Path, stem: &str) -> String {
+    let numbered = (2..1000).map(|number| format!("{stem}-{number}.png"));
+    let names = std::iter::once(format!("{stem}.png")).chain(numbered);
     names
         .into_iter()
         .find(|name| !folder.join(name).exists())
-        .unwrap_or_else(|| "picture-of-event.png".to_owned())
+        .unwrap_or_else(|| format!("{stem}-of-event.png"))
 }
 
 /// A name for the evening out of its folder's: `open-evening` becomes `Open evening`.

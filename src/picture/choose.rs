@@ -70,12 +70,13 @@ impl Colours {
     /// Colours of a picture.
     #[must_use]
     pub fn of(pixels: &RgbImage) -> Self {
-        let even = even_colours(pixels);
-        let is_mixed = !even.is_empty() && share_unlike(pixels, &even) > MOST_UNLIKE;
+        let (even, seen) = (even_colours(pixels), all_seen(pixels));
+        let wide = usize::try_from(pixels.width()).unwrap_or(0);
+        let is_mixed = !even.is_empty() && share_unlike(&seen, wide, &even) > MOST_UNLIKE;
         let own = if is_mixed { Vec::new() } else { even };
         let swatch =
             |(srgb, count): &([u8; 3], usize)| Swatch { seen: Seen::of(*srgb), weight: float(*count) };
-        let swatches = if own.is_empty() { cells(pixels) } else { own.iter().map(swatch).collect() };
+        let swatches = if own.is_empty() { cells(pixels, &seen) } else { own.iter().map(swatch).collect() };
         let evened = evened(&swatches);
         Self {
             own: own.into_iter().map(|(srgb, _)| srgb).collect(),
@@ -160,16 +161,29 @@ fn even_colours(pixels: &RgbImage) -> Vec<([u8; 3], usize)> {
     colours
 }
 
-/// Share of the pixels that look like none of some colours and lie at no edge, 0 … 1.
-fn share_unlike(pixels: &RgbImage, colours: &[([u8; 3], usize)]) -> f64 {
-    let known: Vec<Seen> = colours.iter().map(|(srgb, _)| Seen::of(*srgb)).collect();
-    let seen: Vec<Seen> = pixels.pixels().map(|pixel| Seen::of(pixel.0)).collect();
-    let wide = usize::try_from(pixels.width()).unwrap_or(0);
-    let is_unlike = |i: &usize| {
-        let apart = seen[*i].apart_squared(known[nearest(seen[*i], &known)]);
-        apart > UNLIKE * UNLIKE && change(&seen, wide, *i) < EDGE * EDGE
+/// Each pixel as it is seen, row by row; of a run of one colour only the first is worked out.
+fn all_seen(pixels: &RgbImage) -> Vec<Seen> {
+    let mut last: Option<([u8; 3], Seen)> = None;
+    let seen = |srgb: [u8; 3]| match last {
+        Some((own, seen)) if own == srgb => seen,
+        _ => last.insert((srgb, Seen::of(srgb))).1,
     };
-    float((0..seen.len()).filter(is_unlike).count()) / float(seen.len().max(1))
+    pixels.pixels().map(|pixel| pixel.0).map(seen).collect()
+}
+
+/// Share of the pixels, each as it is seen, that look like none of some colours and lie at no edge, 0 … 1.
+fn share_unlike(seen: &[Seen], wide: usize, colours: &[([u8; 3], usize)]) -> f64 {
+    let known: Vec<Seen> = colours.iter().map(|(srgb, _)| Seen::of(*srgb)).collect();
+    let mut last: Option<(Seen, bool)> = None;
+    let mut is_unlike = |own: Seen| match last {
+        Some((other, unlike)) if other == own => unlike,
+        _ => {
+            let apart = own.apart_squared(known[nearest(own, &known)]);
+            last.insert((own, apart > UNLIKE * UNLIKE)).1
+        }
+    };
+    let unlike = (0..seen.len()).filter(|i| is_unlike(seen[*i]) && change(seen, wide, *i) < EDGE * EDGE);
+    float(unlike.count()) / float(seen.len().max(1))
 }
 
 /// Largest squared difference of a pixel to one beside, above or below it.
@@ -202,13 +216,12 @@ pub fn solid(pixels: &RgbImage) -> Vec<bool> {
 }
 
 /// Histogram of a picture's colours: the mean and weight of each cell; pixels at edges count for little.
-fn cells(pixels: &RgbImage) -> Vec<Swatch> {
+fn cells(pixels: &RgbImage, seen: &[Seen]) -> Vec<Swatch> {
     let wide = usize::try_from(pixels.width()).unwrap_or(0);
-    let seen: Vec<Seen> = pixels.pixels().map(|pixel| Seen::of(pixel.0)).collect();
     let mut sums = vec![([0.0_f64; 3], 0.0_f64); 1 << (3 * CELL_BITS)];
     for (i, pixel) in pixels.pixels().enumerate() {
         let own = seen[i];
-        let weight = f64::from(1.0 / (1.0 + change(&seen, wide, i) / (EDGE * EDGE)));
+        let weight = f64::from(1.0 / (1.0 + change(seen, wide, i) / (EDGE * EDGE)));
         let cell =
             pixel.0.iter().fold(0, |cell, level| cell << CELL_BITS | usize::from(level >> (8 - CELL_BITS)));
         let (sum, count) = &mut sums[cell];

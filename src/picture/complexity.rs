@@ -93,9 +93,14 @@ impl Shapes {
     /// Pixels that are missing at the end count as colour 0.
     #[must_use]
     pub fn of(colours: &[u8], width: usize, height: usize) -> Self {
+        Self::with_ids(colours, width, height).0
+    }
+
+    /// The same, and the index of each pixel's region, row by row.
+    pub(super) fn with_ids(colours: &[u8], width: usize, height: usize) -> (Self, Vec<usize>) {
         let (mut regions, ids) = regions(colours, width, height);
         let edge = measure_edges(&mut regions, &Bordered::new(&ids, width, height));
-        Self { regions, edge, side: float(width * height).sqrt() }
+        (Self { regions, edge, side: float(width * height).sqrt() }, ids)
     }
 
     /// Regions that somebody redraws; where there are none, the largest.
@@ -136,7 +141,7 @@ impl Shapes {
 }
 
 /// Connected components without their edges, and the index of each pixel's component, row by row.
-pub(super) fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usize>) {
+fn regions(colours: &[u8], width: usize, height: usize) -> (Vec<Region>, Vec<usize>) {
     const NONE: usize = usize::MAX;
     const SIDES: usize = 4;
     let colour = |at: usize| colours.get(at).copied().unwrap_or(0);

@@ -7,7 +7,7 @@ use image::{GrayImage, Luma, Rgb, RgbImage};
 use imageproc::distance_transform::euclidean_squared_distance_transform;
 use rayon::prelude::*;
 
-use super::complexity::{Shapes, regions};
+use super::complexity::Shapes;
 use super::facts::{MOST_SHAPE_PX, PictureFacts, Window, seen_from_afar};
 use super::few::FewColours;
 use super::order::PIECE_PX;
@@ -94,11 +94,10 @@ fn narrowest(few: &FewColours, crop: &Crop, cell: Cell) -> f64 {
     let (from, side) = (crop.piece_top_left(cell), crop.piece.value());
     let count = round_index(side).clamp(1, MOST_SHAPE_PX);
     let sampled = Window { few, x: from.x, y: from.y, side }.sampled(count);
-    let shapes = Shapes::of(&sampled, count, count);
+    let (shapes, ids) = Shapes::with_ids(&sampled, count, count);
     if shapes.counted().len() < 2 {
         return 1.0;
     }
-    let (_, ids) = regions(&sampled, count, count);
     let widths = widths(&ids, count, shapes.regions.len());
     let counted = shapes.regions.iter().zip(widths).filter(|(region, _)| shapes.is_wide(region));
     counted.map(|(_, width)| width / float(count)).fold(1.0, f64::min)

@@ -1817,7 +1817,6 @@ help-value-unit = UNIT
 help-value-which = WHICH
 help-value-px = PX
 help-value-part = PART
-help-value-percent = PERCENT
 help-value-points = POINTS
 help-value-text = TEXT
 help-value-degrees = DEGREES

@@ -1830,7 +1830,6 @@ help-value-unit = UNIDAD
 help-value-which = CUÁLES
 help-value-px = PX
 help-value-part = PARTE
-help-value-percent = PORCENTAJE
 help-value-points = PUNTOS
 help-value-text = TEXTO
 help-value-degrees = GRADOS

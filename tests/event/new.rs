@@ -487,6 +487,26 @@ fn a_drawing_on_paper_is_taken_from_its_photo() {
     assert!(err.contains("--from-paper"), "{err}");
 }
 
+/// A photo that lies in the folder under the drawing's name stays as it is.
+#[test]
+fn a_photo_named_as_the_drawing_is_not_overwritten() {
+    let place = tempfile::tempdir().unwrap();
+    let photo = image::RgbImage::from_fn(800, 600, |x, y| {
+        image::Rgb(match (x, y) {
+            (300..=420, 200..=380) => [190, 50, 40],
+            (100..=700, 80..=520) => [225, 222, 214],
+            _ => [96, 66, 44],
+        })
+    });
+    let photo = saved(place.path(), "drawing.png", &Picture { pixels: photo }.to_png().unwrap());
+    let before = std::fs::read(&photo).unwrap();
+    let folder = place.path().to_str().unwrap();
+    let (code, out, err) = everysquare(&["new", folder, "--picture", &photo, "--from-paper"]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    assert!(out.contains("drawing-2.png") && place.path().join("drawing-2.png").exists(), "{out}");
+    assert_eq!(std::fs::read(&photo).unwrap(), before);
+}
+
 /// A picture with much that is exactly white and grain in all else keeps its colours: it is no drawing of one colour.
 #[test]
 fn pure_white_around_grainy_colours_is_no_drawing_in_white() {

@@ -1,7 +1,7 @@
 //! What is said when an event folder is made.
 
 use super::Args;
-use super::trial::{Closer, Source};
+use super::trial::Closer;
 use crate::cli::Console;
 use crate::cli::plan::join_told;
 use crate::picture::grid::{Cut, Reason};
@@ -19,7 +19,7 @@ use crate::words::{Words, as_typed};
 const CLEAR_PIECE_PX: f64 = 40.0;
 
 /// Colours that are lost of which is told, those of the largest areas.
-pub(super) const MOST_LOST: usize = 3;
+const MOST_LOST: usize = 3;
 
 /// All that was made.
 pub(super) struct Made<'a> {
@@ -28,7 +28,9 @@ pub(super) struct Made<'a> {
     pub proposal: &'a Proposal,
     pub reduced: &'a Reduced,
     pub warnings: Vec<ColourWarning>,
-    pub source: &'a Source,
+    pub text_in_our_font: bool,
+    /// The file that shows a photographed drawing straightened.
+    pub drawing: Option<String>,
     /// A part of the picture that gives more people something to draw.
     pub closer: Option<Closer>,
     /// What the evening comes to, where it is known how many visitors are expected.
@@ -100,7 +102,7 @@ pub(super) fn explain(made: &Made, console: &mut Console) {
 }
 
 /// A part as a percentage, never rounded down to nothing.
-pub(super) fn percent(part: f64, words: &Words) -> String {
+fn percent(part: f64, words: &Words) -> String {
     match part * 100.0 {
         small if small < 1.0 => words.say("new-less-than-one", &[]),
         more => format!("{more:.0}"),
@@ -109,8 +111,8 @@ pub(super) fn percent(part: f64, words: &Words) -> String {
 
 /// What became of a photographed drawing, and of the picture's shape.
 fn explain_fit(made: &Made, console: &mut Console) {
-    if made.source.sheet.is_some() {
-        console.say("new-from-paper", &[("file", super::STRAIGHTENED.into())]);
+    if let Some(file) = &made.drawing {
+        console.say("new-from-paper", &[("file", file.as_str().into())]);
     }
     let (cut, fit) = (made.proposal.cut, made.args.fit);
     let (id, part) = match (cut, fit) {
@@ -135,19 +137,14 @@ fn explain_colours(made: &Made, console: &mut Console) {
     for pencil in paper {
         console.say("new-paper", &[("name", pencil.name.as_str().into())]);
     }
-    let lost = &made.reduced.not_shown;
-    if lost.is_empty() && made.args.chooses_itself() {
+    if made.reduced.not_shown.is_empty() && made.args.chooses_itself() {
         console.say("new-pencils-fitting", &[]);
     }
-    for (from, to, share) in lost_by_name(made.reduced, console.words()).iter().take(MOST_LOST) {
-        let part = percent(*share, console.words());
-        let (from, to) = (from.as_str().into(), to.as_str().into());
-        console.say("new-lost-colour", &[("from", from), ("percent", part.into()), ("to", to)]);
-    }
+    lost_told(made.reduced, console.words()).into_iter().for_each(|said| console.tell(said));
     if let Some(keeps) = made.reduced.keeps {
         console.say("new-lost-keeps", &[("count", keeps.into())]);
     }
-    if made.source.text_in_our_font {
+    if made.text_in_our_font {
         console.say("new-text", &[]);
     }
     if made.reduced.own_piece_px < CLEAR_PIECE_PX {
@@ -155,9 +152,18 @@ fn explain_colours(made: &Made, console: &mut Console) {
     }
 }
 
+/// The largest areas that no pencil shows, a sentence each.
+pub(super) fn lost_told(reduced: &Reduced, words: &Words) -> Vec<String> {
+    let told = |(from, to, share): (String, String, f64)| {
+        let part = percent(share, words);
+        words.say("new-lost-colour", &[("from", from.into()), ("percent", part.into()), ("to", to.into())])
+    };
+    lost_by_name(reduced, words).into_iter().take(MOST_LOST).map(told).collect()
+}
+
 /// What no pencil shows: what people call it, the pencil that it is drawn with, and its share of the picture; areas that are called alike
 /// together.
-pub(super) fn lost_by_name(reduced: &Reduced, words: &Words) -> Vec<(String, String, f64)> {
+fn lost_by_name(reduced: &Reduced, words: &Words) -> Vec<(String, String, f64)> {
     let mut all: Vec<(String, String, f64)> = Vec::new();
     for lost in &reduced.not_shown {
         let pencil = &reduced.few.pencils[lost.pencil];

@@ -2,15 +2,15 @@
 
 use std::path::{Path, PathBuf};
 
-use super::explain::{MOST_LOST, lost_by_name, percent};
-use super::trial::{self, Source, Trial};
-use super::{Args, CliError, Console, Outcome, evening_of};
+use super::explain::lost_told;
+use super::trial::{Asked, Source, Trial};
+use super::{Args, CliError, Console, Outcome, evening_of, pencils};
 use crate::cli::photos::complain;
+use crate::picture::Area;
 use crate::picture::prospect::Prospect;
 use crate::plan::Folder;
 use crate::plan::crowd;
 use crate::plan::lengths::{both, one};
-use crate::plan::settings::EveningSettings;
 use crate::print::candidates::{Candidate, candidates};
 use crate::print::{Overrides, Sources};
 use crate::words::{Sentence, Words, as_typed};
@@ -33,10 +33,10 @@ pub(super) fn show(
     if args.area.is_some() || args.corners.is_some() {
         return Err(CliError::new(Sentence::new("error-new-one-picture")));
     }
-    let evening = evening_of(args, console)?;
+    let asked = Asked { args, pencils: pencils(args)?, evening: evening_of(args, console)? };
     let (mut all, mut refused) = (Vec::new(), Vec::new());
     for path in pictures {
-        match shown(args, path, &evening, console) {
+        match shown(&asked, path, console) {
             Ok(own) => all.push(own),
             Err(error) => refused.push(error),
         }
@@ -71,11 +71,11 @@ pub(super) fn show(
 }
 
 /// Tries one picture.
-fn shown(args: &Args, path: &Path, evening: &EveningSettings, console: &Console) -> Result<Shown, CliError> {
-    let source = Source::open(args, path)?;
-    let trial = trial::of(args, &source, None, evening, console)?;
-    let prospect = Prospect::of(&trial.own.few, &trial.own.grid, &trial.own.facts);
-    let closer = trial::closer(args, &source, &trial.own, evening, console);
+fn shown(asked: &Asked, path: &Path, console: &Console) -> Result<Shown, CliError> {
+    let source = Source::open(asked.args, path)?;
+    let trial = Trial::of(asked, &source, Area::WHOLE, console)?;
+    let prospect = Prospect::of(&trial.reduced.few, &trial.grid, &trial.facts);
+    let closer = trial.closer(asked, &source, console);
     let mut said = said(&trial, &prospect, console.words());
     said.extend(closer.map(|closer| closer.said(console.words())));
     Ok(Shown { source, trial, prospect, said })
@@ -90,8 +90,8 @@ impl Shown {
     fn candidate(&self) -> Candidate<'_> {
         Candidate {
             name: self.name(),
-            few: &self.trial.own.few,
-            grid: self.trial.own.grid,
+            few: &self.trial.reduced.few,
+            grid: self.trial.grid,
             prospect: &self.prospect,
             said: self.said.clone(),
         }
@@ -100,7 +100,7 @@ impl Shown {
 
 /// What is known of a picture, a sentence each.
 fn said(trial: &Trial, prospect: &Prospect, words: &Words) -> Vec<String> {
-    let (grid, units) = (&trial.own.grid, trial.settings.print.units);
+    let (grid, units) = (&trial.grid, trial.settings.print.units);
     let size = grid.size();
     let count = |count: usize| count.into();
     let [plain, easy, medium, hard] = prospect.levels;
@@ -118,14 +118,10 @@ fn said(trial: &Trial, prospect: &Prospect, words: &Words) -> Vec<String> {
     let levels =
         [("plain", count(plain)), ("easy", count(easy)), ("medium", count(medium)), ("hard", count(hard))];
     said.push(words.say("pictures-levels", &levels));
-    let called: Vec<&str> = trial.own.few.needed().map(|pencil| pencil.name.as_str()).collect();
+    let called: Vec<&str> = trial.reduced.few.needed().map(|pencil| pencil.name.as_str()).collect();
     let pencils = [("count", count(called.len())), ("names", called.join(", ").into())];
     said.push(words.say("pictures-pencils", &pencils));
-    for (from, to, share) in lost_by_name(&trial.reduced, words).iter().take(MOST_LOST) {
-        let part = percent(*share, words);
-        let lost = [("from", from.as_str().into()), ("percent", part.into()), ("to", to.as_str().into())];
-        said.push(words.say("new-lost-colour", &lost));
-    }
+    said.extend(lost_told(&trial.reduced, words));
     if prospect.narrow > 0 {
         let narrow =
             [("pieces", count(prospect.narrow)), ("width", one(prospect.narrowest_mm, units, words).into())];
