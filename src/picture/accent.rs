@@ -1,6 +1,7 @@
-//! The event's accent: one warm colour from its own pencils, for titles, rules and buttons of all that it shows and prints.
+//! The event's accent: one colour from its own pencils, for titles, rules and buttons of all that it shows and prints.
 //!
-//! The pencil nearest to a warm orange and full of colour lends its hue; how light it is follows from what it stands on: letters have a
+//! The pencil nearest to a warm orange and full of colour lends its hue, where none is warm the fullest of colour; an event in greys has a
+//! dark grey. How light it is follows from what it stands on: letters have a
 //! contrast of 4.5 at least (WCAG 2.2, 1.4.3). Relative luminance and contrast as in WCAG 2.2.
 
 use super::colour::{contrast, luminance};
@@ -9,12 +10,15 @@ use crate::plan::settings::Pencil;
 
 /// Hue in degrees to which the warmest pencil is nearest: orange.
 const WARM: f64 = 30.0;
-/// Hue, saturation where no pencil has a colour: a warm brown.
-const USUAL: (f64, f64) = (25.0, 0.6);
+/// Largest distance of a warm hue from [`WARM`], in degrees.
+const WARM_REACH: f64 = 75.0;
+/// Hue, saturation where no pencil has a colour: a grey.
+const GREY: (f64, f64) = (0.0, 0.0);
 /// Least saturation and least difference of the channels of a pencil that lends its hue; below it is a grey or a cream.
 const COLOURED: f64 = 0.25;
-/// Contrast of letters.
+/// Contrast of letters, and of grey ones: what has no colour to stand out by is darker.
 const CONTRAST: f64 = 4.6;
+const CONTRAST_OF_GREY: f64 = 9.0;
 /// A hue that an event's pencils lend, at any lightness.
 #[derive(Copy, Clone, Debug, PartialEq)]
 pub struct Accent {
@@ -55,10 +59,10 @@ fn warmest(pencils: &[[u8; 3]]) -> (f64, f64) {
         let apart = (hue - WARM).abs() % 360.0;
         apart.min(360.0 - apart)
     };
-    let nearest = coloured.min_by(|(a, ..), (b, ..)| far(*a).total_cmp(&far(*b)));
-    nearest
-        .filter(|(hue, ..)| far(*hue) < 75.0)
-        .map_or(USUAL, |(hue, saturation, _)| (hue, saturation.max(0.45)))
+    let warmest = coloured.clone().min_by(|(a, ..), (b, ..)| far(*a).total_cmp(&far(*b)));
+    let fullest = || coloured.max_by(|(.., a), (.., b)| a.total_cmp(b));
+    let chosen = warmest.filter(|(hue, ..)| far(*hue) < WARM_REACH).or_else(fullest);
+    chosen.map_or(GREY, |(hue, saturation, _)| (hue, saturation.max(0.45)))
 }
 
 /// Hue in degrees, saturation of HSL, difference of the largest and the smallest channel.
@@ -79,7 +83,7 @@ fn hue_saturation(srgb: [u8; 3]) -> (f64, f64, f64) {
     (sixth * 60.0, spread / (1.0 - (most + least - 1.0).abs()).max(1e-6), spread)
 }
 
-/// The colour of a hue that stands out from a paper by [`CONTRAST`], as near to the middle of its lightness as that lets it be.
+/// The colour of a hue that stands out from a paper by [`CONTRAST`] (or [`CONTRAST_OF_GREY`]), as near to the middle of its lightness as that lets it be.
 fn readable(hue: f64, saturation: f64, paper: [u8; 3]) -> [u8; 3] {
     let by_day = luminance(paper) > 0.5;
     let lightness = |step: u8| {
@@ -87,8 +91,9 @@ fn readable(hue: f64, saturation: f64, paper: [u8; 3]) -> [u8; 3] {
         if by_day { 0.5 - far } else { 0.5 + far }
     };
     let colours = (0..=50).map(|step| rgb(hue, saturation, lightness(step)));
+    let least = if saturation > 0.0 { CONTRAST } else { CONTRAST_OF_GREY };
     let fallback = if by_day { [0; 3] } else { [255; 3] };
-    colours.into_iter().find(|colour| contrast(*colour, paper) >= CONTRAST).unwrap_or(fallback)
+    colours.into_iter().find(|colour| contrast(*colour, paper) >= least).unwrap_or(fallback)
 }
 
 fn rgb(hue: f64, saturation: f64, lightness: f64) -> [u8; 3] {
@@ -106,12 +111,17 @@ mod tests {
     use proptest::prelude::*;
 
     #[test]
-    fn the_warmest_pencil_lends_its_hue() {
+    fn the_warmest_pencil_lends_its_hue_else_the_fullest() {
         let orange = [240, 140, 30];
         let (hue, _) = warmest(&[[20, 60, 200], orange, [40, 120, 60], [250, 244, 230]]);
         assert!((hue - hue_saturation(orange).0).abs() < 1e-9);
-        assert_eq!(warmest(&[[20, 60, 200], [128; 3], [250, 244, 230]]), USUAL);
-        assert_eq!(warmest(&[]), USUAL);
+        let blue = [20, 60, 200];
+        assert!(
+            (warmest(&[blue, [128; 3], [250, 244, 230], [60, 110, 80]]).0 - hue_saturation(blue).0).abs()
+                < 1e-9
+        );
+        assert_eq!(warmest(&[[128; 3], [30; 3]]), GREY);
+        assert_eq!(warmest(&[]), GREY);
     }
 
     #[test]

@@ -197,7 +197,7 @@ fn drop_small(numbers: &Raster<u8>, kept: &mut [bool], least: f64) {
 }
 
 /// Gives all that is not kept to the areas around it. Returns whether there was any.
-fn give_away(numbers: &mut Raster<u8>, mut kept: Vec<bool>, pencils: &[Seen]) -> bool {
+pub(super) fn give_away(numbers: &mut Raster<u8>, mut kept: Vec<bool>, pencils: &[Seen]) -> bool {
     let colour = |number: u8| pencils.get(usize::from(number)).copied().unwrap_or_default();
     let mut rim: Vec<usize> = (0..kept.len())
         .filter(|place| !kept[*place] && numbers.beside(*place).any(|beside| kept[beside]))

@@ -1,6 +1,6 @@
 //! What a pencil is called: in words that a child knows, no two alike.
 //!
-//! A colour is called as the nearest named colour of CSS is, by CIEDE2000, and several of these share a word. Where two pencils
+//! A colour is called as people called the nearest colour of a survey, by CIEDE2000, in the words of a box of pencils. Where two pencils
 //! would be called alike, the lighter becomes the light one, the darker the dark one; up to five of them are very light, light,
 //! plain, dark and very dark, and more, or more than two greys, are numbered from light to dark.
 //!
@@ -13,6 +13,7 @@
 
 use super::colour::{Seen, ciede2000, cielab};
 use super::css::{CSS_COLOURS, CssColour};
+use super::survey::SURVEY;
 use crate::plan::settings::Pencil;
 use crate::words::Words;
 
@@ -23,8 +24,10 @@ pub enum Word {
     Red,
     Orange,
     Yellow,
+    LimeGreen,
     Olive,
     Green,
+    Teal,
     Turquoise,
     Blue,
     Purple,
@@ -44,8 +47,10 @@ impl Word {
             Self::Red => "colour-red",
             Self::Orange => "colour-orange",
             Self::Yellow => "colour-yellow",
+            Self::LimeGreen => "colour-lime-green",
             Self::Olive => "colour-olive",
             Self::Green => "colour-green",
+            Self::Teal => "colour-teal",
             Self::Turquoise => "colour-turquoise",
             Self::Blue => "colour-blue",
             Self::Purple => "colour-purple",
@@ -87,14 +92,8 @@ fn shades(own: &[Shade]) -> Option<&'static [Shade]> {
 /// The named colour of CSS that is nearest by CIEDE2000.
 #[must_use]
 pub fn css_colour(srgb: [u8; 3]) -> &'static CssColour {
-    nearest(srgb, |_| true)
-}
-
-/// The nearest of those named colours of CSS that fit; the first of all where none does.
-fn nearest(srgb: [u8; 3], fits: impl Fn(&CssColour) -> bool) -> &'static CssColour {
     let apart = |css: &CssColour| ciede2000(srgb, css.srgb);
-    let fitting = CSS_COLOURS.iter().filter(|css| fits(css));
-    fitting.min_by(|a, b| apart(a).total_cmp(&apart(b))).unwrap_or(&CSS_COLOURS[0])
+    CSS_COLOURS.iter().min_by(|a, b| apart(a).total_cmp(&apart(b))).unwrap_or(&CSS_COLOURS[0])
 }
 
 /// A pencil of a colour that nobody has named yet: it bears the name of CSS's nearest, see [`names`] for the words of a language.
@@ -102,15 +101,20 @@ pub(super) fn unnamed(srgb: [u8; 3]) -> Pencil {
     Pencil { name: css_colour(srgb).name.to_owned(), srgb }
 }
 
-/// Chroma in CIELAB from which nobody calls a colour grey, black or white, though one of these may be the nearest of CSS: there are
-/// 8 greys among its names and hardly a dull brown. Common practice, no source.
+/// Chroma in CIELAB from which nobody calls a colour grey, black or white, though one of these may be the nearest of the survey: its
+/// browns are darker or stronger than dull ones, which lie nearer to a grey. Common practice, no source.
 const COLOURFUL: f64 = 12.0;
 
-/// The named colour that a colour is called after.
-fn called_after(srgb: [u8; 3]) -> &'static CssColour {
+/// Word and shade of the survey's nearest colour.
+fn called(srgb: [u8; 3]) -> (Word, Shade) {
     let [_, a, b] = cielab(srgb);
     let colourful = a.hypot(b) > COLOURFUL;
-    nearest(srgb, |css| !colourful || !matches!(css.word, Word::Grey | Word::Black | Word::White))
+    let fits = |word: Word| !colourful || !matches!(word, Word::Grey | Word::Black | Word::White);
+    let near = SURVEY.iter().filter(|called| fits(called.word)).map(|called| {
+        let apart = called.srgb().map(|own| ciede2000(srgb, own)).fold(f64::INFINITY, f64::min);
+        (apart, (called.word, called.shade))
+    });
+    near.min_by(|a, b| a.0.total_cmp(&b.0)).map_or((Word::Grey, Shade::Plain), |(_, called)| called)
 }
 
 /// Greys beside black and white that are a light and a dark one; more are numbered, as on the pencils themselves.
@@ -119,8 +123,8 @@ const MOST_SHADED_GREYS: usize = 2;
 /// The names of an event's pencils, no two alike.
 #[must_use]
 pub fn names(pencils: &[[u8; 3]], words: &Words) -> Vec<String> {
-    let css: Vec<&CssColour> = pencils.iter().map(|srgb| called_after(*srgb)).collect();
-    let called = one_black_one_white(pencils, &css);
+    let called = pencils.iter().map(|srgb| called(*srgb)).collect();
+    let called = one_black_one_white(pencils, called);
     let mut names = vec![String::new(); pencils.len()];
     for (first, (own, _)) in called.iter().enumerate() {
         let mut alike: Vec<usize> = (0..called.len()).filter(|other| called[*other].0 == *own).collect();
@@ -157,17 +161,19 @@ fn lightness(srgb: [u8; 3]) -> f32 {
 
 /// Words and shades of which only the darkest black is black and only the lightest white white: the others are dark and light
 /// greys, since nobody says light black.
-fn one_black_one_white(pencils: &[[u8; 3]], css: &[&CssColour]) -> Vec<(Word, Shade)> {
-    let places = |word: Word| (0..css.len()).filter(move |place| css[*place].word == word);
+fn one_black_one_white(pencils: &[[u8; 3]], called: Vec<(Word, Shade)>) -> Vec<(Word, Shade)> {
+    let places = |word: Word| {
+        (0..called.len()).filter(|place| called[*place].0 == word).collect::<Vec<_>>().into_iter()
+    };
     let light = |place: &usize| lightness(pencils[*place]);
     let black = places(Word::Black).min_by(|a, b| light(a).total_cmp(&light(b)));
     let white = places(Word::White).min_by(|a, b| light(b).total_cmp(&light(a)));
-    let called = css.iter().enumerate().map(|(place, css)| match css.word {
+    let told = called.into_iter().enumerate().map(|(place, own)| match own.0 {
         Word::Black if black != Some(place) => (Word::Grey, Shade::Dark),
         Word::White if white != Some(place) => (Word::Grey, Shade::Light),
-        word => (word, css.shade),
+        _ => own,
     });
-    called.collect()
+    told.collect()
 }
 
 fn shaded(word: &str, shade: Shade, words: &Words) -> String {
@@ -192,6 +198,9 @@ mod tests {
         for css in &CSS_COLOURS {
             assert_eq!(css_colour(css.srgb).srgb, css.srgb, "{}", css.name);
         }
+        for own in &SURVEY {
+            own.srgb().for_each(|srgb| assert_eq!(called(srgb), (own.word, own.shade), "{srgb:?}"));
+        }
     }
 
     #[test]
@@ -206,6 +215,12 @@ mod tests {
         assert_eq!(told([0x12, 0x2a, 0x5c]), "dark blue");
         assert_eq!(told([0x8a, 0x4f, 0x2b]), "brown");
         assert_eq!(told([96, 74, 62]), "brown");
+        assert_eq!(told([118, 72, 44]), "brown");
+        assert_eq!(told([0x65, 0x2d, 0x22]), "brown");
+        assert_eq!(told([0xd5, 0x63, 0x41]), "orange");
+        assert_eq!(told([0xd9, 0x4f, 0x70]), "pink");
+        assert_eq!(told([0xc9, 0xd6, 0x6b]), "lime green");
+        assert_eq!(told([0x2a, 0x75, 0x8f]), "teal");
     }
 
     #[test]

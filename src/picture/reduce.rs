@@ -18,6 +18,7 @@ use super::label::{votes_of_drawing, votes_of_photo};
 use super::loss::{FITTING, Lost, fitting, keeping, lost};
 use super::raster::Raster;
 use super::shrink::Shrink;
+use super::slivers::give_away_slivers;
 use super::vote::{Place, Vote, doubled, doublings, settle};
 use super::{Picture, name};
 use crate::frame::{float, round_index};
@@ -95,6 +96,9 @@ pub struct Reduced {
 /// Number of pixels of the longer side of [`Reduced::before`] at most.
 pub const BEFORE_PX: usize = 3_000;
 
+/// Maximum number of rounds of cleaning the picture and then its pieces: what an area loses at a cut line may leave a speck beyond it.
+const MOST_ROUNDS: usize = 4;
+
 /// Reason why a picture cannot be drawn.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 pub enum ReduceError {
@@ -133,7 +137,13 @@ pub fn reduce(picture: Picture, wanted: &Wanted, words: &Words) -> Result<Reduce
     let fitted = Fitted::to(picture, wanted.grid, wanted.fit);
     let Numbered { pencils, mut numbers, manner, colours } = numbered(&fitted, wanted);
     let seen: Vec<Seen> = pencils.iter().map(|pencil| Seen::of(pencil.srgb)).collect();
-    clean(&mut numbers, &seen, Least::on_piece(wanted.grid.piece_mm, fitted.piece_px, manner.least_mm2));
+    let least = Least::on_piece(wanted.grid.piece_mm, fitted.piece_px, manner.least_mm2);
+    for _ in 0..MOST_ROUNDS {
+        clean(&mut numbers, &seen, least);
+        if !give_away_slivers(&mut numbers, fitted.piece_px, &seen) {
+            break;
+        }
+    }
     let own = matches!(wanted.pencils, Pencils::Own(_));
     let few = FewColours::from_numbers(pencils, numbers);
     let few = if own { few } else { few.in_order_of_area().named(words) };

@@ -108,8 +108,8 @@ new-ask-minutes = For how many minutes will they draw?
 new-ask-seats = How many can sit and draw at once?
 new-ask-credit = Whose picture is it? (such as “Drawn by Ana, grade 3, used with her permission”; prints that show the picture say so)
 new-nothing-lost = Nothing is cut off. The whole picture gets drawn.
-new-lost-sides = { $percent }% of the picture is cut off, half on the left and half on the right.
-new-lost-top-and-bottom = { $percent }% of the picture is cut off, half at the top and half at the bottom.
+new-lost-sides = To fit the grid, { $percent }% of the picture is cut off, half on the left and half on the right.
+new-lost-top-and-bottom = To fit the grid, { $percent }% of the picture is cut off, half at the top and half at the bottom.
 new-wall = The finished mural will be { $width } wide and { $height } high. Leave { $cards } more on every side for the edge cards.
 new-added-sides = The whole picture gets drawn. To fit the grid, blank strips were added on the left and right ({ $percent }% of the mural).
 new-added-top-and-bottom = The whole picture gets drawn. To fit the grid, blank strips were added at the top and bottom ({ $percent }% of the mural).
@@ -169,8 +169,10 @@ pictures-next = Next: look at it with your team. Then start with the picture you
 colour-red = red
 colour-orange = orange
 colour-yellow = yellow
+colour-lime-green = lime green
 colour-olive = olive green
 colour-green = green
+colour-teal = teal
 colour-turquoise = turquoise
 colour-blue = blue
 colour-purple = purple
@@ -284,6 +286,7 @@ plan-pencils-why = { $count } pencils in all. With { $seats ->
 } in use, no one has to wait for a color { $sure }% of the time.
 plan-supplies = What else you need
 plan-sheets = { $count } sheets of { $paper } paper: { $documents }.
+plan-cutting = Cutting it all takes about { $minutes } minutes: { $cuts } cuts, { $stack } sheets at a time.
 plan-no-sheets = We can’t count the sheets of paper: { $why }.
 plan-join-apart = Pieces and squares are printed apart: { $sheets } sheets, { $color } of them in color, and about { $minutes } minutes to cut ({ $cuts } cuts, { $stack } sheets at a time). In strips, each piece beside its square, it’s { $other-sheets } sheets, { $other-color } of them in color, and about { $other-minutes } minutes; then nobody has to match pieces and squares. For that, set join = "beside" in event.toml.
 plan-join-beside = Pieces and squares are printed in strips: { $sheets } sheets, { $color } of them in color, and about { $minutes } minutes to cut ({ $cuts } cuts, { $stack } sheets at a time). Apart, it’s { $other-sheets } sheets, { $other-color } of them in color, and about { $other-minutes } minutes; then someone has to find the square for each piece. For that, set join = "apart" in event.toml.
@@ -729,6 +732,7 @@ print-made-cuts = cuts: { $sheets ->
        *[other] the lines of { $sheets } sheets
     } in mm as SVG, for a cutting machine
 print-made-manifest = manifest.json: a record of what was printed. Keep it: “check” needs it
+print-made-in-all = That’s { $sheets } sheets in all, and about { $minutes } minutes to cut: { $cuts } cuts, { $stack } sheets at a time.
 print-made-templates = The page designs and wording are in { $made }. Copy what you want to change into { $own } and edit it there. In words.ftl, keep only the lines you change.
 print-paper-letter = letter
 print-paper-tabloid = tabloid (11 × 17 in)

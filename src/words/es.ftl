@@ -115,8 +115,8 @@ new-ask-minutes = ¿Durante cuántos minutos dibujarán?
 new-ask-seats = ¿Cuántas personas pueden sentarse a dibujar a la vez?
 new-ask-credit = ¿De quién es la imagen? (como “Dibujo de Ana, 3.º, con su permiso”; lo dicen los impresos que muestran la imagen)
 new-nothing-lost = No se recorta nada. Se dibuja la imagen completa.
-new-lost-sides = Se recorta el { $percent } % de la imagen, la mitad a la izquierda y la mitad a la derecha.
-new-lost-top-and-bottom = Se recorta el { $percent } % de la imagen, la mitad arriba y la mitad abajo.
+new-lost-sides = Para que quepa en la cuadrícula se recorta el { $percent } % de la imagen, la mitad a la izquierda y la mitad a la derecha.
+new-lost-top-and-bottom = Para que quepa en la cuadrícula se recorta el { $percent } % de la imagen, la mitad arriba y la mitad abajo.
 new-wall = El mural terminado medirá { $width } de ancho y { $height } de alto. Deje { $cards } más a cada lado para las tarjetas de borde.
 new-added-sides = Se dibuja la imagen completa. Para que tenga la forma de la cuadrícula, se agregaron franjas en blanco a la izquierda y a la derecha (el { $percent } % del mural).
 new-added-top-and-bottom = Se dibuja la imagen completa. Para que tenga la forma de la cuadrícula, se agregaron franjas en blanco arriba y abajo (el { $percent } % del mural).
@@ -176,8 +176,10 @@ pictures-next = Ahora mírelo con su equipo. Luego empiece con la imagen que eli
 colour-red = rojo
 colour-orange = naranja
 colour-yellow = amarillo
+colour-lime-green = verde limón
 colour-olive = verde olivo
 colour-green = verde
+colour-teal = verde azulado
 colour-turquoise = turquesa
 colour-blue = azul
 colour-purple = morado
@@ -291,6 +293,7 @@ plan-pencils-why = { $count } lápices en total. Con { $seats ->
 }, el { $sure } % del tiempo nadie tiene que esperar un color.
 plan-supplies = Qué más hace falta
 plan-sheets = { $count } hojas de papel { $paper }: { $documents }.
+plan-cutting = Cortarlo todo lleva unos { $minutes } minutos: { $cuts } cortes, { $stack } hojas a la vez.
 plan-no-sheets = No se pueden contar las hojas de papel: { $why }.
 plan-join-apart = Las piezas y los cuadros se imprimen aparte: { $sheets } hojas, { $color } de ellas en color, y unos { $minutes } minutos para cortar ({ $cuts } cortes, { $stack } hojas a la vez). En tiras, cada pieza junto a su cuadro, son { $other-sheets } hojas, { $other-color } de ellas en color, y unos { $other-minutes } minutos; así nadie tiene que emparejar piezas y cuadros. Para eso ponga join = "beside" en event.toml.
 plan-join-beside = Las piezas y los cuadros se imprimen en tiras: { $sheets } hojas, { $color } de ellas en color, y unos { $minutes } minutos para cortar ({ $cuts } cortes, { $stack } hojas a la vez). Aparte, son { $other-sheets } hojas, { $other-color } de ellas en color, y unos { $other-minutes } minutos; entonces alguien tiene que buscar el cuadro de cada pieza. Para eso ponga join = "apart" en event.toml.
@@ -742,6 +745,7 @@ print-made-cuts = cuts: las líneas de { $sheets ->
        *[other] { $sheets } hojas
     } en mm como SVG, para una máquina de corte
 print-made-manifest = manifest.json: el registro de lo que se imprimió. Consérvelo: “check” lo necesita
+print-made-in-all = Son { $sheets } hojas en total, y unos { $minutes } minutos para cortar: { $cuts } cortes, { $stack } hojas a la vez.
 print-made-templates = Los diseños de página y los textos están en { $made }. Copie lo que quiera cambiar en { $own } y cámbielo allí. En words.ftl, deje solo las líneas que cambie.
 print-paper-letter = carta
 print-paper-tabloid = tabloide (11 × 17 in)

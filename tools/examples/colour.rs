@@ -4,7 +4,7 @@
 //! ```text
 //!   {"srgb": [r,g,b]}                        ▶ {"oklab": [l,a,b], "cielab": [l,a,b], "again": [r,g,b], "name": "…"}
 //!   {"pair": [[l,a,b], [l,a,b]]}             ▶ {"ciede2000": …}
-//!   {"named": true}                          ▶ {"names": {"aliceblue": [r,g,b], …}}
+//!   {"named": true}                          ▶ {"names": {"aliceblue": [r,g,b], …}, "survey": {"teal": [r,g,b], …}}
 //!   {"svg": "…", "size": [w,h]}              ▶ {"pixels": [[r,g,b] …]}   row by row, shrunk to that size
 //! ```
 
@@ -18,6 +18,7 @@ use everysquare::picture::Picture;
 use everysquare::picture::colour::{Seen, ciede2000_of_lab, cielab, oklab};
 use everysquare::picture::css::CSS_COLOURS;
 use everysquare::picture::name::css_colour;
+use everysquare::picture::survey::SURVEY;
 use image::imageops::{FilterType, resize};
 use serde::Deserialize;
 use serde_json::json;
@@ -43,7 +44,9 @@ impl Problem {
             Self::Pair { pair: [one, other] } => json!({ "ciede2000": ciede2000_of_lab(*one, *other) }),
             Self::Named { named } => {
                 let names = CSS_COLOURS.iter().filter(|_| *named).map(|css| (css.name, css.srgb));
-                json!({ "names": names.collect::<BTreeMap<_, _>>() })
+                let survey =
+                    SURVEY.iter().flat_map(|own| own.colours.iter().map(|(name, _)| *name).zip(own.srgb()));
+                json!({ "names": names.collect::<BTreeMap<_, _>>(), "survey": survey.collect::<BTreeMap<_, _>>() })
             }
             Self::Svg { svg, size: [width, height] } => {
                 let pixels =

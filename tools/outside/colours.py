@@ -1,12 +1,12 @@
 """Compares colours and SVG drawings with other libraries: python tools/outside/colours.py PROGRAM
 
 PROGRAM is the built example `colour` (cargo build --release --example colour). Needs Python 3.11, numpy, colour-science,
-webcolors, cairosvg (and Cairo) and pillow. Colours are drawn by lot from a fixed seed. Ends with "N passed, M failed" and exits 1
+webcolors, matplotlib, cairosvg (and Cairo) and pillow. Colours are drawn by lot from a fixed seed. Ends with "N passed, M failed" and exits 1
 where one failed.
 
 Oklab, CIELAB and CIEDE2000 are compared with colour-science, CIEDE2000 also with the 34 pairs published with the formula's
 implementation notes (Sharma, Wu & Dalal, 2005, Color Research & Application 30:21-30, table 1); named colours with
-webcolors' list of CSS (HTML 4, CSS 2, 3) and, for rebeccapurple, with Pillow's; drawings with CairoSVG."""
+webcolors' list of CSS (HTML 4, CSS 2, 3) and, for rebeccapurple, with Pillow's; names of the colour survey with Matplotlib's copy of it; drawings with CairoSVG."""
 
 import io
 import json
@@ -17,6 +17,7 @@ import cairosvg
 import colour
 import numpy
 import webcolors
+from matplotlib.colors import XKCD_COLORS
 from PIL import Image, ImageColor
 
 COLOURS = 500
@@ -141,6 +142,13 @@ def check_names(tally, program):
     tally.within("named colours of CSS", wrong, 0, "wrong", "webcolors css3, Pillow for rebeccapurple")
 
 
+def check_survey(tally, program):
+    ours = ask(program, [{"named": True}])[0]["survey"]
+    theirs = {name.removeprefix("xkcd:"): value for name, value in XKCD_COLORS.items()}
+    wrong = [float("#%02x%02x%02x" % tuple(value) != theirs.get(name)) for name, value in ours.items()]
+    tally.within("colours of the colour survey", wrong, 0, "wrong", "Munroe 2010, as Matplotlib has them")
+
+
 def check_differences(tally, program, chance):
     published = numpy.array([line.split() for line in PUBLISHED.split("\n") if line], float)
     ours = ask(program, [{"pair": [p[:3].tolist(), p[3:6].tolist()]} for p in published])
@@ -173,6 +181,7 @@ def main():
     program, tally, chance = sys.argv[1], Tally(), numpy.random.default_rng(21)
     check_spaces(tally, program, chance)
     check_names(tally, program)
+    check_survey(tally, program)
     check_differences(tally, program, chance)
     check_drawings(tally, program)
     print(f"{tally.passed} passed, {tally.failed} failed")
