@@ -15,7 +15,8 @@ use crate::display::jpeg;
 use crate::display::retape::retape;
 use crate::display::{Moment, filling};
 use crate::gallery::{
-    Codes, Compared, Figures, Manner, MeasuredFigures, Showing, Shown, SuggestionFigures, View, checks_until,
+    Codes, Compared, Figures, Manner, MeasuredFigures, Now, Showing, Shown, SuggestionFigures, View,
+    checks_until,
 };
 use crate::judge::{Advice, Judgement, Summary, advise, judge};
 use crate::photo::Photo;
@@ -151,7 +152,8 @@ impl Work<'_> {
         step();
         let compared = Compared::of(&shown, &reading, self.event.few(), self.printed);
         let summary = judgement.summary;
-        let checks = checks_until(self.folder, &self.printed.grid, self.now, &shown.wall, summary, seen.made);
+        let now = Now { name: self.now, wall: &shown.wall, summary, photos: &seen.names(), made: seen.made };
+        let checks = checks_until(self.folder, &self.printed.grid, &now);
         let pairs = self.pairs(&shown)?;
         let poster = Poster { width_mm: self.args.poster_width, original: self.args.poster_original };
         let input = Comparison {

@@ -14,7 +14,7 @@ use crate::plan::{Folder, Manifest, Settings};
 use crate::print::event::Event;
 use crate::print::lesson::lesson;
 use crate::print::{
-    AGAIN, Document, Kit, ON_REQUEST, Sources, again, known, names_of, part_of_kit, templates,
+    AGAIN, Document, Kit, ON_REQUEST, STACK, Sources, again, known, minutes, names_of, part_of_kit, templates,
 };
 use crate::words::{Sentence, Words, as_typed, whole};
 
@@ -281,6 +281,17 @@ fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Consol
     }
     let manifest = console.words().say("print-made-manifest", &[]);
     console.line(&format!("  {manifest}"));
+    let cuts: usize = kit.documents.iter().map(|document| document.cuts).sum();
+    if kit.documents.len() > 1 && cuts > 0 {
+        let sheets: usize = kit.documents.iter().map(|document| document.sheets).sum();
+        let numbers = [
+            ("sheets", sheets.into()),
+            ("cuts", cuts.into()),
+            ("stack", STACK.into()),
+            ("minutes", minutes(cuts).into()),
+        ];
+        console.say("print-made-in-all", &numbers);
+    }
     choose_paper(settings, &kit.documents, console);
 }
 

@@ -35,7 +35,7 @@ use crate::words::{Sentence, Tell, told_in_english};
 
 pub use compare::{Compared, Suggestion};
 pub use figures::{FIGURES_FORMAT, Figures, MeasuredFigures, SuggestionFigures};
-pub use past::checks_until;
+pub use past::{Now, checks_until};
 
 /// Maximum side of the wall's picture, in pixels.
 ///

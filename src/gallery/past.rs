@@ -15,40 +15,61 @@ use crate::report::Report;
 /// Maximum side of a check's picture, in pixels.
 const LONGEST_PX: f64 = 640.0;
 
+/// The wall as it is now.
+#[derive(Copy, Clone, Debug)]
+pub struct Now<'a> {
+    /// The time, written as checks are named.
+    pub name: &'a str,
+    /// Its picture.
+    pub wall: &'a RgbImage,
+    /// How many cells are in which state.
+    pub summary: Summary,
+    /// The photos' files, without folders.
+    pub photos: &'a [String],
+    /// Whether these are made pictures.
+    pub made: bool,
+}
+
 /// Past checks in an event's folder, first one first, and the wall as it is now.
 ///
-/// `now` is the time, written as checks are named. A check whose report cannot be read is passed over; one
-/// without a picture has none. Practice is not the event: beside a real wall (`made` is false) only checks of
-/// real photos count, beside a practice one only practice.
+/// A check whose report cannot be read is passed over; one without a picture has none. Practice is not the event: beside a real wall only
+/// checks of real photos count, beside a practice one only practice. Where the last check was of the photos of now, these count once.
 #[must_use]
-pub fn checks_until(
-    folder: &Folder,
-    grid: &Grid,
-    now: &str,
-    wall: &RgbImage,
-    summary: Summary,
-    made: bool,
-) -> Vec<PastCheck> {
+pub fn checks_until(folder: &Folder, grid: &Grid, now: &Now) -> Vec<PastCheck> {
     let mut folders: Vec<_> = folder.checks_since("");
     folders.reverse();
-    let mut checks: Vec<(Option<f64>, PastCheck)> =
-        folders.par_iter().filter_map(|check| past_check(check, grid, made)).collect();
-    let picture = Some(shrunk(wall));
-    checks.push((minutes(now), PastCheck { when: when(now), minutes: 0.0, summary, picture }));
+    let mut past: Vec<Past> =
+        folders.par_iter().filter_map(|check| past_check(check, grid, now.made)).collect();
+    past.pop_if(|last| last.photos == now.photos && last.check.summary == now.summary);
+    let mut checks: Vec<(Option<f64>, PastCheck)> = past.into_iter().map(|own| (own.at, own.check)).collect();
+    let picture = Some(shrunk(now.wall));
+    let check = PastCheck { when: when(now.name), minutes: 0.0, summary: now.summary, picture };
+    checks.push((minutes(now.name), check));
     let first = checks.first().and_then(|(at, _)| *at);
     let since = |at: Option<f64>| at.zip(first).map_or(0.0, |(at, first)| at - first);
     checks.into_iter().map(|(at, check)| PastCheck { minutes: since(at), ..check }).collect()
 }
 
-fn past_check(check: &Path, grid: &Grid, made: bool) -> Option<(Option<f64>, PastCheck)> {
+/// A past check, its time in minutes, and its photos' files.
+struct Past {
+    at: Option<f64>,
+    photos: Vec<String>,
+    check: PastCheck,
+}
+
+fn past_check(check: &Path, grid: &Grid, made: bool) -> Option<Past> {
     let report = Folder::read_of_check(check, "report.json")?;
-    let report = Report::from_json(&String::from_utf8_lossy(&report)).ok()?;
+    let report = Report::from_json(std::str::from_utf8(&report).ok()?).ok()?;
     if report.cells.len() != grid.count() || report.made != made {
         return None; // of another wall, where the grid was changed between, or of practice
     }
     let name = check.file_name()?.to_string_lossy();
     let picture = Folder::read_of_check(check, "wall.jpg").and_then(|file| picture(&file, grid));
-    Some((minutes(&name), PastCheck { when: when(&name), minutes: 0.0, summary: report.summary, picture }))
+    Some(Past {
+        at: minutes(&name),
+        photos: report.photos.into_iter().map(|photo| photo.file).collect(),
+        check: PastCheck { when: when(&name), minutes: 0.0, summary: report.summary, picture },
+    })
 }
 
 /// Picture of the wall without the margin that checks leave around it.

@@ -13,7 +13,7 @@
 
 use serde::Serialize;
 
-use super::layout::Layout;
+use super::layout::{Area, Layout};
 use super::marks::{Box, Code, code_side};
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::{Document, Large, PrintError, Sources};
@@ -70,7 +70,31 @@ pub(super) fn printable(printed: &Printed) -> impl Iterator<Item = &Card> {
 /// # Errors
 /// [`PrintError::TooLarge`] where not one card fits the paper; [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let Sources { settings, printed, words, .. } = *sources;
+    let Sources { printed, words, .. } = *sources;
+    let sheets = sheets(sources)?;
+    let heading = Heading::new(sources, "edge-cards", Some(sheets.len()), Sides::One);
+    let page = |(number, sheet): (usize, Sheet)| {
+        let strip = heading.strip(&sheet.layout, number, false);
+        let names = listed(sheet.cards.iter().map(|card| card.text.as_str()));
+        let about = words.say("print-about-cards", &[("names", names.into())]);
+        let items = sheet.cards.iter().zip(&sheet.layout.spots);
+        let items = items.map(|(card, spot)| item(card, (*spot).into(), printed, words)).collect();
+        Page { strip, about, back: false, items }
+    };
+    let pages = (1..).zip(sheets).map(page).collect();
+    Sheets { name: "edge-cards", shared: Shared {}, pages, pictures: Vec::new(), two_sided: false }
+        .document(sources)
+}
+
+/// The cards of a sheet, each with its spot in the layout.
+struct Sheet<'a> {
+    layout: Layout,
+    cards: Vec<&'a Card>,
+}
+
+/// Columns' and rows' cards, then the corners' ones: those where they all fit beside the last rows' cards, else on sheets of their own.
+fn sheets<'a>(sources: &Sources<'a>) -> Result<Vec<Sheet<'a>>, PrintError> {
+    let Sources { settings, printed, .. } = *sources;
     let paper = settings.print.paper;
     let (corners, edges): (Vec<&Card>, Vec<&Card>) =
         printable(printed).partition(|card| card.kind == CardKind::Corner);
@@ -79,23 +103,38 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let on_end = Layout::pack(paper, RING_MM, side);
     let lying = Layout::pack(paper, side, RING_MM);
     let edge_layout = on_end.into_iter().chain(lying).max_by_key(more_spots).ok_or_else(too_large)?;
-    let corner_layout = Layout::pack(paper, RING_MM, RING_MM + CORNER_STRIP_MM).ok_or_else(too_large)?;
-    let groups = [(&edge_layout, edges), (&corner_layout, corners)];
-    let sheets = groups.iter().map(|(layout, cards)| layout.sheets(cards.len())).sum();
-    let heading = Heading::new(sources, "edge-cards", Some(sheets), Sides::One);
-    let mut pages = Vec::with_capacity(sheets);
-    for (layout, cards) in groups {
-        for on_sheet in cards.chunks(layout.spots.len()) {
-            let strip = heading.strip(layout, pages.len() + 1, false);
-            let names = listed(on_sheet.iter().map(|card| card.text.as_str()));
-            let about = words.say("print-about-cards", &[("names", names.into())]);
-            let items = on_sheet.iter().zip(&layout.spots);
-            let items = items.map(|(card, spot)| item(card, (*spot).into(), printed, words)).collect();
-            pages.push(Page { strip, about, back: false, items });
+    let corner_mm = Vector::new(RING_MM, RING_MM + CORNER_STRIP_MM);
+    let corner_layout = Layout::pack(paper, corner_mm.x, corner_mm.y).ok_or_else(too_large)?;
+    let chunks = edges.chunks(edge_layout.spots.len());
+    let mut sheets: Vec<Sheet> =
+        chunks.map(|cards| Sheet { layout: edge_layout.clone(), cards: cards.into() }).collect();
+    let roomy = |spot: &Area| spot.size.x >= corner_mm.x - 1e-6 && spot.size.y >= corner_mm.y - 1e-6;
+    match sheets.last_mut() {
+        Some(last) if last.free().len() >= corners.len() && last.free().iter().all(roomy) => {
+            last.layout.spots[last.cards.len()..].iter_mut().for_each(|spot| spot.size = corner_mm);
+            last.cards.extend(corners);
+        }
+        _ => {
+            let chunks = corners.chunks(corner_layout.spots.len());
+            sheets.extend(chunks.map(|cards| Sheet { layout: corner_layout.clone(), cards: cards.into() }));
         }
     }
-    Sheets { name: "edge-cards", shared: Shared {}, pages, pictures: Vec::new(), two_sided: false }
-        .document(sources)
+    Ok(sheets)
+}
+
+impl Sheet<'_> {
+    /// Spots without a card.
+    fn free(&self) -> &[Area] {
+        &self.layout.spots[self.cards.len()..]
+    }
+}
+
+/// Where the cards lie, sheet by sheet, and how many there are.
+///
+/// # Errors
+/// As [`document`].
+pub(super) fn layouts(sources: &Sources) -> Result<Vec<(Layout, usize)>, PrintError> {
+    Ok(sheets(sources)?.into_iter().map(|sheet| (sheet.layout, sheet.cards.len())).collect())
 }
 
 fn more_spots(layout: &Layout) -> usize {

@@ -2,7 +2,7 @@
 
 use super::cuts::lines;
 use super::layout::Layout;
-use super::{PrintError, pieces, squares, strips};
+use super::{PrintError, Sources, edge_cards, levels, pieces, questions, squares, strips};
 use crate::frame::{float, round_index};
 use crate::plan::settings::{Flip, Join};
 use crate::plan::{Printed, Settings};
@@ -30,28 +30,75 @@ pub struct Effort {
 /// # Errors
 /// [`PrintError::TooLarge`] where they do not fit the paper.
 pub fn effort(settings: &Settings, printed: &Printed, join: Join) -> Result<Effort, PrintError> {
-    let count = printed.squares.len();
-    let (layouts, in_colour): (Vec<(Layout, usize)>, usize) = match join {
+    let (layouts, in_colour) = match join {
         Join::Beside => {
-            let places = strips::places(&settings.print, printed, settings.code.corner)?;
-            let sheets = places.layout.sheets(count);
-            (vec![(places.layout, count)], sheets)
+            let strips = of_strips(settings, printed)?;
+            let sheets = strips.0.sheets(strips.1);
+            (vec![strips], sheets)
         }
         Join::Apart => {
-            let division = squares::division(&settings.print, printed)?;
-            let places = pieces::places(&settings.print, printed)?;
-            let backs = settings.print.flip == Flip::None && !places.beside;
-            let sheets = places.layout.sheets(count) * if backs { 2 } else { 1 };
-            let parts = division.across * division.down;
-            // backs on sheets of their own are printed, cut and glued like fronts
-            let pieces = (places.layout, count * if backs { 2 } else { 1 });
-            (vec![(division.layout, count * parts), pieces], sheets)
+            let pieces = of_pieces(settings, printed)?;
+            let sheets = pieces.0.sheets(pieces.1);
+            (vec![of_squares(settings, printed)?, pieces], sheets)
         }
     };
     let sheets = layouts.iter().map(|(layout, items)| layout.sheets(*items)).sum();
-    let cuts = |(layout, items): &(Layout, usize)| {
-        layout.sheets(*items).div_ceil(STACK) * lines(&layout.spots[..layout.spots.len().min(*items)])
+    let cuts = cuts(&layouts);
+    Ok(Effort { sheets, in_colour, cuts, minutes: minutes(cuts) })
+}
+
+/// Items that are cut out: where they lie on a sheet, and how many there are.
+type Items = (Layout, usize);
+
+fn of_strips(settings: &Settings, printed: &Printed) -> Result<Items, PrintError> {
+    let places = strips::places(&settings.print, printed, settings.code.corner)?;
+    Ok((places.layout, printed.squares.len()))
+}
+
+fn of_squares(settings: &Settings, printed: &Printed) -> Result<Items, PrintError> {
+    let division = squares::division(&settings.print, printed)?;
+    Ok((division.layout, printed.squares.len() * division.across * division.down))
+}
+
+/// Backs on sheets of their own are printed, cut and glued like fronts.
+fn of_pieces(settings: &Settings, printed: &Printed) -> Result<Items, PrintError> {
+    let places = pieces::places(&settings.print, printed)?;
+    let backs = settings.print.flip == Flip::None && !places.beside;
+    let sheets = places.layout.sheets(printed.squares.len()) * if backs { 2 } else { 1 };
+    let on_a_sheet = places.layout.spots.len();
+    Ok((places.layout, if backs { sheets * on_a_sheet } else { printed.squares.len() }))
+}
+
+/// Cuts with a trimmer through stacks of [`STACK`] sheets; sheets whose items lie alike are one stack.
+fn cuts(layouts: &[Items]) -> usize {
+    let of_stack = |alike: &[Items]| {
+        let sheets: usize = alike.iter().map(|(layout, items)| layout.sheets(*items)).sum();
+        let fullest = alike.iter().max_by_key(|(_, items)| *items);
+        let lines = fullest.map_or(0, |(own, items)| lines(&own.spots[..own.spots.len().min(*items)]));
+        sheets.div_ceil(STACK) * lines
     };
-    let cuts: usize = layouts.iter().map(cuts).sum();
-    Ok(Effort { sheets, in_colour, cuts, minutes: round_index(float(cuts) * MINUTES_A_CUT) })
+    layouts.chunk_by(|(one, _), (other, _)| one == other).map(of_stack).sum()
+}
+
+/// Cuts that a document of the kit takes; none for what is read as it is.
+///
+/// # Errors
+/// [`PrintError::TooLarge`] where its items do not fit the paper.
+pub(super) fn cuts_of(sources: &Sources, document: &str) -> Result<usize, PrintError> {
+    let (settings, printed) = (sources.settings, sources.printed);
+    Ok(cuts(&match document {
+        strips::NAME => vec![of_strips(settings, printed)?],
+        "squares" => vec![of_squares(settings, printed)?],
+        "pieces" => vec![of_pieces(settings, printed)?],
+        "edge-cards" => edge_cards::layouts(sources)?,
+        "levels" => vec![levels::layout(sources)?],
+        "questions" => questions::layouts(sources)?,
+        _ => Vec::new(),
+    }))
+}
+
+/// Minutes that so many cuts take.
+#[must_use]
+pub fn minutes(cuts: usize) -> usize {
+    round_index(float(cuts) * MINUTES_A_CUT)
 }

@@ -111,7 +111,7 @@ use crate::plan::{Manifest, Printed, Settings};
 use crate::words::{Sentence, Tell, Words, nearest, told_in_english};
 
 pub use cuts::CutSheet;
-pub use effort::{Effort, STACK, effort};
+pub use effort::{Effort, STACK, effort, minutes};
 pub use overrides::{Overrides, TemplateError};
 pub use pieces::BORDER_MM as PIECE_BORDER_MM;
 
@@ -204,6 +204,8 @@ pub struct Document {
     pub sheets: usize,
     /// Whether every second page is the back of the one before it.
     pub two_sided: bool,
+    /// How many cuts with a trimmer it takes, through stacks of [`STACK`] sheets: of a kit's documents, else 0.
+    pub cuts: usize,
     /// Whether a ruler stands on its pages: what is on them has to come out in its true size.
     pub true_size: bool,
 }
@@ -411,10 +413,10 @@ pub fn part_of_kit(
     let is_wanted =
         |name: &str| own.contains(&name) && (wanted.is_empty() || wanted.iter().any(|wanted| wanted == name));
     let chosen: Vec<&(&str, Make)> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();
-    let documents = chosen.par_iter().with_max_len(1).map(|(_, make)| {
-        let document = make(sources);
+    let documents = chosen.par_iter().with_max_len(1).map(|(name, make)| {
+        let document = make(sources)?;
         made();
-        document
+        Ok(Document { cuts: effort::cuts_of(sources, name)?, ..document })
     });
     let documents = documents.collect::<Vec<_>>().into_iter().collect::<Result<_, _>>();
     typeset::forget();

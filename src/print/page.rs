@@ -97,6 +97,7 @@ pub(super) struct Reading<C: Serialize> {
 struct SheetsData<'a, S: Serialize, P: Serialize> {
     #[serde(flatten)]
     common: Common,
+    look: Colours,
     shared: &'a S,
     pages: &'a [Page<P>],
 }
@@ -111,16 +112,35 @@ struct ReadingData<'a, C: Serialize> {
     content: &'a C,
 }
 
-/// What all pages to read look like.
+/// The event's own colours.
 #[derive(Serialize)]
-struct Look {
-    /// White at the left and right, above and below the text, in mm.
-    margins: [f64; 3],
-    /// Where the band of the picture's colours lies, and its fields from left to right: the part of its width, and the colour.
-    band: Box,
+struct Colours {
+    /// The fields of the band of the picture's colours, from left to right: the part of its width, and the colour.
     fields: Vec<(f64, String)>,
     /// The colour of titles and rules, as CSS writes it.
     accent: String,
+}
+
+impl Colours {
+    fn of(sources: &Sources) -> Self {
+        let pencils = &sources.facts.pencils;
+        let fields = sources.facts.shares().into_iter().zip(pencils).filter(|(share, _)| *share > 0.0);
+        Self {
+            fields: fields.map(|(share, pencil)| (share, pencil.hex())).collect(),
+            accent: hex(Accent::of(pencils).on([u8::MAX; 3])),
+        }
+    }
+}
+
+/// What all pages to read look like.
+#[derive(Serialize)]
+struct Look {
+    #[serde(flatten)]
+    colours: Colours,
+    /// White at the left and right, above and below the text, in mm.
+    margins: [f64; 3],
+    /// Where the band of the picture's colours lies.
+    band: Box,
     /// Words at the foot, at its left and its right end.
     foot: [String; 2],
     /// The ruler in their place.
@@ -133,9 +153,8 @@ impl Look {
         let (width, height) = paper.size_mm();
         let heading = Heading::new(sources, name, None, Sides::One);
         let strip = Strip::along_the_bottom(paper);
-        let pencils = &sources.facts.pencils;
-        let fields = sources.facts.shares().into_iter().zip(pencils).filter(|(share, _)| *share > 0.0);
         Self {
+            colours: Colours::of(sources),
             margins: [READING_SIDE_MM, READING_TOP_MM, height - foot.top_mm(paper) + READING_FOOT_GAP_MM],
             band: Box {
                 x: READING_SIDE_MM,
@@ -143,8 +162,6 @@ impl Look {
                 width: width - 2.0 * READING_SIDE_MM,
                 height: BAND_MM,
             },
-            fields: fields.map(|(share, pencil)| (share, pencil.hex())).collect(),
-            accent: hex(Accent::of(pencils).on([u8::MAX; 3])),
             foot: heading.foot(),
             strip: (foot == Foot::Ruler).then(|| heading.words(strip.area, strip.upright, None)),
         }
@@ -200,9 +217,11 @@ impl<S: Serialize, P: Serialize> Sheets<S, P> {
     /// As [`Sheets::document`].
     pub fn set(self, sources: &Sources) -> Result<Set, PrintError> {
         let Self { name, shared, pages, pictures, two_sided } = self;
-        let data = SheetsData { common: Common::of(sources, name), shared: &shared, pages: &pages };
+        let true_size = pages.iter().any(|page| !page.strip.rulers.is_empty());
+        let (common, look) = (Common::of(sources, name), Colours::of(sources));
+        let data = SheetsData { common, look, shared: &shared, pages: &pages };
         let pages = typeset(sources.templates, name, &data, pictures)?;
-        Ok(Set { name, pages, two_sided, true_size: true })
+        Ok(Set { name, pages, two_sided, true_size })
     }
 }
 
@@ -256,6 +275,7 @@ impl Set {
             pages: count,
             sheets,
             two_sided: *two_sided,
+            cuts: 0,
             true_size: *true_size,
         })
     }
@@ -278,8 +298,8 @@ pub(super) struct StripWords {
     pub upright: bool,
     /// Three lines of words, the first one bold.
     pub lines: [String; 3],
-    /// Two rulers, the one that people read first.
-    pub rulers: [Ruler; 2],
+    /// Two rulers, the one that people read first; none where nothing has to come out in its true size.
+    pub rulers: Vec<Ruler>,
 }
 
 /// A ruler: a line with ticks.
@@ -328,7 +348,17 @@ impl<'a> Heading<'a> {
         self.words(area, upright, Some((page, back)))
     }
 
-    /// The same with the labels of what lies on the sheet: a lost square's page is found by them.
+    /// The event and the page with a number from 1 in the strip's place, on sheets where nothing has to come out in its true size.
+    pub fn foot_line(&self, Strip { area, upright }: Strip, page: usize) -> StripWords {
+        let event = self.sources.settings.name.clone();
+        let pages = self.pages.unwrap_or(page);
+        let said =
+            [("document", self.document.as_str().into()), ("page", page.into()), ("pages", pages.into())];
+        let page = self.sources.words.say("print-page", &said);
+        StripWords { area: area.into(), upright, lines: [String::new(), page, event], rulers: Vec::new() }
+    }
+
+    /// The strip with the labels of what lies on the sheet: a lost square's page is found by them.
     pub fn strip_with(&self, layout: &Layout, page: usize, back: bool, labels: &str) -> StripWords {
         let mut strip = self.strip(layout, page, back);
         let Sources { settings, words, .. } = self.sources;
@@ -354,7 +384,7 @@ impl<'a> Heading<'a> {
                 self.page_words(page),
                 words.say("print-event", &event),
             ],
-            rulers: rulers(settings.print.units, words),
+            rulers: rulers(settings.print.units, words).into(),
         }
     }
 

@@ -85,10 +85,7 @@ struct Row {
 /// # Errors
 /// [`PrintError::TooLarge`] where no card fits the paper: not with the papers that there are; [`PrintError::Typeset`].
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
-    let paper = sources.settings.print.paper;
-    let [width, height] = CARD_MM;
-    let layout = Layout::pack(paper, width, height)
-        .ok_or_else(|| PrintError::too_large(Large::Card, width, 0.0, paper))?;
+    let layout = layout(sources)?;
     let all = numbered(sources);
     let groups = Rung::ALL.map(|rung| of(&all, rung));
     let groups: Vec<_> = groups.iter().flat_map(|group| group.chunks(layout.spots.len())).collect();
@@ -103,10 +100,26 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
             .collect();
         let asked: Vec<&str> = cards.iter().map(|card| card.question.as_str()).collect();
         let about = sources.words.say("questions-about", &[("questions", asked.join(" ").into())]);
-        let strip = heading.strip(&layout, pages.len() + 1, false);
+        let strip = heading.foot_line(layout.strip, pages.len() + 1);
         pages.push(Page { strip, about, back: false, items: cards.into_iter().map(Item::Card).collect() });
     }
     Sheets { name: "questions", shared: Shared {}, pages, pictures, two_sided: false }.document(sources)
+}
+
+/// Where the cards of a sheet lie.
+fn layout(sources: &Sources) -> Result<Layout, PrintError> {
+    let paper = sources.settings.print.paper;
+    let [width, height] = CARD_MM;
+    Layout::pack(paper, width, height).ok_or_else(|| PrintError::too_large(Large::Card, width, 0.0, paper))
+}
+
+/// Where the cards lie, and how many there are of each rung.
+///
+/// # Errors
+/// As [`document`].
+pub(super) fn layouts(sources: &Sources) -> Result<Vec<(Layout, usize)>, PrintError> {
+    let (layout, all) = (layout(sources)?, numbered(sources));
+    Ok(Rung::ALL.map(|rung| (layout.clone(), of(&all, rung).len())).into())
 }
 
 /// The page with the picture and its labels.
@@ -114,7 +127,7 @@ fn key_page(sources: &Sources, heading: &Heading, pictures: &mut Vec<Image>) -> 
     let layout = Layout::whole(sources.settings.print.paper);
     let items = layout.spots.iter().map(|room| Item::Key(Key::of(sources, (*room).into(), pictures)));
     Page {
-        strip: heading.strip(&layout, 1, false),
+        strip: heading.foot_line(layout.strip, 1),
         about: sources.words.say("questions-about-key", &key::values(sources)),
         back: false,
         items: items.collect(),

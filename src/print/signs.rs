@@ -54,7 +54,12 @@ pub fn signs(sources: &Sources) -> Result<Document, PrintError> {
         let about =
             said.iter().map(|(title, more)| format!("{title} {}", more.join(" "))).collect::<Vec<_>>();
         let items = vec![Item { area: layout.spots[0].into(), said }];
-        Page { strip: heading.strip(&layout, number + 1, false), about: about.join(" "), back: false, items }
+        Page {
+            strip: heading.foot_line(layout.strip, number + 1),
+            about: about.join(" "),
+            back: false,
+            items,
+        }
     };
     let pages = SIGNS.iter().enumerate().map(page).collect();
     let pencils = &sources.facts.pencils;

@@ -82,6 +82,11 @@ impl SmallWall {
         Self { marks: marks.collect(), ..self }
     }
 
+    /// Side of a spot, in mm.
+    pub fn cell_mm(&self) -> f64 {
+        self.cell
+    }
+
     /// With the labels of the marked spots in them, if all of the wall's have room.
     pub fn labelled(mut self, grid: &Grid) -> Self {
         let fits = |cell| width_mm(&grid.label(cell), POINTS, true) + 0.8 <= self.cell;

@@ -111,12 +111,12 @@ pub fn cards_for(seats: usize) -> usize {
 pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let count = cards_for(Given::of(sources.settings).seats);
     let heading = Heading::new(sources, "table-card", Some(count), Sides::One);
-    let Strip { area, upright } = Strip::along_the_bottom(sources.settings.print.paper);
+    let strip = Strip::along_the_bottom(sources.settings.print.paper);
     let shared = shared(sources);
     let steps: Vec<&str> = shared.steps.iter().flatten().map(String::as_str).collect();
     let about = sources.words.say("steps-about", &[("steps", steps.join(" ").into())]);
     let page = |number: usize| Page {
-        strip: heading.words(area, upright, Some((number, false))),
+        strip: heading.foot_line(strip, number),
         about: about.clone(),
         back: false,
         items: vec![item(sources)],

@@ -10,7 +10,7 @@ use crate::plan::crowd::{
 use crate::plan::lengths::{about, area, both, one};
 use crate::plan::settings::{Choice, Join, WallPart};
 use crate::plan::{Level, Settings};
-use crate::print::{Document, STACK, Sources, effort};
+use crate::print::{Document, STACK, Sources, effort, minutes};
 use crate::report::lines::{centred, line, one_line, paragraph};
 use crate::words::{FluentValue, Words};
 
@@ -386,6 +386,10 @@ impl Text<'_> {
                         ("documents", sheets.join(", ").into()),
                     ],
                 );
+                let cuts: usize = documents.iter().map(|document| document.cuts).sum();
+                let cutting =
+                    [("cuts", cuts.into()), ("stack", STACK.into()), ("minutes", minutes(cuts).into())];
+                self.say("plan-cutting", &cutting);
             }
             Err(why) => self.say("plan-no-sheets", &[("why", why.into())]),
         }

@@ -13,7 +13,7 @@ use crate::print::page::{Foot, Reading, Set};
 /// Most checks that are shown; of more, some are taken evenly, the first and the last among them.
 const MOST: usize = 36;
 /// Pictures side by side: as few as let all stand on one page; else as many.
-const FEWEST_ACROSS: usize = 2;
+const FEWEST_ACROSS: usize = 1;
 const MOST_ACROSS: usize = 4;
 /// White between them in mm.
 const APART_MM: f64 = 6.0;
