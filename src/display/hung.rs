@@ -12,7 +12,7 @@
 //! all of them hang 2 mm further apart, the camera cannot tell: the codes then look smaller than they were
 //! printed, and [`Hanging::scale`] says so.
 
-use crate::frame::{Map, PhotoPx, Point, SquareMm, Vector, WallMm, float};
+use crate::frame::{Map, PhotoPx, Point, SquareMm, Vector, WallMm, float, median};
 use crate::plan::code::SIDE;
 use crate::plan::{Cell, Printed, Turn};
 use crate::read::{Camera, CellReading, Sight};
@@ -62,12 +62,6 @@ impl Hanging {
     pub fn in_cell(&self, cell: Cell) -> Option<&Hung> {
         self.squares.binary_search_by_key(&cell, |hung| hung.at).ok().and_then(|i| self.squares.get(i))
     }
-}
-
-/// Median; of an even number of values the upper of the two in the middle; `None` of nothing.
-pub(super) fn median(mut values: Vec<f64>) -> Option<f64> {
-    values.sort_by(f64::total_cmp);
-    values.get(values.len() / 2).copied()
 }
 
 /// Code as the camera maps it to the wall.

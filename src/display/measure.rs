@@ -12,8 +12,8 @@
 //! ruler on the sheet shows that, not a photo. Without a plumb line in the photo *level* means as the wall
 //! does on the whole.
 
-use super::hung::{Hanging, Hung, median};
-use crate::frame::{Point, SquareMm, Vector, WallMm, float};
+use super::hung::{Hanging, Hung};
+use crate::frame::{Point, SquareMm, Vector, WallMm, float, median};
 use crate::plan::{Cell, Grid, Printed};
 
 /// Measured number with its 95 % interval.

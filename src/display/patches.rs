@@ -1,11 +1,9 @@
 //! Colours of patches on a page, as they would be on white paper in even light: their light over that of the paper around them.
 
-use crate::frame::{Map, PhotoPx, Point, SheetMm, Vector, float, floor_index};
+use crate::frame::{Map, PhotoPx, Point, SheetMm, Vector, float, floor_index, median};
 use crate::photo::Photo;
 use crate::picture::colour::{level_of_light, light_of_levels};
 use crate::plan::marks::PATCH_MM;
-
-use super::hung::median;
 
 /// Width of a patch's edge that is left out, and distance of the white beside it, in mm: blur, and colours out of register.
 const EDGE_MM: f64 = 2.5;

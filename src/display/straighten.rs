@@ -3,7 +3,7 @@
 use image::RgbImage;
 use rayon::prelude::*;
 
-use crate::frame::{DisplayPx, Map, Point, WallMm, float, round_index};
+use crate::frame::{DisplayPx, Map, Point, WallMm, float, median, round_index};
 use crate::photo::Photo;
 use crate::plan::{Cell, Grid};
 use crate::read::{Apart, Camera, CellReading, PhotoReading};
@@ -185,10 +185,8 @@ impl<'a> Straightening<'a> {
     fn thinning(&self, index: usize, camera: &Camera) -> usize {
         let own = self.grid.cells().zip(&self.best).filter(|(_, best)| **best == index);
         let scales = own.map(|(cell, _)| camera.wall_to_straight.scale_at(self.grid.centre(cell)));
-        let mut scales: Vec<f64> = scales.filter(|scale| scale.is_finite()).collect();
-        scales.sort_by(f64::total_cmp);
-        let median = scales.get(scales.len() / 2).copied().unwrap_or(self.px_per_mm);
-        round_index(median / self.px_per_mm).clamp(1, 64)
+        let usual = median(scales.filter(|scale| scale.is_finite()).collect()).unwrap_or(self.px_per_mm);
+        round_index(usual / self.px_per_mm).clamp(1, 64)
     }
 
     /// Cell of a pixel, or the nearest to it.

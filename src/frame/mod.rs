@@ -39,10 +39,12 @@
 //! ```
 
 mod map;
+mod median;
 mod number;
 mod point;
 
 pub use map::Map;
+pub use median::{median, median_by};
 pub use number::{ceil_index, float, floor_index, narrow, round_byte, round_index, round_signed};
 pub use point::{
     DisplayPx, Frame, Length, Module, PhotoPx, PicturePx, Point, SheetMm, SquareMm, StraightPx, TakenPx,

@@ -13,11 +13,12 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::camera::Correspondence;
 use super::identify::Detection;
-use super::place::{Site, median, site_of};
+use super::place::{Site, site_of};
 use super::reader::cell_at;
 use super::reading::{Apart, Camera};
 use super::search::{Bounds, Search, WallState, off};
 use super::seek::CellDetection;
+use crate::frame::{Vector, WallMm, median};
 use crate::plan::settings::WallPart;
 use crate::plan::{Cell, Printed, Turn};
 
@@ -173,7 +174,9 @@ fn take_out_shifted(search: &Search<'_>, known: &mut WallState, in_parts: bool) 
     let offs = |sites: &mut dyn Iterator<Item = (&Site, &CellDetection)>| -> [f64; 2] {
         let all: Vec<_> =
             sites.filter_map(|(site, seen)| off(&search.layout, &known.camera, *site, &seen.found)).collect();
-        [median(all.iter().map(|by| by.x).collect()), median(all.iter().map(|by| by.y).collect())]
+        let middle =
+            |along: fn(&Vector<WallMm>) -> f64| median(all.iter().map(along).collect()).unwrap_or(0.0);
+        [middle(|by| by.x), middle(|by| by.y)]
     };
     let at_home = |(site, seen): &(&Site, &CellDetection)| shift(**site, seen) == Some((0, 0));
     let [right, down] = offs(&mut known.squares.iter().filter(at_home));

@@ -14,7 +14,7 @@ use rayon::prelude::*;
 
 use super::apart::{BESIDE, OwnParts, PART, is_sure};
 use super::identify::Detection;
-use super::place::{Site, median, site_of};
+use super::place::{Site, median_px, site_of};
 use super::reader::{Reader, SMALL_PX, Wall, cell_at};
 use super::reading::Apart;
 use super::search::{Bounds, Search, centre, off};
@@ -232,7 +232,7 @@ fn lacks_squares(walls: &[Wall], grid: &Grid) -> bool {
 
 /// Whether modules are so small that codes may be missed by their finder patterns.
 fn is_small(walls: &[Wall]) -> bool {
-    median(claimed(walls).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX
+    median_px(claimed(walls).map(|code| code.pose.px_per_module())) < SMALL_PX
 }
 
 /// Squares that hang on any of the walls.

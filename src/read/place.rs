@@ -3,7 +3,7 @@
 
 use super::pose::{HALF, Pose};
 use super::reading::Camera;
-use crate::frame::{Map, Module, PhotoPx, Point, SquareMm, WallMm};
+use crate::frame::{Map, Module, PhotoPx, Point, SquareMm, WallMm, median};
 use crate::plan::{Card, Cell, Printed, Turn};
 
 /// Place in the lattice of cells, which goes on beyond the wall: row and column from the top left cell, of
@@ -119,10 +119,9 @@ pub fn whole(count: i64) -> f64 {
     count as f64
 }
 
-/// The upper median; 0 of none.
-pub(super) fn median(mut values: Vec<f64>) -> f64 {
-    values.sort_by(f64::total_cmp);
-    values.get(values.len() / 2).copied().unwrap_or(0.0)
+/// Median of how many pixels modules take; 0 of none.
+pub(super) fn median_px(sizes: impl Iterator<Item = f64>) -> f64 {
+    median(sizes.collect()).unwrap_or(0.0)
 }
 
 #[cfg(test)]

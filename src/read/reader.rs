@@ -30,7 +30,7 @@ use super::empty::{EmptyCells, HangingBeside, Stub};
 use super::finders::Finder;
 use super::identify::{Detection, Identifier};
 use super::lens::Lens;
-use super::place::{Layout, Site, card_corners, median, site_of};
+use super::place::{Layout, Site, card_corners, median_px, site_of};
 use super::pose::Pose;
 use super::reading::{Apart, BEYOND_CERTAINTY, Camera, CellReading, PhotoReading, ReadError, Sight};
 use super::search::{Bounds, Search, WallState, off};
@@ -151,9 +151,7 @@ impl Reader {
             codes_read: wall.cards.len() + wall.squares.len(),
             camera: wall.camera,
             mirrored: mirrored(&wall.camera, &self.printed.grid),
-            px_per_module: median(
-                wall.squares.values().map(|seen| seen.found.pose.px_per_module()).collect(),
-            ),
+            px_per_module: median_px(wall.squares.values().map(|seen| seen.found.pose.px_per_module())),
             worst_shift_mm: wall.squares.iter().filter_map(shift_mm).fold(0.0, f64::max),
             cells,
             apart: wall.apart,
@@ -196,7 +194,7 @@ impl Reader {
         let straight = self.search(luma).lens;
         let wall_of = |codes: &[Detection]| self.wall_of(luma, codes.to_vec(), (&[], straight));
         let first = wall_of(&crossed);
-        let small = median(named(&crossed).map(|code| code.pose.px_per_module()).collect()) < SMALL_PX;
+        let small = median_px(named(&crossed).map(|code| code.pose.px_per_module())) < SMALL_PX;
         if !small || first.as_ref().is_ok_and(|wall| !wall.thin(luma, &self.printed.grid)) {
             return Ok((first?, crossed));
         }

@@ -15,7 +15,7 @@ use super::candidate::Candidate;
 use super::codebook::Light;
 use super::identify::Detection;
 use super::marked::{Marks, by_marks};
-use super::place::{Layout, median};
+use super::place::{Layout, median_px};
 use super::pose::Pose;
 use super::reader::{Reader, SMALL_PX, named, texts};
 use super::reading::ReadError;
@@ -118,7 +118,7 @@ impl Reader {
                 triples::verify(luma, (&crossed, triples::MOST_NAMELESS), identifier),
             );
         }
-        let px = median(named(&codes).map(|code| code.pose.px_per_module()).collect());
+        let px = median_px(named(&codes).map(|code| code.pose.px_per_module()));
         if px < SMALL_PX {
             let straight = area_finders::find(luma, identifier, LEAST);
             let turned =
@@ -135,7 +135,7 @@ impl Reader {
             return Err(self.nothing_known(luma, &patterns, texts));
         }
         squares.sort_by_key(|one| one.home);
-        let px_per_module = median(squares.iter().map(|one| one.pose.px_per_module()).collect());
+        let px_per_module = median_px(squares.iter().map(|one| one.pose.px_per_module()));
         Ok(Scattered { squares, px_per_module })
     }
 }

@@ -14,8 +14,7 @@ use super::any_code::{fitted, locate};
 use super::finders;
 use super::foreign;
 use super::marked::{Marks, sheet_to_photo};
-use super::place::median;
-use crate::frame::{Map, PhotoPx, Point, SheetMm, Vector, float, round_index};
+use crate::frame::{Map, PhotoPx, Point, SheetMm, Vector, float, median, narrow, round_index};
 use crate::photo::Luma;
 use crate::plan::Tag;
 use crate::plan::marks::{BAR_MM, MODULE_MM, TestSide, of_test_page, test_bars, test_code_corners};
@@ -246,7 +245,7 @@ impl Seen<'_> {
         let places: Vec<Point<SheetMm>> = (1..20).map(|k| a.towards(b, float(k) / 20.0)).collect();
         let level = |by: Vector<SheetMm>| {
             let own = |at: &Point<SheetMm>| f64::from(self.luma.at(self.page_to_photo.apply(*at + by)));
-            crate::frame::narrow(median(places.iter().map(own).collect()))
+            narrow(median(places.iter().map(own).collect()).unwrap_or(0.0))
         };
         let white = level(aside).min(level(-aside));
         level(Vector::new(0.0, 0.0)) < (1.0 - BAR_FALL) * white

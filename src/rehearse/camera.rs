@@ -10,7 +10,7 @@
 use super::RehearseError;
 use super::boards::Boards;
 use super::options::{Options, Pose};
-use crate::frame::{PhotoPx, Point, ceil_index, float, floor_index};
+use crate::frame::{PhotoPx, Point, ceil_index, float, floor_index, median};
 use crate::plan::Printed;
 use crate::plan::code::SIDE;
 
@@ -206,18 +206,13 @@ pub(super) fn framed(printed: &Printed, boards: &Boards, options: &Options) -> R
 /// The median over the cells in sight of the pixels that a module takes where the code should hang.
 fn median_px_per_module(printed: &Printed, boards: &Boards, camera: &Camera) -> f64 {
     let half = float(SIDE) * printed.module_mm / 2.0;
-    let mut sizes: Vec<f64> = printed
-        .grid
-        .cells()
-        .filter_map(|cell| {
-            let [[left, top], ..] = boards.corners(cell);
-            let (x, y) = (left + printed.code_top_left.x + half, top + printed.code_top_left.y + half);
-            camera.see_in_frame([x, y, 0.0])?;
-            camera.px_per_mm(x, y)
-        })
-        .collect();
-    sizes.sort_by(f64::total_cmp);
-    sizes.get(sizes.len() / 2).map_or(0.0, |px| px * printed.module_mm)
+    let sizes = printed.grid.cells().filter_map(|cell| {
+        let [[left, top], ..] = boards.corners(cell);
+        let (x, y) = (left + printed.code_top_left.x + half, top + printed.code_top_left.y + half);
+        camera.see_in_frame([x, y, 0.0])?;
+        camera.px_per_mm(x, y)
+    });
+    median(sizes.collect()).map_or(0.0, |px| px * printed.module_mm)
 }
 
 /// The wall's outline in the photo: left, top, right, bottom as parts of the frame.

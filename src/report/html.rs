@@ -4,10 +4,11 @@
 //! A state is never told by colour alone: each cell has a mark, a border of its own and, for a screen reader,
 //! a sentence. Photos are named by number only.
 
-use std::fmt::Write;
+use std::borrow::Cow;
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
+use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use crate::frame::float;
 use crate::judge::{Act, Outcome};
@@ -49,36 +50,34 @@ pub struct Straight<'a> {
 #[must_use]
 pub fn html(report: &Report, words: &Words, pictures: Pictures<'_>) -> String {
     let page = Page { report, words, pictures };
-    let parts = [
-        page.head(),
-        page.top(),
-        page.marked(),
-        page.to_do(),
-        page.advice(),
-        page.wall(),
-        page.straight(),
-        page.figures(),
-        "</main>\n</body>\n</html>\n".to_owned(),
-    ];
-    parts.concat()
+    let title = words.say("report-title", &[("name", report.event.name.clone().into())]);
+    let markup = html! {
+        (DOCTYPE)
+        html lang=(page.say("report-language")) {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="referrer" content="no-referrer";
+                title { (shown(&title)) }
+                // letters, styles and colours are the program's own
+                style { (PreEscaped(letters())) (PreEscaped(STYLE)) (PreEscaped(pictures.accent)) }
+            }
+            body {
+                main {
+                    (page.top()) (page.marked()) (page.to_do()) (page.advice()) (page.wall()) (page.straight()) (page.figures())
+                }
+            }
+        }
+    };
+    markup.into_string()
 }
 
-/// Text for between tags and for quoted attributes.
-#[must_use]
-pub fn escaped(text: &str) -> String {
-    let mut safe = String::with_capacity(text.len());
-    for c in text.chars() {
-        match c {
-            '&' => safe.push_str("&amp;"),
-            '<' => safe.push_str("&lt;"),
-            '>' => safe.push_str("&gt;"),
-            '"' => safe.push_str("&quot;"),
-            '\'' => safe.push_str("&#39;"),
-            c if c.is_control() => safe.push(' '),
-            c => safe.push(c),
-        }
+/// Text as a page shows it: what a foreign code says may hold control characters.
+pub fn shown(text: &str) -> Cow<'_, str> {
+    if text.contains(char::is_control) {
+        return Cow::Owned(text.replace(char::is_control, " "));
     }
-    safe
+    Cow::Borrowed(text)
 }
 
 struct Page<'a> {
@@ -89,174 +88,137 @@ struct Page<'a> {
 
 impl Page<'_> {
     fn say(&self, id: &str) -> String {
-        escaped(&self.words.say(id, &[]))
+        self.words.say(id, &[])
     }
 
-    fn head(&self) -> String {
-        let title = self.words.say("report-title", &[("name", self.report.event.name.clone().into())]);
-        format!(
-            "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n\
-             <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
-             <meta name=\"referrer\" content=\"no-referrer\">\n<title>{}</title>\n<style>\n{}{STYLE}{}</style>\n</head>\n<body>\n<main>\n",
-            self.say("report-language"),
-            escaped(&title),
-            letters(),
-            self.pictures.accent,
-        )
-    }
-
-    fn top(&self) -> String {
-        let mut html = format!(
-            "<p class=\"kind\">{}</p>\n<h1>{}</h1>\n",
-            self.say("report-kind"),
-            escaped(&self.report.event.name)
-        );
-        for (i, line) in source(self.report, self.words).iter().enumerate() {
-            let class = if self.report.made && i == 0 { "made" } else { "source" };
-            add(&mut html, format_args!("<p class=\"{class}\">{}</p>\n", escaped(line)));
-        }
+    fn top(&self) -> Markup {
         let (class, sign) = match self.report.outcome() {
             Outcome::AllRight => ("all-right", "✓"),
             Outcome::Fix => ("fix", "→"),
             Outcome::CannotTell => ("cannot-tell", "?"),
         };
-        let said = escaped(&headline(self.report, self.words));
-        add(
-            &mut html,
-            format_args!(
-                "<p class=\"headline {class}\"><span aria-hidden=\"true\">{sign}</span> {said}</p>\n<ul class=\"counts\">\n"
-            ),
-        );
-        for (_, phrase) in counts(self.report, self.words) {
-            add(&mut html, format_args!("<li>{}</li>\n", escaped(&phrase)));
+        html! {
+            p class="kind" { (self.say("report-kind")) }
+            h1 { (shown(&self.report.event.name)) }
+            @for (i, line) in source(self.report, self.words).iter().enumerate() {
+                p class=(if self.report.made && i == 0 { "made" } else { "source" }) { (shown(line)) }
+            }
+            p class={ "headline " (class) } {
+                span aria-hidden="true" { (sign) } " " (shown(&headline(self.report, self.words)))
+            }
+            ul class="counts" {
+                @for (_, phrase) in counts(self.report, self.words) { li { (phrase) } }
+            }
+            @if let Some(forecast) = &self.report.forecast { p class="forecast" { (shown(forecast)) } }
         }
-        html.push_str("</ul>\n");
-        if let Some(forecast) = &self.report.forecast {
-            add(&mut html, format_args!("<p class=\"forecast\">{}</p>\n", escaped(forecast)));
-        }
-        html
     }
 
-    fn to_do(&self) -> String {
+    fn to_do(&self) -> Markup {
         let steps = listed(self.report, self.words);
-        let mut html = String::new();
-        if !steps.is_empty() {
-            add(
-                &mut html,
-                format_args!("<h2>{}</h2>\n<ol class=\"steps\">\n", self.say("report-heading-to-do")),
-            );
-            for (i, step) in steps.iter().enumerate() {
-                let (said, spots) = (escaped(&step.say), self.spots(step));
-                add(
-                    &mut html,
-                    format_args!(
-                        "<li>{spots}<label for=\"step-{i}\">{said}</label><input type=\"checkbox\" id=\"step-{i}\"></li>\n"
-                    ),
-                );
+        html! {
+            @if !steps.is_empty() {
+                h2 { (self.say("report-heading-to-do")) }
+                ol class="steps" {
+                    @for (i, step) in steps.iter().enumerate() {
+                        li {
+                            (self.spots(step))
+                            label for={ "step-" (i) } { (shown(&step.say)) }
+                            input type="checkbox" id={ "step-" (i) };
+                        }
+                    }
+                }
             }
-            html.push_str("</ol>\n");
+            @for line in oddities(self.report, self.words) { p class="odd" { (shown(&line)) } }
         }
-        for line in oddities(self.report, self.words) {
-            add(&mut html, format_args!("<p class=\"odd\">{}</p>\n", escaped(&line)));
-        }
-        html
     }
 
     /// What the spots of a step look like now, cut from the picture of the wall; empty beside a step without a picture.
-    fn spots(&self, step: &Listed<'_>) -> String {
+    fn spots(&self, step: &Listed<'_>) -> Markup {
         let (columns, rows) = self.report.size();
         let wall = &self.report.wall;
         if self.pictures.straight.is_none() || columns == 0 || rows == 0 {
-            return "<span class=\"spots\"></span>".to_owned();
+            return html! { span class="spots" {} };
         }
         let [wide, high] = [wall.width_mm / float(columns), wall.height_mm / float(rows)];
         let cells = self.report.cells.iter();
-        let shown: Vec<String> = step
-            .spots
-            .iter()
-            .filter_map(|label| cells.clone().find(|cell| cell.label == **label))
-            .map(|cell| {
-                let (x, y) = (float(cell.column) * wide, float(cell.row) * high);
-                let label = escaped(&cell.label);
-                format!(
-                    "<span><svg viewBox=\"{x:.1} {y:.1} {wide:.1} {high:.1}\"><use href=\"#wall-picture\"/></svg>{label}</span>"
-                )
-            })
-            .collect();
-        let sign = match step.act {
-            Act::Swap => "<b>⇄</b>",
-            Act::Move => "<b>→</b>",
-            _ => "",
+        let cell_of = |label: &&str| cells.clone().find(|cell| cell.label == **label);
+        let view = |cell: &ReportCell| {
+            let (x, y) = (float(cell.column) * wide, float(cell.row) * high);
+            format!("{x:.1} {y:.1} {wide:.1} {high:.1}")
         };
-        format!("<span class=\"spots\" aria-hidden=\"true\">{}</span>", shown.join(sign))
+        let sign = match step.act {
+            Act::Swap => Some("⇄"),
+            Act::Move => Some("→"),
+            _ => None,
+        };
+        html! {
+            span class="spots" aria-hidden="true" {
+                @for (i, cell) in step.spots.iter().filter_map(cell_of).enumerate() {
+                    @if let Some(sign) = sign.filter(|_| i > 0) { b { (sign) } }
+                    span { svg viewBox=(view(cell)) { use href="#straight-picture" {} } (cell.label) }
+                }
+            }
+        }
     }
 
-    fn wall(&self) -> String {
+    fn wall(&self) -> Markup {
         let (columns, rows) = self.report.size();
-        let heading = self.say("report-heading-wall");
-        let mut html = format!(
-            "<h2 id=\"wall\">{heading}</h2>\n<div class=\"whole\" style=\"--columns: {columns}\">\n<table aria-labelledby=\"wall\">\n<thead>\n<tr><th scope=\"col\"><span class=\"hidden\">{}</span></th>",
-            self.say("report-rows"),
-        );
-        for column in 0..columns {
-            add(&mut html, format_args!("<th scope=\"col\">{}</th>", column_letters(column)));
+        html! {
+            h2 id="wall" { (self.say("report-heading-wall")) }
+            div class="whole" style={ "--columns: " (columns) } {
+                table aria-labelledby="wall" {
+                    thead {
+                        tr {
+                            th scope="col" { span class="hidden" { (self.say("report-rows")) } }
+                            @for column in 0..columns { th scope="col" { (column_letters(column)) } }
+                        }
+                    }
+                    tbody {
+                        @for row in self.report.cells.chunks(columns.max(1)).take(rows) {
+                            tr {
+                                th scope="row" { (row.first().map_or("", |cell| row_number(cell))) }
+                                @for cell in row { (self.cell(cell)) }
+                            }
+                        }
+                    }
+                }
+            }
+            (self.legend())
         }
-        html.push_str("</tr>\n</thead>\n<tbody>\n");
-        for row in self.report.cells.chunks(columns.max(1)).take(rows) {
-            let number = row.first().map_or("", |cell| row_number(cell));
-            add(&mut html, format_args!("<tr><th scope=\"row\">{}</th>", escaped(number)));
-            row.iter().for_each(|cell| html.push_str(&self.cell(cell)));
-            html.push_str("</tr>\n");
-        }
-        html.push_str("</tbody>\n</table>\n</div>\n");
-        html.push_str(&self.legend());
-        html
     }
 
-    fn cell(&self, cell: &ReportCell) -> String {
-        let said = escaped(&about_cell(cell, self.words));
-        let mark = escaped(&MARKS.of(cell).1);
-        format!(
-            "<td class=\"{}\" title=\"{said}\"><span aria-hidden=\"true\">{mark}</span><span class=\"hidden\">{said}</span></td>",
-            cell.state.name(),
-        )
+    fn cell(&self, cell: &ReportCell) -> Markup {
+        let said = about_cell(cell, self.words);
+        html! {
+            td class=(cell.state.name()) title=(shown(&said)) {
+                span aria-hidden="true" { (MARKS.of(cell).1) }
+                span class="hidden" { (shown(&said)) }
+            }
+        }
     }
 
-    fn legend(&self) -> String {
-        let mut html = "<ul class=\"legend\">\n".to_owned();
-        for entry in legend(self.report, MARKS, self.words) {
-            let (mark, said) = (escaped(&entry.mark), escaped(&entry.said));
-            add(
-                &mut html,
-                format_args!(
-                    "<li><b class=\"{}\">{mark}</b><span>{said}</span></li>\n",
-                    entry.kind.state().name()
-                ),
-            );
+    fn legend(&self) -> Markup {
+        html! {
+            ul class="legend" {
+                @for entry in legend(self.report, MARKS, self.words) {
+                    li { b class=(entry.kind.state().name()) { (entry.mark) } span { (entry.said) } }
+                }
+            }
         }
-        html.push_str("</ul>\n");
-        html
     }
 
-    fn advice(&self) -> String {
-        if self.report.advice.is_empty() {
-            return String::new();
+    fn advice(&self) -> Markup {
+        html! {
+            @if !self.report.advice.is_empty() {
+                h2 { (self.say("report-heading-advice")) }
+                ul class="plain" { @for line in &self.report.advice { li { (shown(line)) } } }
+            }
         }
-        let mut html = format!("<h2>{}</h2>\n<ul class=\"plain\">\n", self.say("report-heading-advice"));
-        for line in &self.report.advice {
-            add(&mut html, format_args!("<li>{}</li>\n", escaped(line)));
-        }
-        html.push_str("</ul>\n");
-        html
     }
 
-    fn marked(&self) -> String {
-        let pictures = self.pictures.marked;
-        let mut html = String::new();
-        if !pictures.is_empty() {
-            add(&mut html, format_args!("<h2>{}</h2>\n", self.say("report-heading-marked")));
-        }
-        for (i, jpeg) in pictures.iter().enumerate() {
+    fn marked(&self) -> Markup {
+        let caption = |(i, jpeg): (usize, &Vec<u8>)| {
+            let alt = self.say("report-picture-marked");
             let caption = self.report.photos.get(i).map(|photo| {
                 let named = [
                     ("number", count(i + 1)),
@@ -266,26 +228,39 @@ impl Page<'_> {
                 ];
                 self.words.say("report-photo", &named)
             });
-            html.push_str(&figure(jpeg, &self.say("report-picture-marked"), caption.as_deref()));
+            html! {
+                figure {
+                    img alt=(alt) src=(jpeg_url(jpeg));
+                    figcaption { (caption.unwrap_or_else(|| alt.clone())) }
+                }
+            }
+        };
+        html! {
+            @if !self.pictures.marked.is_empty() { h2 { (self.say("report-heading-marked")) } }
+            @for picture in self.pictures.marked.iter().enumerate() { (caption(picture)) }
         }
-        html
     }
 
     /// The wall's picture. The steps show parts of it, so it is drawn as SVG, in mm on the wall.
-    fn straight(&self) -> String {
-        let Some(Straight { jpeg, margin_mm }) = self.pictures.straight else { return String::new() };
+    fn straight(&self) -> Markup {
+        let Some(Straight { jpeg, margin_mm }) = self.pictures.straight else { return Markup::default() };
         let wall = &self.report.wall;
-        let [wide, high] = [wall.width_mm, wall.height_mm].map(|side| side + 2.0 * margin_mm);
-        let (heading, alt) = (self.say("report-heading-straight"), self.say("report-picture-straight"));
-        format!(
-            "<h2>{heading}</h2>\n<figure>\n<svg class=\"straight\" viewBox=\"-{margin_mm} -{margin_mm} {wide:.1} {high:.1}\" role=\"img\" aria-label=\"{alt}\">\
-             <image id=\"wall-picture\" x=\"-{margin_mm}\" y=\"-{margin_mm}\" width=\"{wide:.1}\" height=\"{high:.1}\" preserveAspectRatio=\"none\" \
-             href=\"data:image/jpeg;base64,{}\"/></svg>\n<figcaption>{alt}</figcaption>\n</figure>\n",
-            STANDARD.encode(jpeg),
-        )
+        let [wide, high] =
+            [wall.width_mm, wall.height_mm].map(|side| format!("{:.1}", side + 2.0 * margin_mm));
+        let (from, alt) = (-margin_mm, self.say("report-picture-straight"));
+        html! {
+            h2 { (self.say("report-heading-straight")) }
+            figure {
+                svg class="straight" viewBox=(format!("{from} {from} {wide} {high}")) role="img" aria-label=(alt) {
+                    image id="straight-picture" x=(from) y=(from) width=(wide) height=(high) preserveAspectRatio="none"
+                        href=(jpeg_url(jpeg)) {}
+                }
+                figcaption { (alt) }
+            }
+        }
     }
 
-    fn figures(&self) -> String {
+    fn figures(&self) -> Markup {
         let wall = &self.report.wall;
         let number = |name, value: f64| (name, value.to_string().into());
         let length = |name, mm: f64| (name, both(mm, self.report.units, self.words).into());
@@ -296,10 +271,11 @@ impl Page<'_> {
             self.words.say("report-shift", &[length("by", wall.worst_shift_mm)]),
             self.words.say("report-modules", &[number("px", wall.photo_px_per_module)]),
         ];
-        let mut html = format!("<h2>{}</h2>\n<ul class=\"plain small\">\n", self.say("report-heading-facts"));
-        lines.iter().for_each(|line| add(&mut html, format_args!("<li>{}</li>\n", escaped(line))));
-        add(&mut html, format_args!("</ul>\n<p class=\"small\">{}</p>\n", self.say("report-private")));
-        html
+        html! {
+            h2 { (self.say("report-heading-facts")) }
+            ul class="plain small" { @for line in &lines { li { (line) } } }
+            p class="small" { (self.say("report-private")) }
+        }
     }
 }
 
@@ -314,15 +290,7 @@ fn letters() -> String {
     LETTERS.into_iter().zip(["400", "600 900"]).map(face).collect()
 }
 
-/// A picture inside the page; `alt` is safe already.
-fn figure(jpeg: &[u8], alt: &str, caption: Option<&str>) -> String {
-    let caption = caption.map_or_else(|| alt.to_owned(), escaped);
-    format!(
-        "<figure>\n<img alt=\"{alt}\" src=\"data:image/jpeg;base64,{}\">\n<figcaption>{caption}</figcaption>\n</figure>\n",
-        STANDARD.encode(jpeg),
-    )
-}
-
-fn add(html: &mut String, part: std::fmt::Arguments<'_>) {
-    let _ = html.write_fmt(part); // writing to a String cannot fail
+/// A picture inside the page.
+fn jpeg_url(jpeg: &[u8]) -> String {
+    format!("data:image/jpeg;base64,{}", STANDARD.encode(jpeg))
 }

@@ -3,9 +3,10 @@
 //! In a page `{{id}}` stands for a sentence, `{{=name}}` for the evening's name, `{{=language}}` for the language, `{{=private}}` for
 //! what becomes of photos, and `{{=words}}` for the sentences that its script needs, as JSON that cannot end the element it stands in.
 
+use maud::{DOCTYPE, html};
 use serde_json::{Map, Value};
 
-use crate::report::html::escaped;
+use crate::report::html::shown;
 use crate::words::{FluentValue, LANGUAGES, Words};
 
 /// The pages' styles and scripts: name, kind, text.
@@ -91,21 +92,30 @@ pub(super) fn phone(name: &str, words: &Words, photos_kept: bool) -> String {
 
 /// The page without a secret, in every language: it tells nobody anything.
 pub(super) fn nowhere() -> String {
-    let said = LANGUAGES.iter().map(|(code, _)| {
-        let words = Words::of(code);
-        format!("<p lang=\"{code}\">{}</p>", escaped(&words.say("serve-nowhere", &[])))
-    });
-    let title = escaped(&Words::english().say("serve-title", &[]));
-    format!(
-        "<!DOCTYPE html><html lang=\"en\"><meta charset=\"utf-8\"><meta name=\"viewport\" \
-         content=\"width=device-width, initial-scale=1\"><title>{title}</title>{}</html>",
-        said.collect::<String>()
-    )
+    let page = html! {
+        (DOCTYPE)
+        html lang="en" {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                title { (Words::english().say("serve-title", &[])) }
+            }
+            body {
+                @for (code, _) in LANGUAGES { p lang=(code) { (Words::of(code).say("serve-nowhere", &[])) } }
+            }
+        }
+    };
+    page.into_string()
 }
 
 /// The room's page.
 pub(super) fn room(name: &str, words: &Words) -> String {
     filled(ROOM, name, words, ROOM_WORDS)
+}
+
+/// Text for between tags and for quoted attributes.
+fn safe(text: &str) -> String {
+    html! { (shown(text)) }.into_string()
 }
 
 fn filled(page: &str, name: &str, words: &Words, script: &[&str]) -> String {
@@ -117,10 +127,10 @@ fn filled(page: &str, name: &str, words: &Words, script: &[&str]) -> String {
             continue;
         };
         match id {
-            "=name" => text.push_str(&escaped(name)),
-            "=language" => text.push_str(&escaped(&words.say("report-language", &[]))),
+            "=name" => text.push_str(&safe(name)),
+            "=language" => text.push_str(&safe(&words.say("report-language", &[]))),
             "=words" => text.push_str(&script_words(words, script)),
-            id => text.push_str(&escaped(&words.say(id, &[]))),
+            id => text.push_str(&safe(&words.say(id, &[]))),
         }
         text.push_str(rest);
     }

@@ -4,6 +4,7 @@
 
 pub mod evening;
 pub mod scenes;
+pub mod shared;
 
 use std::cell::RefCell;
 use std::ffi::OsString;

@@ -148,11 +148,6 @@ fn backing(colours: &[Option<[u8; 3]>], tiles: Tiles) -> Option<([u8; 3], f64)> 
     Some((middle, AWAY.0.max(AWAY.1 * spread).min(AWAY.2)))
 }
 
-pub(super) fn median(mut levels: Vec<u8>) -> u8 {
-    levels.sort_unstable();
-    levels.get(levels.len() / 2).copied().unwrap_or(0)
-}
-
 /// Euclidean distance of two colours, in levels.
 pub(super) fn away(one: [u8; 3], other: [u8; 3]) -> f64 {
     let part = |i: usize| f64::from(one[i]) - f64::from(other[i]);

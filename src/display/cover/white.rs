@@ -7,11 +7,11 @@
 //!
 //! Whatever is unsure counts as drawn: what is told to be white is white. Nothing is said of pieces that are white by themselves.
 
-use crate::frame::float;
+use crate::frame::{float, median_by};
 use crate::plan::{Cell, Printed, Turn};
 use crate::read::{PhotoReading, Sight};
 
-use super::looks::{Looks, PAPER, away, median};
+use super::looks::{Looks, PAPER, away};
 use super::{Expected, TILES, is_code, turned};
 
 /// Tiles at each side of a square that are not looked at: tape, neighbours, and the margin that hands leave.
@@ -150,7 +150,7 @@ fn looks_white(tiles: &[Tile]) -> bool {
 fn is_as_paper(tiles: &[Tile], looks: &Looks, cell: Cell) -> bool {
     let Some((paper, _)) = looks.papers.get(&cell).filter(|(_, tint)| *tint <= TINTED) else { return false };
     let off = [0, 1, 2].map(|i| {
-        let median = median(tiles.iter().map(|tile| tile.colour[i]).collect());
+        let median = median_by(tiles.iter().map(|tile| tile.colour[i]).collect(), u8::cmp).unwrap_or(0);
         i16::from(median) - i16::from(paper[i])
     });
     let (least, most) =

@@ -12,8 +12,7 @@ use rayon::prelude::*;
 
 use super::reference::{Reference, weight};
 use super::{Evening, INK, PAPER};
-use crate::display::hung::median;
-use crate::frame::{Point, WallMm, float, floor_index, narrow};
+use crate::frame::{Point, WallMm, float, floor_index, median, narrow};
 use crate::plan::Grid;
 
 /// Number of places a cell, along one side, at which a plane is fitted: light changes little over half a

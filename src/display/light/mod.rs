@@ -16,13 +16,12 @@ mod reference;
 
 use std::collections::BTreeMap;
 
-use crate::frame::{Point, WallMm, float, floor_index};
+use crate::frame::{Point, WallMm, float, floor_index, median};
 use crate::photo::Photo;
 use crate::picture::colour::{level_of_light, light_of_levels};
 use crate::plan::{Cell, Printed};
 use crate::read::{Camera, CellReading};
 
-use super::hung::median;
 use field::Field;
 use reference::references;
 

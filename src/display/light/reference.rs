@@ -6,14 +6,14 @@
 
 use rayon::prelude::*;
 
-use crate::frame::{Module, PhotoPx, Point, WallMm, ceil_index, float, floor_index};
+use crate::frame::{Module, PhotoPx, Point, WallMm, ceil_index, float, floor_index, median};
 use crate::photo::Photo;
 use crate::picture::colour::light_of_levels;
 use crate::plan::code::{Modules, QUIET_ZONE, SIDE};
 use crate::plan::{Cell, Printed};
 use crate::read::{Camera, CellReading, Sight};
 
-use super::super::hung::{code_corners, median};
+use super::super::hung::code_corners;
 
 /// Number of samples along a module in the map of the ink.
 const FINE: usize = 4;

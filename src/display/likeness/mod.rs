@@ -49,7 +49,7 @@ use image::RgbImage;
 use image::imageops::thumbnail;
 use rayon::prelude::*;
 
-use crate::frame::{float, narrow};
+use crate::frame::{float, median_by, narrow};
 use crate::picture::FewColours;
 use crate::plan::code::{QUIET_ZONE, SIDE as CODE_SIDE};
 use crate::plan::{Cell, Grid, Printed, Turn};
@@ -300,7 +300,9 @@ impl Pieces {
             let own: Vec<Ink> =
                 seen.iter().flatten().filter(|(which, _)| *which == pencil).map(|(_, ink)| *ink).collect();
             if own.len() >= TELLING.1 {
-                *ink = [0, 1, 2].map(|i| median(own.iter().map(|ink| ink[i]).collect()));
+                *ink = [0, 1, 2].map(|i| {
+                    median_by(own.iter().map(|ink| ink[i]).collect(), f32::total_cmp).unwrap_or(0.0)
+                });
             }
         }
         let mut pieces = self.clone();
@@ -446,9 +448,4 @@ fn weights(printed: &Printed) -> Plane {
         let edge = column.min(row) == 0 || column.max(row) == SIDE - 1;
         narrow(if edge || (meets(column, x) && meets(row, y)) { 0.0 } else { 1.0 })
     })
-}
-
-fn median(mut values: Vec<f32>) -> f32 {
-    values.sort_by(f32::total_cmp);
-    values.get(values.len() / 2).copied().unwrap_or(0.0)
 }

@@ -1,12 +1,12 @@
 //! manifest.json: what this program writes, and what another printer wrote.
 
-use std::path::PathBuf;
-
 use everysquare::plan::manifest::{
     Manifest, ManifestCard, ManifestCode, ManifestError, ManifestEvent, ManifestGrid, ManifestSquare,
 };
 use everysquare::plan::settings::Settings;
 use everysquare::plan::{Folder, Grid, Printed, RowsFrom, Tag};
+
+use crate::common::shared::shared;
 
 fn event(columns: usize, rows: usize) -> (Settings, Printed) {
     let grid = Grid::usual(columns, rows);
@@ -102,21 +102,10 @@ fn what_makes_no_wall_is_refused() {
     assert!(said.contains("rows_from"), "{said}");
 }
 
-/// Where walls photographed elsewhere lie; they are not part of the project.
-fn shared_walls() -> Option<PathBuf> {
-    let shared = std::env::var_os("EVERYSQUARE_SHARED")
-        .map_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../shared"), PathBuf::from);
-    let walls = shared.join("walls");
-    if !walls.is_dir() {
-        println!("skipped: {} is not there (EVERYSQUARE_SHARED names its parent)", walls.display());
-        return None;
-    }
-    Some(walls)
-}
-
 #[test]
+#[ignore = "needs ../shared/walls"]
 fn kits_of_another_printer_are_read() {
-    let Some(walls) = shared_walls() else { return };
+    let walls = shared("walls");
     for (name, cells, cards) in [("heron-10x8", 80, 22), ("tram-12x9", 108, 0), ("lighthouse-16x12", 192, 32)]
     {
         let printed = Folder::at(walls.join(name)).printed().unwrap();

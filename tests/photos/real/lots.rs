@@ -6,8 +6,9 @@ use everysquare::read::codebook::Owner;
 use everysquare::read::identify::{Detection, Identifier};
 use everysquare::read::{finders, triples};
 
-use super::set::{Marked, folder, sheets, shots, text};
+use super::set::{Marked, sheets, shots, text};
 use super::smaller::{px_per_module, resampled, scaled};
+use crate::common::shared::shared;
 
 /// So far from the hand-marked ones, in modules, may 99 in 100 corners lie, and each. Those farthest off are bottom right
 /// corners of light modules, where the hand had nothing to go by: looked at in the photographs.
@@ -86,8 +87,9 @@ fn found(luma: &Luma, identifier: &Identifier) -> Vec<Detection> {
 }
 
 #[test]
+#[ignore = "needs ../shared/real"]
 fn every_code_of_the_sheets_is_found_at_full_size_and_at_two_pixels_a_module() {
-    let Some(real) = folder() else { return };
+    let real = shared("real");
     let set = real.join("lots");
     let printed = sheets(&set);
     let identifier = Identifier::new(&printed);

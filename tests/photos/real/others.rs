@@ -4,7 +4,8 @@ use everysquare::frame::{PhotoPx, Point};
 use everysquare::read::any_code::{Located, locate};
 use everysquare::read::finders;
 
-use super::set::{folder, shots};
+use super::set::shots;
+use crate::common::shared::shared;
 
 /// A code is found where all corners lie nearer than this share of its side to the marked ones.
 const THERE: f64 = 0.12;
@@ -37,8 +38,9 @@ fn side_px(marked: &[Point<PhotoPx>; 4]) -> f64 {
 }
 
 #[test]
+#[ignore = "needs ../shared/real"]
 fn codes_of_other_sizes_are_found_where_they_lie() {
-    let Some(real) = folder() else { return };
+    let real = shared("real");
     for (set, all, least, read) in SETS {
         let (mut marked, mut found, mut decoded, mut corners, mut shares) = (0, 0, 0, Vec::new(), Vec::new());
         for shot in shots(&real.join(set)) {

@@ -1,6 +1,6 @@
 //! The photographs, what is marked in them, and the codes of the sheets.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use everysquare::frame::{PhotoPx, Point};
 use everysquare::photo::{Luma, Photo};
@@ -21,17 +21,6 @@ pub struct Shot {
     pub name: String,
     pub luma: Luma,
     pub marked: Vec<Marked>,
-}
-
-/// Where the photographs lie; says so where they do not.
-pub fn folder() -> Option<PathBuf> {
-    let shared = std::env::var_os("EVERYSQUARE_SHARED")
-        .map_or_else(|| Path::new(env!("CARGO_MANIFEST_DIR")).join("../shared"), PathBuf::from);
-    let real = shared.join("real");
-    if !real.is_dir() {
-        println!("not checked: the real photographs are not here (../shared/real, or EVERYSQUARE_SHARED)");
-    }
-    real.is_dir().then_some(real)
 }
 
 fn json(path: &Path) -> Value {

@@ -12,8 +12,9 @@ use everysquare::read::place::{Layout, Site};
 use everysquare::read::seek::{QUICK, THOROUGH, seek};
 use rayon::prelude::*;
 
-use super::set::{Shot, folder, sheets, shots, text};
+use super::set::{Shot, sheets, shots, text};
 use super::smaller::{Chance, px_per_module, resampled, scaled, worsened};
+use crate::common::shared::shared;
 
 /// Pixels a module of the pictures, and how many of 100 codes must be named.
 const SIZES: [(f64, f64); 4] = [(0.65, 99.0), (0.8, 99.0), (1.0, 99.0), (1.5, 99.0)];
@@ -81,8 +82,9 @@ fn score(shot: &Shot, printed: &Printed, identifier: &Identifier, px: f64) -> Sc
 }
 
 #[test]
+#[ignore = "needs ../shared/real"]
 fn codes_below_two_pixels_a_module_are_told_from_decoys() {
-    let Some(real) = folder() else { return };
+    let real = shared("real");
     let set = real.join("lots");
     let printed = sheets(&set);
     let identifier = Identifier::new(&printed);
