@@ -2,9 +2,9 @@
 
 use std::path::PathBuf;
 
+use super::beside::write_beside;
 use super::mistyped::Refused;
 use super::newest::newest;
-use super::print::write_beside;
 use super::{CliError, Console, Outcome};
 use crate::plan::groups::{Group, Groups, GroupsError, Spread, divide, read};
 use crate::plan::settings::Choice;

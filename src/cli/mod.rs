@@ -10,6 +10,7 @@
 //! and one in `Command::run`, and its `help-…` sentences in `words/en.ftl`: `help-new` for the command `new`,
 //! `help-new-columns` for its `--columns`.
 
+mod beside;
 mod check;
 mod console;
 mod crowd;

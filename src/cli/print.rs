@@ -5,11 +5,12 @@ mod single;
 
 use std::path::PathBuf;
 
+use super::beside::{choose_paper, same_squares, say_document, write_beside};
 use super::mistyped::Refused;
 use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome, groups, language};
-use crate::plan::settings::{Choice, Flip, Language, Units};
+use crate::plan::settings::{Choice, Language};
 use crate::plan::{Folder, Manifest, Settings};
 use crate::print::event::Event;
 use crate::print::lesson::lesson;
@@ -138,14 +139,6 @@ fn print_again(
     write_beside(folder, &event.settings, &documents, console)?;
     console.say("print-again", &[("count", cells.len().into())]);
     Ok(())
-}
-
-/// Refuses where squares printed now would have other codes, or codes in another place, than those of the kit.
-pub(super) fn same_squares(folder: &Folder, event: &Event) -> Result<(), CliError> {
-    if event.prints_as(&folder.manifest()?.printed(event.settings.grid.rows_from)?) {
-        return Ok(());
-    }
-    Err(CliError::new(Sentence::new("error-print-changed").with("folder", as_typed(folder.root()))))
 }
 
 /// The pieces with these labels, in the order in which they are handed out.
@@ -293,54 +286,4 @@ fn explain(folder: &Folder, settings: &Settings, kit: &Kit, console: &mut Consol
         console.say("print-made-in-all", &numbers);
     }
     choose_paper(settings, &kit.documents, console);
-}
-
-/// Writes documents beside the kit, and says so.
-pub(super) fn write_beside(
-    folder: &Folder,
-    settings: &Settings,
-    documents: &[Document],
-    console: &mut Console,
-) -> Result<(), CliError> {
-    for document in documents {
-        Folder::write_whole(&folder.print().join(&document.name), &document.bytes)?;
-    }
-    console.say("print-made", &[("folder", folder.print().display().to_string().into())]);
-    documents.iter().for_each(|document| say_document(document, console));
-    choose_paper(settings, documents, console);
-    Ok(())
-}
-
-/// A document's name, its pages and sheets.
-fn say_document(document: &Document, console: &mut Console) {
-    let id = if document.two_sided { "print-made-two-sided" } else { "print-made-one-sided" };
-    let counts = [
-        ("name", document.name.as_str().into()),
-        ("pages", document.pages.into()),
-        ("sheets", document.sheets.into()),
-    ];
-    let line = console.words().say(id, &counts);
-    console.line(&format!("  {line}"));
-}
-
-/// Says what to choose in the printer's dialogue for documents of which some may be two-sided.
-fn choose_paper(settings: &Settings, documents: &[Document], console: &mut Console) {
-    let two_sided = documents.iter().filter(|document| document.two_sided);
-    let two_sided: Vec<&str> = two_sided.map(|document| document.name.as_str()).collect();
-    let choose = match (two_sided.is_empty(), settings.print.flip) {
-        (false, Flip::LongEdge) => "print-choose-long-edge",
-        (false, Flip::ShortEdge) => "print-choose-short-edge",
-        _ => "print-choose-one-sided",
-    };
-    let paper = console.words().say(&format!("print-paper-{}", settings.print.paper.word()), &[]);
-    console.say(choose, &[("paper", paper.into()), ("documents", two_sided.join(", ").into())]);
-    if !documents.iter().any(|document| document.true_size) {
-        return;
-    }
-    let length = match settings.print.units {
-        Units::Inch => "4 in",
-        Units::Mm => "100 mm",
-    };
-    let id = if two_sided.is_empty() { "print-ruler-check-one-sided" } else { "print-ruler-check" };
-    console.say(id, &[("length", length.into())]);
 }

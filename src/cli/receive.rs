@@ -5,8 +5,8 @@ use std::path::PathBuf;
 
 use image::RgbImage;
 
+use super::beside::{same_squares, write_beside};
 use super::photos::{complain, read_each};
-use super::print::{same_squares, write_beside};
 use super::{CliError, Console, Outcome};
 use crate::gallery::from_home::{FromHome, from_home};
 use crate::photo::Photo;

@@ -2,8 +2,8 @@
 
 use std::path::PathBuf;
 
+use super::beside::write_beside;
 use super::place::PlaceArgs;
-use super::print::write_beside;
 use super::{CliError, Console, Outcome};
 use crate::plan::Folder;
 use crate::plan::settings::{WallPart, set, set_parts};

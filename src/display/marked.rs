@@ -16,13 +16,11 @@ use crate::plan::{Grid, Turn};
 use crate::read::PhotoReading;
 use crate::words::{FluentValue, Words};
 
-use super::cover::Cover;
+use super::cover::{Cover, MARGIN_MM};
 use super::drawing::{Canvas, Pen};
 use super::sample::Source;
 use super::straighten::LONGEST_PX;
 
-/// Width around the ring of cards that is kept of the photo, in mm: cards hang a little askew.
-pub const MARGIN_MM: f64 = 10.0;
 /// Colour where the photo is not kept.
 pub const BLANK: Rgb<u8> = Rgb([255; 3]);
 /// Step, in pixels, with which the photo is searched for the wall, and side of the blocks that are drawn.

@@ -36,9 +36,10 @@ pub mod scattered;
 pub mod squares;
 pub mod straighten;
 
+pub use cover::MARGIN_MM;
 pub use cover::{Cover, Covered, Expected};
 pub use filling::{FillingError, MOST_BYTES, MOST_MOMENTS, Moment, evenly, filling};
 pub use jpeg::{JpegError, jpeg};
-pub use marked::{MARGIN_MM, MarkedPart, Marking, marked};
+pub use marked::{MarkedPart, Marking, marked};
 pub use preview::{PREVIEW, preview};
 pub use straighten::{Frontal, LONGEST_PX, Shot, Straightening, straighten};

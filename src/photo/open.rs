@@ -14,7 +14,8 @@ use zune_jpeg::zune_core::options::DecoderOptions;
 
 use super::about::About;
 use super::heif::{self, Family, HeicError};
-use super::{Luma, Photo, profile};
+use super::profile::{self, BAND};
+use super::{Luma, Photo};
 
 /// Maximum number of pixels of a photo. Phones make up to 200 million; more is a mistake or a trap.
 pub const MAX_PIXELS: u64 = 250_000_000;
@@ -221,9 +222,6 @@ fn other(bytes: &[u8], format: ImageFormat, most: u64) -> Result<RgbImage, Photo
     profile::to_srgb(&mut picture, own.as_deref());
     Ok(picture)
 }
-
-/// Number of pixels in a band, the unit of parallel work.
-pub(super) const BAND: usize = 1 << 16;
 
 impl Luma {
     /// Brightness of a colour picture: 0.299 R + 0.587 G + 0.114 B (ITU-R BT.601, as in JPEG's own Y),

@@ -9,8 +9,8 @@ use image::RgbImage;
 use moxcms::{ColorProfile, DataColorSpace, Layout, TransformOptions};
 use rayon::prelude::*;
 
-use super::open::BAND;
-
+/// Number of pixels in a band, the unit of parallel work.
+pub(super) const BAND: usize = 1 << 16;
 /// Maximum size of a profile that is followed, in bytes: those of phones have some 500, of scanners half a million.
 const MOST_BYTES: usize = 4 << 20;
 /// Steps along each channel in which a profile is compared with sRGB.

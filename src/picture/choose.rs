@@ -33,9 +33,11 @@ const EDGE: f32 = 0.04;
 /// Maximum number of rounds of clustering.
 const MOST_ROUNDS: usize = 60;
 /// Distance to all even colours, in the unit of [`Seen`], from which a pixel away from edges is of another colour, and the share of such
-/// pixels from which a picture is no drawing: what [`super::loss::SHARE`] says has to be shown.
+/// pixels from which a picture is no drawing: what [`SHARE_TO_SHOW`] says has to be shown.
 const UNLIKE: f32 = 0.12;
-const MOST_UNLIKE: f64 = super::loss::SHARE;
+const MOST_UNLIKE: f64 = SHARE_TO_SHOW;
+/// Share of the picture from which an area of like colour has to be shown.
+pub const SHARE_TO_SHOW: f64 = 0.01;
 /// Bits a channel of the colour histogram's cells: of 256 levels, each 8th.
 const CELL_BITS: u8 = 5;
 

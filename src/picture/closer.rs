@@ -16,7 +16,6 @@ use super::facts::{PictureFacts, Window};
 use super::few::FewColours;
 use super::{Area, area};
 use crate::frame::{float, floor_index};
-use crate::plan::level::levels_of;
 use crate::plan::settings::LevelSettings;
 use crate::plan::{Cell, Grid, Level};
 
@@ -78,7 +77,7 @@ fn unsuited_in(few: &FewColours, area: Area, grid: &Grid, levels: &LevelSettings
         Shapes::of(&sampled, PIECE_PX, PIECE_PX).score()
     };
     let scores: Vec<f64> = grid.cells().map(score).collect();
-    levels_of(&scores, levels).into_iter().filter(|level| matches!(level, Level::Plain | Level::Hard)).count()
+    levels.levels_of(&scores).into_iter().filter(|level| matches!(level, Level::Plain | Level::Hard)).count()
 }
 
 /// Share of the picture's edges that a candidate keeps, 0 … 1: of a piece that it cuts, the part that it shows.

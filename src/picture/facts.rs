@@ -18,7 +18,7 @@ use super::outlines::Outlines;
 use super::pieces::{Crop, covered};
 use crate::frame::{float, floor_index, round_index};
 use crate::plan::crowd::{PlannedPiece, Work};
-use crate::plan::level::{Level, levels_of};
+use crate::plan::level::Level;
 use crate::plan::settings::{LevelSettings, Pencil};
 use crate::plan::{Cell, Grid};
 
@@ -81,7 +81,7 @@ impl PictureFacts {
         // a border does not move the levels of the picture's own pieces
         for part in [&own, &border] {
             let scores: Vec<f64> = part.iter().map(|piece| pieces[*piece].score).collect();
-            for (piece, level) in part.iter().zip(levels_of(&scores, levels)) {
+            for (piece, level) in part.iter().zip(levels.levels_of(&scores)) {
                 let piece = &mut pieces[*piece];
                 let decided = levels.decided(piece.cell);
                 piece.decided = decided.is_some();

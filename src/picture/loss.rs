@@ -7,11 +7,10 @@
 
 use std::ops::RangeInclusive;
 
+pub use super::choose::SHARE_TO_SHOW;
 use super::choose::{Colours, nearest};
 use super::colour::{Seen, ciede2000};
 
-/// Share of the picture from which an area of like colour has to be shown.
-pub const SHARE: f64 = 0.01;
 /// Maximum colour difference, CIEDE2000, of such an area to its pencil. Two colours that people call by different names, as orange
 /// and red or two greens of a hill, lie 15 to 25 apart; a pencil's stroke itself varies by 10, [`super::warnings::ALIKE`]. Common
 /// practice, no source.
@@ -26,7 +25,7 @@ pub struct Lost {
     pub srgb: [u8; 3],
     /// Number of the pencil that it is drawn with.
     pub pencil: usize,
-    /// Its share of the picture, 0 … 1; more than [`SHARE`].
+    /// Its share of the picture, 0 … 1; more than [`SHARE_TO_SHOW`].
     pub share: f64,
     /// Its colour difference to the pencil, CIEDE2000; more than [`APART`].
     pub apart: f64,
@@ -38,7 +37,7 @@ pub fn lost(areas: &[(Seen, f64)], pencils: &[[u8; 3]]) -> Vec<Lost> {
     let seen: Vec<Seen> = pencils.iter().map(|srgb| Seen::of(*srgb)).collect();
     let mut lost: Vec<Lost> = areas
         .iter()
-        .filter(|(_, share)| *share > SHARE && !pencils.is_empty())
+        .filter(|(_, share)| *share > SHARE_TO_SHOW && !pencils.is_empty())
         .map(|(area, share)| {
             let (srgb, pencil) = (area.to_srgb(), nearest(*area, &seen));
             Lost { srgb, pencil, share: *share, apart: ciede2000(srgb, pencils[pencil]) }

@@ -56,6 +56,7 @@ pub mod survey;
 mod svg;
 mod vote;
 pub mod warnings;
+mod word;
 
 use image::RgbImage;
 

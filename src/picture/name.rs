@@ -14,66 +14,9 @@
 use super::colour::{Seen, ciede2000, cielab};
 use super::css::{CSS_COLOURS, CssColour};
 use super::survey::SURVEY;
+use super::word::{Shade, Word};
 use crate::plan::settings::Pencil;
 use crate::words::Words;
-
-/// What a child calls a colour.
-#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[allow(missing_docs, reason = "the words themselves")]
-pub enum Word {
-    Red,
-    Orange,
-    Yellow,
-    LimeGreen,
-    Olive,
-    Green,
-    Teal,
-    Turquoise,
-    Blue,
-    Purple,
-    Pink,
-    Brown,
-    Cream,
-    White,
-    Grey,
-    Black,
-}
-
-impl Word {
-    /// Its sentence in the words file.
-    #[must_use]
-    pub fn id(self) -> &'static str {
-        match self {
-            Self::Red => "colour-red",
-            Self::Orange => "colour-orange",
-            Self::Yellow => "colour-yellow",
-            Self::LimeGreen => "colour-lime-green",
-            Self::Olive => "colour-olive",
-            Self::Green => "colour-green",
-            Self::Teal => "colour-teal",
-            Self::Turquoise => "colour-turquoise",
-            Self::Blue => "colour-blue",
-            Self::Purple => "colour-purple",
-            Self::Pink => "colour-pink",
-            Self::Brown => "colour-brown",
-            Self::Cream => "colour-cream",
-            Self::White => "colour-white",
-            Self::Grey => "colour-grey",
-            Self::Black => "colour-black",
-        }
-    }
-}
-
-/// How light a colour is among those of its word, the lightest first.
-#[derive(Copy, Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
-#[allow(missing_docs, reason = "the words themselves")]
-pub enum Shade {
-    VeryLight,
-    Light,
-    Plain,
-    Dark,
-    VeryDark,
-}
 
 /// The shades of some colours of one word whose own do not tell them apart, the lightest first; none where they are too many.
 fn shades(own: &[Shade]) -> Option<&'static [Shade]> {

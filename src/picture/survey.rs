@@ -5,7 +5,7 @@
 //! the word that a child finds on such a pencil. Names and values are the survey's and are compared with another copy of them in
 //! `tools/outside/colours.py`; the words are our own choice.
 
-use super::name::{Shade, Word};
+use super::word::{Shade, Word};
 
 /// Colours of the survey that share a word and a shade.
 #[derive(Copy, Clone, Debug)]

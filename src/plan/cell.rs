@@ -1,7 +1,18 @@
 //! Cells of the wall, their labels, and quarter turns.
 
-use super::settings::{DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM};
+use std::ops::RangeInclusive;
+
 use crate::frame::{Point, Vector, WallMm};
+
+/// Columns and rows that a wall may have: `ZZ` is the last column with two letters.
+pub const ACROSS: RangeInclusive<usize> = 1..=702;
+/// Squares that a wall may have in all: some 12 × 4 m of wall at 127 mm, 1,500 sheets of letter paper. Seeking compares
+/// every cell with every code, so ten times as many would take a hundred times as long.
+pub const MOST_CELLS: usize = 3_000;
+/// Side of a piece where nothing is said: one inch.
+pub const DEFAULT_PIECE_MM: f64 = 25.4;
+/// Side of a square where nothing is said: five inches.
+pub const DEFAULT_SQUARE_MM: f64 = 127.0;
 
 /// End of the wall where row 1 is.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Default)]

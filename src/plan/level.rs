@@ -1,15 +1,14 @@
 //! Levels: how hard a piece is to redraw, and which score has which level.
 //!
 //! ```
-//! use everysquare::plan::level::{Level, levels_of};
+//! use everysquare::plan::level::Level;
 //! use everysquare::plan::settings::LevelSettings;
 //! let usual = LevelSettings::default(); // easy from 0.5, medium from 3.5, hard from 9
-//! assert_eq!(levels_of(&[0.0, 1.0, 9.5], &usual), [Level::Plain, Level::Easy, Level::Hard]);
+//! assert_eq!(usual.levels_of(&[0.0, 1.0, 9.5]), [Level::Plain, Level::Easy, Level::Hard]);
 //! ```
 
 use serde::Serialize;
 
-use super::settings::{Choice, LevelSettings};
 use crate::frame::{float, floor_index};
 
 /// Level of how hard a piece is to redraw, the easiest first.
@@ -42,26 +41,17 @@ impl Level {
     }
 }
 
-impl Choice for Level {
-    const ALL: &'static [(Self, &'static str)] =
-        &[(Self::Plain, "plain"), (Self::Easy, "easy"), (Self::Medium, "medium"), (Self::Hard, "hard")];
-}
-
-/// Level of each score, by bounds.
-///
-/// Where the settings ask for balance, all that is not plain is divided into three parts as equal as ties
-/// allow. Equal scores have equal levels, and a higher score never a lower one.
+/// Level of each score, by bounds: the least score of easy, medium and hard.
 #[must_use]
-pub fn levels_of(scores: &[f64], settings: &LevelSettings) -> Vec<Level> {
-    if settings.balanced { balanced(scores, settings.bounds[0]) } else { bounded(scores, settings.bounds) }
-}
-
-fn bounded(scores: &[f64], bounds: [f64; 3]) -> Vec<Level> {
+pub fn bounded(scores: &[f64], bounds: [f64; 3]) -> Vec<Level> {
     let level = |score: &f64| Level::ALL[bounds.iter().filter(|bound| score >= bound).count()];
     scores.iter().map(level).collect()
 }
 
-fn balanced(scores: &[f64], least: f64) -> Vec<Level> {
+/// Level of each score: all from `least` on is divided into three parts as equal as ties allow. Equal scores have equal levels, and a higher
+/// score never a lower one.
+#[must_use]
+pub fn balanced(scores: &[f64], least: f64) -> Vec<Level> {
     let mut drawn: Vec<f64> = scores.iter().copied().filter(|score| *score >= least).collect();
     drawn.sort_by(f64::total_cmp);
     let level = |score: &f64| {

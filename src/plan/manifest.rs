@@ -12,9 +12,9 @@ use thiserror::Error;
 use crate::words::{Sentence, Tell, told_in_english};
 
 use super::cards::{Card, CardKind};
-use super::cell::{Cell, Grid, RowsFrom};
+use super::cell::{ACROSS, Cell, Grid, MOST_CELLS, RowsFrom};
 use super::code::{CodeError, Modules, SIDE};
-use super::settings::{ACROSS, MOST_CELLS, Units, WallPart};
+use super::settings::{Units, WallPart};
 use crate::frame::{Point, SquareMm, float};
 
 /// The format this program writes and reads.

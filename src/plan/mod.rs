@@ -48,6 +48,7 @@ pub mod lengths;
 pub mod level;
 pub mod manifest;
 pub mod marks;
+mod printed;
 pub mod rehang;
 pub mod settings;
 

@@ -10,7 +10,7 @@ use super::layout::{Area, Layout, MARGINS_MM, Strip};
 use super::marks::Box;
 use super::typeset::{Image, Typeset, typeset};
 use super::{Document, PrintError, Sources, screen};
-use crate::frame::float;
+use crate::frame::{float, floor_index};
 use crate::picture::Accent;
 use crate::plan::settings::{Choice, Flip, Paper, Units, hex};
 use crate::words::Words;
@@ -23,6 +23,9 @@ const READING_FOOT_GAP_MM: f64 = 4.0;
 const FOOT_LINE_MM: f64 = 3.0;
 /// How high the band of the picture's colours is, in mm.
 const BAND_MM: f64 = 3.0;
+/// Side of the pieces that stand in its place where the picture is out, and the least white between two of them, in mm.
+pub(super) const TILE_MM: f64 = 6.0;
+const TILE_GAP_MM: f64 = 2.0;
 /// Stands in a strip's words for the number of the page; templates fill it in where text flows.
 const PAGE_MARK: &str = "\u{E000}";
 /// Stands in a strip's words for the number of pages.
@@ -78,6 +81,21 @@ impl Foot {
 pub(super) fn reading_room(paper: Paper, foot: Foot) -> [f64; 2] {
     let (width, _) = paper.size_mm();
     [width - 2.0 * READING_SIDE_MM, foot.top_mm(paper) - READING_FOOT_GAP_MM - READING_TOP_MM]
+}
+
+/// Width of the band at the top of a page to read, in mm.
+fn band_mm(paper: Paper) -> f64 {
+    paper.size_mm().0 - 2.0 * READING_SIDE_MM
+}
+
+/// Number of pieces that stand in the band's place.
+pub(super) fn tiles_across(paper: Paper) -> usize {
+    floor_index((band_mm(paper) + TILE_GAP_MM) / (TILE_MM + TILE_GAP_MM)).max(2)
+}
+
+/// How far one of them is from the next, in mm.
+fn tile_step(paper: Paper) -> f64 {
+    (band_mm(paper) - TILE_MM) / float(tiles_across(paper) - 1)
 }
 
 /// A document of flowing text. Its template begins with `#show: reading-page` and finds `content` in `data.content`.
@@ -141,6 +159,10 @@ struct Look {
     margins: [f64; 3],
     /// Where the band of the picture's colours lies.
     band: Box,
+    /// Pieces in the band's place, each by its picture; their side, and how far one is from the next, in mm.
+    tiles: Vec<usize>,
+    tile: f64,
+    tile_step: f64,
     /// Words at the foot, at its left and its right end.
     foot: [String; 2],
     /// The ruler in their place.
@@ -150,18 +172,16 @@ struct Look {
 impl Look {
     fn of(sources: &Sources, name: &str, foot: Foot) -> Self {
         let paper = sources.settings.print.paper;
-        let (width, height) = paper.size_mm();
+        let (_, height) = paper.size_mm();
         let heading = Heading::new(sources, name, None, Sides::One);
         let strip = Strip::along_the_bottom(paper);
         Self {
             colours: Colours::of(sources),
             margins: [READING_SIDE_MM, READING_TOP_MM, height - foot.top_mm(paper) + READING_FOOT_GAP_MM],
-            band: Box {
-                x: READING_SIDE_MM,
-                y: MARGINS_MM[0],
-                width: width - 2.0 * READING_SIDE_MM,
-                height: BAND_MM,
-            },
+            band: Box { x: READING_SIDE_MM, y: MARGINS_MM[0], width: band_mm(paper), height: BAND_MM },
+            tiles: Vec::new(),
+            tile: TILE_MM,
+            tile_step: tile_step(paper),
             foot: heading.foot(),
             strip: (foot == Foot::Ruler).then(|| heading.words(strip.area, strip.upright, None)),
         }
@@ -239,10 +259,20 @@ impl<C: Serialize> Reading<C> {
     /// # Errors
     /// As [`Reading::document`].
     pub fn set(self, sources: &Sources) -> Result<Set, PrintError> {
-        let Self { name, foot, content, pictures } = self;
+        self.set_below(sources, &[])
+    }
+
+    /// Lays the pages out with pieces of the picture at their top, see [`tiles_across`]; the band of colours where there are none.
+    ///
+    /// # Errors
+    /// As [`Reading::document`].
+    pub fn set_below(self, sources: &Sources, tiles: &[Image]) -> Result<Set, PrintError> {
+        let Self { name, foot, content, mut pictures } = self;
+        let first = pictures.len();
+        pictures.extend_from_slice(tiles);
         let data = ReadingData {
             common: Common::of(sources, name),
-            look: Look::of(sources, name, foot),
+            look: Look { tiles: (first..pictures.len()).collect(), ..Look::of(sources, name, foot) },
             marks: [PAGE_MARK, PAGES_MARK],
             content: &content,
         };

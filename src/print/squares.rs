@@ -6,6 +6,7 @@ use super::layout::{Area, Layout};
 use super::marks::{Box, Code, Line, quiet_zone, square_ticks};
 use super::page::{Heading, Page, Sheets, Sides, listed};
 use super::parts::{Division, Part};
+use super::small_wall::SmallWall;
 use super::{Document, Large, PrintError, Sources};
 use crate::frame::Point;
 use crate::plan::settings::{Flip, PrintSettings};
@@ -63,6 +64,19 @@ struct Item {
     /// On backs: the text of the code, and whether the back stands upside down on its page.
     text: String,
     upside_down: bool,
+    /// On backs of whole squares that have room for it: the wall in small, with the square's spot.
+    wall: Option<SmallWall>,
+}
+
+/// Width and height of the wall in small on a square's back, in parts of its side, and the smallest side of a spot in it, in mm.
+const WALL_PARTS: [f64; 2] = [0.6, 0.3];
+const LEAST_SPOT_MM: f64 = 1.2;
+
+/// Where a square goes, for its back.
+fn wall_of(square: &PrintedSquare, printed: &Printed) -> Option<SmallWall> {
+    let grid = &printed.grid;
+    let wall = SmallWall::of(grid, WALL_PARTS.map(|part| part * grid.square_mm));
+    (wall.cell_mm() >= LEAST_SPOT_MM).then(|| wall.marked([(square.cell, true)].into_iter()))
 }
 
 /// How squares are divided, and where their parts lie.
@@ -143,6 +157,7 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
                     code: shared.parts[*part].quiet.map(|quiet| code(square, printed, &quiet)),
                     text: square.text.clone(),
                     upside_down: false,
+                    wall: if back && parts.len() == 1 { wall_of(square, printed) } else { None },
                 };
                 if back { turned_over(own, spot, flip, layout) } else { own }
             });

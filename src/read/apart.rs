@@ -14,12 +14,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::camera::Correspondence;
 use super::identify::Detection;
 use super::place::{Site, site_of};
-use super::reader::cell_at;
 use super::reading::{Apart, Camera};
 use super::search::{Bounds, Search, WallState, off};
 use super::seek::CellDetection;
 use crate::frame::{Vector, WallMm, median};
-use crate::plan::settings::WallPart;
 use crate::plan::{Cell, Printed, Turn};
 
 /// Minimum certainty of a name without a place on the wall to support it; the reader's own walls never had a wrong one above.
@@ -30,9 +28,6 @@ pub(super) const BESIDE: f64 = 0.12;
 /// Maximum number of codes around which another lattice is looked for: a wall in more parts than these is rare, and each costs as much as
 /// a small wall.
 const MOST_PARTS: usize = 8;
-/// One of so many squares in the places of a part has to hang at home for the part to be a wall's own: another board may stand so that its
-/// squares all but fit the lattice, some columns away.
-const AT_HOME: usize = 4;
 /// Minimum number of squares in one lattice that make a part of the wall; fewer lie on a table or are held in a hand.
 pub(super) const PART: usize = 3;
 
@@ -84,33 +79,6 @@ fn outside(search: &Search<'_>, known: &WallState, bounds: &Bounds, printed: &Pr
         |code: &Detection| search.hangs(&known.camera, code).is_some_and(|(site, _)| bounds.hold(site));
     let sure = search.detections.iter().filter(|code| code.home().is_some() && is_sure(code, printed));
     sure.filter(|code| !is_taken(known, code) && !on_wall(code)).copied().collect()
-}
-
-/// Parts that are listed and of which squares hang at home in a wall, more than by chance.
-#[derive(Debug)]
-pub(super) struct OwnParts<'a>(Vec<&'a WallPart>);
-
-impl<'a> OwnParts<'a> {
-    /// Those of a wall with such squares.
-    pub fn of(squares: &BTreeMap<Site, CellDetection>, declared: &'a [WallPart]) -> Self {
-        let is_own = |part: &&WallPart| {
-            let hanging = squares.iter().filter(|(site, _)| is_in(part, **site));
-            let (all, at_home) = hanging.fold((0, 0), |(all, at_home), (site, seen)| {
-                (all + 1, at_home + usize::from(seen.found.home().map(site_of) == Some(*site)))
-            });
-            at_home > 0 && at_home >= all / AT_HOME
-        };
-        Self(declared.iter().filter(is_own).collect())
-    }
-
-    /// Whether a place may be one of the wall's: it is in one of its parts, or none is known to be its own.
-    pub fn may_hold(&self, site: Site) -> bool {
-        self.0.is_empty() || self.0.iter().any(|part| is_in(part, site))
-    }
-}
-
-fn is_in(part: &WallPart, site: Site) -> bool {
-    cell_at(site).is_some_and(|cell| part.holds(cell))
 }
 
 /// Cells side by side whose own squares hang in no place of the wall, or are claimed by another part: they are that part's, and what

@@ -64,6 +64,7 @@ pub mod consensus;
 pub mod empty;
 pub mod lattice;
 pub mod lens;
+mod own_parts;
 mod parts;
 pub mod place;
 pub mod placement;

@@ -12,10 +12,11 @@ use std::collections::BTreeSet;
 
 use rayon::prelude::*;
 
-use super::apart::{BESIDE, OwnParts, PART, is_sure};
+use super::apart::{BESIDE, PART, is_sure};
 use super::identify::Detection;
-use super::place::{Site, median_px, site_of};
-use super::reader::{Reader, SMALL_PX, Wall, cell_at};
+use super::own_parts::OwnParts;
+use super::place::{Site, cell_at, median_px, site_of};
+use super::reader::{Reader, SMALL_PX, Wall};
 use super::reading::Apart;
 use super::search::{Bounds, Search, centre, off};
 use super::seek::{CellDetection, seek_anywhere};

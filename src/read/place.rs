@@ -119,6 +119,11 @@ pub fn whole(count: i64) -> f64 {
     count as f64
 }
 
+/// Cell of a place; `None` beyond the first row and column.
+pub(super) fn cell_at(site: Site) -> Option<Cell> {
+    Some(Cell { row: usize::try_from(site.row).ok()?, column: usize::try_from(site.column).ok()? })
+}
+
 /// Median of how many pixels modules take; 0 of none.
 pub(super) fn median_px(sizes: impl Iterator<Item = f64>) -> f64 {
     median(sizes.collect()).unwrap_or(0.0)

@@ -30,7 +30,7 @@ use super::empty::{EmptyCells, HangingBeside, Stub};
 use super::finders::Finder;
 use super::identify::{Detection, Identifier};
 use super::lens::Lens;
-use super::place::{Layout, Site, card_corners, median_px, site_of};
+use super::place::{Layout, Site, card_corners, cell_at, median_px, site_of};
 use super::pose::Pose;
 use super::reading::{Apart, BEYOND_CERTAINTY, Camera, CellReading, PhotoReading, ReadError, Sight};
 use super::search::{Bounds, Search, WallState, off};
@@ -380,10 +380,6 @@ const HALF_EVIDENCE: f32 = -1.0;
 const DOUBTFUL_CERTAINTY: f64 = 0.3;
 /// Certainty of a code that was decoded: error correction leaves little doubt.
 const STRANGER_CERTAINTY: f64 = 0.99;
-
-pub(super) fn cell_at(site: Site) -> Option<Cell> {
-    Some(Cell { row: usize::try_from(site.row).ok()?, column: usize::try_from(site.column).ok()? })
-}
 
 /// What codes say that are decoded the ordinary way.
 pub(super) fn texts(luma: &Luma, codes: &[Detection]) -> BTreeSet<String> {

@@ -7,12 +7,12 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rayon::prelude::*;
 
-use super::apart::OwnParts;
 use super::camera::Correspondence;
 use super::codebook::Owner;
 use super::identify::{Detection, Identifier};
 use super::lattice::quarters_between;
 use super::lens::Lens;
+use super::own_parts::OwnParts;
 use super::place::{Layout, Site, pose_of, whole};
 use super::reading::Camera;
 use super::seek::{CellDetection, QUICK, SearchEffort, THOROUGH, seek};

@@ -6,38 +6,9 @@ use rand_chacha::ChaCha8Rng;
 
 use super::RehearseError;
 use super::chance::{Purpose, stream};
+use super::hung::{Condition, Hung};
 use super::options::Faults;
-use super::truth::Condition;
 use crate::plan::{Cell, Modules, Printed, Tag, Turn};
-
-/// What hangs in a cell.
-#[derive(Clone, Debug, PartialEq)]
-pub(super) struct Hung {
-    /// Which cell's drawing it shows.
-    pub home: Cell,
-    /// The text and the code on it where it is of another event.
-    pub stranger: Option<(String, Modules)>,
-    /// How far it is turned.
-    pub turn: Turn,
-    /// What was done to it.
-    pub condition: Condition,
-    /// The piece that was drawn on it, and how far clockwise the drawing is turned against the paper.
-    /// `None` where nothing was drawn.
-    pub drawn: Option<(Cell, Turn)>,
-}
-
-impl Hung {
-    /// A square as it should be.
-    fn own(home: Cell) -> Self {
-        Self {
-            home,
-            stranger: None,
-            turn: Turn::None,
-            condition: Condition::Flat,
-            drawn: Some((home, Turn::None)),
-        }
-    }
-}
 
 /// One entry a cell, in the order of the cells; `None` where nothing hangs.
 pub(super) fn plot(

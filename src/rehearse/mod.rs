@@ -48,6 +48,7 @@ mod file;
 mod front;
 mod glyphs;
 mod grain;
+mod hung;
 mod light;
 mod model;
 mod options;
@@ -68,9 +69,10 @@ use crate::plan::Printed;
 
 pub use crate::judge::State;
 pub use file::stored_from_upright;
+pub use hung::Condition;
 pub use options::{Backing, Cards, Faults, Hanging, Light, Options, Pose, Sensor};
 pub use printer::Printer;
-pub use truth::{CameraTruth, CardTruth, CellTruth, Condition, ModulePx, Truth};
+pub use truth::{CameraTruth, CardTruth, CellTruth, ModulePx, Truth};
 
 /// What [`make`] gives.
 #[derive(Clone, Debug)]

@@ -8,7 +8,7 @@ use rayon::prelude::*;
 use serde::{Deserialize, Serialize};
 
 use super::camera::area;
-use super::faults::Hung;
+use super::hung::{Condition, Hung};
 use super::options::{Cards, Options};
 use super::render::Scene;
 use super::wall::{Body, Of, Sheet};
@@ -71,22 +71,6 @@ pub struct CameraTruth {
     pub k1: f64,
     /// Coefficient of r⁴.
     pub k2: f64,
-}
-
-/// What was done to a square.
-#[derive(Copy, Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Condition {
-    /// Nothing.
-    Flat,
-    /// Its code was painted over.
-    Scribbled,
-    /// Tape lies over half of its code.
-    Covered,
-    /// A corner is torn off.
-    Torn,
-    /// The stub with its piece was left on, and hangs out over the neighbour.
-    Stub,
 }
 
 /// One cell.

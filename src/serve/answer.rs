@@ -1,8 +1,5 @@
 //! What pages are told: the wall as JSON, for helpers with everything that is to be done, for the room without.
 
-use axum::body::Body;
-use axum::http::{HeaderValue, StatusCode};
-use axum::response::Response;
 use serde_json::{Value, json};
 
 use crate::judge::State;
@@ -19,19 +16,6 @@ use super::evening::{Evening, Standing};
 use super::list::Step;
 use super::said;
 use super::together::{CLAIM_S, Together, Who};
-
-/// An answer in JSON.
-pub(super) fn json(status: StatusCode, value: &Value) -> Response {
-    bytes(status, "application/json", value.to_string().into_bytes())
-}
-
-/// An answer of bytes of a kind.
-pub(super) fn bytes(status: StatusCode, kind: &'static str, bytes: impl Into<Body>) -> Response {
-    let mut response = Response::new(bytes.into());
-    *response.status_mut() = status;
-    response.headers_mut().insert("content-type", HeaderValue::from_static(kind));
-    response
-}
 
 /// The wall for helpers, as the phone `who` is told it.
 pub(super) fn wall_json(evening: &Evening, standing: &Standing, who: Option<&Who>) -> Value {

@@ -24,18 +24,16 @@ use crate::read::{CellReading, PhotoReading, ReadError, Reader, together};
 use crate::report::{Occasion, accent};
 use crate::words::Words;
 
+use super::desk::{Desk, NotPrinted};
 use super::keep::Kept;
 use super::known::{Added, Known, Origin};
 use super::levels::{Levels, colours_of, facts_of, levels_of};
+use super::limits::MOST_PIXELS;
 use super::list::{Step, steps};
 use super::pictures::{WallPicture, frontal, marked_small, original, pieces, size_of};
-use super::prints::{Desk, NotPrinted};
 use super::together::{Conflict, PieceState, StepState, Together, Who};
 use super::{Clock, ServeError, keep};
 
-/// The most pixels of a photo that is sent: 50 megapixels, the most that phones take unasked, and a few for odd shapes. One of them
-/// takes half a gigabyte while it is read.
-pub const MOST_PIXELS: u64 = 51_000_000;
 /// Longest side in pixels of what messengers make of a photo that is passed on: 1,280 to 2,048, from memory. Phones' own photos have 4,000.
 const COPY_PX: u32 = 2_048;
 /// Share of a photo that the wall fills where somebody takes care.
@@ -347,7 +345,8 @@ impl Evening {
         done(DRAWN);
         let copy =
             copy.filter(|_| check.reading.of_photo(added.photo).any(|(_, own)| own.px_per_module < FEW_PX));
-        let kept = keep::keep(self, (&name, &check), &drawn, &known, original.as_deref());
+        let kept =
+            keep::keep((&self.folder, &self.words), (&name, &check), &drawn, &known, original.as_deref());
         let (name, unkept) = match kept {
             Ok(name) => (Some(name), None),
             Err(error) => (before.name.clone(), Some(error)),

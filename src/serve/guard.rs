@@ -14,7 +14,7 @@ use axum::http::{HeaderMap, HeaderName, HeaderValue, Method, Request, StatusCode
 use axum::response::Response;
 use tower::Service;
 
-use super::answer;
+use super::reply;
 use super::secret::Secrets;
 use super::shrink;
 
@@ -68,11 +68,11 @@ impl Doors {
         let mut response = match self.router(&request) {
             Ok((router, uri)) => through(router, request, uri, peer).await,
             Err(Instead::Refused(StatusCode::NOT_FOUND)) => {
-                answer::bytes(StatusCode::NOT_FOUND, "text/html; charset=utf-8", self.nowhere.clone())
+                reply::bytes(StatusCode::NOT_FOUND, "text/html; charset=utf-8", self.nowhere.clone())
             }
-            Err(Instead::Refused(status)) => answer::bytes(status, "text/plain", ""),
+            Err(Instead::Refused(status)) => reply::bytes(status, "text/plain", ""),
             Err(Instead::Moved(to)) => {
-                let mut moved = answer::bytes(StatusCode::PERMANENT_REDIRECT, "text/plain", "");
+                let mut moved = reply::bytes(StatusCode::PERMANENT_REDIRECT, "text/plain", "");
                 if let Ok(to) = HeaderValue::from_str(&to) {
                     moved.headers_mut().insert("location", to);
                 }

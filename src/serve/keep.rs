@@ -11,8 +11,8 @@ use crate::check::{Check, Drawn};
 use crate::plan::folder::FolderError;
 use crate::plan::{Folder, Printed};
 use crate::report::Report;
+use crate::words::Words;
 
-use super::evening::Evening;
 use super::known::{Known, Times};
 use super::pictures::WallPicture;
 use super::together::Together;
@@ -32,7 +32,7 @@ pub(super) struct Kept {
 
 /// Writes a check's folder under a name, and gives the name that it got.
 pub(super) fn keep(
-    evening: &Evening,
+    (folder, words): (&Folder, &Words),
     (name, check): (&str, &Check),
     drawn: &Drawn,
     known: &Known,
@@ -41,7 +41,7 @@ pub(super) fn keep(
     let times = serde_json::to_vec(&known.kept()).unwrap_or_default(); // a struct with text keys always serializes
     let mut more: Vec<(&str, &[u8])> = vec![(SEEN, &times)];
     more.extend(photo.map(|photo| ("photo.jpg", photo)));
-    let place = check.write(&evening.folder, name, drawn, &evening.words, &more)?;
+    let place = check.write(folder, name, drawn, words, &more)?;
     Ok(name_of(&place).unwrap_or_else(|| name.to_owned()))
 }
 

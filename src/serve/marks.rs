@@ -24,9 +24,10 @@ use serde::Deserialize;
 use serde::de::DeserializeOwned;
 use tokio::time::timeout;
 
-use super::answer::{bytes, json, wall_json};
-use super::routes::Shared;
+use super::answer::wall_json;
+use super::reply::{bytes, json};
 use super::said;
+use super::shared::Shared;
 use super::together::{Conflict, PieceState, StepState, Who};
 
 /// Largest body in bytes: a step names a row of 60 cells at most.

@@ -23,19 +23,23 @@
 pub mod address;
 mod answer;
 mod connect;
+pub mod desk;
 pub mod evening;
 pub mod guard;
 mod keep;
 pub mod known;
 pub mod levels;
+pub mod limits;
 pub mod list;
 mod marks;
 mod pages;
 pub mod pictures;
 mod prints;
+mod reply;
 pub mod routes;
 mod said;
 pub mod secret;
+pub mod shared;
 mod shrink;
 pub mod together;
 pub mod upload;
@@ -54,8 +58,8 @@ use crate::words::{Sentence, Tell, told_in_english};
 
 pub use evening::Evening;
 use guard::Doors;
-use routes::Shared;
 use secret::Secrets;
+use shared::Shared;
 use work::Work;
 
 /// The port that links need not name (RFC 9110, 4.2.1).

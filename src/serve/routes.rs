@@ -29,37 +29,25 @@ use axum::routing::{get, post};
 use tokio_stream::StreamExt;
 use tokio_stream::wrappers::WatchStream;
 
-use crate::plan::Cell;
 use crate::plan::code::{LinkCode, QUIET_ZONE};
 use crate::report::letters::LETTERS;
 
-use super::answer::{bytes, json, room_json, wall_json};
-use super::evening::{Evening, Progress};
+use super::answer::{room_json, wall_json};
+use super::evening::Progress;
 use super::guard::Peer;
+use super::limits::MOST_BYTES;
 use super::marks;
 use super::pages;
 use super::prints;
-use super::upload::{self, MOST_BYTES};
-use super::work::Work;
+use super::reply::{bytes, json, nothing};
+use super::shared::{Shared, at};
+use super::upload;
 
 const JPEG: &str = "image/jpeg";
 const WOFF2: &str = "font/woff2";
 const HTML: &str = "text/html; charset=utf-8";
 /// So often a line goes to pages that wait: phones that went away are noticed, and nothing in between closes the connection.
 const ALIVE: Duration = Duration::from_secs(15);
-
-/// What every answer is made from.
-#[derive(Debug)]
-pub struct Shared {
-    /// The evening.
-    pub evening: Arc<Evening>,
-    /// Who may send now.
-    pub work: Work,
-    /// The helpers' link.
-    pub link: String,
-    /// Whether that link leads in from the room's network.
-    pub for_phones: bool,
-}
 
 /// What helpers get.
 pub(super) fn helpers(shared: Arc<Shared>) -> Router {
@@ -165,16 +153,6 @@ async fn piece(State(shared): State<Arc<Shared>>, Path(place): Path<String>) -> 
     let index = at(&shared, &place).map(|cell| shared.evening.printed.grid.index(cell));
     let picture = index.and_then(|index| shared.evening.pieces.get(index).cloned());
     picture.map_or_else(nothing, |picture| bytes(StatusCode::OK, JPEG, picture))
-}
-
-/// The cell of a place in the order of cells.
-pub(super) fn at(shared: &Shared, place: &str) -> Option<Cell> {
-    let place: usize = place.parse().ok()?;
-    shared.evening.printed.grid.cells().nth(place)
-}
-
-pub(super) fn nothing() -> Response {
-    bytes(StatusCode::NOT_FOUND, "text/plain", "")
 }
 
 /// Tells the number of the standing whenever it changes.

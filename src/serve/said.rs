@@ -9,14 +9,14 @@ use crate::plan::folder::FolderError;
 use crate::read::ReadError;
 use crate::words::Words;
 
-use super::answer;
-use super::evening::{MOST_PIXELS, NotUndone, Refusal};
+use super::evening::{NotUndone, Refusal};
+use super::limits::{MOST_BYTES, MOST_PIXELS};
+use super::reply;
 use super::together::Conflict;
-use super::upload::MOST_BYTES;
 
 /// One sentence as an answer.
 pub(super) fn answer(status: StatusCode, sentence: &str) -> Response {
-    answer::json(status, &json!({ "say": sentence }))
+    reply::json(status, &json!({ "say": sentence }))
 }
 
 /// Come again later.

@@ -22,13 +22,13 @@ use axum::response::Response;
 use http_body_util::BodyExt;
 use tokio::time::{Instant, timeout, timeout_at};
 
-use super::answer::{self, wall_json};
+use super::answer::wall_json;
+use super::limits::MOST_BYTES;
 use super::marks;
-use super::routes::Shared;
+use super::reply::json;
 use super::said::{self, refusal};
+use super::shared::Shared;
 
-/// Bytes of a photo that is sent: phones write 3 to 40 MB.
-pub const MOST_BYTES: usize = 48 << 20;
 /// What is thrown away of a body at most before the connection is closed.
 const MOST_THROWN: usize = 2 * MOST_BYTES;
 /// How long a phone may send nothing: Wi-Fi in a crowded hall has gaps of seconds.
@@ -84,7 +84,7 @@ pub async fn photo(State(shared): State<Arc<Shared>>, headers: HeaderMap, body: 
             } else if let Some(size) = standing.copy {
                 told["note"] = said::copy(size, words).into();
             }
-            answer::json(StatusCode::OK, &told)
+            json(StatusCode::OK, &told)
         }
         Err(refused) => said::answer(StatusCode::UNPROCESSABLE_ENTITY, &refusal(&refused, words)),
     }

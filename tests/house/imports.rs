@@ -68,7 +68,10 @@ const HOMES: &[(&str, &[&str])] = &[
     ("rand_chacha", &["plan", "rehearse"]),
     (
         "rayon",
-        &["picture", "photo", "read", "display", "print", "rehearse", "check", "gallery", "serve", "cli"],
+        &[
+            "plan", "picture", "photo", "read", "display", "print", "rehearse", "check", "gallery", "serve",
+            "cli",
+        ],
     ),
     ("resvg", &["picture"]),
     ("rqrr", &["plan"]),

@@ -310,6 +310,27 @@ def check_parts(tally, kit):
     ], "design: strips of 10 mm for glue")
 
 
+def check_spots(tally, kit):
+    """Each square's back shows the wall in small with the square's spot, seen from the front."""
+    grid, found = kit.manifest["grid"], []
+    columns, rows, side = grid["columns"], grid["rows"], grid["square_mm"]
+    if kit.flip == "none" or in_parts(kit):
+        return
+    places = {page: [] for page in {s["page"] for s in kit.manifest["squares"]}}
+    for page in places:
+        places[page] = small_walls(kit.squares.pages[page], columns, rows)
+    on_pages = Counter()
+    for s in kit.manifest["squares"]:
+        on_pages[s["page"]] += 1
+        spot = (s["column"], s["row"])
+        wanted = spot if kit.flip == "long-edge" else (columns - 1 - spot[0], rows - 1 - spot[1])
+        found.append((s["label"], any(set(marks) == {wanted} for marks in places[s["page"]])))
+    tally.check("squares: the back shows the spot on the wall", found, "manifest.json")
+    tally.check("squares: a wall on each back", [
+        (page, len(places[page]) == count) for page, count in on_pages.items()
+    ], "manifest.json")
+
+
 def check_squares(tally, kit):
     code, found, parts = kit.manifest["code"], [], in_parts(kit)
     if parts:
@@ -750,6 +771,7 @@ def main():
     check_pages(tally, kit)
     check_squares(tally, kit)
     check_backs(tally, kit, "squares", kit.manifest["squares"], 0.0)
+    check_spots(tally, kit)
     check_pieces(tally, kit)
     check_piece_backs(tally, kit)
     check_cuts(tally, kit)

@@ -1,8 +1,9 @@
 //! `everysquare print FOLDER fill`: squares for the gaps that the newest check shows, or for those that are named.
 
+use super::super::beside::{same_squares, write_beside};
 use super::super::newest::{Newest, newest};
 use super::super::{CliError, Console};
-use super::{Args, cells_of, named, same_squares, write_beside};
+use super::{Args, cells_of, named};
 use crate::judge::State;
 use crate::plan::{Folder, Grid};
 use crate::print::event::Event;

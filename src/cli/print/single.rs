@@ -1,9 +1,10 @@
 //! `everysquare print FOLDER helped|large|home --only LABELS`, `spare`, `from-home`, `test-page`: squares and pieces for whoever needs them
 //! another way, and what is printed before all else.
 
+use super::super::beside::{same_squares, write_beside};
 use super::super::receive::kept;
 use super::super::{CliError, Console};
-use super::{Args, cells_of, named, same_squares, write_beside};
+use super::{Args, cells_of, named};
 use crate::plan::settings::Choice;
 use crate::plan::{Cell, Folder};
 use crate::print::Document;

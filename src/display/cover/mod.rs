@@ -37,12 +37,13 @@ use crate::plan::{Cell, Grid, Printed};
 use crate::read::{Camera, PhotoReading, Sight};
 
 use super::drawing::Canvas;
-use super::marked::MARGIN_MM;
 
 /// Number of tiles along a square's side: 8 mm on squares of 127 mm, a third of a child's wrist.
 ///
 /// Fewer hide a drawing around an arm, more are ruled by single strokes.
 pub(super) const TILES: usize = 16;
+/// Width around the ring of cards that is kept of the photo, in mm: cards hang a little askew.
+pub const MARGIN_MM: f64 = 10.0;
 /// Colour of what is covered: a little darker than paper.
 pub const PLAIN: Rgb<u8> = Rgb([214, 216, 220]);
 /// Colour of letters on what is covered.

@@ -1,7 +1,6 @@
 //! Coarse comparison at 8 × 8 places, to leave few pieces for the fine one.
 
-use super::piece::Ink;
-use super::plane::{Plane, SIDE, turned_back};
+use super::plane::{Ink, Plane, SIDE, turned_back};
 use crate::frame::{float, narrow};
 
 /// Number of places along a side.

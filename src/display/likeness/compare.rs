@@ -8,8 +8,8 @@
 //! ```
 
 use super::coarse::GAIN;
-use super::piece::{Ink, Piece};
-use super::plane::{PLACES, Plane, reach};
+use super::piece::Piece;
+use super::plane::{Ink, PLACES, Plane, reach};
 
 /// Share of a place, 0 … 255, above which it is one pencil's.
 const PURE: u8 = 191;

@@ -55,8 +55,8 @@ use crate::plan::code::{QUIET_ZONE, SIDE as CODE_SIDE};
 use crate::plan::{Cell, Grid, Printed, Turn};
 
 use compare::{Misfit, View};
-use piece::{Ink, Piece};
-use plane::{PLACES, Plane, SIDE, turned_back};
+use piece::Piece;
+use plane::{Ink, PLACES, Plane, SIDE, turned_back};
 
 pub use say::{about, about_unread};
 

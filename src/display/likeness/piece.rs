@@ -1,16 +1,13 @@
 //! Piece as it is compared: each pencil's share of each place.
 
 use super::coarse::{self, Coarse};
-use super::plane::{PLACES, Plane, SIDE, smoothed};
+use super::plane::{Ink, PLACES, Plane, SIDE, smoothed};
 use crate::frame::{ceil_index, float, floor_index, narrow, round_byte};
 use crate::picture::{Crop, FewColours};
 use crate::plan::{Cell, Grid};
 
 /// Minimum share of a piece for a pencil to count, 0 … 1: a strip of 4 mm along a tenth of one side.
 const LEAST_PART: f32 = 0.003;
-
-/// Ink of a colour on white paper: red, green, blue, 0 white … 1 black.
-pub(super) type Ink = [f32; 3];
 
 /// Piece of the picture, upright.
 #[derive(Clone, Debug)]

@@ -2,6 +2,8 @@
 
 use crate::frame::{float, narrow};
 
+/// Ink of a colour on white paper: red, green, blue, 0 white … 1 black.
+pub(super) type Ink = [f32; 3];
 /// Number of places along a side of what is compared. On a square of 127 mm one is 4 mm wide: as much as a
 /// line may wander.
 ///

@@ -7,6 +7,7 @@ use std::f64::consts::TAU;
 
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
+use rayon::prelude::*;
 use serde::Serialize;
 
 use super::stations::{Happened, Staff, Stations, Trace, play};
@@ -145,7 +146,7 @@ impl Scene {
             let visitors = least + floor_index(float(more) * (float(run) + 0.5) / float(runs));
             (visitors, play(&stations, &self.trace(run, visitors, &order)))
         };
-        (0..runs).map(evening).collect()
+        (0..runs).into_par_iter().map(evening).collect()
     }
 
     /// One evening, with the fewest visitors that may come.

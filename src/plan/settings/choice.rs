@@ -2,6 +2,7 @@
 
 use super::{Corner, Flip, Join, Language, Paper, Units};
 use crate::plan::cell::RowsFrom;
+use crate::plan::level::Level;
 use crate::words::{Sentence, one_of};
 
 /// A setting that is one word out of a few.
@@ -80,4 +81,9 @@ impl Choice for Language {
         }
         Self::ALL.iter().find(|(_, own)| own.eq_ignore_ascii_case(&tag)).map(|(language, _)| *language)
     }
+}
+
+impl Choice for Level {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::Plain, "plain"), (Self::Easy, "easy"), (Self::Medium, "medium"), (Self::Hard, "hard")];
 }

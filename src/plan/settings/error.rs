@@ -117,3 +117,7 @@ pub(super) fn line_of(text: &str, span: Option<Range<usize>>) -> usize {
     let before = span.map_or(0, |span| span.start.min(text.len()));
     1 + text.as_bytes()[..before].iter().filter(|byte| **byte == b'\n').count()
 }
+
+pub(super) fn missing(name: Sentence, example: Sentence) -> SettingsError {
+    SettingsError::Missing { name, example }
+}

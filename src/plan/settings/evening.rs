@@ -6,7 +6,7 @@ use super::choice::Choice;
 use super::coming::{Arrivals, Visitors};
 use super::error::SettingsError;
 use super::section::Section;
-use super::write::{example, line, number, quoted, text};
+use super::toml::{example, line, number, quoted, text};
 use crate::frame::{MM_PER_INCH, float};
 use crate::plan::clock::Clock;
 use crate::words::{Sentence, Words};

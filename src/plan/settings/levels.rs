@@ -1,12 +1,11 @@
 //! `[levels]` and `[[pieces]]`: how hard each piece is, as far as the organiser decides it.
 
 use super::choice::Choice;
-use super::error::SettingsError;
-use super::read::missing;
+use super::error::{SettingsError, missing};
 use super::section::Section;
-use super::write::{example, line, number, text};
+use super::toml::{example, line, number, text};
 use crate::plan::cell::{Cell, Grid, column_letters};
-use crate::plan::level::Level;
+use crate::plan::level::{Level, balanced, bounded};
 use crate::words::{Sentence, Words, one_of};
 
 /// A score at which a level may begin; `src/picture/complexity.rs` says what the score is: 0 for one colour all over, 1 for a
@@ -39,6 +38,12 @@ impl Default for LevelSettings {
 }
 
 impl LevelSettings {
+    /// Level of each score. Where balance is asked for, all that is not plain is divided into three parts as equal as ties allow.
+    #[must_use]
+    pub fn levels_of(&self, scores: &[f64]) -> Vec<Level> {
+        if self.balanced { balanced(scores, self.bounds[0]) } else { bounded(scores, self.bounds) }
+    }
+
     /// The level that the organiser decided on for a cell's piece.
     #[must_use]
     pub fn decided(&self, cell: Cell) -> Option<Level> {

@@ -22,20 +22,22 @@ mod choice;
 mod coming;
 mod error;
 mod evening;
+mod known;
 mod levels;
 mod parts;
 mod read;
 mod section;
+mod toml;
 mod write;
 
 use std::ops::RangeInclusive;
 
 use super::cell::Grid;
-use super::code::{CodeError, Modules, QUIET_ZONE, SIDE, Tag};
-use super::manifest::{Printed, PrintedSquare};
-use crate::frame::{Point, float};
+use super::code::{QUIET_ZONE, SIDE, Tag};
+use crate::frame::float;
 use crate::words::Words;
 
+pub use super::cell::{ACROSS, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, MOST_CELLS};
 pub use choice::Choice;
 pub use coming::{Arrivals, VISITORS, Visitors};
 pub use error::SettingsError;
@@ -47,11 +49,6 @@ pub use levels::{BOUND, LevelSettings, USUAL_BOUNDS};
 pub use parts::{BOTTOM_MM, PLACE_LENGTH, WallPart, set_parts};
 pub use write::{NewValue, set};
 
-/// Columns and rows that a wall may have: `ZZ` is the last column with two letters.
-pub const ACROSS: RangeInclusive<usize> = 1..=702;
-/// Squares that a wall may have in all: some 12 × 4 m of wall at 127 mm, 1,500 sheets of letter paper. Seeking compares
-/// every cell with every code, so ten times as many would take a hundred times as long.
-pub const MOST_CELLS: usize = 3_000;
 /// Minimum number of columns and rows of a wall with a border in reserve: something lies within it.
 pub const LEAST_WITH_BORDER: usize = 3;
 /// Side of a square of paper, in mm: from a sticky note to a poster.
@@ -64,10 +61,6 @@ pub const MODULE_MM: RangeInclusive<f64> = 0.3..=5.0;
 pub const COLOURS: RangeInclusive<usize> = 2..=24;
 /// Characters of a name.
 pub const NAME_LENGTH: usize = 120;
-/// Side of a piece where nothing is said: one inch.
-pub const DEFAULT_PIECE_MM: f64 = 25.4;
-/// Side of a square where nothing is said: five inches.
-pub const DEFAULT_SQUARE_MM: f64 = 127.0;
 /// Pencil colours where nothing is said.
 pub const DEFAULT_COLOURS: usize = 6;
 /// The picture's file where nothing is said.
@@ -308,31 +301,6 @@ impl Settings {
             language: Language::default(),
             second_language: None,
         }
-    }
-
-    /// What is printed by these settings: every square's code and every card, encoded.
-    ///
-    /// # Errors
-    /// [`CodeError`] where a label does not fit a code; no label of a wall within [`ACROSS`] and [`MOST_CELLS`] does that.
-    pub fn printed(&self) -> Result<Printed, CodeError> {
-        let squares = self.grid.cells().map(|cell| {
-            let label = self.grid.label(cell);
-            let text = self.tag.square(&label);
-            Ok(PrintedSquare { cell, modules: Modules::encode(&text)?, label, text })
-        });
-        let (x, y) = self.code.top_left_mm(self.grid.square_mm);
-        Ok(Printed {
-            name: self.name.clone(),
-            tag: self.tag.to_string(),
-            units: self.print.units,
-            grid: self.grid,
-            parts: self.parts.clone(),
-            stub_mm: self.print.stub_mm(),
-            module_mm: self.code.module_mm,
-            code_top_left: Point::new(x, y),
-            squares: squares.collect::<Result<_, CodeError>>()?,
-            cards: super::cards::all_cards(&self.grid, self.tag)?,
-        })
     }
 }
 

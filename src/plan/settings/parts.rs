@@ -3,10 +3,9 @@
 use toml_edit::DocumentMut;
 
 use super::Settings;
-use super::error::{SettingsError, syntax};
-use super::read::missing;
+use super::error::{SettingsError, missing, syntax};
 use super::section::Section;
-use super::write::{example, line, number, text};
+use super::toml::{example, line, number, text};
 use crate::frame::{Vector, WallMm, float};
 use crate::plan::cell::{Cell, Grid};
 use crate::words::{Sentence, Words};

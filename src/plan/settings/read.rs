@@ -4,7 +4,8 @@ use std::path::{Component, Path};
 
 use toml_edit::Document;
 
-use super::error::{SettingsError, syntax};
+use super::error::{SettingsError, missing, syntax};
+use super::known::{KNOWN, LISTS};
 use super::section::Section;
 use super::{
     ACROSS, COLOURS, CodeSettings, DEFAULT_COLOURS, DEFAULT_PICTURE, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM,
@@ -15,58 +16,6 @@ use super::{evening, levels, parts};
 use crate::plan::cell::Grid;
 use crate::plan::code::{TAG_ALPHABET, Tag};
 use crate::words::Sentence;
-
-/// Every name that event.toml may hold, with the table it stands in.
-pub(super) const KNOWN: [(&str, &[&str]); 10] = [
-    (
-        "",
-        &[
-            "name",
-            "tag",
-            "language",
-            "second_language",
-            "picture",
-            "pencils",
-            "wall",
-            "parts",
-            "code",
-            "print",
-            "levels",
-            "pieces",
-            "evening",
-        ],
-    ),
-    ("picture", &["file", "credit", "colours"]),
-    ("pencils", &["name", "srgb"]),
-    ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from", "border"]),
-    ("parts", &["from", "to", "place", "bottom_mm"]),
-    ("code", &["module_mm", "corner", "inset_mm"]),
-    ("print", &["paper", "flip", "units", "join"]),
-    ("levels", &["names", "bounds", "balanced"]),
-    ("pieces", &["label", "level"]),
-    (
-        "evening",
-        &[
-            "visitors",
-            "arrivals",
-            "pieces_each",
-            "start",
-            "end",
-            "minutes",
-            "seats",
-            "giving_out",
-            "hanging",
-            "giving_out_seconds",
-            "hanging_seconds",
-            "hang_mm",
-            "wall",
-            "minutes_a_piece",
-        ],
-    ),
-];
-
-/// The names of [`KNOWN`] that are lists of tables, `[[…]]`.
-pub(super) const LISTS: [&str; 3] = ["pencils", "parts", "pieces"];
 
 impl Settings {
     /// Reads an event.toml.
@@ -271,10 +220,6 @@ fn print(section: &Section) -> Result<PrintSettings, SettingsError> {
         units: section.choice("units")?.unwrap_or_default(),
         join: section.choice("join")?.unwrap_or_default(),
     })
-}
-
-pub(super) fn missing(name: Sentence, example: Sentence) -> SettingsError {
-    SettingsError::Missing { name, example }
 }
 
 fn top_example(line: &str) -> Sentence {

@@ -7,7 +7,7 @@ use toml_edit::{Item, TableLike, Value};
 use super::choice::Choice;
 use super::coming::Visitors;
 use super::error::{SettingsError, line_of, shortened};
-use super::read::{KNOWN, LISTS};
+use super::known::{KNOWN, LISTS};
 use crate::plan::clock::Clock;
 use crate::words::{Sentence, nearest};
 

@@ -1,10 +1,11 @@
 //! Settings to event.toml, and one setting changed within it.
 
-use toml_edit::{Document, Item, TableLike, Value};
+use toml_edit::{Document, Item, TableLike};
 
 use super::choice::Choice;
 use super::error::SettingsError;
-use super::read::{KNOWN, LISTS};
+use super::known::{KNOWN, LISTS};
+use super::toml::{example, line, number, quoted, text};
 use super::{CodeSettings, Settings, evening, levels, parts};
 use crate::words::Words;
 
@@ -110,24 +111,6 @@ fn added(file: &str, section: &str, name: &str, written: &str) -> Option<String>
 fn last_value(table: &dyn TableLike) -> Option<usize> {
     let values = table.iter().filter(|(_, item)| item.is_value());
     values.filter_map(|(_, item)| Some(item.span()?.end)).max()
-}
-
-pub(super) fn text(value: &str) -> String {
-    Value::from(value).to_string()
-}
-
-pub(super) fn number(value: f64) -> String {
-    format!("{value:?}")
-}
-
-/// One setting with what it means.
-pub(super) fn line(name: &str, value: &str, means: &str) -> String {
-    format!("{name} = {value}   # {means}\n")
-}
-
-/// The same, left out: what it could be.
-pub(super) fn example(name: &str, value: &str, means: &str) -> String {
-    format!("# {}", line(name, value, means))
 }
 
 impl Settings {
@@ -240,10 +223,4 @@ impl Settings {
         ]
         .concat()
     }
-}
-
-/// All words of a choice, as they are typed.
-pub(super) fn quoted<T: Choice>() -> String {
-    let words: Vec<String> = T::ALL.iter().map(|(_, word)| format!("\"{word}\"")).collect();
-    words.join(", ")
 }

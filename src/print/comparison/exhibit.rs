@@ -1,18 +1,22 @@
 //! What several comparison prints show: the original and the wall, thinned once, and the head that all of them bear.
 
 use image::RgbImage;
+use rayon::prelude::*;
 use serde::Serialize;
 
 use super::{Comparison, Pair};
+use crate::display::evenly;
 use crate::display::measure::{Measured, Quantity};
 use crate::frame::{MM_PER_INCH, ceil_index, float};
+use crate::picture::PieceFacts;
 use crate::plan::settings::Paper;
 use crate::plan::{Cell, Grid};
+use crate::print::PrintError;
 use crate::print::Sources;
 use crate::print::cut_out::Part;
 use crate::print::drawn::drawn;
 use crate::print::marks::Box;
-use crate::print::page::{Foot, reading_room};
+use crate::print::page::{Foot, Reading, Set, TILE_MM, reading_room, tiles_across};
 use crate::print::typeset::Image;
 
 /// Finest picture printed, in pixels a mm (150 an inch): what is looked at from a step away shows no more.
@@ -29,6 +33,8 @@ pub(super) struct Exhibit<'a> {
     pub original: Image,
     /// The wall, as wide.
     pub wall: Image,
+    /// Pieces for the top of pages: the picture is out.
+    tiles: Vec<Image>,
 }
 
 /// The head of a print: what it is, the event, and whether the photo is a made one.
@@ -71,7 +77,16 @@ impl<'a> Exhibit<'a> {
             pairs: input.pairs.iter().filter(fits).collect(),
             original,
             wall,
+            tiles: tiles(&input.sources),
         }
+    }
+
+    /// Lays out the pages of a print to read, with pieces of the picture at their top.
+    ///
+    /// # Errors
+    /// [`PrintError::Typeset`].
+    pub fn set<C: Serialize>(&self, print: Reading<C>) -> Result<Set, PrintError> {
+        print.set_below(self.sources(), &self.tiles)
     }
 
     /// Whether a print has something to show.
@@ -148,10 +163,7 @@ impl<'a> Exhibit<'a> {
 
     /// A piece, as wide and high as `mm` on paper.
     pub fn piece(&self, cell: Cell, mm: f64) -> Image {
-        let sources = self.sources();
-        let part = Part::of_piece(&sources.picture.crop(self.grid()), cell);
-        drawn(sources, &part)
-            .unwrap_or_else(|| at_size(sources.picture.piece(self.grid(), cell).pixels, [mm; 2]))
+        piece(self.sources(), cell, mm)
     }
 
     /// A part of the wall that is given in squares from the top left, as large as `mm` on paper, and where it lies.
@@ -167,6 +179,27 @@ impl<'a> Exhibit<'a> {
         };
         shown(wall, part, mm)
     }
+}
+
+fn piece(sources: &Sources, cell: Cell, mm: f64) -> Image {
+    let grid = &sources.settings.grid;
+    let part = Part::of_piece(&sources.picture.crop(grid), cell);
+    drawn(sources, &part).unwrap_or_else(|| at_size(sources.picture.piece(grid, cell).pixels, [mm; 2]))
+}
+
+/// Pieces from all over the picture, in the order of cells, as many as stand side by side: of those with something to draw, where there are
+/// any.
+fn tiles(sources: &Sources) -> Vec<Image> {
+    let own: Vec<&PieceFacts> = sources.facts.own().collect();
+    let varied: Vec<&PieceFacts> = own.iter().copied().filter(|piece| piece.regions > 1).collect();
+    let shown = if varied.is_empty() { own } else { varied };
+    let across = tiles_across(sources.settings.print.paper);
+    let chosen: Vec<usize> = if shown.len() < across {
+        (0..shown.len()).cycle().take(across).collect()
+    } else {
+        evenly(shown.len(), across).collect()
+    };
+    chosen.par_iter().map(|at| piece(sources, shown[*at].cell, TILE_MM)).collect()
 }
 
 /// How many times as large letters, and what has to do with them, are as on letter paper: `templates/exhibits.typ` has the same.

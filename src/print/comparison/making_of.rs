@@ -111,7 +111,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         moments,
         curve: has_curve.then(|| curve(exhibit, all)),
     };
-    Reading { name: "making-of", foot: Foot::Line, content, pictures }.set(sources)
+    exhibit.set(Reading { name: "making-of", foot: Foot::Line, content, pictures })
 }
 
 /// How many pictures stand side by side, and how wide each is, in mm.

@@ -45,13 +45,12 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
     blocks.extend(planned_and_measured(&writer, exhibit));
     blocks.extend(outlines(&writer));
     let (view, picture) = view(exhibit);
-    Reading {
+    exhibit.set(Reading {
         name: "math-page",
         foot: Foot::Line,
         content: Content { blocks, view },
         pictures: vec![picture],
-    }
-    .set(exhibit.sources())
+    })
 }
 
 fn event(exhibit: &Exhibit) -> String {

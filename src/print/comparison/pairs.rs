@@ -81,7 +81,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         .iter()
         .flat_map(|pair| [exhibit.piece(pair.cell, side), whole_at_size(&pair.square, [side; 2])]);
     let pictures = pictures.collect();
-    Reading { name: "pairs", foot: Foot::Line, content, pictures }.set(sources)
+    exhibit.set(Reading { name: "pairs", foot: Foot::Line, content, pictures })
 }
 
 #[cfg(test)]

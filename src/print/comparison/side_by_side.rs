@@ -52,7 +52,7 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         credit: sources.credit(),
     };
     let pictures = vec![exhibit.original.clone(), exhibit.wall.clone()];
-    Reading { name: "side-by-side", foot: Foot::Line, content, pictures }.set(sources)
+    exhibit.set(Reading { name: "side-by-side", foot: Foot::Line, content, pictures })
 }
 
 fn facts(exhibit: &Exhibit) -> Vec<String> {

@@ -127,13 +127,12 @@ pub(super) fn set(exhibit: &Exhibit) -> Result<Set, PrintError> {
         nested: nested(exhibit, free),
         nested_at,
     };
-    Reading {
+    exhibit.set(Reading {
         name: "true-scale",
         foot: Foot::Ruler,
         content,
         pictures: vec![original, wall, exhibit.original.clone()],
-    }
-    .set(sources)
+    })
 }
 
 /// How much is shown, where the drawing of both outlines stands, and how large it may be, in mm: of all ways that have the drawing

@@ -13,12 +13,11 @@ use crate::plan::{Card, CardKind, Cell, Printed};
 use crate::rehearse::boards::Boards;
 use crate::rehearse::camera::Camera;
 use crate::rehearse::chance::{Purpose, spread, stream, stream_of};
-use crate::rehearse::faults::Hung;
 use crate::rehearse::grain::Grain;
+use crate::rehearse::hung::{Condition, Hung};
 use crate::rehearse::model;
 use crate::rehearse::options::{Cards, Hanging, Options};
 use crate::rehearse::paper::{self, CodeBox, Commission, INK, WHITE};
-use crate::rehearse::truth::Condition;
 
 /// How far a square is misplaced at most, in mm each way, and tilted, in degrees.
 const MOST_MM: f64 = 8.0;

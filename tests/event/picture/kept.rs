@@ -2,7 +2,7 @@
 
 use everysquare::picture::colour::ciede2000;
 use everysquare::picture::fit::Fit;
-use everysquare::picture::loss::{APART, FITTING, SHARE};
+use everysquare::picture::loss::{APART, FITTING, SHARE_TO_SHOW};
 use everysquare::picture::warnings::{ColourWarning, colour_warnings};
 use everysquare::picture::{Pencils, Picture, PictureFacts, Reduced, Wanted, reduce};
 use everysquare::plan::crowd;
@@ -66,7 +66,10 @@ fn what_fewer_pencils_lose_is_told_with_the_number_that_keeps_it() {
     let fewer = reduced(columns(&HILLS), Pencils::Chosen(6));
     let [lost] = fewer.not_shown.as_slice() else { panic!("{:?}", fewer.not_shown) };
     assert_eq!(fewer.keeps, Some(7));
-    assert!(lost.apart > APART && lost.share > SHARE && (lost.share - 0.09).abs() < 0.002, "{lost:?}");
+    assert!(
+        lost.apart > APART && lost.share > SHARE_TO_SHOW && (lost.share - 0.09).abs() < 0.002,
+        "{lost:?}"
+    );
     assert_eq!(lost.srgb, [78, 142, 76]);
     let own = |srgb: [u8; 3]| Pencil { name: format!("{srgb:?}"), srgb };
     let two = vec![own([118, 184, 228]), own([214, 66, 60])];
