@@ -1,8 +1,8 @@
 //! The event's accent: one colour from its own pencils, for titles, rules and buttons of all that it shows and prints.
 //!
 //! The pencil nearest to a warm orange and full of colour lends its hue, where none is warm the fullest of colour; an event in greys has a
-//! dark grey. How light it is follows from what it stands on: letters have a
-//! contrast of 4.5 at least (WCAG 2.2, 1.4.3). Relative luminance and contrast as in WCAG 2.2.
+//! dark grey. How light it is follows from what it stands on: letters have a contrast of 4.5 at least (WCAG 2.2, 1.4.3). Relative
+//! luminance and contrast as in WCAG 2.2.
 
 use super::colour::{contrast, luminance};
 use crate::frame::round_index;
@@ -83,7 +83,8 @@ fn hue_saturation(srgb: [u8; 3]) -> (f64, f64, f64) {
     (sixth * 60.0, spread / (1.0 - (most + least - 1.0).abs()).max(1e-6), spread)
 }
 
-/// The colour of a hue that stands out from a paper by [`CONTRAST`] (or [`CONTRAST_OF_GREY`]), as near to the middle of its lightness as that lets it be.
+/// The colour of a hue that stands out from a paper by [`CONTRAST`] (a grey by [`CONTRAST_OF_GREY`]), as near to the middle of its
+/// lightness as that lets it be.
 fn readable(hue: f64, saturation: f64, paper: [u8; 3]) -> [u8; 3] {
     let by_day = luminance(paper) > 0.5;
     let lightness = |step: u8| {

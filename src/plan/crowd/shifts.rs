@@ -56,10 +56,12 @@ fn staff(
     let count = ceil_index(scene.minutes / length).max(1);
     let shift_of = |minute: f64| floor_index(minute / length).min(count - 1);
     let mut scene = scene.clone();
+    // chance knows nothing of helpers
+    let traces = scene.traces(RUNS);
     let mut with = |helpers: &[usize]| {
         set(&mut scene, of_shifts(helpers, length));
         let mut by_shift = vec![Vec::new(); count];
-        for (_, happened) in scene.evenings(RUNS) {
+        for (_, happened) in scene.played(&traces) {
             let (served, left) = waits(&happened);
             for wait in served.iter().chain(left) {
                 by_shift[shift_of(wait.since)].push(*wait);

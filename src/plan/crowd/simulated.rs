@@ -139,12 +139,23 @@ impl Scene {
 
     /// Evenings, those with the fewest visitors first: how many come, and what happens.
     pub(super) fn evenings(&self, runs: usize) -> Vec<(usize, Happened)> {
+        self.played(&self.traces(runs))
+    }
+
+    /// What happens where chance decides so; the traces are those of this scene with whatever helpers and seats.
+    pub(super) fn played(&self, traces: &[(usize, Trace)]) -> Vec<(usize, Happened)> {
+        let stations = self.stations();
+        traces.par_iter().map(|(visitors, trace)| (*visitors, play(&stations, trace))).collect()
+    }
+
+    /// How many come on each evening, those with the fewest visitors first, and what chance decides.
+    pub(super) fn traces(&self, runs: usize) -> Vec<(usize, Trace)> {
         let runs = runs.min(MOST_VISITORS / self.visitors.most().max(self.count()).max(1)).max(LEAST_RUNS);
-        let (stations, order) = (self.stations(), self.order());
+        let order = self.order();
         let (least, more) = (self.visitors.least(), self.visitors.most() - self.visitors.least() + 1);
         let evening = |run: usize| {
             let visitors = least + floor_index(float(more) * (float(run) + 0.5) / float(runs));
-            (visitors, play(&stations, &self.trace(run, visitors, &order)))
+            (visitors, self.trace(run, visitors, &order))
         };
         (0..runs).into_par_iter().map(evening).collect()
     }
