@@ -9,6 +9,8 @@
 //! Whoever has photos, the command or the helper's page, goes this way, so that a check is the same wherever
 //! it was made. The clock belongs to the caller: the folder's name is given.
 
+pub mod lying;
+
 use std::path::PathBuf;
 
 use image::RgbImage;

@@ -8,19 +8,13 @@ use super::check::CHECK_NAME;
 use super::newest::newest;
 use super::photos::{complain, read_each};
 use super::{CliError, Console, Outcome, groups, progress};
-use crate::display::jpeg;
-use crate::display::scattered::{Named, scattered};
+use crate::check::lying::Seen;
 use crate::judge::found::Found;
-use crate::plan::groups::Group;
-use crate::plan::{Cell, Folder, Grid, Printed, Settings};
-use crate::read::{Lying, Reader, Scattered};
+use crate::plan::{Cell, Folder, Grid, Settings};
+use crate::read::Reader;
 use crate::report::Report;
+use crate::report::found::{amiss, how_many, listed, of_groups};
 use crate::words::Words;
-
-/// Side of a module in pixels below which squares are missed: on made tables all are found from 2 on.
-const SMALL_PX: f64 = 2.0;
-/// Number of labels up to which what is lacking is listed; beyond, a list says nothing that its number does not.
-const MOST_LISTED: usize = 60;
 
 /// What is typed after `everysquare find`.
 #[derive(Debug, clap::Args)]
@@ -42,26 +36,23 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let read = read_each(&args.photos, console.words(), |photo| {
         let seen = reader.scattered(&photo.luma);
         bar.inc(1);
-        let Scattered { squares, px_per_module } = seen?;
-        let picture = jpeg(&scattered(photo, &named(&squares, &printed.grid)))?;
-        let homes: Vec<Cell> = squares.iter().map(|one| one.home).collect();
-        Ok((homes, picture, px_per_module < SMALL_PX))
+        Ok(Seen::of(photo, &seen?, &printed.grid)?)
     });
     bar.finish_and_clear();
     let (seen, refused) = read?;
-    let photos: Vec<Vec<Cell>> = seen.iter().map(|(homes, ..)| homes.clone()).collect();
+    let photos: Vec<Vec<Cell>> = seen.iter().map(|one| one.homes.clone()).collect();
     let found = Found::of(&photos, &printed.grid);
-    let lines = told(&found, &printed, (&folder, &settings), console.words())?;
+    let lines = told(&found, &printed.grid, (&folder, &settings), console.words())?;
     lines.into_iter().for_each(|line| console.tell(line));
-    if seen.iter().any(|(.., small)| *small) && !found.lacking.is_empty() {
+    if seen.iter().any(|one| one.small) && !found.lacking.is_empty() {
         console.say("find-closer", &[]);
     }
     complain(&refused, console);
     let now = jiff::ZonedDateTime::now().strftime(CHECK_NAME).to_string();
     let into = folder.new_found_folder(&now)?;
-    for (number, (_, picture, _)) in (1..).zip(&seen) {
+    for (number, one) in (1..).zip(&seen) {
         let name = if seen.len() == 1 { "squares.jpg".to_owned() } else { format!("squares-{number}.jpg") };
-        into.write(&name, picture)?;
+        into.write(&name, &one.picture)?;
     }
     console.say("find-written", &[("folder", into.finish()?.display().to_string().into())]);
     Ok(match (found.lacking.is_empty() && found.twice.is_empty(), refused.is_empty()) {
@@ -71,58 +62,27 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     })
 }
 
-fn named(squares: &[Lying], grid: &Grid) -> Vec<Named> {
-    squares.iter().map(|one| Named { label: grid.label(one.home), corners: one.corners }).collect()
-}
-
 /// What lies here, what does not, what lies here twice; of an event that has been checked, what waits to be hung; whose it is.
 fn told(
     found: &Found,
-    printed: &Printed,
+    grid: &Grid,
     (folder, settings): (&Folder, &Settings),
     words: &Words,
 ) -> Result<Vec<String>, CliError> {
-    let grid = &printed.grid;
-    let listed = |cells: &[Cell]| -> String {
-        cells.iter().map(|cell| grid.label(*cell)).collect::<Vec<_>>().join(", ")
-    };
-    let say = |id: &str, cells: &[Cell]| {
-        words.say(id, &[("count", cells.len().into()), ("labels", listed(cells).into())])
-    };
-    let all = found.here.len() + found.lacking.len();
-    let here = [("count", found.here.len().into()), ("all", all.into())];
-    let mut lines = vec![words.say(if found.lacking.is_empty() { "find-all" } else { "find-here" }, &here)];
-    if (1..=MOST_LISTED).contains(&found.lacking.len()) {
-        lines.push(say("find-lacking", &found.lacking));
-    }
-    if !found.twice.is_empty() {
-        lines.push(say("find-twice", &found.twice));
-    }
+    let mut lines = vec![how_many(found, words)];
+    lines.extend(amiss(found, grid, words));
     if let Some(newest) = newest(folder, settings) {
         let waiting = found.waiting(&up(&newest.report, grid));
         let id = if waiting.is_empty() { "find-none-waiting" } else { "find-waiting" };
         let said = [
             ("count", waiting.len().into()),
-            ("labels", listed(&waiting).into()),
+            ("labels", listed(&waiting, grid).into()),
             ("when", newest.when.as_str().into()),
         ];
         lines.push(words.say(id, &said));
     }
-    if let Some(shared) = groups::kept(folder, grid)? {
-        let cells: Vec<Cell> = grid.cells().collect();
-        let of_group = |group: &Group| {
-            let own: Vec<Cell> = group.pieces.iter().filter_map(|piece| cells.get(*piece).copied()).collect();
-            let here: Vec<Cell> = found.here.iter().copied().filter(|home| own.contains(home)).collect();
-            let name = ("name", group.members.name.as_str().into());
-            (!here.is_empty()).then(|| {
-                words.say(
-                    "find-group",
-                    &[name, ("count", here.len().into()), ("labels", listed(&here).into())],
-                )
-            })
-        };
-        lines.extend(shared.groups.iter().filter_map(of_group));
-    }
+    let shared = groups::kept(folder, grid)?;
+    lines.extend(shared.iter().flat_map(|shared| of_groups(found, shared, grid, words)));
     Ok(lines)
 }
 

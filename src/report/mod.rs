@@ -9,6 +9,7 @@
 //! [`json::Report`] is all that the others know, so none of them can say more than the file does.
 
 pub mod accent;
+pub mod found;
 pub mod html;
 pub mod json;
 pub mod letters;

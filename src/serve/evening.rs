@@ -13,7 +13,7 @@ use crate::check::{Check, Drawn, Noticed};
 use crate::display::light::Light;
 use crate::display::{Cover, Covered, Expected, JpegError, Straightening, jpeg};
 use crate::judge::{Advice, State};
-use crate::photo::{Photo, PhotoError};
+use crate::photo::Photo;
 use crate::plan::crowd::Outlook;
 use crate::plan::folder::FolderError;
 use crate::plan::settings::Join;
@@ -31,6 +31,7 @@ use super::levels::{Levels, colours_of, facts_of, levels_of};
 use super::limits::MOST_PIXELS;
 use super::list::{Step, steps};
 use super::pictures::{WallPicture, frontal, marked_small, original, pieces, size_of};
+use super::refusal::{NotUndone, Refusal};
 use super::together::{Conflict, PieceState, StepState, Together, Who};
 use super::{Clock, ServeError, keep};
 
@@ -62,7 +63,7 @@ pub struct Evening {
     pub(super) began: u64,
     /// The pages' warm colour as a style sheet.
     pub(super) accent: String,
-    reader: Reader,
+    pub(super) reader: Reader,
     pub(super) keep_photos: bool,
     /// How pieces and squares of the kit are joined.
     pub(super) join: Join,
@@ -124,34 +125,6 @@ const OPENED: u8 = 20;
 const READ: u8 = 65;
 const JUDGED: u8 = 75;
 const DRAWN: u8 = 95;
-
-/// Why a photo gives no answer.
-#[derive(Debug)]
-pub enum Refusal {
-    /// It is no photo that can be opened.
-    Photo(PhotoError),
-    /// It shows no wall that can be read.
-    Read(ReadError),
-    /// It shows no wall that can be read, since it is a small copy of a photo: its size in pixels.
-    Copy(u32, u32),
-    /// A picture cannot be drawn.
-    Draw(JpegError),
-    /// It is a practice photo, and the wall is known from real ones.
-    Practice,
-    /// Something in it made the program stumble.
-    Stumble,
-}
-
-/// Why the last photo is not taken back.
-#[derive(Copy, Clone, Debug, PartialEq, Eq)]
-pub enum NotUndone {
-    /// Another photo came, or another phone took it back.
-    Changed,
-    /// There is none.
-    Nothing,
-    /// Its check cannot be put aside on the disk.
-    Unkept,
-}
 
 impl Evening {
     /// Opens the event, and continues from the newest check made since the folder name `since`; `None` begins with nothing.

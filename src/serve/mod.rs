@@ -6,6 +6,7 @@
 //!            how long   host, origin     ├─▶ live                       whenever it changes
 //!                                        ├─▶ upload ─▶ work ─▶ evening ─▶ keep     photo, reading, check, folder
 //!                                        │                       known: what each cell last showed; list: what is to be done
+//!                                        ├─▶ table                      squares that lie somewhere
 //!                                        └─▶ marks ─▶ together                      ticks, claims, pieces handed out
 //! ```
 //!
@@ -31,16 +32,19 @@ pub mod known;
 pub mod levels;
 pub mod limits;
 pub mod list;
+pub mod lying;
 mod marks;
 mod pages;
 pub mod pictures;
 mod prints;
+pub mod refusal;
 mod reply;
 pub mod routes;
 mod said;
 pub mod secret;
 pub mod shared;
 mod shrink;
+mod table;
 pub mod together;
 pub mod upload;
 pub mod work;
@@ -58,6 +62,7 @@ use crate::words::{Sentence, Tell, told_in_english};
 
 pub use evening::Evening;
 use guard::Doors;
+use lying::Tables;
 use secret::Secrets;
 use shared::Shared;
 use work::Work;
@@ -140,7 +145,13 @@ impl Server {
         }
         let link = format!("http://{outer}:{port}/{}/", secrets.helpers.shown());
         let room_link = format!("http://{}:{port}/{}/", Ipv4Addr::LOCALHOST, secrets.room.shown());
-        let shared = Arc::new(Shared { evening, work: Work::default(), link, for_phones: lan.is_some() });
+        let shared = Arc::new(Shared {
+            evening,
+            work: Work::default(),
+            tables: Tables::default(),
+            link,
+            for_phones: lan.is_some(),
+        });
         let (helpers, room) = (routes::helpers(Arc::clone(&shared)), routes::room(Arc::clone(&shared)));
         let doors = Arc::new(Doors { secrets, hosts, helpers, room, nowhere: pages::nowhere() });
         Ok(Self { listeners, doors, shared, room_link })

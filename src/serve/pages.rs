@@ -10,7 +10,7 @@ use crate::report::html::shown;
 use crate::words::{FluentValue, LANGUAGES, Words};
 
 /// The pages' styles and scripts: name, kind, text.
-pub(super) const FILES: [(&str, &str, &str); 10] = [
+pub(super) const FILES: [(&str, &str, &str); 11] = [
     ("icon.svg", "image/svg+xml", include_str!("assets/icon.svg")),
     ("base.css", "text/css; charset=utf-8", include_str!("assets/base.css")),
     ("phone.css", "text/css; charset=utf-8", include_str!("assets/phone.css")),
@@ -19,6 +19,7 @@ pub(super) const FILES: [(&str, &str, &str); 10] = [
     ("common.js", "text/javascript; charset=utf-8", include_str!("assets/common.js")),
     ("wall.js", "text/javascript; charset=utf-8", include_str!("assets/wall.js")),
     ("pieces.js", "text/javascript; charset=utf-8", include_str!("assets/pieces.js")),
+    ("find.js", "text/javascript; charset=utf-8", include_str!("assets/find.js")),
     ("photos.js", "text/javascript; charset=utf-8", include_str!("assets/photos.js")),
     ("room.js", "text/javascript; charset=utf-8", include_str!("assets/room.js")),
 ];
@@ -38,6 +39,8 @@ const PHONE_WORDS: &[&str] = &[
     "serve-connection-lost",
     "serve-dismiss",
     "serve-done",
+    "serve-find-reading",
+    "serve-find-start",
     "serve-give-out",
     "serve-given",
     "serve-last-photo",
@@ -64,6 +67,7 @@ const PHONE_WORDS: &[&str] = &[
     "serve-shaded",
     "serve-show-spot",
     "serve-show-step",
+    "serve-show-where",
     "serve-step-all-ticked",
     "serve-take",
     "serve-theirs",

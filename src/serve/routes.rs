@@ -14,6 +14,7 @@
 //! | `/picture.jpg` | | yes | the picture that is being drawn |
 //! | `/code.svg` | where phones are let in | this computer only | the helpers' link as a code |
 //! | `POST /photo` | yes | | see [`super::upload`] |
+//! | `POST /table`, `/table/7` | yes | | squares that lie somewhere, and their picture: see `table` |
 //! | `POST /step`, `/piece`, `/undo` | yes | | see `marks` |
 
 use std::convert::Infallible;
@@ -41,9 +42,9 @@ use super::pages;
 use super::prints;
 use super::reply::{bytes, json, nothing};
 use super::shared::{Shared, at};
-use super::upload;
+use super::table;
+use super::upload::{self, JPEG};
 
-const JPEG: &str = "image/jpeg";
 const WOFF2: &str = "font/woff2";
 const HTML: &str = "text/html; charset=utf-8";
 /// So often a line goes to pages that wait: phones that went away are noticed, and nothing in between closes the connection.
@@ -66,6 +67,8 @@ pub(super) fn helpers(shared: Arc<Shared>) -> Router {
         .route("/piece/{place}", get(piece))
         .route("/print/{place}/{kind}", get(prints::print))
         .route("/photo", post(upload::photo))
+        .route("/table", post(table::table))
+        .route("/table/{number}", get(table::picture))
         .with_state(shared)
 }
 

@@ -9,8 +9,8 @@ use crate::plan::folder::FolderError;
 use crate::read::ReadError;
 use crate::words::Words;
 
-use super::evening::{NotUndone, Refusal};
 use super::limits::{MOST_BYTES, MOST_PIXELS};
+use super::refusal::{NotUndone, Refusal};
 use super::reply;
 use super::together::Conflict;
 
@@ -49,6 +49,18 @@ pub(super) fn refusal(refused: &Refusal, words: &Words) -> String {
         Refusal::Read(ReadError::TooSmall) => say("serve-photo-codes-small"),
         Refusal::Practice => say("serve-photo-practice"),
         Refusal::Draw(_) | Refusal::Stumble => say("serve-photo-stumble"),
+    }
+}
+
+/// Why a photo of a table gives no answer, and what to do.
+pub(super) fn no_squares(refused: &Refusal, words: &Words) -> String {
+    match refused {
+        Refusal::Read(ReadError::Foreign(tags)) => {
+            words.say("serve-find-foreign", &[("tags", tags.join(", ").into())])
+        }
+        Refusal::Read(ReadError::TooDark) | Refusal::Photo(_) => refusal(refused, words),
+        Refusal::Read(_) => words.say("serve-find-none", &[]),
+        _ => words.say("serve-photo-stumble", &[]),
     }
 }
 

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use crate::plan::Cell;
 
 use super::evening::Evening;
+use super::lying::Tables;
 use super::work::Work;
 
 /// What every answer is made from.
@@ -14,6 +15,8 @@ pub struct Shared {
     pub evening: Arc<Evening>,
     /// Who may send now.
     pub work: Work,
+    /// What lies on phones' tables.
+    pub tables: Tables,
     /// The helpers' link.
     pub link: String,
     /// Whether that link leads in from the room's network.

@@ -28,7 +28,10 @@ use super::marks;
 use super::reply::json;
 use super::said::{self, refusal};
 use super::shared::Shared;
+use super::work::{Hand, Place};
 
+/// What a photo is called on its way back.
+pub(super) const JPEG: &str = "image/jpeg";
 /// What is thrown away of a body at most before the connection is closed.
 const MOST_THROWN: usize = 2 * MOST_BYTES;
 /// How long a phone may send nothing: Wi-Fi in a crowded hall has gaps of seconds.
@@ -53,30 +56,12 @@ enum Broken {
 pub async fn photo(State(shared): State<Arc<Shared>>, headers: HeaderMap, body: Body) -> Response {
     let words = &shared.evening.words;
     let taken = (shared.evening.clock.now)().saturating_sub(age(&headers)); // sending it takes its time
-    if announced(&headers).is_some_and(|length| length > MOST_BYTES) {
-        throw_away(body).await;
-        return said::answer(StatusCode::PAYLOAD_TOO_LARGE, &said::too_large(words));
-    }
-    let Some(place) = shared.work.place() else {
-        throw_away(body).await;
-        return said::busy(words, COME_AGAIN_S);
+    let (sent, held) = match received(&shared, &headers, body).await {
+        Ok(received) => received,
+        Err(refused) => return refused,
     };
-    let Ok(Some(hand)) = timeout(WAIT, shared.work.hand()).await else {
-        throw_away(body).await;
-        return said::busy(words, COME_AGAIN_S);
-    };
-    let bytes = match receive(body, announced(&headers)).await {
-        Ok(bytes) => bytes,
-        Err(Broken::Off) => {
-            return said::answer(StatusCode::BAD_REQUEST, &words.say("serve-photo-broke-off", &[]));
-        }
-        Err(Broken::Slow) => {
-            return said::answer(StatusCode::REQUEST_TIMEOUT, &words.say("serve-photo-slow", &[]));
-        }
-        Err(Broken::Large) => return said::answer(StatusCode::PAYLOAD_TOO_LARGE, &said::too_large(words)),
-    };
-    let evening = Arc::clone(&shared.evening);
-    match shared.work.read(evening, bytes, (taken, number(&headers)), (place, hand)).await {
+    let (evening, id) = (Arc::clone(&shared.evening), number(&headers));
+    match shared.work.read(held, move || evening.take(sent, taken, id)).await {
         Ok(standing) => {
             let mut told = wall_json(&shared.evening, &standing, marks::who(&headers).as_ref());
             if standing.newest == 0 {
@@ -87,6 +72,34 @@ pub async fn photo(State(shared): State<Arc<Shared>>, headers: HeaderMap, body: 
             json(StatusCode::OK, &told)
         }
         Err(refused) => said::answer(StatusCode::UNPROCESSABLE_ENTITY, &refusal(&refused, words)),
+    }
+}
+
+/// A photo's file, with the place and the hand that it takes until it is read; or the answer to whoever sent none.
+pub(super) async fn received(
+    shared: &Shared,
+    headers: &HeaderMap,
+    body: Body,
+) -> Result<(Vec<u8>, (Place, Hand)), Response> {
+    let words = &shared.evening.words;
+    if announced(headers).is_some_and(|length| length > MOST_BYTES) {
+        throw_away(body).await;
+        return Err(said::answer(StatusCode::PAYLOAD_TOO_LARGE, &said::too_large(words)));
+    }
+    let Some(place) = shared.work.place() else {
+        throw_away(body).await;
+        return Err(said::busy(words, COME_AGAIN_S));
+    };
+    let Ok(Some(hand)) = timeout(WAIT, shared.work.hand()).await else {
+        throw_away(body).await;
+        return Err(said::busy(words, COME_AGAIN_S));
+    };
+    let say = |id: &str| words.say(id, &[]);
+    match receive(body, announced(headers)).await {
+        Ok(bytes) => Ok((bytes, (place, hand))),
+        Err(Broken::Off) => Err(said::answer(StatusCode::BAD_REQUEST, &say("serve-photo-broke-off"))),
+        Err(Broken::Slow) => Err(said::answer(StatusCode::REQUEST_TIMEOUT, &say("serve-photo-slow"))),
+        Err(Broken::Large) => Err(said::answer(StatusCode::PAYLOAD_TOO_LARGE, &said::too_large(words))),
     }
 }
 

@@ -13,7 +13,8 @@ use std::sync::Arc;
 
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
-use super::evening::{Evening, NotUndone, Refusal, Standing};
+use super::evening::{Evening, Standing};
+use super::refusal::{NotUndone, Refusal};
 
 /// Photos that are let in at once. A reader takes one or two seconds for each: who comes last waits half a minute at most.
 const PLACES: usize = 12;
@@ -55,22 +56,19 @@ impl Work {
         Arc::clone(&self.hands).acquire_owned().await.ok().map(Hand)
     }
 
-    /// Reads a photo that was made at `taken` and has the number `id` on its phone, in the order of asking. Goes on to its end even
-    /// where nobody waits for the answer any more.
+    /// Reads a photo, in the order of asking. Goes on to its end even where nobody waits for the answer any more.
     ///
     /// # Errors
     /// [`Refusal`] where there is no answer.
-    pub async fn read(
-        &self,
-        evening: Arc<Evening>,
-        bytes: Vec<u8>,
-        (taken, id): (u64, u64),
-        held: (Place, Hand),
-    ) -> Result<Arc<Standing>, Refusal> {
+    pub async fn read<T, F>(&self, held: (Place, Hand), read: F) -> Result<T, Refusal>
+    where
+        T: Send + 'static,
+        F: FnOnce() -> Result<T, Refusal> + Send + 'static,
+    {
         let reader = Arc::clone(&self.reader).acquire_owned().await.map_err(|_| Refusal::Stumble)?;
         let read = tokio::task::spawn_blocking(move || {
             let _held = (reader, held);
-            catch_unwind(AssertUnwindSafe(|| evening.take(bytes, taken, id))).unwrap_or(Err(Refusal::Stumble))
+            catch_unwind(AssertUnwindSafe(read)).unwrap_or(Err(Refusal::Stumble))
         });
         read.await.unwrap_or(Err(Refusal::Stumble))
     }

@@ -1,7 +1,8 @@
-// The helper's page: what is told live, the two tabs, what is said above the page, undo, the next helper's code.
+// The helper's page: what is told live, the tabs, what is said above the page, undo, the next helper's code.
 import { at, headers, page, post, say, time } from "./common.js";
 import { showPieces } from "./pieces.js";
 import { openSteps, showWall } from "./wall.js";
+import { showFound } from "./find.js";
 import { startPhotos } from "./photos.js";
 
 // ---- the place on the page
@@ -44,8 +45,8 @@ page.tell = (text, word = "", act = null) => {
 };
 at("news-close").addEventListener("click", hideNews);
 
-// ---- the two tabs
-const tabs = ["wall", "pieces"];
+// ---- the tabs
+const tabs = ["wall", "pieces", "find"];
 const choose = (chosen, focus = false) => {
   for (const name of tabs) {
     const tab = at(`tab-${name}`);
@@ -57,7 +58,7 @@ const choose = (chosen, focus = false) => {
   document.body.dataset.tab = chosen;
   dispatchEvent(new Event("resize")); // the map takes its size once it shows
 };
-const fromAddress = () => choose(location.hash === "#pieces" ? "pieces" : "wall");
+const fromAddress = () => choose(tabs.find((name) => location.hash === `#${name}`) ?? "wall");
 for (const name of tabs) {
   at(`tab-${name}`).addEventListener("click", () => {
     history.replaceState(null, "", name === "wall" ? location.pathname : `#${name}`);
@@ -66,7 +67,8 @@ for (const name of tabs) {
   at(`tab-${name}`).addEventListener("keydown", (event) => {
     if (!["ArrowLeft", "ArrowRight"].includes(event.key)) return;
     event.preventDefault();
-    const other = tabs[1 - tabs.indexOf(name)];
+    const step = event.key === "ArrowRight" ? 1 : -1;
+    const other = tabs[(tabs.indexOf(name) + step + tabs.length) % tabs.length];
     history.replaceState(null, "", other === "wall" ? location.pathname : `#${other}`);
     choose(other, true);
   });
@@ -79,7 +81,8 @@ const keeping = (show) => {
   const now = inPlace(show);
   if (!focused) return;
   const again = now.get(focused);
-  (again || at(document.body.dataset.tab === "pieces" ? "missing-say" : "headline")).focus({ preventScroll: true });
+  const heading = { pieces: "missing-say", find: "found-say" }[document.body.dataset.tab] || "headline";
+  (again || at(heading)).focus({ preventScroll: true });
 };
 let expires = 0;
 page.show = (told, own = false) => {
@@ -91,6 +94,7 @@ page.show = (told, own = false) => {
   keeping(() => {
     showWall();
     showPieces();
+    showFound();
     at("last").textContent = told.began ? say("serve-last-photo", { time: time(told.at) }) : "";
     at("count-wall").textContent = open || "";
     at("count-pieces").textContent = told.missing.reduce((sum, group) => sum + group.pieces.length, 0) || "";

@@ -7,6 +7,7 @@ const EVENING_S = 12 * 3600;
 const GOOD = [60]; // shivers in ms, where a phone can
 const BAD = [60, 90, 60];
 const made = new WeakMap(); // when the camera made a photo
+const ofTable = new WeakSet(); // photos of squares that lie somewhere
 const queue = [];
 let sending = false;
 let count = { at: 0, of: 0 };
@@ -58,7 +59,9 @@ const age = (file) => {
 const post = (file) =>
   new Promise((done) => {
     request = new XMLHttpRequest();
-    request.open("POST", "photo");
+    const table = ofTable.has(file);
+    request.open("POST", table ? "table" : "photo");
+    if (table && page.table.first) request.setRequestHeader("X-Table", "first");
     request.setRequestHeader("Content-Type", "application/octet-stream");
     request.setRequestHeader("X-Photo-Age", String(age(file)));
     request.setRequestHeader("X-Helper", headers["X-Helper"]);
@@ -73,7 +76,7 @@ const post = (file) =>
     };
     request.upload.onload = () => {
       clearTimeout(waits);
-      work(several("serve-reading", "serve-reading-of"));
+      work(several(table ? "serve-find-reading" : "serve-reading", "serve-reading-of"));
       page.reading = (photo, part) => photo === id && work(several("serve-reading", "serve-reading-of"), part);
     };
     request.onloadend = () => {
@@ -105,6 +108,10 @@ const send = async (file) => {
     }
     if (answer.status === 200) {
       page.lost("");
+      if (ofTable.has(file)) {
+        shiver(GOOD);
+        return page.table.show(told(answer));
+      }
       const wall = told(answer);
       page.show(wall, true);
       if (wall.note) problem(wall.note, file);
@@ -146,6 +153,7 @@ export const startPhotos = () => {
     at(input).addEventListener("change", () => {
       const files = [...at(input).files];
       if (input === "camera") files.forEach((file) => made.set(file, Date.now()));
+      if (document.body.dataset.tab === "find") files.forEach((file) => ofTable.add(file));
       if (!sending) at("problem").replaceChildren();
       add(files);
     });

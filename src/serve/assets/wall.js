@@ -249,13 +249,15 @@ const fillSheet = () => {
   for (const own of [mineButton, done.querySelector("input")]) if (own.dataset) own.dataset.key = `sheet ${own.dataset.key}`;
   at("cell-step").replaceChildren(done, mineButton, list);
 };
-at("cells").addEventListener("click", (event) => {
-  const button = event.target.closest("button");
-  if (!button) return;
-  shown = Number(button.dataset.place);
+export const openSheet = (place) => {
+  shown = place;
   fillSheet();
   at("cell").showModal();
   at("cell-heading").focus();
+};
+at("cells").addEventListener("click", (event) => {
+  const button = event.target.closest("button");
+  if (button) openSheet(Number(button.dataset.place));
 });
 at("cell-close").addEventListener("click", () => at("cell").close());
 at("larger").addEventListener("click", () => resize(size * 1.4));

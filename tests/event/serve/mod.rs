@@ -2,6 +2,7 @@
 
 mod prints;
 mod running;
+mod table;
 mod together;
 
 use std::io::{Read, Write};

@@ -10,6 +10,7 @@ import { networkInterfaces } from "node:os";
 import { join, resolve } from "node:path";
 import { asReal } from "./photo.mjs";
 import { check, finish, wait } from "./tally.mjs";
+import { find } from "./find.mjs";
 import { past } from "./past.mjs";
 
 const [modules, chromium, everysquare, out] = process.argv.slice(2, 6).map((path) => resolve(path));
@@ -264,6 +265,8 @@ for (const apart of [40, 60, 80, 95]) await photoTouch("touchMove", apart);
 await photoTouch("touchEnd", 0);
 const zoomed = await one.evaluate(() => document.getElementById("photo-picture").offsetWidth / document.getElementById("photo").clientWidth);
 check("two fingers make the photo larger, and the whole of it is fetched", zoomed > 1.5 && (await one.locator("#photo-picture").getAttribute("src")).startsWith("marked-large"), zoomed);
+
+await find({ check, one, file: fresh(second), checks, picture, axe, fits, readingMs: READING_MS });
 
 // ---- what cannot be read
 for (const [file, what] of [[letter, /read this file as a photo/i], [cut, /cut off|cortada/i]]) {

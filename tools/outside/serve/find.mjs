@@ -1,0 +1,34 @@
+// Squares on a table, by the phone `one` that has seen the wall: found, kept apart from the wall, forgotten.
+export const find = async ({ check, one, file, checks, picture, axe, fits, readingMs }) => {
+  const before = checks().length;
+  const headline = await one.locator("#headline").textContent();
+  await one.locator("#tab-find").tap();
+  check("the button asks for squares", (await one.locator("#take").innerText()).includes("squares"), await one.locator("#take").innerText());
+  await picture(one, "phone-find");
+  await axe(one, "phone, before squares are looked for");
+  await fits(one, "phone, before squares are looked for");
+  await one.setInputFiles("#camera", file);
+  await one.waitForFunction(() => !document.getElementById("found-photo").hidden && document.getElementById("working").hidden, null, { timeout: readingMs });
+  await one.waitForFunction(() => document.getElementById("found-picture").naturalWidth > 500);
+  check("the number of squares has the focus", await one.evaluate(() => document.activeElement.id === "found-say"));
+  const said = await one.locator("#found-say").innerText();
+  check(`what lies here is told: ${said}`, /^\d+ of 80 squares are here/.test(said), said);
+  const waiting = await one.locator("#waiting > li").count();
+  check(`some of it waits to be hung: ${waiting}`, waiting > 0 && waiting < 40 && (await one.locator("#count-waiting").innerText()) === String(waiting));
+  check("and nothing has changed on the wall", checks().length === before && (await one.locator("#headline").textContent()) === headline);
+  await picture(one, "phone-found");
+  await picture(one, "phone-found-window", false);
+  await axe(one, "phone, with squares found");
+  await fits(one, "phone, with squares found");
+  const first = await one.locator("#waiting button").first().getAttribute("data-key");
+  await one.locator("#waiting button").first().tap();
+  check("a tap says where a square goes", (await one.locator("#cell").evaluate((dialog) => dialog.open)) && (await one.locator("#cell-where").innerText()).length > 5, first);
+  await one.locator("#cell-close").tap();
+  await one.locator("#tab-find").focus();
+  await one.keyboard.press("ArrowRight");
+  check("the tabs go round by the keyboard", await one.evaluate(() => document.activeElement.id === "tab-wall"));
+  await one.keyboard.press("ArrowLeft");
+  await one.locator("#found-anew").tap();
+  check("another table begins with nothing", (await one.locator("#found-photo").isHidden()) && (await one.locator("#waiting > li").count()) === 0);
+  await one.locator("#tab-wall").tap();
+};
