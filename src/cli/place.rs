@@ -42,7 +42,7 @@ impl Place {
                     .with("taken", listed.join(", ")),
             )
         })?;
-        Ok(boards::parts(grid, &widths))
+        Ok(boards::parts(grid, &self.boards, &widths))
     }
 
     /// The one board, where there is one.

@@ -12,7 +12,7 @@ use crate::frame::float;
 use crate::plan::Settings;
 use crate::plan::cards::{EDGE_CARD_MOST_MM, RING_MM};
 use crate::plan::cell::column_letters;
-use crate::plan::crowd::{WallPlan, part_hang_mm};
+use crate::plan::crowd::{WallPlan, boards_told, part_hang_mm};
 use crate::plan::settings::{Choice, Units, WallPart};
 use crate::words::FluentValue;
 
@@ -139,7 +139,10 @@ fn facts(sources: &Sources, wall: &WallPlan) -> Vec<String> {
         words.say("wall-map-label", &[("label", label), ("column", column), ("row", row), ("from", from)]);
     let parts = sources.settings.parts.len();
     if parts > 0 {
-        return vec![named, words.say("wall-map-parts", &[("count", parts.into())])];
+        let boards = boards_told(sources.settings, words)
+            .map(|boards| words.say("wall-map-boards", &[("boards", boards.into())]));
+        let parts = words.say("wall-map-parts", &[("count", parts.into())]);
+        return [named, parts].into_iter().chain(boards).collect();
     }
     let mut facts = vec![
         named,

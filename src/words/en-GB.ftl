@@ -27,6 +27,7 @@ plan-join-beside = Pieces and squares are printed in strips: { $sheets } sheets,
 plan-things = You need { $tape } of tape for the squares and { $cards } cards; pencil sharpeners: { $sharpeners }; rubbers: { $erasers }.
 plan-fire = About { $area } of paper will be on the wall. Fire rules limit this, some to as little as a tenth of a wall. Ask your head teacher, building manager or fire authority before you print.
 plan-fire-part = About { $area } of paper will be on the wall, { $percent } of the space you gave. Fire rules limit this, some to as little as a tenth of a wall. Ask your head teacher, building manager or fire authority before you print.
+plan-fire-boards = About { $area } of paper will be on the wall. It covers { $boards }. Fire rules limit this, some to as little as a tenth of a wall. Ask your head teacher, building manager or fire authority before you print.
 plan-written = All the numbers, and each piece’s level and colours, are in { $file }.
 report-language = en-GB
 report-picture-marked = Your photo with everything to fix outlined and labelled. Everything outside the wall and its edge cards is blanked out.
@@ -77,6 +78,7 @@ pencils-intro = With { $seats ->
 } and these pencils, no one has to wait for a colour { $percent }% of the time.
 pencils-pieces-intro = Each small wall shows one pencil. A full spot is a piece that is mostly this colour; a small square is a piece that needs some of it.
 wall-map-rows-intro = Stretch a string tight against the wall, or draw a faint pencil line, at the heights beside the rows. They count from the floor. Use a spirit level; floors aren’t always even.
+wall-map-boards = Paper covers { $boards }. Fire rules limit that, so ask before you hang it.
 print-math-page = The maths of our mural
 comparison-ratio-4 = Every angle stays the same, and every length grows by the same scale factor. Shapes like that are called similar. Making one is an enlargement.
 comparison-pitch = Centre of one square to the next

@@ -171,6 +171,7 @@ fn declared(cuts: &[usize], grid: &Grid) -> Vec<WallPart> {
         last: Cell { row: grid.rows - 1, column: ends[1] - 1 },
         place: None,
         bottom_mm: None,
+        board: None,
     };
     edges.windows(2).map(part).collect()
 }

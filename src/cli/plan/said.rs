@@ -5,7 +5,7 @@ use crate::picture::order::Band;
 use crate::plan::cell::column_letters;
 use crate::plan::crowd::{
     Assumed, COMFORTABLE_MINUTES, Evening, Means, NOBODY_WAITS, OtherGrid, People, RowHeight, STOOL_MM,
-    Verdict, part_hang_mm, part_rows, percent,
+    Verdict, boards_told, part_hang_mm, part_rows, percent,
 };
 use crate::plan::lengths::{about, area, both, one};
 use crate::plan::settings::{Choice, Join, WallPart};
@@ -405,13 +405,16 @@ impl Text<'_> {
         self.say("plan-things", &numbers);
         let room = self.evening.given.room;
         let area = area(supplies.paper_m2, self.settings.print.units, self.words);
-        match room {
-            Some(room) => {
+        match (boards_told(self.settings, self.words), room) {
+            (Some(boards), _) => {
+                self.say("plan-fire-boards", &[("area", area.into()), ("boards", boards.into())]);
+            }
+            (None, Some(room)) => {
                 let part = supplies.paper_m2 / (room.width_mm * room.height_mm / 1e6);
                 let percent = percent(part, self.words);
                 self.say("plan-fire-part", &[("area", area.into()), ("percent", percent.into())]);
             }
-            None => self.say("plan-fire", &[("area", area.into())]),
+            (None, None) => self.say("plan-fire", &[("area", area.into())]),
         }
     }
 }

@@ -61,9 +61,9 @@ pub use simulated::{Expected, PATIENCE_MINUTES, RUNS, Scene, Usual, normal};
 pub use stations::{Happened, Staff, Stations, Trace, Wait, play};
 pub use supplies::{
     NOBODY_WAITS, PencilNeed, SEATS_A_SHARPENER, SEATS_AN_ERASER, Supplies, TAPE_A_CARD_MM, TAPE_A_SQUARE_MM,
-    chances, pencils, supplies,
+    chances, paper_m2, pencils, supplies,
 };
-pub use told::{ShiftSaid, percent};
+pub use told::{ShiftSaid, boards_told, percent};
 
 /// Visitors to a piece where nothing is said: one each, and one in five only looks or comes too late. Common practice, no source.
 const USUAL_VISITORS_A_PIECE: f64 = 1.25;

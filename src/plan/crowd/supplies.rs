@@ -10,7 +10,8 @@ use super::binomial::quantile;
 use super::{Given, Work};
 use crate::frame::float;
 use crate::plan::cards::RING_MM;
-use crate::plan::cell::Grid;
+use crate::plan::cell::{Cell, Grid};
+use crate::plan::settings::WallPart;
 
 /// Share of all moments in which nobody waits for a pencil.
 pub const NOBODY_WAITS: f64 = 0.95;
@@ -63,16 +64,27 @@ impl Supplies {
 pub fn supplies(grid: &Grid, work: &Work, given: &Given, seats_in_use: usize) -> Supplies {
     let cards = grid.columns + grid.rows + 4;
     let squares = float(grid.count());
-    let edge_cards_mm2 = float(grid.columns + grid.rows) * grid.square_mm * RING_MM;
-    let paper_mm2 = squares * grid.square_mm * grid.square_mm + edge_cards_mm2 + 4.0 * RING_MM * RING_MM;
     Supplies {
         pencils: pencils(&chances(work, given.minutes_a_piece), seats_in_use),
         sharpeners: seats_in_use.div_ceil(SEATS_A_SHARPENER),
         erasers: seats_in_use.div_ceil(SEATS_AN_ERASER),
         tape_mm: squares * TAPE_A_SQUARE_MM + float(cards) * TAPE_A_CARD_MM,
         cards,
-        paper_m2: paper_mm2 / 1e6,
+        paper_m2: paper_m2(grid, &WallPart::whole(grid, 0.0)),
     }
+}
+
+/// Paper of a part on its wall, in square metres: its squares, and the cards that hang at the edges which it shares with the whole.
+#[must_use]
+pub fn paper_m2(grid: &Grid, part: &WallPart) -> f64 {
+    let size = part.size(grid);
+    let (last_column, last_row) = (grid.columns - 1, grid.rows - 1);
+    let column_cards = if part.last.row == last_row { size.x * RING_MM } else { 0.0 };
+    let row_cards = if part.first.column == 0 { size.y * RING_MM } else { 0.0 };
+    let corners = [(0, 0), (0, last_column), (last_row, last_column), (last_row, 0)];
+    let corners = corners.iter().filter(|(row, column)| part.holds(Cell { row: *row, column: *column }));
+    let corner_cards = float(corners.count()) * RING_MM * RING_MM;
+    (size.x * size.y + column_cards + row_cards + corner_cards) / 1e6
 }
 
 /// For each pencil, the chance that somebody who draws holds it; 0 for all where there is nothing to draw.

@@ -1,7 +1,7 @@
 //! What an evening comes to, in sentences: for the terminal and for the organiser's guide.
 
 use super::{Evening, Expected, Given, Lack, Staff, Verdict};
-use super::{PATIENCE_MINUTES, RUNS};
+use super::{PATIENCE_MINUTES, RUNS, paper_m2};
 use crate::frame::{float, round_index};
 use crate::plan::settings::Settings;
 use crate::words::Words;
@@ -131,6 +131,24 @@ impl Evening {
         ];
         words.say("crowd-assumptions", &numbers)
     }
+}
+
+/// How much of its board the paper of each part covers; `None` where no board's size is known.
+#[must_use]
+pub fn boards_told(settings: &Settings, words: &Words) -> Option<String> {
+    let told = settings.parts.iter().filter_map(|part| {
+        let board = part.board?;
+        let covered = paper_m2(&settings.grid, part) / (board.width_mm * board.height_mm / 1e6);
+        let (from, to) = part.ends(&settings.grid);
+        let named = [
+            ("percent", percent(covered.min(1.0), words).into()),
+            ("from", from.into()),
+            ("to", to.into()),
+        ];
+        Some(words.say("plan-fire-board", &named))
+    });
+    let told: Vec<String> = told.collect();
+    (!told.is_empty()).then(|| told.join(", "))
 }
 
 /// A part as a percentage, never rounded down to nothing or up to all.

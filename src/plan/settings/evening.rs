@@ -136,7 +136,8 @@ impl Room {
     /// As event.toml has it.
     #[must_use]
     pub fn written(&self) -> String {
-        format!("{}x{}mm", self.width_mm, self.height_mm)
+        let rounded = |mm: f64| (mm * 1e4).round() / 1e4; // 5 × 127.2 are 636 and not 636.0000000000001
+        format!("{}x{}mm", rounded(self.width_mm), rounded(self.height_mm))
     }
 }
 

@@ -23,7 +23,7 @@ pub(super) const KNOWN: [(&str, &[&str]); 10] = [
     ("picture", &["file", "credit", "colours"]),
     ("pencils", &["name", "srgb"]),
     ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from", "border"]),
-    ("parts", &["from", "to", "place", "bottom_mm"]),
+    ("parts", &["from", "to", "place", "bottom_mm", "board"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
     ("print", &["paper", "flip", "units", "join"]),
     ("levels", &["names", "bounds", "balanced"]),

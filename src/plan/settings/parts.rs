@@ -2,6 +2,7 @@
 
 use toml_edit::DocumentMut;
 
+use super::evening::Room;
 use super::Settings;
 use super::error::{SettingsError, missing, syntax};
 use super::section::Section;
@@ -15,6 +16,9 @@ pub const PLACE_LENGTH: usize = 40;
 /// Height of a part's lower edge above the floor, in mm.
 pub const BOTTOM_MM: std::ops::RangeInclusive<f64> = 0.0..=10_000.0;
 
+/// A length that is the last bits of a sum, in mm.
+const ROUNDING_MM: f64 = 1e-6;
+
 /// Part of the wall: a rectangle of cells that hangs by itself.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WallPart {
@@ -26,6 +30,8 @@ pub struct WallPart {
     pub place: Option<String>,
     /// Height of its lower edge above the floor, in mm.
     pub bottom_mm: Option<f64>,
+    /// The board that it hangs on.
+    pub board: Option<Room>,
 }
 
 impl WallPart {
@@ -33,7 +39,7 @@ impl WallPart {
     #[must_use]
     pub fn whole(grid: &Grid, bottom_mm: f64) -> Self {
         let last = Cell { row: grid.rows.saturating_sub(1), column: grid.columns.saturating_sub(1) };
-        Self { first: Cell { row: 0, column: 0 }, last, place: None, bottom_mm: Some(bottom_mm) }
+        Self { first: Cell { row: 0, column: 0 }, last, place: None, bottom_mm: Some(bottom_mm), board: None }
     }
 
     /// Whether a cell is one of it.
@@ -113,12 +119,20 @@ fn one(section: &Section, number: usize, grid: &Grid) -> Result<WallPart, Settin
             (fits && !place.chars().any(char::is_control)).then(|| place.to_owned())
         },
     )?;
-    Ok(WallPart {
+    let part = WallPart {
         first: Cell { row: from.row.min(to.row), column: from.column.min(to.column) },
         last: Cell { row: from.row.max(to.row), column: from.column.max(to.column) },
         place,
         bottom_mm: section.millimetres("bottom_mm", &BOTTOM_MM)?,
-    })
+        board: section.text("board", Room::allowed(), Room::read)?,
+    };
+    let size = part.size(grid);
+    let fits = |board: Room| size.x <= board.width_mm + ROUNDING_MM && size.y <= board.height_mm + ROUNDING_MM;
+    if part.board.is_some_and(|board| !fits(board)) {
+        let needs = Room { width_mm: size.x, height_mm: size.y }.written();
+        return Err(section.refuse("board", Sentence::new("error-settings-board").with("needs", needs)));
+    }
+    Ok(part)
 }
 
 /// The cell farthest from the one that people count from.
@@ -171,6 +185,9 @@ pub(super) fn written(parts: &[WallPart], grid: &Grid, words: &Words) -> String 
         if let Some(bottom) = part.bottom_mm {
             list += &line("bottom_mm", &number(bottom), &say("event-part-bottom"));
         }
+        if let Some(board) = &part.board {
+            list += &line("board", &text(&board.written()), &say("event-part-board"));
+        }
     }
     list
 }
@@ -211,6 +228,11 @@ mod tests {
             said(&["[[parts]]\nfrom = \"A1\"\n".to_owned()]).contains("to for number 1 of the [[parts]]")
         );
         assert!(said(&[format!("{}width = 3\n", part("A1", "F4"))]).contains("width"));
+        // a board has room for its part; it is kept as it was written
+        let on = |board: &str| format!("{}board = \"{board}\"\n{}", part("A1", "C4"), part("D1", "F4"));
+        assert!(said(&[on("14x20in")]).contains("381x508mm"), "{}", said(&[on("14x20in")]));
+        assert_eq!(read(&on("15x20in")).unwrap()[0].board, Room::read("381x508mm"));
+        assert!(said(&[on("wide")]).contains("line 9: board = \"wide\""));
         // one square is a part as well
         assert_eq!(read(&[part("A1", "A1"), part("A2", "A4"), part("B1", "F4")].concat()).unwrap().len(), 3);
     }

@@ -188,6 +188,7 @@ fn rows_of_parts_are_as_high_as_on_the_highest() {
         last: Cell { row: last.0, column: last.1 },
         place: None,
         bottom_mm,
+        board: None,
     };
     // a low board, a high one, and one above the other half
     let parts = [
