@@ -27,6 +27,7 @@
 use std::cmp::Reverse;
 use std::collections::HashMap;
 use std::num::Wrapping;
+use std::ops::Range;
 
 use rayon::prelude::*;
 
@@ -177,8 +178,9 @@ impl Place {
 /// Strip of rows of the photo with the ratings of each pixel as the centre of a pattern, rows × width for
 /// each ring size.
 struct Strip {
-    /// Row of the photo at which the ratings begin.
+    /// Row and column of the photo at which the ratings begin.
     top: usize,
+    left: usize,
     width: usize,
     rows: usize,
     ratings: [Vec<u8>; RINGS.len()],
@@ -188,9 +190,10 @@ impl Strip {
     fn new(luma: &Luma, top: usize) -> Self {
         let first = top - MARGIN;
         let rows = (STRIP + 2 * MARGIN).min(luma.height - first);
-        let lines = Rows::new(luma, first, rows);
+        let columns = not_black(luma, first..first + rows);
+        let lines = Rows::new(luma, (columns.clone(), first..first + rows));
         let ratings = RINGS.map(|(halves, _)| lines.rated(halves));
-        Self { top: first, width: luma.width, rows, ratings }
+        Self { top: first, left: columns.start, width: columns.len(), rows, ratings }
     }
 
     fn at(&self, rings: usize, x: usize, y: usize) -> u8 {
@@ -260,7 +263,8 @@ impl Strip {
             rated.max_by_key(|(rating, _)| *rating).unwrap_or((0, (x, y)))
         });
         let without = (0..4).min_by_key(|k| seen[*k].0).unwrap_or(2);
-        let corners = seen.map(|(_, (x, y))| Point::new(float(x) + 0.5, float(self.top + y) + 0.5));
+        let corner = |(x, y)| Point::new(float(self.left + x) + 0.5, float(self.top + y) + 0.5);
+        let corners = seen.map(|(_, at)| corner(at));
         Place { rating, corners, without }
     }
 }
@@ -274,6 +278,24 @@ fn whole(n: usize) -> i64 {
     i64::try_from(n).unwrap_or(i64::MAX)
 }
 
+/// Columns of some rows between those that are black from the photo's left edge, and from its right edge, with a margin: a photo that was
+/// turned has nothing there.
+fn not_black(luma: &Luma, rows: Range<usize>) -> Range<usize> {
+    let (mut from, mut to) = (luma.width, 0);
+    for line in rows.map(|row| &luma.grey[row * luma.width..][..luma.width]) {
+        let lit = |grey: &u8| *grey > 0;
+        from = line[..from].iter().position(lit).unwrap_or(from);
+        to = line[to..].iter().rposition(lit).map_or(to, |at| to + at + 1);
+    }
+    if from >= to {
+        return 0..(2 * MARGIN + 1).min(luma.width);
+    }
+    let (from, to) = (from.saturating_sub(MARGIN), (to + MARGIN).min(luma.width));
+    // never narrower than what a pattern is looked for in
+    let to = to.max(from + 2 * MARGIN + 1).min(luma.width);
+    to.saturating_sub(2 * MARGIN + 1).min(from)..to
+}
+
 /// Rows of the photo, by their summed-area tables.
 struct Rows {
     width: usize,
@@ -282,10 +304,11 @@ struct Rows {
 }
 
 impl Rows {
-    fn new(luma: &Luma, first: usize, rows: usize) -> Self {
-        let lines = luma.grey.chunks_exact(luma.width).skip(first);
+    fn new(luma: &Luma, (columns, rows): (Range<usize>, Range<usize>)) -> Self {
+        let (width, count) = (columns.len(), rows.len());
+        let lines = rows.map(|row| &luma.grey[row * luma.width..][columns.clone()]);
         let lines = lines.map(|line| line.iter().map(|grey| Wrapping(i32::from(*grey))));
-        Self { width: luma.width, rows, sums: SummedArea::new((luma.width, rows), lines) }
+        Self { width, rows: count, sums: SummedArea::new((width, count), lines) }
     }
 
     /// Scores of all pixels, rows × width; 0 at the edge.

@@ -12,7 +12,7 @@ use rayon::prelude::*;
 
 use super::identify::Identifier;
 use super::pose::Pose;
-use super::template::single;
+use super::template::{dot, single, sum};
 use crate::frame::float;
 use crate::photo::Luma;
 use crate::plan::code::SIDE;
@@ -78,7 +78,7 @@ pub(super) fn rank_by_template(
     most: usize,
 ) -> Vec<Candidate> {
     let rated = |seen: &mut Vec<f32>, one: Candidate| Candidate {
-        score: fit(luma, &identifier.shared(px(&one.pose)), &one.pose, seen),
+        score: fit(luma, identifier.shared(px(&one.pose)), &one.pose, seen),
         ..one
     };
     let mut rated: Vec<Candidate> =
@@ -93,10 +93,10 @@ fn fit(luma: &Luma, shared: &[f32], pose: &Pose, seen: &mut Vec<f32>) -> f32 {
     let corner = 0.5 - float(SIDE) / 2.0;
     luma.lattice(pose.centre + (pose.u + pose.v) * corner, [pose.u, pose.v], [SIDE, SIDE], seen);
     let count = single(float(seen.len()));
-    let mean = seen.iter().sum::<f32>() / count;
-    let power = seen.iter().map(|level| (level - mean).powi(2)).sum::<f32>().max(count);
-    // the shared part has no mean
-    seen.iter().zip(shared).map(|(level, part)| level * part).sum::<f32>() / power.sqrt()
+    let mean = sum(seen) / count;
+    let product = dot(seen, shared); // the shared part has no mean
+    seen.iter_mut().for_each(|level| *level -= mean);
+    product / dot(seen, seen).max(count).sqrt()
 }
 
 #[cfg(test)]

@@ -18,7 +18,9 @@ use std::sync::OnceLock;
 
 use rayon::prelude::*;
 
+use super::template::{LATTICE, PER_MODULE};
 use super::templates::{Rendering, Seen, Templates};
+use crate::plan::code::SIDE;
 use crate::plan::{Cell, Modules, Printed};
 
 const fn plain(blur: f64, drowned: f32) -> Rendering {
@@ -100,6 +102,7 @@ pub struct Codebook {
     owner: Vec<Owner>,
     modules: Vec<Modules>,
     sheets: [OnceLock<Templates>; VIEWS.len()],
+    by_module: [OnceLock<Vec<f32>>; VIEWS.len()],
 }
 
 impl Codebook {
@@ -109,7 +112,7 @@ impl Codebook {
         let squares = printed.squares.iter().map(|s| (Owner::Square(s.cell), s.modules.clone()));
         let cards = printed.cards.iter().enumerate().map(|(i, c)| (Owner::Card(i), c.modules.clone()));
         let (owner, modules) = squares.chain(cards).unzip();
-        let codebook = Self { owner, modules, sheets: Default::default() };
+        let codebook = Self { owner, modules, sheets: Default::default(), by_module: Default::default() };
         (0..VIEWS.len()).into_par_iter().for_each(|view| {
             codebook.sheet(view);
         });
@@ -135,6 +138,18 @@ impl Codebook {
     /// Templates of all codes in one view, computed at the first call.
     pub(super) fn sheet(&self, view: usize) -> &Templates {
         self.sheets[view].get_or_init(|| Templates::new(VIEWS[view], &self.modules))
+    }
+
+    /// Shared part in one view: 21 × 21 levels, one a module, row by row, light projected out; computed at the first call.
+    pub(super) fn shared_by_module(&self, view: usize) -> &[f32] {
+        self.by_module[view].get_or_init(|| {
+            let fine = &self.sheet(view).shared;
+            let level = |module: usize| {
+                let at = module / SIDE * PER_MODULE * LATTICE + module % SIDE * PER_MODULE;
+                [at, at + 1, at + LATTICE, at + LATTICE + 1].map(|at| fine[at]).iter().sum::<f32>() / 4.0
+            };
+            (0..SIDE * SIDE).map(level).collect()
+        })
     }
 
     /// Index of the plain view whose blur, in modules, is nearest to `blur` by ratio.

@@ -5,11 +5,10 @@ use super::codebook::{Codebook, Light, Owner};
 use super::decision::{Compared, Evidence, Fitted, Left};
 use super::model_fit::{ModelFit, Pixels, fit, power};
 use super::pose::Pose;
-use super::template::{LATTICE, single};
+use super::template::single;
 use super::templates::Seen;
 use crate::frame::{PhotoPx, Point, float};
 use crate::photo::Luma;
-use crate::plan::code::SIDE;
 use crate::plan::{Cell, Printed};
 
 /// Minimum correlation with the shared part for a candidate to be a code at all.
@@ -126,14 +125,9 @@ impl Identifier {
         self.codebook.owner(at)
     }
 
-    /// Shared part as a photo with this many pixels a module shows it: 21 × 21 levels, one a module, row by
-    /// row, light projected out.
-    pub(super) fn shared(&self, px_per_module: f64) -> Vec<f32> {
-        let sheet = self.codebook.sheet(self.codebook.view_near(USUAL_BLUR_PX / px_per_module));
-        let fine = |at: usize| [at, at + 1, at + LATTICE, at + LATTICE + 1].map(|at| sheet.shared[at]);
-        (0..SIDE * SIDE)
-            .map(|i| fine(i / SIDE * 2 * LATTICE + i % SIDE * 2).iter().sum::<f32>() / 4.0)
-            .collect()
+    /// Shared part as a photo with this many pixels a module shows it, one level a module; see [`Codebook::shared_by_module`].
+    pub(super) fn shared(&self, px_per_module: f64) -> &[f32] {
+        self.codebook.shared_by_module(self.codebook.view_near(USUAL_BLUR_PX / px_per_module))
     }
 
     /// Detection of the code near `rough`, which may be off by a module or so and a few degrees; `None` where

@@ -195,7 +195,7 @@ pub(super) fn seek_anywhere(
     let expected = pose_of(camera, layout.code_corners(site, Turn::None));
     let Some(expected) = expected.filter(|pose| luma.holds(pose.centre, 0.0)) else { return Vec::new() };
     let (shared, reach) = (identifier.shared(expected.px_per_module()), layout.side / 2.0 / layout.module);
-    let rough = sweep(luma, &shared, &expected, reach, ANYWHERE);
+    let rough = sweep(luma, shared, &expected, reach, ANYWHERE);
     let found = rough.into_iter().filter_map(|one| identifier.identify_faint(luma, one.pose, Light::AsSeen));
     found.filter(|found| found.home().is_some()).collect()
 }
@@ -215,7 +215,7 @@ fn swept(
         if luma.holds(expected.centre, 0.0) {
             let shared = identifier.shared(expected.px_per_module());
             let reach = effort.swept_mm / layout.module;
-            let found = sweep(luma, &shared, &expected, reach, effort.swept);
+            let found = sweep(luma, shared, &expected, reach, effort.swept);
             all.extend(found.into_iter().map(|swept| (turn, swept)));
         }
     }

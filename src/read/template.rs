@@ -20,7 +20,7 @@ use crate::plan::code::SIDE;
 /// Width of the quiet zone that is compared, in modules: none, since visitors often draw on it.
 const MARGIN: usize = 0;
 /// Number of places along a module's side.
-const PER_MODULE: usize = 2;
+pub(super) const PER_MODULE: usize = 2;
 /// Number of places along a code's side.
 pub(super) const LATTICE: usize = (SIDE + 2 * MARGIN) * PER_MODULE;
 /// Number of places of a template, rows × columns.
@@ -167,6 +167,17 @@ pub(super) fn dot(a: &[f32], b: &[f32]) -> f32 {
         for k in 0..8 {
             sums[k] += x[k] * y[k];
         }
+    }
+    rest + sums.iter().sum::<f32>()
+}
+
+/// Sum, in eight running sums as [`dot`].
+pub(super) fn sum(levels: &[f32]) -> f32 {
+    let mut sums = [0.0_f32; 8];
+    let eights = levels.chunks_exact(8);
+    let rest: f32 = eights.remainder().iter().sum();
+    for eight in eights {
+        sums.iter_mut().zip(eight).for_each(|(sum, level)| *sum += level);
     }
     rest + sums.iter().sum::<f32>()
 }

@@ -140,11 +140,8 @@ pub fn boards_told(settings: &Settings, words: &Words) -> Option<String> {
         let board = part.board?;
         let covered = paper_m2(&settings.grid, part) / (board.width_mm * board.height_mm / 1e6);
         let (from, to) = part.ends(&settings.grid);
-        let named = [
-            ("percent", percent(covered.min(1.0), words).into()),
-            ("from", from.into()),
-            ("to", to.into()),
-        ];
+        let named =
+            [("percent", percent(covered.min(1.0), words).into()), ("from", from.into()), ("to", to.into())];
         Some(words.say("plan-fire-board", &named))
     });
     let told: Vec<String> = told.collect();

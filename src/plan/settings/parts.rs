@@ -2,9 +2,9 @@
 
 use toml_edit::DocumentMut;
 
-use super::evening::Room;
 use super::Settings;
 use super::error::{SettingsError, missing, syntax};
+use super::evening::Room;
 use super::section::Section;
 use super::toml::{example, line, number, text};
 use crate::frame::{Vector, WallMm, float};
@@ -127,7 +127,8 @@ fn one(section: &Section, number: usize, grid: &Grid) -> Result<WallPart, Settin
         board: section.text("board", Room::allowed(), Room::read)?,
     };
     let size = part.size(grid);
-    let fits = |board: Room| size.x <= board.width_mm + ROUNDING_MM && size.y <= board.height_mm + ROUNDING_MM;
+    let fits =
+        |board: Room| size.x <= board.width_mm + ROUNDING_MM && size.y <= board.height_mm + ROUNDING_MM;
     if part.board.is_some_and(|board| !fits(board)) {
         let needs = Room { width_mm: size.x, height_mm: size.y }.written();
         return Err(section.refuse("board", Sentence::new("error-settings-board").with("needs", needs)));
