@@ -42,7 +42,10 @@ impl Place {
                     .with("taken", listed.join(", ")),
             )
         })?;
-        Ok(boards::parts(grid, &self.boards, &widths))
+        let mut parts = boards::parts(grid, &widths);
+        let used = self.boards.iter().zip(&widths).filter(|(_, width)| **width > 0);
+        parts.iter_mut().zip(used).for_each(|(part, (board, _))| part.board = Some(*board));
+        Ok(parts)
     }
 
     /// The one board, where there is one.

@@ -86,17 +86,17 @@ fn cut_wider(columns: usize, boards: &[usize], crossing: &[usize], least: usize)
 
 /// The parts of a wall on boards that take so many columns each; boards that stay bare have none.
 #[must_use]
-pub fn parts(grid: &Grid, boards: &[Room], widths: &[usize]) -> Vec<WallPart> {
+pub fn parts(grid: &Grid, widths: &[usize]) -> Vec<WallPart> {
     let mut left = 0;
     let mut parts = Vec::new();
-    for (board, width) in boards.iter().zip(widths) {
+    for width in widths {
         if *width > 0 {
             parts.push(WallPart {
                 first: Cell { row: 0, column: left },
                 last: Cell { row: grid.rows - 1, column: left + width - 1 },
                 place: None,
                 bottom_mm: None,
-                board: Some(*board),
+                board: None,
             });
         }
         left += width;

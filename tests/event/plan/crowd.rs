@@ -2,7 +2,7 @@
 
 use everysquare::plan::crowd::{
     Assumed, Evening, Lack, Means, NOBODY_WAITS, People, STOOL_MM, SURE, Verdict, Work, chances, evening,
-    part_of, pencils, proposed_hang_mm, wall,
+    paper_m2, part_of, pencils, proposed_hang_mm, wall,
 };
 use everysquare::plan::settings::{Room, Visitors, WallPart};
 use everysquare::plan::{Cell, Grid, Level, Settings, Tag};
@@ -270,4 +270,22 @@ proptest! {
             prop_assert!(people.means(height - less) <= people.means(height));
         }
     }
+}
+
+#[test]
+fn the_paper_of_parts_is_the_paper_of_the_wall() {
+    let grid = grid(7, 5);
+    let part = |first: (usize, usize), last: (usize, usize)| WallPart {
+        first: Cell { row: first.0, column: first.1 },
+        last: Cell { row: last.0, column: last.1 },
+        place: None,
+        bottom_mm: None,
+        board: None,
+    };
+    let parts = [part((0, 0), (4, 2)), part((0, 3), (1, 6)), part((2, 3), (4, 6))];
+    let sum: f64 = parts.iter().map(|part| paper_m2(&grid, part)).sum();
+    let whole = paper_m2(&grid, &WallPart::whole(&grid, 0.0));
+    assert!((sum - whole).abs() < 1e-9, "{sum} {whole}");
+    // 35 squares of 127 mm, 12 edge cards of 127 x 60 mm, 4 corner cards of 60 x 60 mm
+    assert!((whole - (35.0 * 0.127 * 0.127 + 12.0 * 0.127 * 0.06 + 4.0 * 0.06 * 0.06)).abs() < 1e-9);
 }
