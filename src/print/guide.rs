@@ -80,7 +80,7 @@ fn in_numbers(w: &Writer, evening: &Evening) -> Vec<Block> {
         blocks.push(w.note("guide-assumed-note"));
     }
     blocks.extend(shifts(w, evening));
-    blocks.push(level_table(w, evening));
+    blocks.extend([w.heading("guide-levels"), level_table(w, evening)]);
     blocks.extend(heights(w, evening));
     blocks
 }
@@ -189,11 +189,12 @@ fn materials(w: &Writer, evening: &Evening) -> Result<Vec<Block>, PrintError> {
 }
 
 /// Documents of a kit by the paper that suits them, and whether they need color: a sentence each.
-const PRINTED: [(&[&str], &str, &str); 5] = [
+const PRINTED: [(&[&str], &str, &str); 6] = [
     (&["squares"], "guide-print-thick", "guide-print-black"),
     (&["strips"], "guide-print-thick", "guide-print-in-color"),
     (&["pieces", "pencils"], "guide-print-white", "guide-print-in-color"),
-    (&["edge-cards", "table-card", "questions", "levels"], "guide-print-card", "guide-print-black"),
+    (&["questions"], "guide-print-card", "guide-print-in-color"),
+    (&["edge-cards", "table-card", "levels"], "guide-print-card", "guide-print-black"),
     (&["checklist", "wall-map", "answers", "helpers", "guide"], "guide-print-any", "guide-print-black"),
 ];
 

@@ -394,4 +394,21 @@ mod tests {
             );
         }
     }
+
+    #[test]
+    fn what_is_black_to_the_edge_is_left_out_with_a_margin() {
+        let (width, rows) = (400, 200);
+        let lit = |from: usize, to: usize| {
+            let grey =
+                (0..width * rows).map(|i| if (from..to).contains(&(i % width)) { 90 } else { 0 }).collect();
+            not_black(&Luma { width, height: rows, grey }, 0..rows)
+        };
+        assert_eq!(lit(0, 400), 0..400);
+        assert_eq!(lit(100, 300), 100 - MARGIN..300 + MARGIN);
+        assert_eq!(lit(10, 390), 0..400);
+        assert!(lit(0, 0).len() > 2 * MARGIN, "all black: as much as is looked at at least");
+        for at in [0, 200, 399] {
+            assert!(lit(at, at + 1).contains(&at) && lit(at, at + 1).len() > 2 * MARGIN);
+        }
+    }
 }

@@ -274,4 +274,28 @@ mod tests {
             assert!(back.distance(Point::new(30.5, 20.5)).value() < 1.0, "{degrees}: {back:?}");
         }
     }
+
+    #[test]
+    fn a_photo_that_is_turned_ends_at_its_edge() {
+        // stripes across the edge, 1:1:3:1:1 wide: gone on with, they would be finder patterns without end
+        let (width, height) = (240, 180);
+        let dark = |x: usize| [0, 2, 3, 4, 6].contains(&(x / 4 % 9));
+        let grey = (0..width * height).map(|i| if dark(i % width) { 30 } else { 220 }).collect();
+        let luma = Luma { width, height, grey };
+        for degrees in TURNS {
+            let view = View::of(&luma, degrees);
+            for (i, level) in view.luma.grey.iter().enumerate() {
+                let turned = Point::new(float(i % view.luma.width) + 0.5, float(i / view.luma.width) + 0.5);
+                let at = view.place(turned);
+                let outside = (-at.x).max(at.x - 240.0).max(-at.y).max(at.y - 180.0);
+                if outside < RIM - 0.1 {
+                    assert!((f32::from(*level) - luma.at(at)).abs() < 1.0, "{degrees}: {at:?}");
+                } else if outside > RIM + 0.1 {
+                    assert_eq!(*level, 0, "{degrees}: {at:?}");
+                }
+            }
+            let inside = |finder: &Finder| luma.holds(view.place(finder.centre), 0.0);
+            assert!(view.finders().iter().all(inside), "{degrees}");
+        }
+    }
 }

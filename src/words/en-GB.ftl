@@ -103,7 +103,7 @@ tour-event-name = Harbour Library Open Night
 questions-ages-see = Years 1–2
 questions-ages-count = Years 3–4
 questions-ages-compare = Years 5–7
-questions-about-answers = Keep these answers away from the cards. Most numbers come from this picture and this mural. The years are a rough guide. “Has a colour in it” means that the colour is listed on the back of the piece. Some cards send children to the picture key, the first page of the question cards.
+questions-about-answers = Keep these answers away from the cards. Most numbers come from this picture and this mural. The years are a rough guide. A piece “has” a colour if that colour is listed on its back.
 questions-ask-colours-of-piece = Look at this piece. How many colours can you see?
 questions-ask-one-colour = Look at the picture key. How many pieces have just one colour?
 questions-ask-colours = Look at the pencil chart. How many colours are on it?
@@ -138,9 +138,10 @@ steps-5 = Colour it in. Keep the little code box white.
 people-children-from-5 = Children aged 5 and over: { $reach }
 people-children-from-9 = Children aged 9 and over: { $reach }
 helpers-each-3 = Tick “out” next to that label on the checklist. Don’t write down anyone’s name.
+helpers-help-5 = “Does it look white? Check the colours on the back of the piece. If none of them fits, leave it blank.”
 helpers-if-3 = Someone wants a fresh start? That’s fine! Ask the organiser to print that sheet again. If there’s no time, use a plain square of the same size. Copy the label, large, into the same corner. The phone can’t read a plain square, so check that spot by eye.
-helpers-if-4 = A square is out for 45 minutes, or its visitor has left? Ask the organiser to print both sheets again, and give that piece to someone else. If both squares come back, the check finds the extra copy.
-helpers-if-4-strip = A strip is out for 45 minutes, or its visitor has left? Ask the organiser to print it again, and give it to someone else. If both squares come back, the check finds the extra copy.
+helpers-if-4 = A square is circled twice on the checklist, or its visitor has left? Ask the organiser to print both sheets again, and give that piece to someone else. Both come back? The first one goes up. Hang the other right beside the mural, with a sticky note over its code.
+helpers-if-4-strip = A square is circled twice on the checklist, or its visitor has left? Ask the organiser to print its strip again, and give it to someone else. Both come back? The first one goes up. Hang the other right beside the mural, with a sticky note over its code.
 helpers-if-5 = A child under 5? Share a piece with a grown-up, or pick one with one colour.
 helpers-set-2 = { $sets ->
     [one] Put the { $pencils-in-all } coloured pencils where everyone can reach them.
@@ -156,9 +157,9 @@ helpers-set-3 = { $sharpeners ->
 helpers-set-4 = Coloured pencils only. Felt pens bleed through and paint curls the paper. Both hide the code.
 helpers-help-4 = “Colour all the way to the edge. The next square picks up right there.”
 helpers-look-1 = Can you read the label on both the piece and the square? Then both are the right way up.
-helpers-look-3 = Pencils go back to the middle after each colour.
+helpers-look-3 = Pencils go back to where everyone can reach them after each colour.
 helpers-look-4 = No one should wait more than a minute for a colour. Suggest starting with another colour.
-helpers-hang-1 = Before you start, mark the bottom edge and every other row. Use a spirit level and a faint pencil line. The wall map has the measurements.
+helpers-hang-1 = Before you start, check the marks for the bottom edge and for every other row. No marks yet? The wall map has the measurements; use a spirit level and a faint pencil line.
 helpers-hang-3 = Visitors bring you their squares. Hang each one where its column and row meet, label the right way up, edge to edge: no gaps, no overlaps.
 helpers-hang-3-strip = Visitors bring you their strips. Fold the stub back, cut it off (scissors are for helpers), and give it to them. Hang the square where its column and row meet, label the right way up, edge to edge: no gaps, no overlaps.
 helpers-hang-5 = Tick “up” on your copy of the checklist. Show visitors how to find their spot.
@@ -184,11 +185,12 @@ guide-picture-value = { $columns ->
     [one] 1 colour
    *[other] { $colours } colours
 }
-guide-week-1 = Ask about the wall: paper, tape, height, exits, and how many people may be in the room. What the building manager or fire authority says goes.
-guide-week-3 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
-guide-week-3-strip = Print everything; the strips in colour. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
-guide-week-4 = Cut out squares and pieces. When you cut sheets as a stack, put the piles on each other, left to right and top to bottom, and everything is in order. Sort the pieces into level bags. Cut a few plain squares of the same size for fresh starts. Allow one evening for two people.
-guide-week-7 = Practise: “everysquare rehearse FOLDER” makes a practice photo with mistakes to find.
+guide-week-2 = Ask about the wall: paper, tape, height, exits, and how many people may be in the room. What the building manager or fire authority says goes.
+guide-week-5 = Print everything, and the checklist twice. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
+guide-week-5-strip = Print everything; the strips in colour. Check the pencil sheet: do your pencils match these colours? If not, change them under [[pencils]] in event.toml and print again.
+guide-week-6 = Cut out squares, pieces, edge cards, question cards and the labels for bags; put a label on each bag. When you cut sheets as a stack, put the piles on each other, left to right and top to bottom, and everything is in order. Sort the pieces into their bags. Cut a few plain squares of the same size for fresh starts. Allow one evening for two people.
+guide-week-8 = Practise: “everysquare rehearse FOLDER” makes a practice photo with mistakes to find.
+guide-clearing-1 = Count the children’s scissors; put stools away.
 guide-day-7 = Copy the whole event folder to the laptop you’ll bring, and to a USB stick. Without print/manifest.json, no photo can be read.
 guide-end-3 = Fill the gaps: check the wall, then type “everysquare print FOLDER fill” and colour what it prints, or add --soft to hang it as it is. Each spot stays open for its own square.
 guide-clearing = Clearing up
@@ -200,8 +202,8 @@ guide-paper-amount-strip = { $paper }: { $sheets ->
     [one] 1 sheet
    *[other] { $sheets } sheets
 } for the strips alone, plus 10% extra. Heavier paper is best: thick printer paper or thin card (120 to 160 g/m²). “everysquare print” lists the sheets for everything else.
-guide-printer-amount = Any printer. Pieces and the pencil sheet need colour; black and white is fine for the rest.
-guide-printer-amount-strip = Any printer that prints in colour. The strips and the pencil sheet need it; black and white is fine for the rest.
+guide-printer-amount = Any printer. Pieces, the pencil sheet and the question cards need colour; black and white is fine for the rest.
+guide-printer-amount-strip = Any printer that prints in colour. The strips, the pencil sheet and the question cards need it; black and white is fine for the rest.
 guide-pencils = Coloured pencils
 guide-sharpeners-amount = { $sharpeners ->
     [one] 1 sharpener

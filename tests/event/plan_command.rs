@@ -123,7 +123,7 @@ fn a_wall_is_cut_for_boards_and_the_parts_are_kept() {
     // what a rule against fire asks for is said of each board
     assert!(out.contains("% of the board for A1 to") && !out.contains("of the space you gave"), "{out}");
     let sizes: Vec<String> = settings.parts.iter().filter_map(|part| Some(part.board?.written())).collect();
-    assert_eq!(sizes, ["914.4x1828.8mm", "1219.2x1828.8mm"]);
+    assert_eq!(sizes, ["3x6ft", "4x6ft"]);
     // and they count from then on
     let (_, out, _) = everysquare(&["plan", at]);
     assert!(out.contains("The wall hangs in 2 parts."), "{out}");

@@ -1,8 +1,8 @@
 //! What an evening comes to, in sentences: for the terminal and for the organiser's guide.
 
-use super::{Evening, Expected, Given, Lack, Staff, Verdict};
+use super::{Assumed, Evening, Expected, Given, Lack, Staff, Verdict};
 use super::{PATIENCE_MINUTES, RUNS, paper_m2};
-use crate::frame::{float, round_index};
+use crate::frame::{float, floor_index, round_index};
 use crate::plan::settings::Settings;
 use crate::words::Words;
 
@@ -15,7 +15,8 @@ impl Given {
     pub fn moment(&self, minutes: f64, words: &Words) -> String {
         match self.start {
             Some(start) => start.after(minutes).say(words),
-            None => words.say("crowd-minute", &[("minute", round_index(minutes).to_string().into())]),
+            // the last minute at which something may be done is over before it is rounded up
+            None => words.say("crowd-minute", &[("minute", floor_index(minutes).to_string().into())]),
         }
     }
 }
@@ -32,6 +33,11 @@ pub struct ShiftSaid {
 }
 
 impl Evening {
+    /// Whether the numbers of helpers are the program's own.
+    fn suggests_helpers(&self) -> bool {
+        [Assumed::GivingOut, Assumed::Hanging].iter().all(|own| self.given.assumed.contains(own))
+    }
+
     /// Whether the grid suits the crowd, how much is up at the end, who waits and who goes without.
     #[must_use]
     pub fn told(&self, words: &Words) -> Vec<String> {
@@ -45,6 +51,10 @@ impl Evening {
         ];
         let id = match self.verdict {
             Verdict::TooSmall if !visitors.is_exact() => "crowd-too-small-always".to_owned(),
+            // nobody is told to find more than what was proposed
+            Verdict::TooLarge(Lack::Helpers) if self.suggests_helpers() => {
+                "crowd-too-large-for-suggested".to_owned()
+            }
             verdict => format!("crowd-{}", verdict.word()),
         };
         let up = expected.up;

@@ -133,11 +133,25 @@ impl Room {
         Some(Self { width_mm: side(width)?, height_mm: side(height)? })
     }
 
-    /// As event.toml has it.
+    /// As event.toml has it: in whole feet or inches where both sides are, else in mm.
+    ///
+    /// ```
+    /// use everysquare::plan::settings::Room;
+    /// let written = |read: &str| Room::read(read).unwrap().written();
+    /// assert_eq!([written("4x6ft"), written("30x40in"), written("2.4x1.8m")], ["4x6ft", "30x40in", "2400x1800mm"]);
+    /// ```
     #[must_use]
     pub fn written(&self) -> String {
+        let sides = [self.width_mm, self.height_mm];
         let rounded = |mm: f64| (mm * 1e4).round() / 1e4; // 5 × 127.2 are 636 and not 636.0000000000001
-        format!("{}x{}mm", rounded(self.width_mm), rounded(self.height_mm))
+        let whole = |unit_mm: f64| {
+            let counts = sides.map(|mm| rounded(mm / unit_mm));
+            counts.iter().all(|count| count.fract() == 0.0 && *count > 0.0).then_some(counts)
+        };
+        let units = [("ft", 12.0 * MM_PER_INCH), ("in", MM_PER_INCH)];
+        let told = units.iter().find_map(|(unit, mm)| Some((*unit, whole(*mm)?)));
+        let (unit, [width, height]) = told.unwrap_or(("mm", sides.map(rounded)));
+        format!("{width}x{height}{unit}")
     }
 }
 

@@ -231,7 +231,7 @@ mod tests {
         assert!(said(&[format!("{}width = 3\n", part("A1", "F4"))]).contains("width"));
         // a board has room for its part; it is kept as it was written
         let on = |board: &str| format!("{}board = \"{board}\"\n{}", part("A1", "C4"), part("D1", "F4"));
-        assert!(said(&[on("14x20in")]).contains("381x508mm"), "{}", said(&[on("14x20in")]));
+        assert!(said(&[on("14x20in")]).contains("15x20in"), "{}", said(&[on("14x20in")]));
         assert_eq!(read(&on("15x20in")).unwrap()[0].board, Room::read("381x508mm"));
         assert!(said(&[on("wide")]).contains("line 9: board = \"wide\""));
         // one square is a part as well

@@ -99,6 +99,28 @@ export const littleWall = (cells, way = "", shade = null) => {
   return svg;
 };
 
+// A picture in a scrolling box, as wide as the box or up to six times as wide: by two fingers, two taps, + and −. Gives what sets the
+// size; `grown` is told how many times as wide it is now.
+export const enlargeable = (box, image, grown = () => {}) => {
+  let size = 1;
+  const resize = (wanted, x = box.clientWidth / 2, y = box.clientHeight / 2) => {
+    const before = size;
+    size = Math.min(Math.max(wanted, 1), 6);
+    const place = { left: box.scrollLeft, top: box.scrollTop };
+    image.style.setProperty("width", `${size * 100}%`);
+    box.scrollLeft = ((place.left + x) * size) / before - x;
+    box.scrollTop = ((place.top + y) * size) / before - y;
+    grown(size);
+  };
+  zoomable(box, () => size, resize);
+  box.addEventListener("dblclick", () => resize(size > 1 ? 1 : 2.5));
+  box.addEventListener("keydown", (event) => {
+    const wanted = { "+": size * 1.4, "=": size * 1.4, "-": size / 1.4 }[event.key];
+    if (wanted) resize(wanted);
+  });
+  return resize;
+};
+
 // Two fingers make what lies in a scrolling box larger; the place between them stays where it is. With one finger box and page scroll.
 export const zoomable = (box, size, resize) => {
   const fingers = new Map();

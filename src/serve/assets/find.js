@@ -1,27 +1,11 @@
 // Squares that lie on a table or the floor: what this phone's photos showed, and what of it still waits to be hung.
-import { at, belongs, label, make, page, say, zoomable } from "./common.js";
+import { at, belongs, enlargeable, label, make, page, say } from "./common.js";
 import { openSheet } from "./wall.js";
 
 let found = null; // what the laptop told last
 page.table = { first: true, show: null };
 
-// ---- the photo, which two fingers make larger
-const box = at("found-photo");
-let size = 1; // how many times as wide as its box
-const resize = (wanted, x = box.clientWidth / 2, y = box.clientHeight / 2) => {
-  const before = size;
-  size = Math.min(Math.max(wanted, 1), 6);
-  const old = { left: box.scrollLeft, top: box.scrollTop };
-  at("found-picture").style.setProperty("width", `${size * 100}%`);
-  box.scrollLeft = ((old.left + x) * size) / before - x;
-  box.scrollTop = ((old.top + y) * size) / before - y;
-};
-zoomable(box, () => size, resize);
-box.addEventListener("dblclick", () => resize(size > 1 ? 1 : 2.5));
-box.addEventListener("keydown", (event) => {
-  const wanted = { "+": size * 1.4, "=": size * 1.4, "-": size / 1.4 }[event.key];
-  if (wanted) resize(wanted);
-});
+const resize = enlargeable(at("found-photo"), at("found-picture"));
 
 // ---- what lies there
 const waiting = () => {

@@ -1,5 +1,5 @@
 // The wall: the marked photo, what is to be done, the map, a spot's sheet.
-import { at, belongs, hangs, label, littleWall, make, page, picture, post, say, where, zoomable } from "./common.js";
+import { at, belongs, enlargeable, hangs, label, littleWall, make, page, picture, post, say, where, zoomable } from "./common.js";
 
 const LEAST_PX = 28; // of a cell's side on the map: a finger finds it
 const MOST_PX = 200;
@@ -15,26 +15,11 @@ const reach = (element) => {
 };
 
 // ---- the marked photo
-let photoSize = 1; // how many times as wide as its box
-const photo = at("photo");
 const photoName = (large) => `marked${large ? "-large" : ""}.jpg?${page.wall.run}-${page.wall.number}`;
-const resizePhoto = (wanted, x = photo.clientWidth / 2, y = photo.clientHeight / 2) => {
-  const before = photoSize;
-  photoSize = Math.min(Math.max(wanted, 1), 6);
-  const box = { left: photo.scrollLeft, top: photo.scrollTop };
-  at("photo-picture").style.setProperty("width", `${photoSize * 100}%`);
-  photo.scrollLeft = ((box.left + x) * photoSize) / before - x;
-  photo.scrollTop = ((box.top + y) * photoSize) / before - y;
-  if (photoSize > 1.3 && at("photo-picture").dataset.large !== "yes") {
-    at("photo-picture").dataset.large = "yes";
-    at("photo-picture").src = photoName(true);
-  }
-};
-zoomable(photo, () => photoSize, resizePhoto);
-photo.addEventListener("dblclick", () => resizePhoto(photoSize > 1 ? 1 : 2.5));
-photo.addEventListener("keydown", (event) => {
-  const wanted = { "+": photoSize * 1.4, "=": photoSize * 1.4, "-": photoSize / 1.4 }[event.key];
-  if (wanted) resizePhoto(wanted);
+const resizePhoto = enlargeable(at("photo"), at("photo-picture"), (size) => {
+  if (size <= 1.3 || at("photo-picture").dataset.large === "yes") return;
+  at("photo-picture").dataset.large = "yes";
+  at("photo-picture").src = photoName(true);
 });
 const showPhoto = () => {
   at("photo-part").hidden = !page.wall.marked;

@@ -145,6 +145,7 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
                 "fits",
                 "too-large-for-visitors",
                 "too-large-for-helpers",
+                "too-large-for-suggested",
                 "too-large-for-seats",
                 "too-large-for-time",
                 "too-small",
