@@ -7,7 +7,8 @@ use super::{CliError, Console};
 use crate::frame::float;
 use crate::plan::Clock;
 use crate::plan::settings::{
-    Arrivals, Choice, EveningSettings, HELPERS, MINUTES, NewValue, PIECES_EACH, SEATS, Visitors,
+    Arrivals, Choice, EveningSettings, HELPERS, LONGEST_BY_CLOCK, MINUTES, NewValue, PIECES_EACH, SEATS,
+    Visitors,
 };
 use crate::words::{Sentence, Tell};
 
@@ -83,8 +84,11 @@ impl CrowdArgs {
         let Some(start) = self.start.or(evening.start) else {
             return Err(CliError::new(Sentence::new("error-plan-end-alone")));
         };
-        let fits = MINUTES.contains(&float(start.until(end)));
-        if fits { Ok(()) } else { Err(CliError::new(Sentence::new("error-plan-end"))) }
+        match float(start.until(end)) {
+            minutes if minutes > LONGEST_BY_CLOCK => Err(CliError::new(Sentence::new("error-plan-end-long"))),
+            minutes if MINUTES.contains(&minutes) => Ok(()),
+            _ => Err(CliError::new(Sentence::new("error-plan-end"))),
+        }
     }
 
     /// Minutes, as they were typed or from the start to the end that was.

@@ -5,7 +5,7 @@ mod said;
 use std::path::{Path, PathBuf};
 
 use super::check::CHECK_NAME;
-use super::mistyped::{Refused, within};
+use super::mistyped::{Refused, document, within};
 use super::photos::{Covering, Seen, complain, each, look};
 use super::receive::kept;
 use super::{CliError, Console, Outcome, progress};
@@ -54,7 +54,7 @@ pub struct Args {
     #[arg(long, value_name = "WHICH", value_parser = chosen::<Missing>, default_value = "ghost")]
     missing: Missing,
     /// Only these prints.
-    #[arg(long, value_name = "DOCUMENT")]
+    #[arg(long, value_name = "DOCUMENT", value_parser = document)]
     only: Vec<String>,
     /// Squares to show beside their pieces.
     #[arg(long, value_name = "LABEL")]

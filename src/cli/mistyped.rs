@@ -2,6 +2,7 @@
 //!
 //! clap finds the mistake and says which kind it is; the sentence is ours, so that it comes in every language of the words.
 
+use std::convert::Infallible;
 use std::error::Error;
 use std::fmt::Display;
 use std::num::{ParseFloatError, ParseIntError};
@@ -37,6 +38,14 @@ impl Refused {
     pub fn choice<T: Choice>() -> Self {
         Self(Sentence::new("typed-choice").with("choices", T::listed()))
     }
+}
+
+/// The name of a document, which may be typed as its file is called.
+///
+/// # Errors
+/// None.
+pub(super) fn document(typed: &str) -> Result<String, Infallible> {
+    Ok(typed.strip_suffix(".pdf").unwrap_or(typed).to_owned())
 }
 
 /// A number within `range`; `id` is the sentence that says what is allowed.

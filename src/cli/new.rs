@@ -386,7 +386,7 @@ fn millimetres(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Refused> 
 }
 
 fn choice<T: Choice>(text: &str) -> Result<T, Refused> {
-    T::named(text).ok_or_else(Refused::choice::<T>)
+    T::named(&text.to_lowercase()).ok_or_else(Refused::choice::<T>)
 }
 
 #[cfg(test)]

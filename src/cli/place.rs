@@ -1,12 +1,16 @@
 //! Where the wall hangs, as it is typed: `--wall "4x6ft, door, 5x6ft" --hang 800`.
 
+use std::cmp::Reverse;
 use std::ops::RangeInclusive;
 
 use super::CliError;
 use super::mistyped::{Refused, within};
-use crate::plan::settings::{EveningSettings, HANG_MM, NewValue, Room, WallPart};
-use crate::plan::{Grid, boards};
-use crate::words::Sentence;
+use crate::plan::crowd::Fit;
+use crate::plan::settings::{
+    EveningSettings, HANG_MM, NewValue, Room, SettingsError, WallPart, set, set_parts,
+};
+use crate::plan::{Grid, Settings, boards};
+use crate::words::{Sentence, Words};
 
 /// The place and its height.
 #[derive(Debug, clap::Args)]
@@ -19,6 +23,45 @@ pub(super) struct PlaceArgs {
     pub hang: Option<f64>,
 }
 
+/// How a wall hangs in a place.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Hung {
+    /// In one piece on a board, which is the first, second … from the left.
+    On(usize, Room),
+    /// In parts, each on a board of its own.
+    InParts(Vec<WallPart>),
+}
+
+impl Hung {
+    /// Lets settings hang so, where the place has `boards`.
+    pub fn settle(&self, settings: &mut Settings) {
+        match self {
+            Self::On(_, board) => (settings.evening.wall, settings.parts) = (Some(*board), Vec::new()),
+            Self::InParts(parts) => settings.parts.clone_from(parts),
+        }
+    }
+
+    /// event.toml with it.
+    ///
+    /// # Errors
+    /// [`SettingsError`] where what comes of it is refused.
+    pub fn kept(&self, text: &str, words: &Words) -> Result<String, SettingsError> {
+        match self {
+            Self::On(_, board) => {
+                set_parts(&set(text, "evening.wall", NewValue::Text(board.written()))?, &[], words)
+            }
+            Self::InParts(parts) => set_parts(text, parts, words),
+        }
+    }
+
+    /// On which of several boards all of it hangs; `None` where that need not be said.
+    pub fn told(&self, words: &Words) -> Option<String> {
+        let Self::On(number, board) = self else { return None };
+        let named = [("number", number.to_string().into()), ("size", board.written().into())];
+        Some(words.say("place-one-board", &named))
+    }
+}
+
 /// The place for the wall, as it was typed: event.toml keeps the unit. Several places beside each other take the wall in parts.
 #[derive(Clone, Debug)]
 pub(super) struct Place {
@@ -27,11 +70,12 @@ pub(super) struct Place {
 }
 
 impl Place {
-    /// The parts that the wall hangs in, cut where the fewest outlines cross; one where it hangs on one board.
+    /// How the wall hangs there: on one board where one takes it all, with the edge cards where that can be, else in parts, cut where the
+    /// fewest outlines cross.
     ///
     /// # Errors
     /// [`CliError`] where the boards have no room for all columns, or are too low.
-    pub fn parts(&self, grid: &Grid, crossings: &[usize]) -> Result<Vec<WallPart>, CliError> {
+    pub fn hung(&self, grid: &Grid, crossings: &[usize]) -> Result<Hung, CliError> {
         let most: Vec<usize> = self.boards.iter().map(|board| boards::columns_of(grid, *board)).collect();
         let widths = boards::cut(grid.columns, &most, crossings).ok_or_else(|| {
             let listed: Vec<String> = most.iter().map(usize::to_string).collect();
@@ -42,10 +86,22 @@ impl Place {
                     .with("taken", listed.join(", ")),
             )
         })?;
+        if widths.contains(&grid.columns) {
+            let able =
+                self.boards.iter().zip(&most).enumerate().filter(|(_, (_, most))| **most >= grid.columns);
+            // one with room for the edge cards where there is one; of equals the one farther left
+            let best = able.max_by_key(|(at, (board, _))| (Fit::of(grid, **board).with_cards, Reverse(*at)));
+            return Ok(best.map_or(Hung::InParts(Vec::new()), |(at, (board, _))| Hung::On(at + 1, *board)));
+        }
         let mut parts = boards::parts(grid, &widths);
         let used = self.boards.iter().zip(&widths).filter(|(_, width)| **width > 0);
         parts.iter_mut().zip(used).for_each(|(part, (board, _))| part.board = Some(*board));
-        Ok(parts)
+        Ok(Hung::InParts(parts))
+    }
+
+    /// Whether it has more than one board.
+    pub fn is_several(&self) -> bool {
+        self.boards.len() > 1
     }
 
     /// The one board, where there is one.
@@ -73,13 +129,17 @@ impl PlaceArgs {
         evening.hang_mm = self.hang.or(evening.hang_mm);
     }
 
-    /// The parts where several places were typed.
+    /// How the wall hangs in the place that was typed; `None` where none was. A single place takes it in one piece, whether it has room for
+    /// it or not.
     ///
     /// # Errors
-    /// As [`Place::parts`].
-    pub fn on_boards(&self, grid: &Grid, crossings: &[usize]) -> Result<Option<Vec<WallPart>>, CliError> {
-        let several = self.wall.as_ref().filter(|place| place.room().is_none());
-        several.map(|place| place.parts(grid, crossings)).transpose()
+    /// As [`Place::hung`].
+    pub fn hung(&self, grid: &Grid, crossings: &[usize]) -> Result<Option<Hung>, CliError> {
+        let hung = |place: &Place| match place.room() {
+            Some(_) => Ok(Hung::InParts(Vec::new())),
+            None => place.hung(grid, crossings),
+        };
+        self.wall.as_ref().map(hung).transpose()
     }
 }
 

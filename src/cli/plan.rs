@@ -11,7 +11,7 @@ use super::place::PlaceArgs;
 use super::progress::bar;
 use super::{CliError, Console, Outcome};
 use crate::plan::crowd::{PlanFile, SheetCount};
-use crate::plan::settings::{EveningSettings, NewValue, set, set_parts};
+use crate::plan::settings::{EveningSettings, NewValue, set};
 use crate::plan::{Folder, Settings};
 use crate::print::event::Event;
 use crate::print::{Document, Sources, names_of, part_of_kit};
@@ -40,12 +40,12 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let changed = if args.save { Some(args.saved(&folder, &settings.evening)?) } else { None };
     args.override_in(&mut settings);
     let mut event = Event::open(&folder, settings, console.words())?;
-    let on_boards = args.place.on_boards(&event.settings.grid, &event.facts.crossings)?;
-    let changed = match (changed, &on_boards) {
-        (Some(text), Some(parts)) => Some(set_parts(&text, parts, console.words())?),
+    let hung = args.place.hung(&event.settings.grid, &event.facts.crossings)?;
+    let changed = match (changed, &hung) {
+        (Some(text), Some(hung)) => Some(hung.kept(&text, console.words())?),
         (changed, _) => changed,
     };
-    event.settings.parts = on_boards.unwrap_or(event.settings.parts);
+    hung.iter().for_each(|hung| hung.settle(&mut event.settings));
     let sources = event.sources(console.words());
     // paper is counted by setting the kit: any other count could differ from what comes out of the printer
     let bar = bar(
@@ -64,6 +64,9 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     }
     Folder::write_whole(&folder.plan_json(), &plan)?;
     console.line(said.trim_end());
+    if let Some(told) = hung.and_then(|hung| hung.told(console.words())) {
+        console.tell(told);
+    }
     console.line("");
     explain(args, &folder, &event.settings, console);
     Ok(Outcome::Right)

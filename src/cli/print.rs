@@ -6,7 +6,7 @@ mod single;
 use std::path::PathBuf;
 
 use super::beside::{choose_paper, same_squares, say_document, write_beside};
-use super::mistyped::Refused;
+use super::mistyped::{Refused, document};
 use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome, groups, language};
@@ -31,7 +31,7 @@ pub struct Args {
     #[arg(value_name = "FOLDER")]
     pub(super) folder: PathBuf,
     /// Only these documents.
-    #[arg(value_name = "DOCUMENT")]
+    #[arg(value_name = "DOCUMENT", value_parser = document)]
     documents: Vec<String>,
     /// Fillers that hang as they are.
     #[arg(long)]

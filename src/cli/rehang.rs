@@ -3,10 +3,10 @@
 use std::path::PathBuf;
 
 use super::beside::write_beside;
-use super::place::PlaceArgs;
+use super::place::{Hung, PlaceArgs};
 use super::{CliError, Console, Outcome};
 use crate::plan::Folder;
-use crate::plan::settings::{WallPart, set, set_parts};
+use crate::plan::settings::set;
 use crate::print::event::Event;
 use crate::print::rehang::rehang;
 use crate::words::{Sentence, as_typed};
@@ -29,24 +29,27 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let place = args.place.wall.as_ref().ok_or_else(|| CliError::new(Sentence::new("error-rehang-wall")))?;
     let mut event = Event::open(&folder, folder.settings()?, console.words())?;
-    let parts = place.parts(&event.settings.grid, &event.facts.crossings)?;
-    let parts = if parts.len() > 1 { parts } else { Vec::new() };
-    let today = std::mem::replace(&mut event.settings.parts, parts);
+    let hung = place.hung(&event.settings.grid, &event.facts.crossings)?;
+    let today = event.settings.parts.clone();
     args.place.override_in(&mut event.settings.evening);
+    hung.settle(&mut event.settings);
     let document = rehang(&event.sources(console.words()), &today)?;
     if args.save {
-        save(args, &folder, &event.settings.parts, console)?;
+        save(args, &folder, &hung, console)?;
     }
     write_beside(&folder, &event.settings, &[document], console)?;
+    if let Some(told) = hung.told(console.words()).filter(|_| place.is_several()) {
+        console.tell(told);
+    }
     let id = if args.save { "rehang-saved" } else { "rehang-not-saved" };
     console.say(id, &[("folder", as_typed(folder.root()).into())]);
     Ok(Outcome::Right)
 }
 
 /// Writes the new place into event.toml.
-fn save(args: &Args, folder: &Folder, parts: &[WallPart], console: &Console) -> Result<(), CliError> {
+fn save(args: &Args, folder: &Folder, hung: &Hung, console: &Console) -> Result<(), CliError> {
     let text = folder.event_text()?;
     let text = args.place.given().try_fold(text, |text, (name, value)| set(&text, name, value))?;
-    let text = set_parts(&text, parts, console.words())?;
+    let text = hung.kept(&text, console.words())?;
     Ok(Folder::write_whole(&folder.event_toml(), text.as_bytes())?)
 }

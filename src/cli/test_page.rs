@@ -50,16 +50,15 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let has_fault = found.iter().any(Finding::is_fault);
     let [front, back] = sides(&pages);
     let needs_back = settings.print.flip != Flip::None;
-    if !has_fault && needs_back && (front.is_none() || back.is_none()) {
-        let id = if front.is_none() { "test-page-front-too" } else { "test-page-back-too" };
-        console.say(id, &[]);
-    }
-    console.say(if has_fault { "test-page-print-again" } else { "test-page-right" }, &[]);
-    Ok(match (has_fault, refused.is_empty()) {
-        (true, _) => Outcome::ToFix,
-        (false, true) => Outcome::Right,
-        (false, false) => Outcome::Unclear,
-    })
+    let (said, outcome) = match (has_fault, front, back) {
+        (true, ..) => ("test-page-print-again", Outcome::ToFix),
+        (false, None, _) => ("test-page-front-too", Outcome::Unclear),
+        (false, _, None) if needs_back => ("test-page-back-too", Outcome::Unclear),
+        _ if refused.is_empty() => ("test-page-right", Outcome::Right),
+        _ => ("test-page-right", Outcome::Unclear),
+    };
+    console.say(said, &[]);
+    Ok(outcome)
 }
 
 /// What the sides that were seen tell, the front first.

@@ -26,6 +26,10 @@ const ROUNDING_MM: f64 = 1e-6;
 /// ```
 #[must_use]
 pub fn read(written: &str) -> Option<Vec<Room>> {
+    // with a decimal comma it is one
+    if let Some(room) = Room::read(written) {
+        return Some(vec![room]);
+    }
     let mut boards = Vec::new();
     for item in written.split(',').map(str::trim) {
         match Room::read(item) {

@@ -16,16 +16,17 @@ pub fn how_many(found: &Found, words: &Words) -> String {
     words.say(id, &[("count", found.here.len().into()), ("all", all.into())])
 }
 
-/// Which squares are not here, and of which there are two.
+/// Which squares are here, where all are not; which are not, and of which there are two.
 #[must_use]
 pub fn amiss(found: &Found, grid: &Grid, words: &Words) -> Vec<String> {
     let say = |id: &str, cells: &[Cell]| {
         words.say(id, &[("count", cells.len().into()), ("labels", listed(cells, grid).into())])
     };
-    let lacking = (1..=MOST_LISTED).contains(&found.lacking.len());
-    let lacking = lacking.then(|| say("find-lacking", &found.lacking));
+    let few = |cells: &[Cell]| (1..=MOST_LISTED).contains(&cells.len());
+    let here = (few(&found.here) && !found.lacking.is_empty()).then(|| say("find-list", &found.here));
+    let lacking = few(&found.lacking).then(|| say("find-lacking", &found.lacking));
     let twice = (!found.twice.is_empty()).then(|| say("find-twice", &found.twice));
-    lacking.into_iter().chain(twice).collect()
+    here.into_iter().chain(lacking).chain(twice).collect()
 }
 
 /// Which squares belong to which group; groups that have none here are left out.

@@ -259,6 +259,7 @@ plan-parts = The wall hangs in { $count ->
    *[other] { $crossing } outlines run from one part to the next.
 }
 plan-part = Part { $number }: spots { $from } to { $to }, { $width } wide and { $height } high, with its bottom edge { $hang } above the floor.
+place-one-board = Everything fits on board { $number } ({ $size }), so the mural hangs there in one piece.
 plan-part-heights = Part { $number }:
 plan-room-fits = That fits your { $width } × { $height } space.
 plan-room-without-cards = In your { $width } × { $height } space the squares fit, but not all the edge cards. You can leave the cards out. With { $square } squares everything would fit.
@@ -789,7 +790,7 @@ print-test-first = Is the printer new to you? Try it first, on one page: everysq
 print-next = Next: cut along the lines and practice with “everysquare rehearse { $folder }”. Once squares are up: “everysquare check { $folder } PHOTO”.
 
 error-print-too-large = a { $what } { $side } mm wide doesn’t fit on { $paper } paper next to the ruler. The largest that fits is { $largest } mm ({ $inches } in). Make it smaller in event.toml, or print on larger paper ({ $papers })
-error-print-fill-no-check = there’s no check of this wall yet, so we don’t know what’s missing. Photograph the wall and type: everysquare check { $folder } PHOTO. Or name the spots: --only D7,E4
+error-print-fill-no-check = there’s no check of this wall yet, and practice checks don’t count, so we don’t know what’s missing. Photograph the wall and type: everysquare check { $folder } PHOTO. Or name the spots: --only D7,E4
 error-print-only-label = this event has no spot “{ $read }”. Its spots are { $first } to { $last }
 error-print-soft = --soft goes with the document fill
 error-print-in = --in goes with documents to read, such as table-card, helpers or questions, without --only
@@ -818,7 +819,7 @@ groups-people = people
 groups-pieces = pieces
 groups-minutes = minutes each
 groups-next = Next: fill an envelope for each group. Later, “everysquare groups { $folder }” tells how far each one is.
-groups-no-check = There’s no check of this wall yet, so we can’t tell how far the groups are. Photograph the wall and type: everysquare check { $folder } PHOTO
+groups-no-check = There’s no check of this wall yet, and practice checks don’t count, so we can’t tell how far the groups are. Photograph the wall and type: everysquare check { $folder } PHOTO
 groups-as-of = As of your newest check ({ $when }):
 groups-all-up = { $name }: { $up } of { $pieces } up.
 groups-to-come = { $name }: { $up } of { $pieces } up. Still to come: { $labels }
@@ -1328,6 +1329,7 @@ help-find-folder = The event folder
 help-find-photos = Photos of squares: one, or several of different parts of the table
 find-all = All { $all } squares are here.
 find-here = { $count } of { $all } squares are here.
+find-list = Here: { $labels }.
 find-lacking = { $count ->
     [one] Not here, or not readable: { $labels }.
    *[other] Not here, or not readable ({ $count }): { $labels }.
@@ -1716,6 +1718,7 @@ tour-ends =
 error-folder-first = { $path } is a file. The event folder comes first, then the photos: everysquare { $command } FOLDER PHOTO
 error-folder-file = { $path } is a file, not an event folder
 error-folder-no-event = there’s no event in { $path } yet. Create one with: everysquare new { $typed } --picture FILE
+error-folder-near = there’s no event in { $path }. Do you mean { $near }?
 error-folder-not-printed = the kit for { $path } hasn’t been printed yet. First run: everysquare print { $typed }
 error-folder-no-picture = there’s no picture { $path }. Check the name and the folder
 error-folder-changed = event.toml now says { $own }, but the printed kit is { $kit }. Change event.toml back, or print the kit again
@@ -1859,7 +1862,7 @@ error-photo-empty = the file is empty. Copy the photo again
 error-photo-heic = this kind of HEIC photo can’t be read ({ $said }). Share it as a JPEG, or choose Settings > Camera > Formats > Most Compatible on the iPhone and take it again
 error-photo-avif = this is an AVIF picture, which can’t be read. Share it as a JPEG
 error-photo-video = this is a video. Take a photo instead
-error-photo-unknown = this is not a photo that can be read: JPEG, PNG, WebP and TIFF files are
+error-photo-unknown = this is not a photo that can be read. Save it as JPEG, PNG, WebP, TIFF or HEIC. Is it a PDF? Save its page as a picture, or take a photo of it
 error-photo-truncated = the end of this photo is missing. Copy or send it again
 error-photo-damaged = this photo is damaged or of a rare kind ({ $why }). Copy it again, or save it as JPEG with another program
 error-photo-gave-up = it couldn’t be opened
@@ -1870,7 +1873,7 @@ error-photo-too-small = the photo has only { $width } × { $height } pixels. Sen
 
 ## errors: reading the wall
 
-error-read-no-codes = we couldn’t find any of this event’s codes. Is this the right wall? Move closer, hold the phone still, and try again
+error-read-no-codes = we couldn’t find any of this event’s codes. Are these this event’s squares? Move closer, hold the phone still, and try again. A small copy of a photo won’t do: use the original
 error-read-foreign = the codes in this photo are from another event (tag { $tags }). Check the folder, or take a photo of this event’s wall
 error-read-other = we can’t read any of this event’s squares, only other codes ({ $texts }). Move closer, hold the phone still, and try again. Is this the right wall?
 error-read-too-dark = the photo is too dark to read. Turn on more lights and try again
@@ -2619,7 +2622,7 @@ guide-after-6 = The photos in the event folder show children’s work. Keep one 
 ## errors: the picture
 
 error-picture-empty = the file is empty. Choose a PNG, JPEG, WebP, TIFF or SVG file
-error-picture-format = this is no picture in a format that is read here: save it as PNG, JPEG, WebP, TIFF or SVG
+error-picture-format = this is no picture in a format that is read here: save it as PNG, JPEG, HEIC, WebP, TIFF or SVG
 error-picture-heic = this kind of file can’t be read. Export the picture as JPEG or PNG first
 error-picture-large = the picture has { $width } × { $height } pixels. Make it smaller, at most { $most } on each side and 100 million in all
 error-picture-short = the end of the picture’s file is missing. Copy or download it again
@@ -2665,6 +2668,7 @@ typed-corners = give the sheet’s four corners in pixels, in quotes: "x,y x,y x
 error-plan-save = --save needs numbers to keep. Add --visitors, --minutes, --seats, --wall or another of these
 error-plan-end-alone = --end needs a start. Add --start
 error-plan-end = --end must be at least 5 minutes after the start
+error-plan-end-long = the end is more than 16 hours after the start: are the two swapped?
 
 error-settings-table = this must be a table: [{ $name }], with its settings on their own lines below
 error-settings-list = this must be a list, with one [[{ $name }]] for each
@@ -2675,6 +2679,7 @@ error-settings-number = must be a number from { $least } to { $most }
 error-settings-visitors = use a whole number such as 80, or a range such as "60-120" with the smaller number first, from { $least } to { $most }
 error-settings-clock = use a time such as "18:30" or "6:30 pm"
 error-settings-end = must be at least 5 minutes after start
+error-settings-end-long = That’s more than 16 hours after start. Are the two swapped?
 error-settings-end-alone = Give start as well, or give minutes instead
 error-settings-end-and-minutes = Give either end or minutes, not both
 error-settings-yes-or-no = use true or false, without quotes

@@ -266,6 +266,7 @@ plan-parts = La pared tiene { $count ->
    *[other] { $crossing } contornos pasan de una parte a la siguiente.
 }
 plan-part = Parte { $number }: lugares { $from } a { $to }, { $width } de ancho y { $height } de alto, con el borde inferior a { $hang } del piso.
+place-one-board = Todo cabe en el tablero { $number } ({ $size }); el mural cuelga ahí en una sola pieza.
 plan-part-heights = Parte { $number }:
 plan-room-fits = Cabe en su espacio de { $width } × { $height }.
 plan-room-without-cards = En su espacio de { $width } × { $height } caben los cuadros, pero no todas las tarjetas de borde. Puede prescindir de las tarjetas. Con cuadros de { $square } cabría todo.
@@ -802,7 +803,7 @@ print-test-first = ¿No conoce bien la impresora? Pruébela primero con una pág
 print-next = Ahora: corte por las líneas y practique con “everysquare rehearse { $folder }”. Cuando haya cuadros en la pared: “everysquare check { $folder } FOTO”.
 
 error-print-too-large = { $what } de { $side } mm no cabe en papel { $paper } junto a la regla. Lo más grande que cabe son { $largest } mm ({ $inches } in). Redúzcalo en event.toml o imprima en papel más grande ({ $papers })
-error-print-fill-no-check = todavía no se ha revisado esta pared, así que no se sabe qué falta. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO. O indique los lugares: --only D7,E4
+error-print-fill-no-check = todavía no se ha revisado esta pared (las prácticas no cuentan), así que no se sabe qué falta. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO. O indique los lugares: --only D7,E4
 error-print-only-label = este evento no tiene el lugar “{ $read }”. Sus lugares van de { $first } a { $last }
 error-print-soft = --soft va con el documento fill
 error-print-in = --in va con documentos para leer, como table-card, helpers o questions, sin --only
@@ -831,7 +832,7 @@ groups-people = personas
 groups-pieces = piezas
 groups-minutes = minutos por persona
 groups-next = Ahora: prepare un sobre para cada grupo. Más tarde, “everysquare groups { $folder }” dice cuánto lleva cada uno.
-groups-no-check = Todavía no se ha revisado esta pared, así que no se sabe cuánto llevan los grupos. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO
+groups-no-check = Todavía no se ha revisado esta pared (las prácticas no cuentan), así que no se sabe cuánto llevan los grupos. Tome una foto de la pared y escriba: everysquare check { $folder } FOTO
 groups-as-of = Según la última revisión ({ $when }):
 groups-all-up = { $name }: { $up } de { $pieces } en la pared.
 groups-to-come = { $name }: { $up } de { $pieces } en la pared. Faltan: { $labels }
@@ -1341,6 +1342,7 @@ help-find-folder = La carpeta del evento
 help-find-photos = Fotos de cuadros: una, o varias de distintas partes de la mesa
 find-all = Aquí están los { $all } cuadros.
 find-here = Aquí están { $count } de { $all } cuadros.
+find-list = Aquí: { $labels }.
 find-lacking = { $count ->
     [one] No está aquí, o no se puede leer: { $labels }.
    *[other] No están aquí, o no se pueden leer ({ $count }): { $labels }.
@@ -1729,6 +1731,7 @@ tour-ends =
 error-folder-first = { $path } es un archivo. Primero va la carpeta del evento y después las fotos: everysquare { $command } CARPETA FOTO
 error-folder-file = { $path } es un archivo, no la carpeta de un evento
 error-folder-no-event = en { $path } todavía no hay ningún evento. Cree uno con: everysquare new { $typed } --picture ARCHIVO
+error-folder-near = no hay ningún evento en { $path }. ¿Quiere decir { $near }?
 error-folder-not-printed = el material de { $path } todavía no se ha impreso. Primero escriba: everysquare print { $typed }
 error-folder-no-picture = no existe la imagen { $path }. Revise el nombre y la carpeta
 error-folder-changed = event.toml ahora dice { $own }, pero el material impreso es { $kit }. Deje event.toml como estaba o vuelva a imprimir el material
@@ -1872,7 +1875,7 @@ error-photo-empty = el archivo está vacío. Vuelva a copiar la foto
 error-photo-heic = este tipo de foto HEIC no se puede leer ({ $said }). Compártala como JPEG, o elija Configuración > Cámara > Formatos > “Más compatible” en el iPhone y tómela de nuevo
 error-photo-avif = esta es una imagen AVIF, que no se puede leer. Compártala como JPEG
 error-photo-video = esto es un video. Tome una foto
-error-photo-unknown = esta no es una foto que se pueda leer: se leen archivos JPEG, PNG, WebP y TIFF
+error-photo-unknown = esta no es una foto que se pueda leer. Guárdela como JPEG, PNG, WebP, TIFF o HEIC. ¿Es un PDF? Guarde su página como imagen o tómele una foto
 error-photo-truncated = a esta foto le falta el final. Cópiela o envíela otra vez
 error-photo-damaged = la foto está dañada o es de un tipo poco común ({ $why }). Cópiela otra vez o guárdela como JPEG con otro programa
 error-photo-gave-up = no se pudo abrir
@@ -1883,7 +1886,7 @@ error-photo-too-small = la foto tiene solo { $width } × { $height } píxeles. E
 
 ## errors: reading the wall
 
-error-read-no-codes = no se encontró ningún código de este evento. ¿Es esta la pared? Acérquese, no mueva el teléfono e intente otra vez
+error-read-no-codes = no se encontró ningún código de este evento. ¿Son cuadros de este evento? Acérquese, no mueva el teléfono e intente otra vez. Una copia pequeña de una foto no sirve: use la original
 error-read-foreign = los códigos de esta foto son de otro evento (clave { $tags }). Revise la carpeta o tome una foto de la pared de este evento
 error-read-other = no se puede leer ningún cuadro de este evento, solo otros códigos ({ $texts }). Acérquese, no mueva el teléfono e intente de nuevo. ¿Es esta la pared?
 error-read-too-dark = la foto está demasiado oscura. Encienda más luces e intente otra vez
@@ -2632,7 +2635,7 @@ guide-after-6 = Las fotos de la carpeta del evento muestran el trabajo de los ni
 ## errors: the picture
 
 error-picture-empty = el archivo está vacío. Elija un archivo PNG, JPEG, WebP, TIFF o SVG
-error-picture-format = esto no es una imagen en un formato que se lea aquí: guárdela como PNG, JPEG, WebP, TIFF o SVG
+error-picture-format = esto no es una imagen en un formato que se lea aquí: guárdela como PNG, JPEG, HEIC, WebP, TIFF o SVG
 error-picture-heic = este tipo de archivo no se puede leer. Primero exporte la imagen como JPEG o PNG
 error-picture-large = la imagen tiene { $width } × { $height } píxeles. Hágala más pequeña, como máximo { $most } por lado y 100 millones en total
 error-picture-short = al archivo de la imagen le falta el final. Vuelva a copiarlo o descargarlo
@@ -2678,6 +2681,7 @@ typed-corners = dé las cuatro esquinas de la hoja en píxeles, entre comillas: 
 error-plan-save = --save necesita números que guardar. Agregue --visitors, --minutes, --seats, --wall u otra de estas opciones
 error-plan-end-alone = --end necesita un comienzo. Agregue --start
 error-plan-end = --end debe ser al menos 5 minutos después del comienzo
+error-plan-end-long = el fin queda más de 16 horas después del inicio: ¿están al revés?
 
 error-settings-table = debe ser una tabla: [{ $name }], con sus ajustes debajo, cada uno en su línea
 error-settings-list = debe ser una lista, con un [[{ $name }]] para cada elemento
@@ -2688,6 +2692,7 @@ error-settings-number = debe ser un número de { $least } a { $most }
 error-settings-visitors = use un número entero como 80, o un intervalo como "60-120" con el número menor primero, de { $least } a { $most }
 error-settings-clock = use una hora como "18:30" o "6:30 pm"
 error-settings-end = debe ser al menos 5 minutos después de start
+error-settings-end-long = Son más de 16 horas después de start. ¿Están al revés?
 error-settings-end-alone = Indique también start, o indique minutes en su lugar
 error-settings-end-and-minutes = Indique end o minutes, no los dos
 error-settings-yes-or-no = use true (sí) o false (no), sin comillas

@@ -121,7 +121,8 @@ fn a_wall_is_cut_for_boards_and_the_parts_are_kept() {
     assert_eq!((widths.len(), widths.iter().sum::<usize>()), (2, settings.grid.columns));
     assert!(widths.iter().all(|width| (3..=9).contains(width)), "{widths:?}");
     // what a rule against fire asks for is said of each board
-    assert!(out.contains("% of the board for A1 to") && !out.contains("of the space you gave"), "{out}");
+    let line = out.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(line.contains("% of the board for A1 to") && !line.contains("of the space you gave"), "{out}");
     let sizes: Vec<String> = settings.parts.iter().filter_map(|part| Some(part.board?.written())).collect();
     assert_eq!(sizes, ["3x6ft", "4x6ft"]);
     // and they count from then on
@@ -203,4 +204,22 @@ fn levels_are_named_decided_and_shown_as_event_toml_says() {
     for said in ["sky . 2 ", "wild # 78 ", "1 piece has the level that event.toml gives it"] {
         assert!(spaced.contains(said), "{said} in {out}");
     }
+}
+
+#[test]
+fn names_are_taken_as_files_are_called_and_an_event_beside_is_proposed() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = place.path().join("library-night");
+    sample::write_to(&Folder::at(&folder)).unwrap();
+    let at = folder.to_str().unwrap();
+    assert_eq!(everysquare(&["print", at, "wall-map.pdf"]).0, 0);
+    let wrong = place.path().join("library-nite");
+    for (typed, meant) in [(wrong, "library-night"), (folder.join("print"), "library-night")] {
+        let (code, _, err) = everysquare(&["plan", typed.to_str().unwrap()]);
+        assert!(code == 2 && err.contains("Do you mean") && err.contains(meant), "{err}");
+    }
+    let (_, _, err) = everysquare(&["plan", place.path().join("summer-fair").to_str().unwrap()]);
+    assert!(err.contains("Create one with"), "{err}");
+    let (code, _, err) = everysquare(&["plan", at, "--start", "8pm", "--end", "6:30pm"]);
+    assert!(code == 2 && err.contains("swapped"), "{err}");
 }

@@ -38,6 +38,35 @@ fn the_way_to_the_new_place_is_printed_and_kept_when_asked() {
 }
 
 #[test]
+fn where_one_of_several_boards_takes_all_that_one_is_kept_and_said() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = place.path().join("event");
+    sample::write_to(&Folder::at(&folder)).unwrap();
+    let at = folder.to_str().unwrap();
+    let toml = folder.join("event.toml");
+    assert_eq!(everysquare(&["plan", at, "--wall", "3x4ft, door, 3x4ft", "--save"]).0, 0);
+    let text = std::fs::read_to_string(&toml).unwrap();
+    std::fs::write(&toml, text.replacen("\n[[parts]]", "\n# ask Ana for the keys\n[[parts]]", 1)).unwrap();
+    assert_eq!(settings(&folder).parts.len(), 2);
+    // the squares fit the first board too, but with their edge cards only the second
+    let (code, out, err) = everysquare(&["rehang", at, "--wall", "51x41in, door, 5x6ft", "--save"]);
+    assert_eq!((code, err.as_str()), (0, ""), "{out}");
+    assert!(out.contains("board 2 (5x6ft)") && out.contains("event.toml now has the new place"), "{out}");
+    let kept = settings(&folder);
+    assert_eq!(
+        (kept.parts.len(), kept.evening.wall.map(|wall| wall.written())),
+        (0, Some("5x6ft".to_owned()))
+    );
+    let text = std::fs::read_to_string(&toml).unwrap();
+    assert!(text.contains("# ask Ana for the keys"), "what somebody wrote above the list stays: {text}");
+    // a place given for once counts instead of parts that are kept
+    assert_eq!(everysquare(&["plan", at, "--wall", "3x4ft, door, 3x4ft", "--save"]).0, 0);
+    let (_, out, _) = everysquare(&["plan", at, "--wall", "8x6ft"]);
+    let line = out.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(line.contains("of the space you gave") && !line.contains("hangs in 2 parts"), "{out}");
+}
+
+#[test]
 fn a_place_that_is_not_said_or_too_small_is_refused_in_one_sentence() {
     let place = tempfile::tempdir().unwrap();
     let folder = place.path().join("event");

@@ -191,7 +191,8 @@ impl Given {
             minutes: evening.minutes.unwrap_or(USUAL_MINUTES),
             seats: evening.seats.unwrap_or(USUAL_SEATS),
             minutes_a_piece: evening.minutes_a_piece,
-            room: evening.wall,
+            // the sizes of boards say more than that of a place which the parts do not share
+            room: evening.wall.filter(|_| settings.parts.iter().all(|part| part.board.is_none())),
             assumed: left_out.into_iter().filter(|(_, out)| *out).map(|(what, _)| what).collect(),
         }
     }

@@ -211,7 +211,7 @@ pub fn wall(grid: &Grid, parts: &[WallPart], said_mm: Option<f64>, room: Option<
         height_with_cards_mm: size.y + 2.0 * RING_MM,
         hang_mm,
         rows,
-        fit: room.map(|room| fit(grid, room)),
+        fit: room.map(|room| Fit::of(grid, room)),
     }
 }
 
@@ -228,15 +228,19 @@ pub fn proposed_hang_mm(height_mm: f64, square_mm: f64) -> f64 {
     float(floor_index(hang_mm / step_mm + ROUNDING_MM)) * step_mm
 }
 
-fn fit(grid: &Grid, room: Room) -> Fit {
-    let size = grid.size();
-    let fits = |more: f64| {
-        size.x + more <= room.width_mm + ROUNDING_MM && size.y + more <= room.height_mm + ROUNDING_MM
-    };
-    let across = (room.width_mm - 2.0 * RING_MM) / float(grid.columns);
-    let down = (room.height_mm - 2.0 * RING_MM) / float(grid.rows);
-    let largest_square_mm = float(floor_index(across.min(down) + ROUNDING_MM));
-    Fit { room, with_cards: fits(2.0 * RING_MM), squares: fits(0.0), largest_square_mm }
+impl Fit {
+    /// What of a wall fits a place.
+    #[must_use]
+    pub fn of(grid: &Grid, room: Room) -> Self {
+        let size = grid.size();
+        let fits = |more: f64| {
+            size.x + more <= room.width_mm + ROUNDING_MM && size.y + more <= room.height_mm + ROUNDING_MM
+        };
+        let across = (room.width_mm - 2.0 * RING_MM) / float(grid.columns);
+        let down = (room.height_mm - 2.0 * RING_MM) / float(grid.rows);
+        let largest_square_mm = float(floor_index(across.min(down) + ROUNDING_MM));
+        Self { room, with_cards: fits(2.0 * RING_MM), squares: fits(0.0), largest_square_mm }
+    }
 }
 
 /// A length that is the last bits of a sum, in mm.

@@ -101,6 +101,38 @@ pub struct Room {
     pub height_mm: f64,
 }
 
+/// Longest time in minutes between a start and an end; what is longer by the clock has the two swapped.
+pub const LONGEST_BY_CLOCK: f64 = 16.0 * 60.0;
+/// Units of a room, in mm.
+const UNITS: [(&str, f64); 5] =
+    [("mm", 1.0), ("cm", 10.0), ("m", 1_000.0), ("in", MM_PER_INCH), ("ft", 12.0 * MM_PER_INCH)];
+/// What people write for a unit, a cross or a decimal point.
+const SPELLINGS: [(&str, &str); 16] = [
+    ("feet", "ft"),
+    ("foot", "ft"),
+    ("pies", "ft"),
+    ("inches", "in"),
+    ("pulg", "in"),
+    ("meters", "m"),
+    ("metres", "m"),
+    ("metros", "m"),
+    ("\u{2019}", "ft"),
+    ("'", "ft"),
+    ("\u{201d}", "in"),
+    ("\"", "in"),
+    ("by", "x"),
+    ("por", "x"),
+    ("×", "x"),
+    (",", "."),
+];
+
+/// A number and the letters behind it.
+fn measured(text: &str) -> Option<(f64, &str)> {
+    let end = text.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(text.len());
+    let (digits, unit) = text.split_at(end);
+    Some((digits.parse().ok()?, unit))
+}
+
 impl Room {
     /// What is allowed, for whoever is refused.
     #[must_use]
@@ -108,29 +140,32 @@ impl Room {
         Sentence::new("error-settings-room")
     }
 
-    /// Reads width, `x`, height and a unit: m, cm, mm, ft or in. `None` where it is something else or outside [`ROOM_MM`].
+    /// Reads width, `x`, height and a unit: m, cm, mm, ft or in, behind the height or behind both, spelled out or with marks for feet and
+    /// inches; a decimal point or comma. `None` where it is something else or outside [`ROOM_MM`].
+    ///
+    /// ```
+    /// use everysquare::plan::settings::Room;
+    /// let room = Room::read("8x6ft");
+    /// for other in ["8 FT x 6 FT", "8' × 6'", "8 by 6 feet", "96x72in", "2438,4 x 1828,8 mm"] {
+    ///     assert_eq!(Room::read(other), room, "{other}");
+    /// }
+    /// ```
     #[must_use]
     pub fn read(written: &str) -> Option<Self> {
-        let plain: String =
-            written.to_lowercase().replace('×', "x").chars().filter(|c| !c.is_whitespace()).collect();
-        let unit_at = plain.find(|c: char| c.is_ascii_alphabetic() && c != 'x')?;
-        let (size, unit) = plain.split_at(unit_at);
-        let mm = match unit {
-            "mm" => 1.0,
-            "cm" => 10.0,
-            "m" => 1_000.0,
-            "in" => MM_PER_INCH,
-            "ft" => 12.0 * MM_PER_INCH,
-            _ => return None,
-        };
-        let (width, height) = size.split_once('x')?;
-        let side = |digits: &str| -> Option<f64> {
-            let only_digits = digits.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.');
-            let value: f64 = digits.parse().ok().filter(|_| only_digits)?;
+        let mut plain: String = written.to_lowercase().chars().filter(|c| !c.is_whitespace()).collect();
+        for (other, own) in SPELLINGS {
+            plain = plain.replace(other, own);
+        }
+        let (width, height) = plain.split_once('x')?;
+        let (height, unit) = measured(height)?;
+        let (width, own) = measured(width)?;
+        let side = |value: f64, unit: &str| -> Option<f64> {
+            let mm = UNITS.iter().find(|(name, _)| *name == unit)?.1;
             let rounded = (value * mm * 1e4).round() / 1e4; // 8 ft are 2438.4 mm and not 2438.3999999999996
             ROOM_MM.contains(&rounded).then_some(rounded)
         };
-        Some(Self { width_mm: side(width)?, height_mm: side(height)? })
+        let own = if own.is_empty() { unit } else { own };
+        Some(Self { width_mm: side(width, own)?, height_mm: side(height, unit)? })
     }
 
     /// As event.toml has it: in whole feet or inches where both sides are, else in mm.
@@ -188,6 +223,7 @@ fn minutes(section: &Section, start: Option<Clock>) -> Result<Option<f64>, Setti
         (_, Some(_)) => refuse("error-settings-end-and-minutes"),
         (None, None) => refuse("error-settings-end-alone"),
         (Some(start), None) => match float(start.until(end)) {
+            minutes if minutes > LONGEST_BY_CLOCK => refuse("error-settings-end-long"),
             minutes if MINUTES.contains(&minutes) => Ok(Some(minutes)),
             _ => refuse("error-settings-end"),
         },

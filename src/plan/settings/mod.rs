@@ -42,8 +42,8 @@ pub use choice::Choice;
 pub use coming::{Arrivals, VISITORS, Visitors};
 pub use error::SettingsError;
 pub use evening::{
-    EveningSettings, HANG_MM, HELPERS, MINUTES, MINUTES_A_PIECE, PIECES_EACH, ROOM_MM, Room, SEATS, SECONDS,
-    USUAL_MINUTES_A_PIECE, USUAL_SECONDS,
+    EveningSettings, HANG_MM, HELPERS, LONGEST_BY_CLOCK, MINUTES, MINUTES_A_PIECE, PIECES_EACH, ROOM_MM,
+    Room, SEATS, SECONDS, USUAL_MINUTES_A_PIECE, USUAL_SECONDS,
 };
 pub use levels::{BOUND, LevelSettings, USUAL_BOUNDS};
 pub use parts::{BOTTOM_MM, PLACE_LENGTH, WallPart, set_parts};

@@ -149,8 +149,14 @@ fn last_cell(grid: &Grid) -> Cell {
 pub fn set_parts(file: &str, parts: &[WallPart], words: &Words) -> Result<String, SettingsError> {
     let settings = Settings::from_toml(file)?;
     let mut document: DocumentMut = file.parse().map_err(|error| syntax(file, &error))?;
+    let before = document.get("parts").and_then(|list| list.as_array_of_tables()?.get(0)).and_then(|first| {
+        Some(first.decor().prefix()?.as_str()?.trim().to_owned()) // what somebody wrote above the list
+    });
     document.remove("parts");
     let mut text = document.to_string();
+    if let Some(before) = before.filter(|before| !before.is_empty()) {
+        text = format!("{}\n\n{before}\n", text.trim_end());
+    }
     if !parts.is_empty() {
         text = format!("{}\n{}", text.trim_end(), written(parts, &settings.grid, words));
     }

@@ -382,6 +382,8 @@ fn rooms_are_read_in_every_unit_and_nonsense_is_not() {
         ("2400×1800 mm", 2_400.0, 1_800.0),
         ("8x6ft", 2_438.4, 1_828.8),
         ("96x72in", 2_438.4, 1_828.8),
+        ("2,4 x 1,8 m", 2_400.0, 1_800.0),
+        ("2.4 m por 1.8 m", 2_400.0, 1_800.0),
     ] {
         let room = Room { width_mm, height_mm };
         assert_eq!(Room::read(written), Some(room), "{written}");
@@ -402,8 +404,9 @@ fn rooms_are_read_in_every_unit_and_nonsense_is_not() {
         "1e9x2m",
         "nanxinfm",
         "99999x2m",
-        "2,4x1,8m",
         "2.4x1.8km",
+        "8x6ftm",
+        "5'6\"x6ft",
         "2.4x1.8m2",
         "0.1x2m",
     ] {
