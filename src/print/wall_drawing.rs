@@ -25,6 +25,8 @@ use crate::plan::{Card, CardKind, Cell};
 
 /// What of the room of a page to read is not the drawing's, in mm: the title, six sentences above it, seven lines below.
 const ABOVE_AND_BELOW_MM: f64 = 98.0;
+/// Length of a tick beside a row, and how far from the wall the plumb line hangs.
+const TICK_MM: f64 = 2.0;
 /// Room at the right for the heights, and below a row of distances, in mm.
 const HEIGHTS_MM: f64 = 18.0;
 const DISTANCES_MM: f64 = 16.0;
@@ -115,8 +117,9 @@ impl Drawing {
             Units::Mm => "wall-map-in-mm",
         };
         let is_broken = shown_hang < hang_mm;
-        let plumb =
-            plumb(scale.left, scale.top + (size.y + RING_MM) * times + DISTANCES_MM, floor, is_broken);
+        // from the tick at the squares' lower edge, which has the same height beside it
+        let lowest = scale.top + size.y * times;
+        let plumb = plumb(right + TICK_MM, lowest, floor, is_broken);
         let (row_ticks, heights) = heights(sources, (part, hang_mm), &scale, right);
         let (column_ticks, distances) = distances(sources, part, &scale);
         Self {
@@ -128,8 +131,8 @@ impl Drawing {
             floor: Line { x1: 0.0, y1: floor, x2: right + HEIGHTS_MM, y2: floor },
             floor_words: words.say("wall-map-floor", &[]),
             plumb_words: Text {
-                x: scale.left + 2.0,
-                y: plumb.first().map_or(floor, |line| line.y1) + APART_MM / 2.0,
+                x: right + 2.0 * TICK_MM,
+                y: lowest + (floor - lowest) / 4.0 + APART_MM / 2.0,
                 words: if plumb.is_empty() { String::new() } else { one(sources, hang_mm) },
             },
             plumb,
@@ -225,7 +228,7 @@ fn heights(
             let (_, y) = scale.place(scale.corner + Vector::new(0.0, down));
             let over_floor = hang_mm + part.size(grid).y - down;
             let [words, _] = lengths::distances(sources, over_floor);
-            let tick = Line { x1: right + 0.5, y1: y, x2: right + 2.5, y2: y };
+            let tick = Line { x1: right + 0.5, y1: y, x2: right + 0.5 + TICK_MM, y2: y };
             (tick, Text { x: right + 3.2, y, words })
         })
         .unzip()

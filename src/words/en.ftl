@@ -1627,7 +1627,7 @@ serve-find-none = We couldn’t find any of this event’s squares. Move closer,
 serve-find-foreign = The squares in this photo are from another event (tag { $tags }). Is it the right table? Then ask the person at the laptop.
 serve-photo-other = We can’t read any of this event’s squares, only other codes ({ $texts }). Move closer, hold still, and take another photo. Is this the right wall?
 serve-photo-too-dark = The photo is too dark. Turn on more lights and try again.
-serve-photo-cannot-place = We see squares, but can’t tell which part of the wall this is. Step back until the whole wall is in the photo, or put up the corner cards.
+serve-photo-cannot-place = We see squares, but can’t tell which part of the wall this is. Step back until the whole wall is in the photo, or put up the corner cards. Are they on a table? Use the tab Find.
 serve-photo-codes-small = We can see the squares, but their codes are too small or too blurred to read. Move closer, or take one photo of each half, and hold the phone still.
 serve-photo-stumble = We couldn’t process this photo. Please take another one.
 serve-photo-older = This photo is older than others of the same spots, so nothing changed.
@@ -1877,7 +1877,7 @@ error-read-no-codes = we couldn’t find any of this event’s codes. Are these 
 error-read-foreign = the codes in this photo are from another event (tag { $tags }). Check the folder, or take a photo of this event’s wall
 error-read-other = we can’t read any of this event’s squares, only other codes ({ $texts }). Move closer, hold the phone still, and try again. Is this the right wall?
 error-read-too-dark = the photo is too dark to read. Turn on more lights and try again
-error-read-cannot-place = we can see squares, but not which part of the wall they’re on. Step back until the whole wall is in the photo, or hang up the corner cards
+error-read-cannot-place = we can see squares, but not which part of the wall they’re on. Step back until the whole wall is in the photo, or hang up the corner cards. If they lie on a table, use find instead of check
 error-read-too-small = the squares are in the photo, but their codes are too small or too blurred to read. Move closer, or take one photo of each half. Hold the phone still, and use the original photo, not a copy from a chat
 error-jpeg-size = a picture of { $width } × { $height } pixels can’t be a JPEG file. Each side must be 1 to 65535 pixels
 
