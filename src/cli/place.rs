@@ -33,7 +33,7 @@ pub(super) enum Hung {
 }
 
 impl Hung {
-    /// Lets settings hang so, where the place has `boards`.
+    /// Lets settings say so.
     pub fn settle(&self, settings: &mut Settings) {
         match self {
             Self::On(_, board) => (settings.evening.wall, settings.parts) = (Some(*board), Vec::new()),
