@@ -26,8 +26,8 @@ pub(super) struct PlaceArgs {
 /// How a wall hangs in a place.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Hung {
-    /// In one piece on a board, which is the first, second … from the left.
-    On(usize, Room),
+    /// In one piece on a board; which one from the left, where there are several.
+    On(Room, Option<usize>),
     /// In parts, each on a board of its own.
     InParts(Vec<WallPart>),
 }
@@ -36,27 +36,28 @@ impl Hung {
     /// Lets settings say so.
     pub fn settle(&self, settings: &mut Settings) {
         match self {
-            Self::On(_, board) => (settings.evening.wall, settings.parts) = (Some(*board), Vec::new()),
+            Self::On(board, _) => (settings.evening.wall, settings.parts) = (Some(*board), Vec::new()),
             Self::InParts(parts) => settings.parts.clone_from(parts),
         }
     }
 
-    /// event.toml with it.
+    /// event.toml with it; the one board that was typed alone stands there as it was typed.
     ///
     /// # Errors
     /// [`SettingsError`] where what comes of it is refused.
     pub fn kept(&self, text: &str, words: &Words) -> Result<String, SettingsError> {
         match self {
-            Self::On(_, board) => {
+            Self::On(_, None) => set_parts(text, &[], words),
+            Self::On(board, Some(_)) => {
                 set_parts(&set(text, "evening.wall", NewValue::Text(board.written()))?, &[], words)
             }
             Self::InParts(parts) => set_parts(text, parts, words),
         }
     }
 
-    /// On which of several boards all of it hangs; `None` where that need not be said.
+    /// On which of several boards all of it hangs; `None` where that needs no words.
     pub fn told(&self, words: &Words) -> Option<String> {
-        let Self::On(number, board) = self else { return None };
+        let Self::On(board, Some(number)) = self else { return None };
         let named = [("number", number.to_string().into()), ("size", board.written().into())];
         Some(words.say("place-one-board", &named))
     }
@@ -91,17 +92,14 @@ impl Place {
                 self.boards.iter().zip(&most).enumerate().filter(|(_, (_, most))| **most >= grid.columns);
             // one with room for the edge cards where there is one; of equals the one farther left
             let best = able.max_by_key(|(at, (board, _))| (Fit::of(grid, **board).with_cards, Reverse(*at)));
-            return Ok(best.map_or(Hung::InParts(Vec::new()), |(at, (board, _))| Hung::On(at + 1, *board)));
+            if let Some((at, (board, _))) = best {
+                return Ok(Hung::On(*board, (self.boards.len() > 1).then_some(at + 1)));
+            }
         }
         let mut parts = boards::parts(grid, &widths);
         let used = self.boards.iter().zip(&widths).filter(|(_, width)| **width > 0);
         parts.iter_mut().zip(used).for_each(|(part, (board, _))| part.board = Some(*board));
         Ok(Hung::InParts(parts))
-    }
-
-    /// Whether it has more than one board.
-    pub fn is_several(&self) -> bool {
-        self.boards.len() > 1
     }
 
     /// The one board, where there is one.
@@ -136,7 +134,7 @@ impl PlaceArgs {
     /// As [`Place::hung`].
     pub fn hung(&self, grid: &Grid, crossings: &[usize]) -> Result<Option<Hung>, CliError> {
         let hung = |place: &Place| match place.room() {
-            Some(_) => Ok(Hung::InParts(Vec::new())),
+            Some(board) => Ok(Hung::On(board, None)),
             None => place.hung(grid, crossings),
         };
         self.wall.as_ref().map(hung).transpose()

@@ -38,7 +38,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         save(args, &folder, &hung, console)?;
     }
     write_beside(&folder, &event.settings, &[document], console)?;
-    if let Some(told) = hung.told(console.words()).filter(|_| place.is_several()) {
+    if let Some(told) = hung.told(console.words()) {
         console.tell(told);
     }
     let id = if args.save { "rehang-saved" } else { "rehang-not-saved" };

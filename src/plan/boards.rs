@@ -45,8 +45,11 @@ pub fn read(written: &str) -> Option<Vec<Room>> {
 /// Number of columns that a board takes; 0 where it is too low for the rows.
 #[must_use]
 pub fn columns_of(grid: &Grid, board: Room) -> usize {
-    let high_enough = grid.size().y <= board.height_mm + ROUNDING_MM;
-    if high_enough { floor_index((board.width_mm + ROUNDING_MM) / grid.square_mm) } else { 0 }
+    if board.holds(0.0, grid.size().y) {
+        floor_index((board.width_mm + ROUNDING_MM) / grid.square_mm)
+    } else {
+        0
+    }
 }
 
 /// Number of columns that each board gets of a wall of `columns`, where they take at most so many each, from left to right, so that the

@@ -32,9 +32,11 @@ fn the_way_to_the_new_place_is_printed_and_kept_when_asked() {
     assert!(out.contains("everysquare check"), "{out}");
 
     // and back, onto one wall
-    let (code, out, _) = everysquare(&["rehang", at, "--wall", "8x6ft", "--save"]);
+    let (code, out, _) = everysquare(&["rehang", at, "--wall", "2.4x1.8m", "--save"]);
     assert_eq!((code, settings(&folder).parts.len()), (0, 0), "{out}");
     assert!(settings(&folder).evening.wall.is_some());
+    let kept = std::fs::read_to_string(folder.join("event.toml")).unwrap();
+    assert!(kept.contains("wall = \"2.4x1.8m\""), "a single place stays as it was typed: {kept}");
 }
 
 #[test]

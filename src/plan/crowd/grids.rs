@@ -2,7 +2,6 @@
 
 use std::ops::RangeInclusive;
 
-use super::reach::ROUNDING_MM;
 use super::simulated::{Expected, RUNS_TO_COMPARE, Scene};
 use crate::frame::{ceil_index, float, floor_index};
 use crate::plan::cards::RING_MM;
@@ -240,6 +239,5 @@ fn other(columns: usize, rows: usize, square_mm: f64, shape: f64) -> OtherGrid {
 }
 
 fn fits(other: &OtherGrid, room: Room) -> bool {
-    other.width_mm + 2.0 * RING_MM <= room.width_mm + ROUNDING_MM
-        && other.height_mm + 2.0 * RING_MM <= room.height_mm + ROUNDING_MM
+    room.holds(other.width_mm + 2.0 * RING_MM, other.height_mm + 2.0 * RING_MM)
 }

@@ -233,9 +233,7 @@ impl Fit {
     #[must_use]
     pub fn of(grid: &Grid, room: Room) -> Self {
         let size = grid.size();
-        let fits = |more: f64| {
-            size.x + more <= room.width_mm + ROUNDING_MM && size.y + more <= room.height_mm + ROUNDING_MM
-        };
+        let fits = |more: f64| room.holds(size.x + more, size.y + more);
         let across = (room.width_mm - 2.0 * RING_MM) / float(grid.columns);
         let down = (room.height_mm - 2.0 * RING_MM) / float(grid.rows);
         let largest_square_mm = float(floor_index(across.min(down) + ROUNDING_MM));
@@ -244,4 +242,4 @@ impl Fit {
 }
 
 /// A length that is the last bits of a sum, in mm.
-pub(super) const ROUNDING_MM: f64 = 1e-6;
+const ROUNDING_MM: f64 = 1e-6;

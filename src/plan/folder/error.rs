@@ -7,18 +7,15 @@ use thiserror::Error;
 
 use crate::plan::manifest::ManifestError;
 use crate::plan::settings::SettingsError;
-use crate::words::{Sentence, Tell, as_typed, nearest, told_in_english};
-
-/// Name of the file that makes a folder an event.
-const EVENT_TOML: &str = "event.toml";
-/// Maximum number of events beside a folder that are looked at for a name like its own.
-const MOST_BESIDE: usize = 200;
+use crate::words::{Sentence, Tell, as_typed, told_in_english};
 
 /// A folder that cannot be read or written.
 #[derive(Debug, Error, PartialEq)]
 pub enum FolderError {
     /// No event.toml.
     NoEvent {
+        /// The event that is meant, where one lies around it or beside it.
+        near: Option<PathBuf>,
         /// Where it was looked for.
         folder: PathBuf,
     },
@@ -126,8 +123,8 @@ impl Tell for FolderError {
     fn sentence(&self) -> Sentence {
         let about = |id: &'static str, path: &Path| Sentence::new(id).with("path", path);
         match self {
-            Self::NoEvent { folder } => match meant(folder) {
-                Some(near) => about("error-folder-near", folder).with("near", as_typed(&near)),
+            Self::NoEvent { folder, near } => match near {
+                Some(near) => about("error-folder-near", folder).with("near", as_typed(near)),
                 None => about("error-folder-no-event", folder).with("typed", as_typed(folder)),
             },
             Self::NotPrinted { folder } => {
@@ -174,21 +171,6 @@ impl FolderError {
             _ => Self::Write { path, why: Why::System(error.to_string()) },
         }
     }
-}
-
-/// The event that somebody means who named a folder without one: the folder around it, or one beside it with nearly the same name.
-fn meant(folder: &Path) -> Option<PathBuf> {
-    let around = folder.parent()?;
-    if !around.as_os_str().is_empty() && around.join(EVENT_TOML).is_file() {
-        return Some(around.to_owned());
-    }
-    let beside = if around.as_os_str().is_empty() { Path::new(".") } else { around };
-    let events =
-        std::fs::read_dir(beside).ok()?.flatten().filter(|entry| entry.path().join(EVENT_TOML).is_file());
-    let names: Vec<String> =
-        events.take(MOST_BESIDE).filter_map(|entry| entry.file_name().into_string().ok()).collect();
-    let near = nearest(folder.file_name()?.to_str()?, names.iter().map(String::as_str))?;
-    Some(around.join(near))
 }
 
 /// What a file that is too large should have been.

@@ -25,7 +25,7 @@ use std::path::{Path, PathBuf};
 use super::cell::Grid;
 use super::manifest::{Manifest, Printed};
 use super::settings::Settings;
-use crate::words::Sentence;
+use crate::words::{Sentence, nearest};
 
 mod checks;
 mod error;
@@ -36,6 +36,10 @@ mod whole;
 pub use error::{FolderError, Why};
 pub use whole::NewFolder;
 
+/// Name of the file that makes a folder an event.
+const EVENT_TOML: &str = "event.toml";
+/// Maximum number of events beside a folder that are looked at for a name like its own.
+const MOST_BESIDE: usize = 200;
 /// Bytes of an event.toml; a long one has 5 kB.
 const MOST_SETTINGS: u64 = 1 << 20;
 /// Bytes of a manifest; that of 3,000 squares has 2 MB.
@@ -73,7 +77,7 @@ impl Folder {
     /// `event.toml`.
     #[must_use]
     pub fn event_toml(&self) -> PathBuf {
-        self.root.join("event.toml")
+        self.root.join(EVENT_TOML)
     }
 
     /// The picture that the settings name.
@@ -169,7 +173,7 @@ impl Folder {
     pub fn event_text(&self) -> Result<String, FolderError> {
         let path = self.event_toml();
         if !path.exists() {
-            return Err(FolderError::NoEvent { folder: self.root.clone() });
+            return Err(FolderError::NoEvent { folder: self.root.clone(), near: meant(&self.root) });
         }
         let bytes = whole::read(&path, MOST_SETTINGS)?;
         String::from_utf8(bytes).map_err(|_| FolderError::NotText { path })
@@ -325,4 +329,19 @@ fn described(tag: &str, grid: &Grid) -> Sentence {
         .with("columns", grid.columns.to_string())
         .with("rows", grid.rows.to_string())
         .with("side", grid.square_mm)
+}
+
+/// The event that somebody means who named a folder without one: the folder around it, or one beside it with nearly the same name.
+fn meant(folder: &Path) -> Option<PathBuf> {
+    let around = folder.parent()?;
+    if !around.as_os_str().is_empty() && around.join(EVENT_TOML).is_file() {
+        return Some(around.to_owned());
+    }
+    let beside = if around.as_os_str().is_empty() { Path::new(".") } else { around };
+    let events =
+        std::fs::read_dir(beside).ok()?.flatten().filter(|entry| entry.path().join(EVENT_TOML).is_file());
+    let names: Vec<String> =
+        events.take(MOST_BESIDE).filter_map(|entry| entry.file_name().into_string().ok()).collect();
+    let near = nearest(folder.file_name()?.to_str()?, names.iter().map(String::as_str))?;
+    Some(around.join(near))
 }

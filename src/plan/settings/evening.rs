@@ -103,6 +103,8 @@ pub struct Room {
 
 /// Longest time in minutes between a start and an end; what is longer by the clock has the two swapped.
 pub const LONGEST_BY_CLOCK: f64 = 16.0 * 60.0;
+/// A length that is the last bits of a sum, in mm.
+const ROUNDING_MM: f64 = 1e-6;
 /// Units of a room, in mm.
 const UNITS: [(&str, f64); 5] =
     [("mm", 1.0), ("cm", 10.0), ("m", 1_000.0), ("in", MM_PER_INCH), ("ft", 12.0 * MM_PER_INCH)];
@@ -166,6 +168,12 @@ impl Room {
         };
         let own = if own.is_empty() { unit } else { own };
         Some(Self { width_mm: side(width, own)?, height_mm: side(height, unit)? })
+    }
+
+    /// Whether something so wide and high fits, but for the last bits of a sum.
+    #[must_use]
+    pub fn holds(&self, width_mm: f64, height_mm: f64) -> bool {
+        width_mm <= self.width_mm + ROUNDING_MM && height_mm <= self.height_mm + ROUNDING_MM
     }
 
     /// As event.toml has it: in whole feet or inches where both sides are, else in mm.

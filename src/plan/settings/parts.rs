@@ -16,9 +16,6 @@ pub const PLACE_LENGTH: usize = 40;
 /// Height of a part's lower edge above the floor, in mm.
 pub const BOTTOM_MM: std::ops::RangeInclusive<f64> = 0.0..=10_000.0;
 
-/// A length that is the last bits of a sum, in mm.
-const ROUNDING_MM: f64 = 1e-6;
-
 /// Part of the wall: a rectangle of cells that hangs by itself.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WallPart {
@@ -127,9 +124,7 @@ fn one(section: &Section, number: usize, grid: &Grid) -> Result<WallPart, Settin
         board: section.text("board", Room::allowed(), Room::read)?,
     };
     let size = part.size(grid);
-    let fits =
-        |board: Room| size.x <= board.width_mm + ROUNDING_MM && size.y <= board.height_mm + ROUNDING_MM;
-    if part.board.is_some_and(|board| !fits(board)) {
+    if part.board.is_some_and(|board| !board.holds(size.x, size.y)) {
         let needs = Room { width_mm: size.x, height_mm: size.y }.written();
         return Err(section.refuse("board", Sentence::new("error-settings-board").with("needs", needs)));
     }
