@@ -11,7 +11,7 @@ use everysquare::picture::Picture;
 use everysquare::plan::manifest::{
     Manifest, ManifestCard, ManifestCode, ManifestEvent, ManifestGrid, ManifestSquare,
 };
-use everysquare::plan::{Grid, Printed, PrintedSquare, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, KeptFree, Printed, PrintedSquare, RowsFrom, Settings, Tag};
 use everysquare::rehearse::{Cards, Faults, Options, make};
 use everysquare::words::LANGUAGES;
 use image::{DynamicImage, ImageFormat};
@@ -31,6 +31,7 @@ fn main() -> Outcome<()> {
         piece_mm: 20.0,
         rows_from: RowsFrom::Bottom,
         border: false,
+        kept_free: KeptFree::NONE,
     };
     let settings = Settings::new("Fuzz".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     let printed = settings.printed()?;

@@ -54,6 +54,8 @@ pub struct Noticed {
     pub someone: bool,
     /// Cells whose squares nobody has drawn on.
     pub white: Vec<Cell>,
+    /// Cells whose squares are only begun, where somebody asked.
+    pub begun: Vec<Cell>,
     /// Squares that were drawn on spare paper, by the cell where they belong; no photo shows that.
     pub spare: Vec<Cell>,
 }
@@ -63,12 +65,16 @@ impl Noticed {
     #[must_use]
     pub fn of(covers: &[Vec<Cover>], reading: &WallReading) -> Self {
         let covers: Vec<&Cover> = covers.iter().flatten().collect();
-        let is_white = |seen: &&CellReading| {
-            covers.get(seen.photo).is_some_and(|cover| cover.white().contains(&seen.cell))
+        let told = |by: fn(&Cover) -> &[Cell]| {
+            let is_told = |seen: &&CellReading| {
+                covers.get(seen.photo).is_some_and(|cover| by(cover).contains(&seen.cell))
+            };
+            reading.cells.iter().filter(is_told).map(|seen| seen.cell).collect()
         };
         Self {
             someone: covers.iter().any(|cover| cover.someone()),
-            white: reading.cells.iter().filter(is_white).map(|seen| seen.cell).collect(),
+            white: told(Cover::white),
+            begun: told(Cover::begun),
             spare: Vec::new(),
         }
     }
@@ -88,9 +94,20 @@ impl Noticed {
     /// Cells where a square hangs that nobody has drawn on; where photos contradict each other, nobody knows what hangs.
     #[must_use]
     pub fn still_white(&self, judgement: &Judgement) -> Vec<Cell> {
-        let is_known = |cell: &Cell| judgement.at(*cell).is_some_and(|at| at.found.is_some());
-        self.white.iter().copied().filter(is_known).collect()
+        known(&self.white, judgement)
     }
+
+    /// Cells where a square hangs that is only begun.
+    #[must_use]
+    pub fn only_begun(&self, judgement: &Judgement) -> Vec<Cell> {
+        known(&self.begun, judgement)
+    }
+}
+
+/// Those of some cells where it is known what hangs.
+fn known(cells: &[Cell], judgement: &Judgement) -> Vec<Cell> {
+    let is_known = |cell: &Cell| judgement.at(*cell).is_some_and(|at| at.found.is_some());
+    cells.iter().copied().filter(is_known).collect()
 }
 
 /// The pictures of a check, as JPEG files.
@@ -113,7 +130,7 @@ impl Check {
         }
         // what hangs of a border is no part of the picture, whether it is white or not
         let grid = &self.judgement.grid;
-        let of_picture = |label: &&String| grid.cell(label).is_some_and(|cell| !grid.in_border(cell));
+        let of_picture = |label: &&String| grid.cell(label).is_some_and(|cell| grid.asks_for(cell));
         let beside = border.map_or(0, |border| border.up) + white.iter().filter(of_picture).count();
         let up = summary.right + summary.wrong + summary.turned + summary.unread;
         outlook.told(stamp, up.saturating_sub(beside), words)
@@ -140,8 +157,9 @@ impl Check {
             advice.insert(0, Advice::StepAside);
         }
         let mut report = Report::new((&reading, &judgement), (&fixes, &advice), printed, occasion, words);
-        let white = noticed.still_white(&judgement);
-        report.white = white.iter().map(|cell| judgement.grid.label(*cell)).collect();
+        let labels = |cells: Vec<Cell>| cells.iter().map(|cell| judgement.grid.label(*cell)).collect();
+        report.white = labels(noticed.still_white(&judgement));
+        report.begun = labels(noticed.only_begun(&judgement));
         advice.retain(|one| !one.is_lead());
         Self { reading, judgement, advice, report }
     }

@@ -9,7 +9,7 @@ use crate::words::{Sentence, as_typed};
 
 /// Refuses where squares printed now would have other codes, or codes in another place, than those of the kit.
 pub(super) fn same_squares(folder: &Folder, event: &Event) -> Result<(), CliError> {
-    if event.prints_as(&folder.manifest()?.printed(event.settings.grid.rows_from)?) {
+    if event.prints_as(&folder.printed()?) {
         return Ok(());
     }
     Err(CliError::new(Sentence::new("error-print-changed").with("folder", as_typed(folder.root()))))

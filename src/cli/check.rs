@@ -34,6 +34,9 @@ pub struct Args {
     /// People are not covered.
     #[arg(long)]
     uncovered: bool,
+    /// Squares that are only begun are told too.
+    #[arg(long)]
+    begun: bool,
 }
 
 /// Reads, judges, tells, and writes the check's folder. What was found is told before anything is written, so that a full
@@ -42,7 +45,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
     let folder = Folder::at(&args.folder);
     let printed = folder.printed()?;
     let photos = u64::try_from(args.photos.len()).unwrap_or(u64::MAX / 8);
-    let covering = Covering::new(&folder, &printed, args.uncovered);
+    let covering = Covering::new(&folder, &printed, args.uncovered).asking(args.begun);
     let bar = progress::bar(console, photos * STEPS_A_PHOTO + STEPS_AT_THE_END, "check-working");
     let seen = look(&args.photos, &printed, &covering, console.words(), &|| bar.inc(1));
     let seen = match seen {

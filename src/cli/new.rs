@@ -24,7 +24,7 @@ use crate::plan::settings::{
     ACROSS, COLOURS, Choice, CodeSettings, DEFAULT_PIECE_MM, DEFAULT_SQUARE_MM, EveningSettings, Flip, Join,
     Language, MOST_CELLS, NAME_LENGTH, PIECE_MM, Paper, Pencil, SQUARE_MM, Units,
 };
-use crate::plan::{Folder, Grid, RowsFrom, Settings, Tag};
+use crate::plan::{Folder, Grid, KeptFree, RowsFrom, Settings, Tag};
 use crate::words::{Sentence, Words};
 
 use explain::{Made, explain};
@@ -188,6 +188,7 @@ fn suiting(evening: &EveningSettings, square_mm: f64) -> Option<Range> {
         piece_mm: square_mm,
         rows_from: RowsFrom::default(),
         border: false,
+        kept_free: KeptFree::NONE,
     };
     let mut settings = Settings::new(String::new(), Tag::from_number(0), grid);
     settings.evening = evening.clone();
@@ -272,6 +273,7 @@ fn settings(args: &Args, folder: &Folder, proposal: &Proposal, words: &Words) ->
         piece_mm,
         rows_from: RowsFrom::default(),
         border: false,
+        kept_free: KeptFree::NONE,
     };
     let grid = if args.border { grid.with_border() } else { grid };
     let across = *ACROSS.end();

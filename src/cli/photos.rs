@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
 
 use super::{CliError, Console};
-use crate::display::{Cover, Expected};
+use crate::display::{Begun, Cover, Expected};
 use crate::photo::{self, Photo};
 use crate::picture::Picture;
 use crate::plan::{Folder, Printed};
@@ -39,17 +39,23 @@ pub(super) struct Covering<'a> {
     folder: &'a Folder,
     printed: &'a Printed,
     uncovered: bool,
+    begun: Begun,
     expected: OnceLock<Option<Expected>>,
 }
 
 impl<'a> Covering<'a> {
     pub fn new(folder: &'a Folder, printed: &'a Printed, uncovered: bool) -> Self {
-        Self { folder, printed, uncovered, expected: OnceLock::new() }
+        Self { folder, printed, uncovered, begun: Begun::NotAsked, expected: OnceLock::new() }
+    }
+
+    /// The same; squares that are only begun are looked for where somebody asks.
+    pub fn asking(self, begun: bool) -> Self {
+        Self { begun: if begun { Begun::Asked } else { Begun::NotAsked }, ..self }
     }
 
     fn cover(&self, photo: &Photo, reading: &PhotoReading) -> Cover {
         let expected = || self.expected.get_or_init(|| self.drawn()).clone();
-        let cover = Cover::of(photo, reading, self.printed, &expected);
+        let cover = Cover::with(photo, reading, self.printed, &expected, self.begun);
         if self.uncovered { cover.uncovering() } else { cover }
     }
 

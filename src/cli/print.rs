@@ -3,6 +3,7 @@
 mod fill;
 mod single;
 
+use std::collections::BTreeMap;
 use std::path::PathBuf;
 
 use super::beside::{choose_paper, same_squares, say_document, write_beside};
@@ -10,6 +11,7 @@ use super::mistyped::{Refused, document};
 use super::plan::plan_json;
 use super::progress::bar;
 use super::{CliError, Console, Outcome, groups, language};
+use crate::plan::manifest::ManifestSquare;
 use crate::plan::settings::{Choice, Language};
 use crate::plan::{Folder, Manifest, Settings};
 use crate::print::event::Event;
@@ -144,7 +146,10 @@ fn print_again(
 /// The pieces with these labels, in the order in which they are handed out.
 fn cells_of(labels: &[String], event: &Event) -> Vec<usize> {
     let label = |piece: usize| event.settings.grid.label(event.facts.pieces[piece].cell);
-    event.facts.order.iter().copied().filter(|piece| labels.contains(&label(*piece))).collect()
+    let order = &event.facts.order;
+    // a piece whose spot is kept free is handed out to nobody; whoever asks for it gets it
+    let others = (0..event.facts.pieces.len()).filter(|piece| !order.contains(piece));
+    order.iter().copied().chain(others).filter(|piece| labels.contains(&label(*piece))).collect()
 }
 
 /// The labels that were typed.
@@ -258,10 +263,11 @@ fn numbered(file: &str, document: &str) -> Option<usize> {
 
 /// Whether squares of either print are recognised by the other's manifest.
 fn same_codes(before: &Manifest, now: &Manifest) -> bool {
-    let codes = |manifest: &Manifest| -> Vec<(String, String)> {
-        manifest.squares.iter().map(|square| (square.label.clone(), square.modules.clone())).collect()
-    };
-    before.code == now.code && before.grid == now.grid && codes(before) == codes(now)
+    let of = |square: &ManifestSquare| (square.label.clone(), square.modules.clone());
+    let old: BTreeMap<String, String> = before.squares.iter().map(of).collect();
+    // a square of a spot that was kept free, or is now, is in one of them only
+    let is_same = |(label, modules)| old.get(&label).is_none_or(|old| *old == modules);
+    before.code == now.code && before.grid == now.grid && now.squares.iter().map(of).all(is_same)
 }
 
 /// Says what was written, what to choose in the printer's dialogue, and how to see that it came out right.

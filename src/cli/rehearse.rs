@@ -58,6 +58,9 @@ pub struct Args {
     /// Squares without a drawing.
     #[arg(long, value_name = "N")]
     undrawn: Option<usize>,
+    /// Squares with a part of their drawing.
+    #[arg(long, value_name = "N")]
+    begun: Option<usize>,
     /// Every square in a wrong cell.
     #[arg(long)]
     permute_all: bool,
@@ -101,6 +104,9 @@ struct PhotoArgs {
     /// Clockwise.
     #[arg(long, value_name = "DEGREES", allow_negative_numbers = true)]
     roll: Option<f64>,
+    /// Boards at angles.
+    #[arg(long, value_name = "DEGREES", default_value_t = 0.0)]
+    board_angle: f64,
     /// EXIF orientation.
     #[arg(long, value_name = "N")]
     orientation: Option<u16>,
@@ -125,7 +131,7 @@ pub fn run(args: &Args, console: &mut Console) -> Result<Outcome, CliError> {
         Picture::open(&bytes).map_err(|error| CliError::about(&folder.picture_file(&settings), error))?;
     // Seeds that people read and type again stay short.
     let seed = args.seed.unwrap_or_else(|| rand::random::<u64>() % 100_000);
-    let options = options(args, seed, printed.grid.within_border().count());
+    let options = options(args, seed, printed.grid.asked());
     let bar = progress::bar(console, STEPS, "rehearse-working");
     let watch = |part: f64| bar.set_position(u64::try_from(round_index(part * float(100))).unwrap_or(STEPS));
     let made = make_watched(&printed, &picture, &options, &watch);
@@ -170,6 +176,7 @@ impl Args {
             self.misdrawn,
             self.drawn_turned,
             self.undrawn,
+            self.begun,
             self.stubs,
         ];
         self.permute_all || counts.iter().any(Option::is_some)
@@ -190,6 +197,7 @@ fn options(args: &Args, seed: u64, cells: usize) -> Options {
         misdrawn: args.misdrawn.unwrap_or(0),
         drawn_turned: args.drawn_turned.unwrap_or(0),
         undrawn: args.undrawn.unwrap_or(0),
+        begun: args.begun.unwrap_or(0),
         stubs: args.stubs.unwrap_or(0),
         permute_all: args.permute_all,
         border: args.border,
@@ -211,6 +219,7 @@ fn options(args: &Args, seed: u64, cells: usize) -> Options {
     let sensor = &mut options.sensor;
     sensor.orientation = photo.orientation.unwrap_or(sensor.orientation);
     sensor.mirrored = photo.mirrored;
+    options.boards.angle_degrees = photo.board_angle;
     options.people = photo.people;
     options.ladder = photo.ladder;
     options
@@ -231,7 +240,7 @@ fn explain(args: &Args, made: &Made, [made_at, truth]: &[PathBuf; 2], console: &
     let photo = made_at.display().to_string();
     let cells = &made.truth.cells;
     let count = |state: State| cells.iter().filter(|cell| cell.state == state).count();
-    let hanging = cells.len() - count(State::Reserve);
+    let hanging = cells.len() - count(State::Reserve) - count(State::Free);
     console.say("rehearse-made", &[("photo", photo.as_str().into()), ("cells", hanging.into())]);
     let counted = [
         ("right", State::Right),

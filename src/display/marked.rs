@@ -73,8 +73,7 @@ pub fn marked(marking: &Marking<'_>) -> RgbImage {
     let mut canvas = Canvas::<DisplayPx>::on(&mut picture);
     for part in marking.parts {
         let reached = |at: &&JudgedCell| part.reading.apart.reaches(at.cell);
-        let is_told =
-            |at: &&JudgedCell| at.state != State::Reserve && (at.state != State::Right || part.hides(at));
+        let is_told = |at: &&JudgedCell| !is_unasked(at) && (at.state != State::Right || part.hides(at));
         for at in marking.judgement.cells.iter().filter(reached).filter(is_told) {
             if let Some(corners) = corners_here(at, part, &marking.judgement.grid) {
                 mark(&mut canvas, at, corners.map(|corner| kept.photo_to_display.apply(corner)), marking);
@@ -217,10 +216,15 @@ impl<'a> Kept<'a> {
     }
 }
 
+/// Whether no square is asked for here, and none was read.
+fn is_unasked(at: &JudgedCell) -> bool {
+    matches!(at.state, State::Reserve | State::Free)
+}
+
 /// Corners of a cell in this photo: the paper's own where they were found in it, else the cell's. `None`
 /// where its middle is outside.
 fn corners_here(at: &JudgedCell, part: &MarkedPart<'_>, grid: &Grid) -> Option<[Point<PhotoPx>; 4]> {
-    if matches!(at.state, State::Unseen | State::Reserve) && !part.hides(at) {
+    if (at.state == State::Unseen || is_unasked(at)) && !part.hides(at) {
         return None;
     }
     let own = at.corners.filter(|_| at.photo == part.index);
@@ -260,7 +264,7 @@ fn pen(state: State, width: f64) -> Pen {
         State::Right | State::Wrong => ([178, 34, 26], None),
         State::Turned => ([176, 98, 0], Some((6.0, 3.0))),
         State::Empty => ([0, 92, 150], Some((2.5, 2.5))),
-        State::Unread | State::Unseen | State::Reserve => ([98, 48, 148], Some((0.0, 2.2))),
+        State::Unread | State::Unseen | State::Reserve | State::Free => ([98, 48, 148], Some((0.0, 2.2))),
     };
     Pen { colour: Rgb(colour), width, dash }
 }
@@ -272,6 +276,7 @@ fn words_for(at: &JudgedCell, marking: &Marking<'_>) -> String {
     };
     let plain = |id: &str| marking.words.say(id, &[]);
     match (at.state, at.found) {
+        (State::Wrong, Some(home)) if marking.judgement.grid.is_kept_free(home) => plain("mark-spare"),
         (State::Wrong, Some(_)) if is_spare(marking.judgement, at) => plain("mark-spare"),
         (State::Wrong, Some(home)) if at.turn == Turn::None => square("mark-wrong", home),
         (State::Wrong, Some(home)) => square("mark-wrong-turned", home),
@@ -282,7 +287,7 @@ fn words_for(at: &JudgedCell, marking: &Marking<'_>) -> String {
         }
         (State::Empty, _) => plain("mark-empty"),
         (State::Unread, _) => plain("mark-unread"),
-        (State::Right | State::Unseen | State::Reserve, _) => {
+        (State::Right | State::Unseen | State::Reserve | State::Free, _) => {
             marking.words.say(&format!("state-{}", at.state.name()), &[])
         }
     }

@@ -37,7 +37,7 @@ pub mod squares;
 pub mod straighten;
 
 pub use cover::MARGIN_MM;
-pub use cover::{Cover, Covered, Expected};
+pub use cover::{Begun, Cover, Covered, Expected};
 pub use filling::{FillingError, MOST_BYTES, MOST_MOMENTS, Moment, evenly, filling};
 pub use jpeg::{JpegError, jpeg};
 pub use marked::{MarkedPart, Marking, marked};

@@ -16,6 +16,8 @@
 //! removal, every square that hangs nowhere a fetch; none of these can spare a swap. A square that comes home
 //! by a move is turned upright on the way. `tests/event/judge.rs` compares with a full search over all small walls.
 //!
+//! *Squares without a spot.* One whose own cell is kept free comes down, like a foreign one.
+//!
 //! *Spare copies.* Of a square that hangs more than once, the copy that lies on a cycle (its own cell counts
 //! as one) stays in use: each cell has one arrow out, so no two cycles compete for it. If none does, the copy
 //! nearest to home is used.
@@ -93,8 +95,8 @@ pub enum Fix {
     Remove {
         /// Where it hangs.
         cell: Cell,
-        /// The square of which it is a spare copy; `None` for one of another event.
-        copy_of: Option<Cell>,
+        /// The square: a spare copy, or one whose spot is kept free; `None` for one of another event.
+        square: Option<Cell>,
     },
     /// Look what hangs in cells that could not be read.
     Look {
@@ -164,7 +166,7 @@ impl Fix {
         match self {
             Self::Turn { cell, .. } | Self::LookBeyond { cell, .. } => Some(*cell),
             Self::Move { to, .. } => Some(*to),
-            Self::Remove { copy_of, .. } => *copy_of,
+            Self::Remove { square, .. } => *square,
             Self::Fetch { square, .. } => Some(*square),
             Self::Swap { .. } | Self::Look { .. } => None,
         }
@@ -251,7 +253,7 @@ struct Arrows<'a> {
     out: Vec<Option<Cell>>,
     /// Source of the arrow into each cell, row by row.
     into: Vec<Option<Cell>>,
-    /// Whether each cell has a spare or foreign square, row by row.
+    /// Whether each cell has a square that is spare, foreign or without a spot, row by row.
     useless: Vec<bool>,
 }
 
@@ -263,7 +265,8 @@ impl<'a> Arrows<'a> {
         let mut useless = vec![false; grid.count()];
         for at in &judgement.cells {
             let here = grid.index(at.cell);
-            useless[here] = (at.state == State::Wrong && at.found.is_none()) || is_spare(judgement, at);
+            let has_no_spot = at.found.is_none_or(|home| grid.is_kept_free(home));
+            useless[here] = (at.state == State::Wrong && has_no_spot) || is_spare(judgement, at);
             if let Some(home) = at.found
                 && home != at.cell
                 && !useless[here]
@@ -398,7 +401,7 @@ impl<'a> Arrows<'a> {
     }
 
     fn removal(&self, cell: Cell) -> Fix {
-        Fix::Remove { cell, copy_of: self.judgement.at(cell).and_then(|at| at.found) }
+        Fix::Remove { cell, square: self.judgement.at(cell).and_then(|at| at.found) }
     }
 
     /// Removals from cells where nothing waits to go.

@@ -11,7 +11,7 @@ use crate::plan::{Cell, Grid};
 pub struct Found {
     /// Squares that were seen, by the cell where they belong; sorted.
     pub here: Vec<Cell>,
-    /// Squares that were not, those of a border in reserve left out; sorted.
+    /// Squares that were not, without those that the picture does not ask for; sorted.
     pub lacking: Vec<Cell>,
     /// Squares of which one photo shows two or more; sorted.
     pub twice: Vec<Cell>,
@@ -32,8 +32,7 @@ impl Found {
                 *known = count.max(*known);
             }
         }
-        let lacking =
-            grid.cells().filter(|cell| !most.contains_key(cell) && !grid.in_border(*cell)).collect();
+        let lacking = grid.cells().filter(|cell| !most.contains_key(cell) && grid.asks_for(*cell)).collect();
         let twice = most.iter().filter(|(_, count)| **count > 1).map(|(home, _)| *home).collect();
         Self { here: most.into_keys().collect(), lacking, twice }
     }

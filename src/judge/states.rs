@@ -3,7 +3,8 @@
 //! A square in its own cell and upright is `right`; in its own cell and turned, `turned`; any other square is
 //! `wrong`, turned or not. Where two photos contradict each other nobody knows what hangs there now, so the
 //! cell is `unread`: a square is never called right on half of the evidence. In a border in reserve nothing has to hang; a cell of it
-//! where no square was read is `reserve` and counts for nothing.
+//! where no square was read is `reserve` and counts for nothing. A cell that is kept free is `free` unless a square was read in it, which
+//! is `wrong` there, whichever it is.
 
 use serde::{Deserialize, Serialize};
 
@@ -29,6 +30,8 @@ pub enum State {
     Unseen,
     /// In the border in reserve, and no square was read there: none has to hang.
     Reserve,
+    /// Kept free, and no square was read there.
+    Free,
 }
 
 impl State {
@@ -47,6 +50,7 @@ impl State {
             Self::Unread => "unread",
             Self::Unseen => "unseen",
             Self::Reserve => "reserve",
+            Self::Free => "free",
         }
     }
 }
@@ -72,7 +76,7 @@ pub struct JudgedCell {
     pub photo: usize,
 }
 
-/// How many cells are in which state; those in reserve are not counted.
+/// How many cells are in which state; those in reserve and those that are kept free are not counted.
 #[derive(Copy, Clone, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub struct Summary {
     /// Its own square, upright.
@@ -129,8 +133,8 @@ pub struct Judgement {
     pub cells: Vec<JudgedCell>,
     /// How many are in which state.
     pub summary: Summary,
-    /// Squares that were seen nowhere, by the cell where they belong, those of a border in reserve left out. As many of them as there
-    /// are unknown cells may hang there all the same.
+    /// Squares that were seen nowhere, by the cell where they belong, without those that the picture does not ask for. As many of them as
+    /// there are unknown cells may hang there all the same.
     pub missing: Vec<Cell>,
     /// Squares that were seen more than once, by the cell where they belong.
     pub twice: Vec<Cell>,
@@ -231,7 +235,7 @@ pub fn judge(reading: &WallReading, grid: &Grid) -> Judgement {
     contradictions.sort();
     contradictions.dedup();
     let apart = apart(&reading.apart, grid);
-    let is_missing = |home: &Cell| !apart.squares.contains(home) && !grid.in_border(*home);
+    let is_missing = |home: &Cell| !apart.squares.contains(home) && grid.asks_for(*home);
     let missing = seen(|n| n == 0).into_iter().filter(is_missing).collect();
     Judgement {
         grid: *grid,
@@ -256,7 +260,7 @@ fn unseen(cell: Cell, grid: &Grid) -> JudgedCell {
     JudgedCell {
         cell,
         label: grid.label(cell),
-        state: if grid.in_border(cell) { State::Reserve } else { State::Unseen },
+        state: without_square(cell, grid).unwrap_or(State::Unseen),
         found: None,
         turn: Turn::None,
         certainty: 0.0,
@@ -265,21 +269,32 @@ fn unseen(cell: Cell, grid: &Grid) -> JudgedCell {
     }
 }
 
+/// State of a cell that the picture asks no square for, where none was read in it; `None` for all others.
+fn without_square(cell: Cell, grid: &Grid) -> Option<State> {
+    match () {
+        () if grid.is_kept_free(cell) => Some(State::Free),
+        () if grid.in_border(cell) => Some(State::Reserve),
+        () => None,
+    }
+}
+
 fn judge_cell(seen: &CellReading, contradicted: bool, grid: &Grid) -> JudgedCell {
+    let none_read = |state: State| without_square(seen.cell, grid).unwrap_or(state);
     let (state, found, turn) = match &seen.sight {
         _ if contradicted => (State::Unread, None, Turn::None),
+        Sight::Square { home, turn } if *home == seen.cell && grid.is_kept_free(*home) => {
+            (State::Wrong, Some(*home), *turn)
+        }
         Sight::Square { home, turn } if *home == seen.cell && *turn == Turn::None => {
             (State::Right, Some(*home), *turn)
         }
         Sight::Square { home, turn } if *home == seen.cell => (State::Turned, Some(*home), *turn),
         Sight::Square { home, turn } if grid.holds(*home) => (State::Wrong, Some(*home), *turn),
         Sight::Stranger { turn, .. } => (State::Wrong, None, *turn),
-        Sight::Empty | Sight::Unread | Sight::Unseen if grid.in_border(seen.cell) => {
-            (State::Reserve, None, Turn::None)
-        }
-        Sight::Square { .. } | Sight::Unread => (State::Unread, None, Turn::None),
-        Sight::Empty => (State::Empty, None, Turn::None),
-        Sight::Unseen => (State::Unseen, None, Turn::None),
+        Sight::Square { .. } => (State::Unread, None, Turn::None),
+        Sight::Unread => (none_read(State::Unread), None, Turn::None),
+        Sight::Empty => (none_read(State::Empty), None, Turn::None),
+        Sight::Unseen => (none_read(State::Unseen), None, Turn::None),
     };
     JudgedCell {
         state,
@@ -310,6 +325,6 @@ fn count(cells: &[JudgedCell]) -> Summary {
         empty: of(State::Empty),
         unread: of(State::Unread),
         unseen: of(State::Unseen),
-        cells: cells.len() - of(State::Reserve),
+        cells: cells.len() - of(State::Reserve) - of(State::Free),
     }
 }

@@ -61,7 +61,7 @@ pub struct PictureFacts {
     pub pieces: Vec<PieceFacts>,
     /// The picture's width divided by its height, without a border.
     pub shape: f64,
-    /// The pieces by their place in `pieces`, in the order in which they are handed out.
+    /// The pieces by their place in `pieces`, in the order in which they are handed out; without those of cells that are kept free.
     pub order: Vec<usize>,
     /// The edges between the colours.
     pub outlines: Outlines,
@@ -76,7 +76,7 @@ impl PictureFacts {
         let crop = Crop::of(few.size(), grid);
         let cells: Vec<Cell> = grid.cells().collect();
         let mut pieces: Vec<PieceFacts> = cells.par_iter().map(|cell| piece(few, &crop, *cell)).collect();
-        let (border, own): (Vec<usize>, Vec<usize>) =
+        let (border, mut own): (Vec<usize>, Vec<usize>) =
             (0..cells.len()).partition(|piece| grid.in_border(cells[*piece]));
         // a border does not move the levels of the picture's own pieces
         for part in [&own, &border] {
@@ -95,6 +95,8 @@ impl PictureFacts {
         for (piece, loss) in pieces.iter_mut().zip(&losses) {
             piece.loss = *loss;
         }
+        let is_free = |piece: &usize| grid.is_kept_free(cells[*piece]);
+        own.retain(|piece| !is_free(piece));
         let of_own = |piece: &usize| (pieces[*piece].level, losses[*piece]);
         let (levels, own_losses): (Vec<Level>, Vec<f64>) = own.iter().map(of_own).unzip();
         let mut order: Vec<usize> = order(&levels, &own_losses).into_iter().map(|place| own[place]).collect();
@@ -102,7 +104,8 @@ impl PictureFacts {
             pieces[*piece].band = Band::of(place, order.len());
         }
         border.iter().for_each(|piece| pieces[*piece].band = Band::Reserve);
-        order.extend(around(border, &cells, grid));
+        order.extend(around(border.into_iter().filter(|piece| !is_free(piece)).collect(), &cells, grid));
+        (0..cells.len()).filter(is_free).for_each(|piece| pieces[piece].band = Band::Never);
         let (outlines, crossings) = (Outlines::of(few), between_columns(few, grid));
         Self { pencils: few.pencils.clone(), pieces, shape, order, outlines, crossings }
     }
@@ -120,9 +123,9 @@ impl PictureFacts {
         self.order.iter().copied().filter(|piece| self.pieces[*piece].band == Band::Reserve)
     }
 
-    /// The pieces of the picture itself, without a border in reserve, in the grid's order of cells.
+    /// The pieces of the picture itself that are handed out, in the grid's order of cells.
     pub fn own(&self) -> impl Iterator<Item = &PieceFacts> {
-        self.pieces.iter().filter(|piece| piece.band != Band::Reserve)
+        self.pieces.iter().filter(|piece| !matches!(piece.band, Band::Reserve | Band::Never))
     }
 
     /// The part of the whole picture that each pencil covers, with a border in reserve.
@@ -157,6 +160,7 @@ impl PictureFacts {
         for piece in &self.pieces {
             match piece.band {
                 Band::Reserve => work.reserve[piece.level.index()] += 1,
+                Band::Never => {}
                 _ => {
                     let shares: Vec<f64> = piece.shares.iter().zip(&self.pencils).map(drawn).collect();
                     work.add(piece.level, &shares);

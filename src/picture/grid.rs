@@ -17,7 +17,7 @@ use super::pieces::Crop;
 use crate::frame::float;
 use crate::plan::crowd::{self, Range, WEIGHT_OF_COUNT, grids_of};
 use crate::plan::settings::{ACROSS, MOST_CELLS};
-use crate::plan::{Grid, RowsFrom};
+use crate::plan::{Grid, KeptFree, RowsFrom};
 
 /// Squares where nothing is known of the visitors: for some 75 to 150 of them who draw one each. Common practice, no source.
 const USUAL_CELLS: RangeInclusive<usize> = 60..=120;
@@ -185,6 +185,7 @@ impl Proposal {
             piece_mm: square_mm,
             rows_from: RowsFrom::Bottom,
             border: false,
+            kept_free: KeptFree::NONE,
         };
         let crop = Crop::of(size, &grid);
         let (width, height) = (f64::from(size.0), f64::from(size.1));

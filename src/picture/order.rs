@@ -37,6 +37,8 @@ pub enum Band {
     Last,
     /// After all others, where more visitors come than the picture has pieces for.
     Reserve,
+    /// Not at all: its spot on the wall is kept free.
+    Never,
 }
 
 impl Band {
@@ -51,6 +53,7 @@ impl Band {
             Self::Middle => "middle",
             Self::Last => "last",
             Self::Reserve => "reserve",
+            Self::Never => "never",
         }
     }
 
@@ -62,6 +65,7 @@ impl Band {
             Self::Middle => "2",
             Self::Last => "3",
             Self::Reserve => "+",
+            Self::Never => "",
         }
     }
 

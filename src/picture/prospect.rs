@@ -50,7 +50,7 @@ impl Prospect {
     pub fn of(few: &FewColours, grid: &Grid, facts: &PictureFacts) -> Self {
         let crop = Crop::of(few.size(), grid);
         let whole = seen_from_afar(few, &crop, grid);
-        let hung = |share: f64| after(&whole, grid, facts, round_index(share * float(grid.count())));
+        let hung = |share: f64| after(&whole, grid, facts, round_index(share * float(facts.order.len())));
         let cells: Vec<Cell> = grid.cells().collect();
         let narrowest: Vec<f64> =
             cells.par_iter().map(|cell| narrowest(few, &crop, *cell) * grid.square_mm).collect();
@@ -81,7 +81,7 @@ fn after(whole: &RgbImage, grid: &Grid, facts: &PictureFacts, count: usize) -> R
 
 /// See [`Prospect::half_known`]: the mean structural similarity of the wall to the picture, from what a bare wall has to 1.
 fn half_known(whole: &RgbImage, grid: &Grid, facts: &PictureFacts) -> usize {
-    let count = grid.count();
+    let count = facts.order.len();
     let like = |hung: usize| ssim(whole, &after(whole, grid, facts, hung)).map_or(1.0, |alike| alike.mean);
     let bare = like(0);
     let moments = (1..=MOMENTS).map(|moment| (count * moment).div_ceil(MOMENTS));

@@ -2,6 +2,7 @@
 
 use std::ops::RangeInclusive;
 
+use super::kept_free::KeptFree;
 use crate::frame::{Point, Vector, WallMm};
 
 /// Columns and rows that a wall may have: `ZZ` is the last column with two letters.
@@ -96,6 +97,8 @@ pub struct Grid {
     /// Whether the outermost cells are a border in reserve: squares that are handed out last and hang only where more visitors come than
     /// the picture has pieces for.
     pub border: bool,
+    /// Cells where nothing hangs.
+    pub kept_free: KeptFree,
 }
 
 impl Grid {
@@ -109,6 +112,7 @@ impl Grid {
             piece_mm: DEFAULT_PIECE_MM,
             rows_from: RowsFrom::Bottom,
             border: false,
+            kept_free: KeptFree::NONE,
         }
     }
 
@@ -131,22 +135,51 @@ impl Grid {
         self.border && (is_outermost(cell.row, self.rows) || is_outermost(cell.column, self.columns))
     }
 
-    /// Number of cells of the border in reserve.
+    /// Whether a cell is kept free.
+    #[must_use]
+    pub fn is_kept_free(&self, cell: Cell) -> bool {
+        self.kept_free.holds(cell)
+    }
+
+    /// Whether the picture asks for a square in a cell: it is not kept free, and none of a border in reserve.
+    #[must_use]
+    pub fn asks_for(&self, cell: Cell) -> bool {
+        !self.in_border(cell) && !self.is_kept_free(cell)
+    }
+
+    /// Number of squares that the picture asks for.
+    #[must_use]
+    pub fn asked(&self) -> usize {
+        let within = self.within_border();
+        within.count() - within.kept_free.count()
+    }
+
+    /// Number of cells of the border in reserve that are not kept free.
     #[must_use]
     pub fn border_count(&self) -> usize {
-        self.count() - self.within_border().count()
+        self.hanging() - self.asked()
+    }
+
+    /// Number of cells that are not kept free.
+    #[must_use]
+    pub fn hanging(&self) -> usize {
+        self.count() - self.kept_free.count()
     }
 
     /// Grid of what lies within the border in reserve; all of it where there is none.
     #[must_use]
     pub fn within_border(&self) -> Self {
         match self.border {
-            true => Self {
-                columns: self.columns.saturating_sub(2),
-                rows: self.rows.saturating_sub(2),
-                border: false,
-                ..*self
-            },
+            true => {
+                let (columns, rows) = (self.columns.saturating_sub(2), self.rows.saturating_sub(2));
+                Self {
+                    columns,
+                    rows,
+                    border: false,
+                    kept_free: self.kept_free.inwards(columns, rows),
+                    ..*self
+                }
+            }
             false => *self,
         }
     }
@@ -162,13 +195,25 @@ impl Grid {
     /// ```
     #[must_use]
     pub fn with_border(&self) -> Self {
-        Self { columns: self.columns + 2, rows: self.rows + 2, border: true, ..*self }
+        Self {
+            columns: self.columns + 2,
+            rows: self.rows + 2,
+            border: true,
+            kept_free: self.kept_free.outwards(),
+            ..*self
+        }
     }
 
     /// Index of `cell` in the order of [`Grid::cells`].
     #[must_use]
     pub fn index(&self, cell: Cell) -> usize {
         cell.row * self.columns + cell.column
+    }
+
+    /// The cell with an index in the order of [`Grid::cells`].
+    #[must_use]
+    pub fn at(&self, index: usize) -> Cell {
+        Cell { row: index / self.columns, column: index % self.columns }
     }
 
     /// Whether the wall has such a cell.
@@ -278,7 +323,7 @@ mod tests {
     use proptest::prelude::*;
 
     fn grid(columns: usize, rows: usize, rows_from: RowsFrom) -> Grid {
-        Grid { columns, rows, square_mm: 127.0, piece_mm: 25.4, rows_from, border: false }
+        Grid { rows_from, ..Grid::usual(columns, rows) }
     }
 
     #[test]
@@ -301,6 +346,22 @@ mod tests {
             assert_eq!(g.cell(label), None, "{label:?}");
         }
         assert_eq!(g.cell("d7"), Some(Cell { row: 1, column: 3 }));
+    }
+
+    #[test]
+    fn the_picture_asks_for_squares_where_no_cell_is_kept_free() {
+        let [switch, corner] = [Cell { row: 1, column: 2 }, Cell { row: 0, column: 0 }];
+        let plain = Grid { kept_free: KeptFree::of(&[switch]).unwrap(), ..Grid::usual(5, 4) };
+        assert_eq!((plain.hanging(), plain.asked(), plain.border_count()), (19, 19, 0));
+        let with = plain.with_border();
+        assert_eq!((with.hanging(), with.asked(), with.border_count()), (41, 19, 22));
+        assert!(with.is_kept_free(Cell { row: 2, column: 3 }) && with.within_border() == plain);
+        // one in the border is none of the picture's
+        let free: Vec<Cell> = with.kept_free.cells().chain([corner]).collect();
+        let with = Grid { kept_free: KeptFree::of(&free).unwrap(), ..with };
+        assert_eq!((with.hanging(), with.asked(), with.border_count()), (40, 19, 21));
+        assert_eq!(with.within_border(), plain);
+        assert!(with.asks_for(Cell { row: 1, column: 1 }) && !with.asks_for(corner));
     }
 
     proptest! {

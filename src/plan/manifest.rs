@@ -3,6 +3,7 @@
 //! [`Manifest`] is the file, field for field; [`Manifest::printed`] checks it and gives [`Printed`], the same in the terms
 //! of the plan. Manifests of walls that another printer made may lack `pieces` and `cards`.
 
+use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
 
 use serde::{Deserialize, Serialize};
@@ -13,7 +14,8 @@ use crate::words::{Sentence, Tell, told_in_english};
 
 use super::cards::{Card, CardKind};
 use super::cell::{ACROSS, Cell, Grid, MOST_CELLS, RowsFrom};
-use super::code::{CodeError, Modules, SIDE};
+use super::code::{CodeError, Modules, SIDE, Tag};
+use super::kept_free::KeptFree;
 use super::settings::{Units, WallPart};
 use crate::frame::{Point, SquareMm, float};
 
@@ -252,12 +254,28 @@ impl Manifest {
         Ok(bytes)
     }
 
+    /// Labels of the squares that are asked for and not listed, in the grid's order.
+    #[must_use]
+    pub fn not_printed(&self, grid: &Grid) -> Vec<String> {
+        let listed: BTreeSet<&str> = self.squares.iter().map(|square| square.label.as_str()).collect();
+        let wanted = grid.cells().filter(|cell| !grid.is_kept_free(*cell)).map(|cell| grid.label(cell));
+        wanted.filter(|label| !listed.contains(label.as_str())).collect()
+    }
+
     /// What was printed, checked: a wall of sensible size, one square a cell, no two codes alike, the code within its square.
     ///
     /// # Errors
     /// [`ManifestError::Wall`] or [`ManifestError::Code`] with what is wrong.
     pub fn printed(&self, rows_from: RowsFrom) -> Result<Printed, ManifestError> {
-        let grid = self.wall(rows_from)?;
+        self.printed_but(rows_from, KeptFree::NONE)
+    }
+
+    /// The same where squares of cells that are kept free need not have been printed; those have the codes that they would get.
+    ///
+    /// # Errors
+    /// As [`Manifest::printed`].
+    pub fn printed_but(&self, rows_from: RowsFrom, free: KeptFree) -> Result<Printed, ManifestError> {
+        let grid = Grid { kept_free: free, ..self.wall(rows_from, free)? };
         if !MODULES_MM.contains(&self.code.module_mm) {
             let (low, high) = (*MODULES_MM.start(), *MODULES_MM.end());
             let module = self.code.module_mm;
@@ -291,7 +309,7 @@ impl Manifest {
         })
     }
 
-    fn wall(&self, rows_from: RowsFrom) -> Result<Grid, ManifestError> {
+    fn wall(&self, rows_from: RowsFrom, free: KeptFree) -> Result<Grid, ManifestError> {
         let ManifestGrid { columns, rows, square_mm, piece_mm } = self.grid;
         let within = ACROSS.contains(&columns) && ACROSS.contains(&rows) && columns * rows <= MOST_CELLS;
         if !within {
@@ -311,11 +329,27 @@ impl Manifest {
                     .with("high", *SIDES_MM.end()),
             );
         }
-        if self.squares.len() != columns * rows {
-            let (cells, listed) = (columns * rows, self.squares.len());
-            return wall(Sentence::new("error-manifest-listed").with("cells", cells).with("listed", listed));
+        let cells = columns * rows;
+        if !(cells.saturating_sub(free.count())..=cells).contains(&self.squares.len()) {
+            return self.listed(cells);
         }
-        Ok(Grid { columns, rows, square_mm, piece_mm, rows_from, border: false })
+        Ok(Grid { square_mm, piece_mm, rows_from, ..Grid::usual(columns, rows) })
+    }
+
+    /// That more or fewer squares are listed than a wall of so many cells has.
+    fn listed<T>(&self, cells: usize) -> Result<T, ManifestError> {
+        wall(Sentence::new("error-manifest-listed").with("cells", cells).with("listed", self.squares.len()))
+    }
+
+    /// A square that was not printed.
+    fn as_it_would_be(&self, label: String, cell: Cell) -> Result<PrintedSquare, ManifestError> {
+        let refuse = |error| ManifestError::Code(shown(&label), error);
+        let text = match Tag::new(&self.event.tag) {
+            Some(tag) => tag.square(&label),
+            None => label.clone(),
+        };
+        let modules = Modules::encode(&text).map_err(refuse)?;
+        Ok(PrintedSquare { cell, modules, label, text })
     }
 
     /// The squares in the order of the cells.
@@ -326,6 +360,15 @@ impl Manifest {
         if let Some([first, _]) = squares.array_windows().find(|[first, second]| first.cell == second.cell) {
             return wall(Sentence::new("error-manifest-twice").with("square", first.label.as_str()));
         }
+        let is_listed = |cell: &Cell| squares.binary_search_by_key(cell, |square| square.cell).is_ok();
+        let left_out: Vec<Cell> = grid.cells().filter(|cell| !is_listed(cell)).collect();
+        if left_out.iter().any(|cell| !grid.is_kept_free(*cell)) {
+            return self.listed(grid.count());
+        }
+        for cell in left_out {
+            squares.push(self.as_it_would_be(grid.label(cell), cell)?);
+        }
+        squares.sort_by_key(|square| square.cell);
         let mut codes: Vec<&PrintedSquare> = squares.iter().collect();
         codes.sort_by_key(|square| square.modules.as_slice());
         if let Some([first, second]) =

@@ -50,7 +50,15 @@ struct Block {
 #[derive(Serialize)]
 struct Row {
     number: String,
-    labels: Vec<String>,
+    spots: Vec<Spot>,
+}
+
+/// A spot.
+#[derive(Serialize)]
+struct Spot {
+    label: String,
+    /// Whether nothing hangs there, so that there is nothing to tick.
+    free: bool,
 }
 
 /// Typesets the document.
@@ -67,11 +75,16 @@ pub(super) fn document(sources: &Sources) -> Result<Document, PrintError> {
     let [smallest, largest] = BOX_MM;
     let box_mm = ((spot_mm - 2.0 * EDGE_MM - 2.0 * APART_MM) / 3.0).clamp(smallest, largest);
     let head = |id: &str| words.say(id, &[]);
-    let intro = words.say("checklist-intro", &[("pieces", printed.squares.len().into())]);
+    let intro = words.say("checklist-intro", &[("pieces", grid.hanging().into())]);
     let starts = (0..grid.columns).step_by(across);
     let content = Content {
         title: head("print-checklist"),
-        intro: if grid.border { format!("{intro} {}", head("checklist-border")) } else { intro },
+        intro: [intro]
+            .into_iter()
+            .chain(grid.border.then(|| head("checklist-border")))
+            .chain((grid.kept_free.count() > 0).then(|| head("checklist-free")))
+            .collect::<Vec<_>>()
+            .join(" "),
         boxes: ["checklist-out", "checklist-hung", "checklist-back"].map(head),
         row: head("wall-map-row"),
         numbers_mm: NUMBERS_MM,
@@ -95,9 +108,10 @@ fn block(grid: &Grid, columns: Range<usize>) -> Block {
         true => format!("{}\u{a0}+", grid.label(cell)),
         false => grid.label(cell),
     };
+    let spot = |cell: Cell| Spot { label: label(cell), free: grid.is_kept_free(cell) };
     let row = |row: usize| Row {
         number: grid.row_number(row).to_string(),
-        labels: columns.clone().map(|column| label(Cell { row, column })).collect(),
+        spots: columns.clone().map(|column| spot(Cell { row, column })).collect(),
     };
     Block { letters: columns.clone().map(column_letters).collect(), rows: (0..grid.rows).map(row).collect() }
 }

@@ -5,7 +5,7 @@ use super::layout::Layout;
 use super::{PrintError, Sources, edge_cards, levels, pieces, questions, squares, strips};
 use crate::frame::{float, round_index};
 use crate::plan::settings::{Flip, Join};
-use crate::plan::{Printed, Settings};
+use crate::plan::{Printed, PrintedSquare, Settings};
 
 /// Number of sheets that a trimmer cuts at once. Common practice, no source.
 pub const STACK: usize = 10;
@@ -30,6 +30,9 @@ pub struct Effort {
 /// # Errors
 /// [`PrintError::TooLarge`] where they do not fit the paper.
 pub fn effort(settings: &Settings, printed: &Printed, join: Join) -> Result<Effort, PrintError> {
+    let is_printed = |square: &PrintedSquare| !printed.grid.is_kept_free(square.cell);
+    let squares = printed.squares.iter().filter(|square| is_printed(square)).cloned().collect();
+    let printed = &Printed { squares, ..printed.clone() };
     let (layouts, in_colour) = match join {
         Join::Beside => {
             let strips = of_strips(settings, printed)?;

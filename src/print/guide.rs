@@ -57,6 +57,9 @@ fn in_numbers(w: &Writer, evening: &Evening) -> Vec<Block> {
     let row = |id: &str, value: String| vec![w.say(id), value];
     let time = if evening.given.start.is_some() { "guide-time-clock" } else { "guide-time-value" };
     let border = evening.reserve.as_ref().map(|_| row("guide-border", w.say("guide-border-value")));
+    let grid = &w.sources.settings.grid;
+    let free = grid.kept_free.told(grid, "guide-free-value", w.sources.words);
+    let free = free.map(|said| row("guide-free", said));
     let mut rows = vec![
         row("guide-crowd", said(Assumed::Visitors, "guide-crowd-value")),
         row("guide-time", said(Assumed::Minutes, time)),
@@ -68,7 +71,7 @@ fn in_numbers(w: &Writer, evening: &Evening) -> Vec<Block> {
         row("guide-hang", said(Assumed::Hang, "guide-hang-value")),
         row("guide-up", w.say("guide-up-value")),
     ];
-    rows.extend(border);
+    rows.extend(border.into_iter().chain(free));
     let mut blocks = vec![
         w.title("guide-title"),
         w.text("guide-intro"),

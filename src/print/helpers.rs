@@ -89,10 +89,11 @@ fn wall(w: &Writer, evening: &Evening) -> Vec<Block> {
     let check = ["right", "wrong", "turned", "empty", "unread", "unseen"];
     let said =
         |state: &&str| vec![w.say(&format!("state-{state}")), w.say(&format!("helpers-check-{state}"))];
-    vec![
-        w.title("helpers-wall"),
-        w.text("helpers-wall-intro"),
-        w.text("helpers-label"),
+    let grid = &w.sources.printed.grid;
+    let free = grid.kept_free.told(grid, "helpers-wall-free", w.sources.words);
+    let free = free.map(|text| Block::Text { text });
+    let head = [w.title("helpers-wall"), w.text("helpers-wall-intro"), w.text("helpers-label")];
+    let rest = [
         w.heading("helpers-hang"),
         w.steps("helpers-hang", 5),
         reach_table(w, evening),
@@ -105,7 +106,8 @@ fn wall(w: &Writer, evening: &Evening) -> Vec<Block> {
             widths: vec![0.0, 1.0],
             rows: check.iter().map(said).collect(),
         },
-    ]
+    ];
+    head.into_iter().chain(free).chain(rest).collect()
 }
 
 /// What can hurt somebody or something.

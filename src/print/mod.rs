@@ -373,6 +373,34 @@ fn among(wanted: &[String], known: Vec<&'static str>) -> Result<(), PrintError> 
 /// What is printed again for single spots, where there is such a document.
 pub const AGAIN: [&str; 3] = [strips::NAME, "squares", "pieces"];
 
+/// The squares and pieces of some cells: what [`AGAIN`] is made from.
+struct Selection {
+    printed: Printed,
+    facts: PictureFacts,
+}
+
+impl Selection {
+    /// Those of cells by their place in the grid.
+    fn of(sources: &Sources, cells: &[usize]) -> Self {
+        let (mut printed, mut facts) = (sources.printed.clone(), sources.facts.clone());
+        printed.squares =
+            cells.iter().filter_map(|cell| sources.printed.squares.get(*cell).cloned()).collect();
+        facts.pieces = cells.iter().filter_map(|cell| sources.facts.pieces.get(*cell).cloned()).collect();
+        Self { printed, facts }
+    }
+
+    /// Those that hang: all but those of cells that are kept free.
+    fn hanging(sources: &Sources) -> Self {
+        let grid = &sources.settings.grid;
+        let cells = grid.cells().filter(|cell| !grid.is_kept_free(*cell));
+        Self::of(sources, &cells.map(|cell| grid.index(cell)).collect::<Vec<_>>())
+    }
+
+    fn sources<'a>(&'a self, of: &Sources<'a>) -> Sources<'a> {
+        Sources { printed: &self.printed, facts: &self.facts, ..*of }
+    }
+}
+
 /// Squares and pieces of some cells again, by their place in the grid, with the codes that they have: one-sided, since no stack has to fit,
 /// with a piece's back beside it to fold.
 ///
@@ -381,10 +409,8 @@ pub const AGAIN: [&str; 3] = [strips::NAME, "squares", "pieces"];
 pub fn again(sources: &Sources, cells: &[usize], wanted: &[String]) -> Result<Vec<Document>, PrintError> {
     let mut settings = sources.settings.clone();
     settings.print.flip = Flip::None;
-    let (mut printed, mut facts) = (sources.printed.clone(), sources.facts.clone());
-    printed.squares = cells.iter().filter_map(|cell| sources.printed.squares.get(*cell).cloned()).collect();
-    facts.pieces = cells.iter().filter_map(|cell| sources.facts.pieces.get(*cell).cloned()).collect();
-    let some = Sources { settings: &settings, printed: &printed, facts: &facts, ..*sources };
+    let some = Selection::of(sources, cells);
+    let some = Sources { settings: &settings, ..some.sources(sources) };
     let known: Vec<&'static str> =
         names_of(settings.print.join).filter(|name| AGAIN.contains(name)).collect();
     among(wanted, known.clone())?;
@@ -409,20 +435,23 @@ pub fn part_of_kit(
 ) -> Result<Kit, PrintError> {
     let own: Vec<&'static str> = names_of(sources.settings.print.join).collect();
     among(wanted, own.clone())?;
-    let manifest = manifest::of(sources)?;
+    let hanging = Selection::hanging(sources);
+    let hanging = hanging.sources(sources);
+    let manifest = manifest::of(&hanging)?;
+    let of = |name: &str| if AGAIN.contains(&name) { &hanging } else { sources };
     let is_wanted =
         |name: &str| own.contains(&name) && (wanted.is_empty() || wanted.iter().any(|wanted| wanted == name));
     let chosen: Vec<&(&str, Make)> = DOCUMENTS.iter().filter(|(name, _)| is_wanted(name)).collect();
     let documents = chosen.par_iter().with_max_len(1).map(|(name, make)| {
-        let document = make(sources)?;
+        let document = make(of(name))?;
         made();
-        Ok(Document { cuts: effort::cuts_of(sources, name)?, ..document })
+        Ok(Document { cuts: effort::cuts_of(of(name), name)?, ..document })
     });
     let documents = documents.collect::<Vec<_>>().into_iter().collect::<Result<_, _>>();
     typeset::forget();
     let mut cuts = Vec::new();
     for (name, _) in chosen {
-        cuts.extend(cuts::of(sources, name)?);
+        cuts.extend(cuts::of(of(name), name)?);
     }
     Ok(Kit { documents: documents?, cuts, manifest })
 }

@@ -32,7 +32,7 @@ pub(super) fn numbers(sources: &Sources, evening: &Evening) -> Vec<(&'static str
         ("event", settings.name.clone().into()),
         ("columns", count(of_picture.columns)),
         ("rows", count(of_picture.rows)),
-        ("squares", count(of_picture.count())),
+        ("squares", count(grid.asked())),
         ("border", count(grid.border_count())),
         ("colours", count(sources.facts.pencils.len())),
         ("square", length(grid.square_mm)),

@@ -156,6 +156,7 @@ fn walls(sources: &Sources, width_mm: f64) -> Vec<PencilWall> {
     let empty = SmallWall::of(&printed.grid, [width_mm, HIGHEST_MM]);
     let wall = |(number, pencil): (usize, &Pencil)| {
         let squares = printed.squares.iter().zip(&facts.pieces);
+        let squares = squares.filter(|(square, _)| !printed.grid.is_kept_free(square.cell));
         let needing = squares.filter_map(|(square, piece)| {
             let rank = piece.pencils.iter().position(|own| *own == number)?;
             Some((square, rank == 0))

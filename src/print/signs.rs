@@ -77,7 +77,7 @@ pub fn signs(sources: &Sources) -> Result<Document, PrintError> {
 
 /// What a sign says in one language.
 fn said(sources: &Sources, words: &Words, sign: &str) -> (String, Vec<String>) {
-    let count = sources.printed.grid.within_border().count();
+    let count = sources.printed.grid.asked();
     let more = words.say(&format!("sign-{sign}-more"), &[("count", count.into())]);
     let mut lines = vec![more];
     if sign == SIGNS[SIGNS.len() - 1] {

@@ -132,7 +132,7 @@ fn shared(sources: &Sources) -> Shared {
     let languages = Languages::of(sources);
     let in_each = |id: &str| languages.say(joined(id, join), &[]);
     let both = if languages.second.is_some() { SECOND } else { 1.0 };
-    let own: Vec<_> = printed.squares.iter().filter(|square| !printed.grid.in_border(square.cell)).collect();
+    let own: Vec<_> = printed.squares.iter().filter(|square| printed.grid.asks_for(square.cell)).collect();
     let some = own.get(own.len() / 3);
     Shared {
         title: in_each("steps-title"),

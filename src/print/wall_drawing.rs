@@ -64,6 +64,8 @@ struct Named {
     name: String,
     /// Whether it is one of a border in reserve.
     reserve: bool,
+    /// Whether nothing hangs there.
+    free: bool,
 }
 
 /// Words with their middle left, or upper middle, in a place.
@@ -176,7 +178,12 @@ fn squares(sources: &Sources, part: &WallPart, scale: &Scale) -> Vec<Named> {
     let square = |cell: Cell| {
         let [top_left, ..] = grid.corners(cell);
         let area = scale.area(top_left, grid.square_mm, grid.square_mm);
-        Named { name: if_it_fits(grid.label(cell), &area), area, reserve: grid.in_border(cell) }
+        Named {
+            name: if_it_fits(grid.label(cell), &area),
+            area,
+            reserve: grid.in_border(cell),
+            free: grid.is_kept_free(cell),
+        }
     };
     let all: Vec<Named> = grid.cells().filter(|cell| part.holds(*cell)).map(square).collect();
     // all or none: a wall with a few labels missing would look as if those squares were not there
@@ -207,7 +214,7 @@ fn cards(sources: &Sources, part: &WallPart, scale: &Scale) -> Vec<Named> {
             CardKind::Corner => format!("c{}", card.name),
             CardKind::Column | CardKind::Row => card.name.clone(),
         };
-        Named { name: if_it_fits(name, &area), area, reserve: false }
+        Named { name: if_it_fits(name, &area), area, reserve: false, free: false }
     });
     cards.collect()
 }

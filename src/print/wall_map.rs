@@ -175,6 +175,8 @@ fn facts(sources: &Sources, wall: &WallPlan) -> Vec<String> {
     });
     facts.extend(fit);
     facts.extend(sources.settings.grid.border.then(|| words.say("wall-map-border", &[])));
+    let grid = &sources.settings.grid;
+    facts.extend(grid.kept_free.told(grid, "wall-map-free", words));
     facts
 }
 

@@ -13,6 +13,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::camera::Correspondence;
 use super::identify::Detection;
+use super::lens::Lens;
 use super::place::{Site, site_of};
 use super::reading::{Apart, Camera};
 use super::search::{Bounds, Search, WallState, off};
@@ -105,23 +106,32 @@ fn around(
     known: &WallState,
     (bounds, printed): (&Bounds, &Printed),
 ) -> Vec<Detection> {
+    let mut found = lattice_of(search, seed, known.camera.lens, (bounds, printed));
+    found.retain(|code| !is_taken(known, code));
+    if found.iter().all(|own| own.is_clear_of(seed)) {
+        found.push(*seed);
+    }
+    found
+}
+
+/// All squares with a sure name that hang in the lattice which a code alone says.
+pub(super) fn lattice_of(
+    search: &Search<'_>,
+    seed: &Detection,
+    lens: Lens,
+    (bounds, printed): (&Bounds, &Printed),
+) -> Vec<Detection> {
     let origin = Site { row: 0, column: 0 };
     let anchor =
         Correspondence { wall: search.layout.code_corners(origin, Turn::None), photo: seed.pose.corners() };
-    let Some(camera) = Camera::from_one(&anchor, known.camera.lens) else { return vec![*seed] };
+    let Some(camera) = Camera::from_one(&anchor, lens) else { return Vec::new() };
     // where the wall's cells would be if it hangs at home
     let home = seed.home().map_or(origin, site_of);
     let from_seed = |site: Site| site.step(-home.column, -home.row);
     let around = Bounds { first: from_seed(bounds.first), last: from_seed(bounds.last) };
     let part =
         search.search_outwards(WallState { start: vec![anchor], ..WallState::new(camera) }, |_| around);
-    let found = part.squares.into_values().map(|seen| seen.found);
-    let mut found: Vec<Detection> =
-        found.filter(|code| is_sure(code, printed) && !is_taken(known, code)).collect();
-    if found.iter().all(|own| own.is_clear_of(seed)) {
-        found.push(*seed);
-    }
-    found
+    part.squares.into_values().map(|seen| seen.found).filter(|code| is_sure(code, printed)).collect()
 }
 
 /// Whether a name is sure without a place on the wall to support it.

@@ -12,8 +12,9 @@ use std::collections::BTreeSet;
 
 use rayon::prelude::*;
 
-use super::apart::{BESIDE, PART, is_sure};
+use super::apart::{BESIDE, PART, is_sure, lattice_of};
 use super::identify::Detection;
+use super::lens::Lens;
 use super::own_parts::OwnParts;
 use super::place::{Site, cell_at, median_px, site_of};
 use super::reader::{Reader, SMALL_PX, Wall};
@@ -135,12 +136,14 @@ fn read_others(reader: &Reader, luma: &Luma, walls: &mut Vec<Wall>, codes: &[Det
     let (printed, search) = (reader.printed(), reader.search(luma));
     while walls.len() < MOST_PARTS {
         let claimed = surely_claimed(&search, walls);
-        let rest = rest(walls, codes, &claimed);
-        let sure = rest.iter().filter(|code| code.home().is_some() && is_sure(code, printed));
-        if sure.count() < PART {
+        let mut rest = rest(walls, codes, &claimed);
+        let lens = walls.first().map_or(search.lens, |wall| wall.camera.lens);
+        if !is_enough(&rest, printed) {
+            grow(&search, lens, walls, &mut rest, printed);
+        }
+        if !is_enough(&rest, printed) {
             return;
         }
-        let lens = walls.first().map_or(search.lens, |wall| wall.camera.lens);
         let Ok(mut next) = reader.wall_of(luma, rest, (&claimed, lens)) else { return };
         release(&search, &mut next, &printed.parts);
         let mut others = walls.clone();
@@ -153,6 +156,28 @@ fn read_others(reader: &Reader, luma: &Luma, walls: &mut Vec<Wall>, codes: &[Det
         }
         others.push(next);
         *walls = others;
+    }
+}
+
+/// Whether codes may make another part: squares enough with a sure name, or cards, which hang around a part.
+fn is_enough(codes: &[Detection], printed: &Printed) -> bool {
+    let sure = codes.iter().filter(|code| is_sure(code, printed));
+    let (squares, cards): (Vec<&Detection>, Vec<&Detection>) = sure.partition(|code| code.home().is_some());
+    squares.len() >= PART || cards.len() >= PART
+}
+
+/// Adds to codes what hangs around the few that have a sure name, each of which says a lattice: where codes are small, not many are found
+/// before it is known where to look.
+fn grow(search: &Search<'_>, lens: Lens, walls: &[Wall], codes: &mut Vec<Detection>, printed: &Printed) {
+    let was_grown = |code: &Detection| walls.iter().any(|wall| wall.apart_codes.contains(code));
+    let sure = codes.iter().filter(|code| code.home().is_some() && is_sure(code, printed));
+    let seeds: Vec<Detection> = sure.filter(|code| !was_grown(code)).copied().collect();
+    let bounds = Bounds::of(&printed.grid);
+    for seed in seeds {
+        let around = lattice_of(search, &seed, lens, (&bounds, printed));
+        let is_new = |code: &Detection| claimed(walls).chain(codes.iter()).all(|own| own.is_clear_of(code));
+        let around: Vec<Detection> = around.into_iter().filter(is_new).collect();
+        codes.extend(around);
     }
 }
 

@@ -10,14 +10,13 @@
 use rand::RngExt;
 
 use super::chance::{Purpose, stream};
+use super::fold::Fold;
+use super::options::BoardOptions;
 use crate::frame::float;
 use crate::plan::crowd::part_hang_mm;
 use crate::plan::rehang::parts_of;
 use crate::plan::settings::WallPart;
 use crate::plan::{Card, Cell, Grid, Printed};
-
-/// White between two boards, in mm: room for the cards of both, a door, a window.
-const GAP_MM: std::ops::Range<f64> = 250.0..900.0;
 
 /// All boards of a wall.
 #[derive(Clone, Debug)]
@@ -25,6 +24,7 @@ pub(super) struct Boards {
     grid: Grid,
     boards: Vec<Board>,
     size: [f64; 2],
+    fold: Fold,
 }
 
 /// One of them.
@@ -39,7 +39,7 @@ struct Board {
 
 impl Boards {
     /// Those of what was printed.
-    pub fn of(printed: &Printed, seed: u64) -> Self {
+    pub fn of(printed: &Printed, options: BoardOptions, seed: u64) -> Self {
         let grid = printed.grid;
         let parts = parts_of(&printed.parts, &grid, 0.0);
         let mut rng = stream(seed, Purpose::Boards);
@@ -47,9 +47,15 @@ impl Boards {
         let top = |part: &WallPart| hang(part) + part.size(&grid).y;
         let highest = parts.iter().map(top).fold(f64::NEG_INFINITY, f64::max);
         let (mut left, mut lowest) = (0.0, 0.0_f64);
+        let [least, most] = options.gap_mm;
+        let mut folds = Vec::new();
         let mut boards: Vec<Board> = Vec::new();
         for part in parts {
-            left += if boards.is_empty() { 0.0 } else { rng.random_range(GAP_MM) };
+            if !boards.is_empty() {
+                let gap = if least < most { rng.random_range(least..most) } else { least };
+                folds.push(left + gap / 2.0);
+                left += gap;
+            }
             let (size, from_top) = (part.size(&grid), highest - top(&part));
             let [corner, ..] = grid.corners(part.first);
             boards.push(Board {
@@ -60,7 +66,20 @@ impl Boards {
             left += size.x;
             lowest = lowest.max(from_top + size.y);
         }
-        Self { grid, boards, size: [left, lowest] }
+        let most = options.angle_degrees.to_radians();
+        let fold = match most > 0.0 && !folds.is_empty() {
+            true => {
+                let angles: Vec<f64> = boards.iter().map(|_| rng.random_range(-most..=most)).collect();
+                Fold::of(&folds, &angles, left / 2.0)
+            }
+            false => Fold::default(),
+        };
+        Self { grid, boards, size: [left, lowest], fold }
+    }
+
+    /// How they stand in the room.
+    pub fn fold(&self) -> &Fold {
+        &self.fold
     }
 
     /// Width and height of the rectangle around the cells of all boards, in mm.
@@ -102,10 +121,19 @@ impl Boards {
         all.min_by(|(one, _), (other, _)| one.total_cmp(other)).unwrap_or((f64::INFINITY, [x, y]))
     }
 
-    /// Places to look at where something is estimated for all of the wall: its corners and its middle, in mm.
-    pub fn sounded(&self) -> [[f64; 2]; 5] {
+    /// Places to look at where something is estimated for all of the wall: its corners and its middle, in mm; where boards stand at
+    /// angles, each one's corners too.
+    pub fn sounded(&self) -> Vec<[f64; 2]> {
         let [wide, high] = self.size;
-        [(0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0), (0.5, 0.5)].map(|(x, y)| [x * wide, y * high])
+        let of_all = [(0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0), (0.5, 0.5)];
+        let mut places: Vec<[f64; 2]> = of_all.map(|(x, y)| [x * wide, y * high]).into();
+        if !self.fold.is_flat() {
+            let own = self.boards.iter().map(|board| board.area);
+            places.extend(own.flat_map(|[left, top, right, bottom]| {
+                [[left, top], [right, top], [right, bottom], [left, bottom]]
+            }));
+        }
+        places
     }
 
     /// Places along the rectangle around all boards, in mm.

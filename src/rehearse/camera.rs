@@ -9,6 +9,7 @@
 
 use super::RehearseError;
 use super::boards::Boards;
+use super::fold::Fold;
 use super::options::{Options, Pose};
 use crate::frame::{PhotoPx, Point, ceil_index, float, floor_index, median};
 use crate::plan::Printed;
@@ -41,6 +42,8 @@ pub(super) struct Camera {
     reach: f64,
     /// The largest r² without the lens that still is in the table.
     straight_reach: f64,
+    /// How the wall stands in the room.
+    fold: Fold,
 }
 
 /// Where a ray meets the wall's plane, and how far it moves along the wall for each mm that it has come nearer.
@@ -84,7 +87,12 @@ fn straight_radius(bent: f64, k1: f64, k2: f64) -> Option<f64> {
 
 impl Camera {
     /// A camera in a direction from the wall, `distance` from the point `aim` on it.
-    fn new(pose: &Pose, size: (usize, usize), aim: [f64; 2], distance: f64) -> Result<Self, RehearseError> {
+    fn new(
+        (pose, fold): (&Pose, &Fold),
+        size: (usize, usize),
+        aim: [f64; 2],
+        distance: f64,
+    ) -> Result<Self, RehearseError> {
         let (yaw, pitch) = (pose.yaw_degrees.to_radians(), pose.pitch_degrees.to_radians());
         let forward = [-yaw.sin() * pitch.cos(), pitch.sin(), yaw.cos() * pitch.cos()];
         let level = cross([0.0, 1.0, 0.0], forward);
@@ -105,7 +113,7 @@ impl Camera {
         Ok(Self {
             width: size.0,
             height: size.1,
-            position: mix([aim[0], aim[1], 0.0], 1.0, forward, -distance),
+            position: mix(fold.room([aim[0], aim[1], 0.0]), 1.0, forward, -distance),
             axes,
             focal_px,
             k1: pose.k1,
@@ -113,12 +121,13 @@ impl Camera {
             straighten: straight.iter().enumerate().map(ratio).collect(),
             reach,
             straight_reach: straight.last().map_or(0.0, |r| r * r),
+            fold: fold.clone(),
         })
     }
 
-    /// Where a point of the room is seen; `None` where it is behind the camera or far outside the frame.
+    /// Where a point of the wall laid flat is seen; `None` where it is behind the camera or far outside the frame.
     pub fn see(&self, place: Room) -> Option<Point<PhotoPx>> {
-        let from = mix(place, 1.0, self.position, -1.0);
+        let from = mix(self.fold.room(place), 1.0, self.position, -1.0);
         let depth = dot(self.axes[2], from);
         if depth < 1.0 {
             return None;
@@ -132,13 +141,16 @@ impl Camera {
         Some(Point::new(float(self.width) / 2.0 + x * by, float(self.height) / 2.0 + y * by))
     }
 
-    /// As [`Camera::see`], and only within the frame.
+    /// As [`Camera::see`], and only within the frame and where no other board stands before it.
     pub fn see_in_frame(&self, place: Room) -> Option<Point<PhotoPx>> {
         let (w, h) = (float(self.width), float(self.height));
-        self.see(place).filter(|p| p.x >= 0.0 && p.y >= 0.0 && p.x < w && p.y < h)
+        let seen = self.see(place).filter(|p| p.x >= 0.0 && p.y >= 0.0 && p.x < w && p.y < h)?;
+        let leaf = |x: f64| self.fold.leaf(x);
+        let is_first = || self.look(seen.x, seen.y).is_some_and(|ground| leaf(ground.x) == leaf(place[0]));
+        (self.fold.is_flat() || is_first()).then_some(seen)
     }
 
-    /// Where the ray of a place in the photo meets the wall's plane; `None` where it never does.
+    /// Where the ray of a place in the photo meets the wall, laid flat; `None` where it never does.
     pub fn look(&self, x: f64, y: f64) -> Option<Ground> {
         let x = (x - float(self.width) / 2.0) / self.focal_px;
         let y = (y - float(self.height) / 2.0) / self.focal_px;
@@ -152,24 +164,20 @@ impl Camera {
         self.towards([along(0), along(1), along(2)])
     }
 
-    /// Where a ray in a direction meets the wall's plane.
+    /// Where a ray in a direction meets the wall first, laid flat.
     fn towards(&self, along: Room) -> Option<Ground> {
-        if along[2] < 1e-3 {
-            return None;
+        if self.fold.is_flat() {
+            return meeting(self.position, along).map(|(_, ground)| ground);
         }
-        let (slope_x, slope_y) = (along[0] / along[2], along[1] / along[2]);
-        let depth = -self.position[2];
-        Some(Ground {
-            x: self.position[0] + depth * slope_x,
-            y: self.position[1] + depth * slope_y,
-            slope_x,
-            slope_y,
-        })
+        let met = self.fold.flat(self.position, along).filter_map(|(position, along, [from, to])| {
+            meeting(position, along).filter(|(_, ground)| (from..to).contains(&ground.x))
+        });
+        met.min_by(|(one, _), (other, _)| one.total_cmp(other)).map(|(_, ground)| ground)
     }
 
-    /// The ray from the camera to a place in the room.
+    /// The ray from the camera to a place of the wall laid flat.
     pub fn ray_to(&self, place: Room) -> Option<Ground> {
-        self.towards(mix(place, 1.0, self.position, -1.0))
+        self.towards(mix(self.fold.room(place), 1.0, self.position, -1.0))
     }
 
     /// Pixels a mm at a place on the wall: the square root of the area that a square mm covers; `None` out of sight.
@@ -178,6 +186,18 @@ impl Camera {
         let quad = [corner(-0.5, -0.5)?, corner(0.5, -0.5)?, corner(0.5, 0.5)?, corner(-0.5, 0.5)?];
         Some(area(&quad).sqrt())
     }
+}
+
+/// How far away, in lengths of `along`, a ray meets the plane of the places without depth, and where; `None` where it does not from before
+/// it.
+fn meeting(position: Room, along: Room) -> Option<(f64, Ground)> {
+    let depth = -position[2];
+    if along[2] < 1e-3 {
+        return None;
+    }
+    let (slope_x, slope_y) = (along[0] / along[2], along[1] / along[2]);
+    let (x, y) = (position[0] + depth * slope_x, position[1] + depth * slope_y);
+    Some((depth / along[2], Ground { x, y, slope_x, slope_y }))
 }
 
 /// The area of a polygon in square pixels.
@@ -235,7 +255,7 @@ fn fitted(boards: &Boards, pose: &Pose, size: (usize, usize)) -> Result<Camera, 
     let mut distance = 3.0 * wide.max(high);
     let no_view = RehearseError::View { percent: (pose.fill * 100.0).round() };
     for round in 0..80 {
-        let camera = Camera::new(pose, size, aim, distance)?;
+        let camera = Camera::new((pose, boards.fold()), size, aim, distance)?;
         let Some([left, top, right, bottom]) = outline(boards, &camera) else {
             distance *= 1.3;
             continue;
@@ -245,7 +265,7 @@ fn fitted(boards: &Boards, pose: &Pose, size: (usize, usize)) -> Result<Camera, 
         let off = [off[0] - pose.off_centre[0], off[1] - pose.off_centre[1]];
         let settled = (fills / whole - 1.0).abs() < 1e-6 && off[0].hypot(off[1]) < 1e-6;
         if settled && round > 0 {
-            return Camera::new(pose, size, aim, distance * whole / pose.fill);
+            return Camera::new((pose, boards.fold()), size, aim, distance * whole / pose.fill);
         }
         let to = [(0.5 + off[0]) * float(size.0), (0.5 + off[1]) * float(size.1)];
         let (Some(there), Some(here)) =

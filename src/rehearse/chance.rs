@@ -21,6 +21,7 @@ pub(super) enum Purpose {
     Drawings = 11,
     Clothes = 12,
     Boards = 13,
+    Begun = 14,
 }
 
 /// The stream of a purpose.

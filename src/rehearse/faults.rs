@@ -32,10 +32,12 @@ pub(super) fn plot(
         faults.drawn_turned,
         faults.undrawn,
         faults.stubs,
+        faults.begun,
     ];
     let moved = faults.swaps.saturating_mul(2).saturating_add(faults.cycles.saturating_mul(3));
     let asked = singles.into_iter().fold(moved, usize::saturating_add);
-    let hangs = |cell: &Cell| faults.border || !printed.grid.in_border(*cell);
+    let grid = &printed.grid;
+    let hangs = |cell: &Cell| grid.asks_for(*cell) || faults.border && !grid.is_kept_free(*cell);
     let hanging: Vec<usize> = (0..cells.len()).filter(|i| hangs(&cells[*i])).collect();
     if asked > hanging.len() {
         return Err(RehearseError::TooManyFaults { asked, cells: hanging.len() });
@@ -80,6 +82,7 @@ struct Deal {
     misdrawn: Vec<usize>,
     drawn_turned: Vec<usize>,
     undrawn: Vec<usize>,
+    begun: Vec<usize>,
 }
 
 impl Deal {
@@ -101,6 +104,7 @@ impl Deal {
             misdrawn: take(faults.misdrawn),
             drawn_turned: take(faults.drawn_turned),
             undrawn: take(faults.undrawn),
+            begun: take(faults.begun),
         }
     }
 
@@ -187,6 +191,11 @@ fn drawings(hung: &mut [Option<Hung>], deal: &Deal, cells: &[Cell], seed: u64) {
     for i in &deal.undrawn {
         if let Some(square) = &mut hung[*i] {
             square.drawn = None;
+        }
+    }
+    for i in &deal.begun {
+        if let Some(square) = &mut hung[*i] {
+            square.begun = true;
         }
     }
 }

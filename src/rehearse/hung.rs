@@ -34,6 +34,8 @@ pub(super) struct Hung {
     /// The piece that was drawn on it, and how far clockwise the drawing is turned against the paper.
     /// `None` where nothing was drawn.
     pub drawn: Option<(Cell, Turn)>,
+    /// Whether only a part of it was drawn.
+    pub begun: bool,
 }
 
 impl Hung {
@@ -45,6 +47,7 @@ impl Hung {
             turn: Turn::None,
             condition: Condition::Flat,
             drawn: Some((home, Turn::None)),
+            begun: false,
         }
     }
 }

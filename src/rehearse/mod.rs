@@ -45,6 +45,7 @@ mod camera;
 mod chance;
 mod faults;
 mod file;
+mod fold;
 mod front;
 mod glyphs;
 mod grain;
@@ -70,7 +71,7 @@ use crate::plan::Printed;
 pub use crate::judge::State;
 pub use file::stored_from_upright;
 pub use hung::Condition;
-pub use options::{Backing, Cards, Faults, Hanging, Light, Options, Pose, Sensor};
+pub use options::{Backing, BoardOptions, Cards, Faults, Hanging, Light, Options, Pose, Sensor};
 pub use printer::Printer;
 pub use truth::{CameraTruth, CardTruth, CellTruth, ModulePx, Truth};
 
@@ -202,7 +203,7 @@ pub fn make_watched(
 ) -> Result<Made, RehearseError> {
     options.check()?;
     let hung = faults::plot(printed, &options.faults, options.seed)?;
-    let boards = boards::Boards::of(printed, options.seed);
+    let boards = boards::Boards::of(printed, options.boards, options.seed);
     let camera = camera::framed(printed, &boards, options)?;
     let front = front::Front::stand(&boards, options, &camera);
     let wall = wall::Wall::put_up(printed, picture, &hung, options, (boards, &camera));

@@ -40,6 +40,9 @@ pub struct Options {
     pub people: usize,
     /// Whether a ladder stands in front of the wall.
     pub ladder: bool,
+    /// How the boards of a wall in parts stand.
+    #[serde(skip_serializing_if = "BoardOptions::is_usual")]
+    pub boards: BoardOptions,
     /// How well the codes were printed.
     #[serde(skip_serializing_if = "Printer::is_good")]
     pub printer: Printer,
@@ -56,6 +59,30 @@ pub struct Options {
 )]
 fn is_one(factor: &f64) -> bool {
     *factor == 1.0
+}
+
+/// How the boards of a wall in parts stand.
+#[derive(Copy, Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct BoardOptions {
+    /// Least and most white between two of them, in mm, 0 … 3000.
+    pub gap_mm: [f64; 2],
+    /// The largest angle by which one is turned, to either side, out of the plane that the camera looks at, in degrees, 0 … 50.
+    pub angle_degrees: f64,
+}
+
+impl Default for BoardOptions {
+    fn default() -> Self {
+        // room for the cards of both, a door, a window
+        Self { gap_mm: [250.0, 900.0], angle_degrees: 0.0 }
+    }
+}
+
+impl BoardOptions {
+    #[allow(clippy::trivially_copy_pass_by_ref, reason = "serde asks for a reference")]
+    fn is_usual(&self) -> bool {
+        *self == Self::default()
+    }
 }
 
 /// What is wrong on the wall. Each fault takes cells of its own.
@@ -91,6 +118,9 @@ pub struct Faults {
     /// Squares on which nothing was drawn.
     #[serde(skip_serializing_if = "is_zero")]
     pub undrawn: usize,
+    /// Squares of which only a part, a fifth to two fifths, was drawn.
+    #[serde(skip_serializing_if = "is_zero")]
+    pub begun: usize,
     /// Squares whose stub was left on and hangs out over the neighbour.
     #[serde(skip_serializing_if = "is_zero")]
     pub stubs: usize,
@@ -240,6 +270,7 @@ impl Default for Options {
             backing_lines: false,
             people: 0,
             ladder: false,
+            boards: BoardOptions::default(),
             printer: Printer::default(),
             unsteady: 1.0,
         }
@@ -377,6 +408,9 @@ impl Options {
             ("error-rehearse-option-quality", f64::from(s.jpeg_quality), 1.0, 100.0, bare),
             ("error-rehearse-option-orientation", f64::from(s.orientation), 1.0, 8.0, bare),
             ("error-rehearse-option-unsteady", self.unsteady, 0.0, 4.0, bare),
+            ("error-rehearse-option-gap", self.boards.gap_mm[0], 0.0, 3000.0, mm),
+            ("error-rehearse-option-gap", self.boards.gap_mm[1], self.boards.gap_mm[0], 3000.0, mm),
+            ("error-rehearse-option-board-angle", self.boards.angle_degrees, 0.0, 50.0, degrees),
             ("error-rehearse-option-people", float(self.people), 0.0, 4.0, bare),
             ("error-rehearse-option-ink-runs", ink.ink_runs_mm, 0.0, 0.2, mm),
             ("error-rehearse-option-density", ink.density, 0.1, 1.0, bare),

@@ -9,6 +9,7 @@ use rand_chacha::ChaCha8Rng;
 use super::chance::{Purpose, normal, spread, stream_of};
 use super::glyphs;
 use super::grain::Grain;
+use super::hung::Hung;
 use crate::frame::{ceil_index, float, floor_index, narrow, round_byte};
 use crate::picture::Crop;
 use crate::plan::code::{QUIET_ZONE, SIDE};
@@ -203,6 +204,26 @@ impl Drawing<'_> {
     }
 }
 
+/// Part of a paper that was drawn where somebody stopped: what lies on one side of a slanting line.
+struct Part {
+    along: [f64; 2],
+    share: f64,
+}
+
+impl Part {
+    fn of(rng: &mut ChaCha8Rng) -> Self {
+        let angle = rng.random_range(0.0..std::f64::consts::TAU);
+        Self { along: [angle.cos(), angle.sin()], share: rng.random_range(0.2..0.4) }
+    }
+
+    /// Whether a place, in sides of the paper, is in it.
+    fn holds(&self, u: f64, v: f64) -> bool {
+        let [x, y] = self.along;
+        let reach = x.abs() + y.abs(); // of the paper along the way
+        ((u - 0.5) * x + (v - 0.5) * y) / reach + 0.5 < self.share
+    }
+}
+
 /// How much of a texel of side `texel` a line of width `width` covers whose middle is `distance` away.
 fn line_cover(distance: f64, width: f64, texel: f64) -> f32 {
     let covered = (distance + texel / 2.0).min(width / 2.0) - (distance - texel / 2.0).max(-width / 2.0);
@@ -239,8 +260,10 @@ pub(super) struct Commission<'a> {
 impl Commission<'_> {
     /// A square of the wall as one visitor, the `which`th, drew it: a piece, turned so far clockwise, on the paper for `home`; or
     /// as it was printed.
-    pub fn draw(&self, home: Cell, drawn: Option<(Cell, Turn)>, which: u64) -> Texture {
+    pub fn draw(&self, hung: &Hung, which: u64) -> Texture {
+        let Hung { home, drawn, .. } = *hung;
         let (piece, turn) = drawn.unwrap_or((home, Turn::None));
+        let part = hung.begun.then(|| Part::of(&mut stream_of(self.seed, Purpose::Begun, which)));
         let mut rng = stream_of(self.seed, Purpose::Paper, which);
         let hand = Hand::of(&mut rng, self.drawn_into, self.unsteady);
         let (picture, grid, grain, code) = (self.picture, self.grid, self.grain, self.code);
@@ -259,7 +282,8 @@ impl Commission<'_> {
         let low = code.y + code.side() - float(glyphs::UP) * dot;
         let texel = 1.0 / self.per_mm;
         Texture::paint(side, side, self.per_mm, |u, v| {
-            let drawn = if drawn.is_some() { drawing.colour(u, v) } else { WHITE.map(f32::from) };
+            let is_drawn = drawn.is_some() && part.as_ref().is_none_or(|part| part.holds(u / side, v / side));
+            let drawn = if is_drawn { drawing.colour(u, v) } else { WHITE.map(f32::from) };
             if written(&label, u - beside, v - low, dot) {
                 return INK.map(f32::from);
             }

@@ -109,6 +109,9 @@ pub struct CellTruth {
     /// Whether nothing was drawn on it.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub undrawn: bool,
+    /// Whether only a part of it was drawn.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub begun: bool,
     /// Part of the cell in sight, 0 … 1.
     pub cell_seen: f64,
     /// Part of the code's modules in sight, 0 … 1; `None` where nothing hangs.
@@ -227,12 +230,13 @@ impl Teller<'_> {
         });
         let code_seen = code.as_ref().map(|code| code.seen);
         let (state, accept) = verdict(cell, hung, cell_seen, code_seen.unwrap_or(0.0));
-        // nothing is concluded about a spot in reserve where no square is read
-        let in_reserve = |state: State| match state {
+        // nothing is concluded about a spot that asks for no square where none is read
+        let unasked = |state: State| match state {
+            State::Empty | State::Unread | State::Unseen if grid.is_kept_free(cell) => State::Free,
             State::Empty | State::Unread | State::Unseen if grid.in_border(cell) => State::Reserve,
             other => other,
         };
-        let (state, accept) = (in_reserve(state), accept.into_iter().map(in_reserve).collect());
+        let (state, accept) = (unasked(state), accept.into_iter().map(unasked).collect());
         let square = hung.filter(|square| square.stranger.is_none()).map(|square| grid.label(square.home));
         let named = matches!(state, State::Right | State::Wrong | State::Turned);
         let turn = hung.map_or(0, |square| square.turn.degrees());
@@ -259,6 +263,7 @@ impl Teller<'_> {
                 .and_then(|square| Some(square.drawn?.1.degrees()))
                 .filter(|degrees| *degrees != 0),
             undrawn: hung.is_some_and(|square| square.drawn.is_none()),
+            begun: hung.is_some_and(|square| square.begun),
             cell_seen,
             code_seen,
             cell_px: all(corners),

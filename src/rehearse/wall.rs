@@ -263,7 +263,7 @@ mod tests {
             options.hanging.bend_mm = 3.0;
             options.pose.yaw_degrees *= 2.0;
             let hung = faults::plot(&printed, &options.faults, seed).unwrap();
-            let boards = Boards::of(&printed, seed);
+            let boards = Boards::of(&printed, options.boards, seed);
             let camera = camera::framed(&printed, &boards, &options).unwrap();
             let wall = Wall::put_up(&printed, &picture, &hung, &options, (boards, &camera));
             let mut plain = 0;

@@ -63,6 +63,9 @@ pub struct Report {
     /// Spots whose squares nobody has drawn on yet; absent where there are none. No fault.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub white: Vec<String>,
+    /// Spots whose squares are only begun; absent where there are none, or nobody asked. No fault.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub begun: Vec<String>,
     /// Of a border in reserve, how many squares hang in their places, and how many there are; absent where there is no border.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub border: Option<ReportBorder>,
@@ -209,6 +212,7 @@ impl Report {
             lead: advice.iter().find(|one| one.is_lead()).map(|one| say.advice(one)),
             forecast: None,
             white: Vec::new(),
+            begun: Vec::new(),
             border: judgement
                 .grid
                 .border

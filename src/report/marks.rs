@@ -19,10 +19,11 @@ pub(super) enum Kind {
     Unread,
     Unseen,
     Reserve,
+    Free,
 }
 
 impl Kind {
-    const ALL: [Self; 10] = [
+    const ALL: [Self; 11] = [
         Self::Right,
         Self::Wrong,
         Self::WrongShort,
@@ -33,6 +34,7 @@ impl Kind {
         Self::Unread,
         Self::Unseen,
         Self::Reserve,
+        Self::Free,
     ];
 
     /// The state it belongs to.
@@ -45,6 +47,7 @@ impl Kind {
             Self::Unread => State::Unread,
             Self::Unseen => State::Unseen,
             Self::Reserve => State::Reserve,
+            Self::Free => State::Free,
         }
     }
 
@@ -61,6 +64,7 @@ impl Kind {
             Self::Unread => "legend-unread",
             Self::Unseen => "legend-unseen",
             Self::Reserve => "legend-reserve",
+            Self::Free => "legend-free",
         }
     }
 }
@@ -101,6 +105,7 @@ impl Marks {
             (State::Unread, _) => (Kind::Unread, "?".into()),
             (State::Unseen, _) => (Kind::Unseen, "-".into()),
             (State::Reserve, _) => (Kind::Reserve, "+".into()),
+            (State::Free, _) => (Kind::Free, "/".into()),
             (State::Wrong, None) => (Kind::Stranger, "!".into()),
             (State::Wrong, Some(found)) if !arrow.is_empty() && found.len() + 1 < self.room => {
                 (Kind::WrongTurned, format!("{found}{arrow}"))
@@ -122,6 +127,7 @@ impl Marks {
             Kind::Unread => "?".into(),
             Kind::Unseen => "-".into(),
             Kind::Reserve => "+".into(),
+            Kind::Free => "/".into(),
         }
     }
 }

@@ -44,10 +44,11 @@ impl Sentences<'_> {
                 let id = if *upright { "fix-move-upright" } else { "fix-move" };
                 self.words.say(id, &[("from", label(from)), ("to", label(to))])
             }
-            Fix::Remove { cell, copy_of: Some(square) } => {
-                self.words.say("fix-remove-copy", &[("cell", label(cell)), ("square", label(square))])
+            Fix::Remove { cell, square: Some(square) } => {
+                let id = if self.grid.is_kept_free(*square) { "fix-remove-free" } else { "fix-remove-copy" };
+                self.words.say(id, &[("cell", label(cell)), ("square", label(square))])
             }
-            Fix::Remove { cell, copy_of: None } => {
+            Fix::Remove { cell, square: None } => {
                 self.words.say("fix-remove-stranger", &[("cell", label(cell))])
             }
             Fix::Look { cells, moved_between, unaccounted } => self.look(cells, *moved_between, unaccounted),
@@ -189,12 +190,19 @@ pub(super) fn white(words: &Words, labels: &[String]) -> String {
     words.say("report-white", &told)
 }
 
+/// Which squares are only begun.
+pub(super) fn begun(words: &Words, labels: &[String]) -> String {
+    let told = [("count", count(labels.len())), ("squares", some_of(words, labels).into())];
+    words.say("report-begun", &told)
+}
+
 /// A cell in a sentence.
 #[must_use]
 pub fn about_cell(cell: &ReportCell, words: &Words) -> String {
     let how = turn_points(words, cell.turn_degrees);
     let id = match (cell.state, &cell.found) {
         (State::Wrong, None) => "cell-stranger".to_owned(),
+        (State::Wrong, Some(found)) if *found == cell.label => "cell-not-free".to_owned(),
         (State::Wrong, Some(_)) if cell.turn_degrees != 0 => "cell-wrong-turned".to_owned(),
         (state, _) => format!("cell-{}", state.name()),
     };

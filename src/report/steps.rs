@@ -79,7 +79,16 @@ pub fn headline(report: &Report, words: &Words) -> String {
 #[must_use]
 pub fn all_right(report: &Report, words: &Words) -> String {
     let all = words.say("report-all-right", &[("cells", count(report.summary.cells))]);
-    white(report, words).map_or_else(|| all.clone(), |white| format!("{all} {white}"))
+    [Some(all), white(report, words), begun(report, words)]
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>()
+        .join(" ")
+}
+
+/// Which squares are only begun; `None` where there are none.
+fn begun(report: &Report, words: &Words) -> Option<String> {
+    (!report.begun.is_empty()).then(|| sentences::begun(words, &report.begun))
 }
 
 /// Which squares nobody has drawn on yet; `None` where there are none.
@@ -129,9 +138,10 @@ pub fn oddities(report: &Report, words: &Words) -> Vec<String> {
     let missing = list("report-missing", &sought);
     let untold = (elsewhere > 0).then(|| words.say("report-missing-untold", &[("count", count(elsewhere))]));
     let all_right = report.outcome() == Outcome::AllRight; // then the headline says it
-    let white = white(report, words).filter(|_| !all_right);
+    let unfinished =
+        [white(report, words), begun(report, words)].into_iter().flatten().filter(|_| !all_right);
     let odd = missing.into_iter().chain(untold).chain(list("report-twice", &report.twice)).chain(strangers);
-    odd.chain(white).chain(border(report, words)).collect()
+    odd.chain(unfinished).chain(border(report, words)).collect()
 }
 
 /// How much of a border in reserve hangs; `None` where there is none.

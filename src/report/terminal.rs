@@ -32,7 +32,7 @@ fn colour_of(kind: Kind) -> &'static str {
         Kind::Turned => "1;33",
         Kind::Empty => "36",
         Kind::Unread => "1;35",
-        Kind::Unseen | Kind::Reserve => "2",
+        Kind::Unseen | Kind::Reserve | Kind::Free => "2",
     }
 }
 

@@ -80,10 +80,12 @@ pub(super) fn room_json(evening: &Evening, standing: &Standing) -> Value {
         .map(|cell| matches!(cell.state, State::Right | State::Wrong | State::Turned | State::Unread))
         .collect();
     let hang = hangs.iter().filter(|hangs| **hangs).count();
-    // spots of a border where nothing has to hang are not shown as gaps
+    // spots where nothing has to hang are not shown as gaps
     let cells = report.cells.iter().enumerate();
-    let reserve: Vec<usize> =
-        cells.filter(|(_, cell)| cell.state == State::Reserve).map(|(place, _)| place).collect();
+    let reserve: Vec<usize> = cells
+        .filter(|(_, cell)| matches!(cell.state, State::Reserve | State::Free))
+        .map(|(place, _)| place)
+        .collect();
     let all = hangs.len() - reserve.len();
     let to_come = all - hang;
     json!({

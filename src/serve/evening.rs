@@ -568,5 +568,5 @@ fn told(known: &Known, noticed: &Noticed, printed: &Printed, words: &Words) -> C
 
 /// What photos and folder tell besides codes.
 fn noticed(known: &Known, folder: &Folder, printed: &Printed) -> Noticed {
-    Noticed { someone: false, white: known.white(), spare: folder.spares(&printed.grid) }
+    Noticed { someone: false, white: known.white(), begun: Vec::new(), spare: folder.spares(&printed.grid) }
 }

@@ -336,7 +336,7 @@ fn sight(report: &Report, place: usize, grid: &Grid) -> Option<Sight> {
         }
         (State::Empty, _) => Sight::Empty,
         (State::Unread, _) => Sight::Unread,
-        (State::Unseen | State::Reserve, _) => Sight::Unseen,
+        (State::Unseen | State::Reserve | State::Free, _) => Sight::Unseen,
     })
 }
 

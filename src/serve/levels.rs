@@ -21,7 +21,7 @@ impl Levels {
     /// pieces have no levels.
     #[must_use]
     pub fn groups(&self, pieces: &[usize]) -> Vec<(String, Vec<usize>)> {
-        let mut place = vec![usize::MAX; self.order.len()];
+        let mut place = vec![usize::MAX; self.of.len()];
         self.order.iter().enumerate().for_each(|(at, piece)| place[*piece] = at);
         let mut pieces = pieces.to_vec();
         pieces.sort_by_key(|piece| place.get(*piece).copied());

@@ -77,6 +77,7 @@ pencils-intro = With { $seats ->
    *[other] { $seats } seats in use
 } and these pencils, no one has to wait for a colour { $percent }% of the time.
 pencils-pieces-intro = Each small wall shows one pencil. A full spot is a piece that is mostly this colour; a small square is a piece that needs some of it.
+checklist-free = Grey spots stay free: nothing hangs there.
 wall-map-rows-intro = Stretch a string tight against the wall, or draw a faint pencil line, at the heights beside the rows. They count from the floor. Use a spirit level; floors aren’t always even.
 wall-map-boards = Paper covers { $boards }. Fire rules limit that, so ask before you hang it.
 print-math-page = The maths of our mural

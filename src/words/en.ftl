@@ -56,6 +56,7 @@ state-empty = empty
 state-unread = can’t read
 state-unseen = not in the photo
 state-reserve = in reserve
+state-free = stays free
 
 ## program
 
@@ -218,6 +219,10 @@ plan-decided = { $count ->
    *[other] { $count } pieces have the level that event.toml gives them.
 }
 plan-balanced = Levels are balanced, as set in event.toml. The pieces with something to draw are split into three equal groups.
+plan-keep-free = / stays free: { $spots }. { $count ->
+    [one] Nobody draws that piece, and its square isn’t printed.
+   *[other] Nobody draws those pieces, and their squares aren’t printed.
+}
 plan-crowd = Visitors and time
 plan-evening = { $visitors } visitors { $arrivals ->
     [at-once] come all at once
@@ -379,6 +384,10 @@ report-white = { $count ->
     [one] 1 is still white: { $squares }.
    *[other] { $count } are still white: { $squares }.
 }
+report-begun = { $count ->
+    [one] 1 may be only begun: { $squares }.
+   *[other] { $count } may be only begun: { $squares }.
+}
 report-to-do = { $steps ->
     [one] 1 thing to fix.
    *[other] { $steps } things to fix.
@@ -432,15 +441,18 @@ legend-empty = nothing is here
 legend-unread = something is here, but we can’t read its code
 legend-unseen = not in the photo
 legend-reserve = border in reserve: nothing has to hang here
+legend-free = stays free: nothing goes here
 cell-right = { $cell }: in the right spot
 cell-wrong = { $cell }: wrong spot for { $square }, which is here
 cell-wrong-turned = { $cell }: wrong spot for { $square }, which is here and turned ({ $how })
+cell-not-free = { $cell }: a square is here, but this spot stays free
 cell-stranger = { $cell }: a square from another event is here
 cell-turned = { $cell }: turned, { $how }
 cell-empty = { $cell }: empty
 cell-unread = { $cell }: we can’t read its code
 cell-unseen = { $cell }: not in the photo
 cell-reserve = { $cell }: border in reserve, nothing has to hang here
+cell-free = { $cell }: stays free
 mark-empty = empty
 mark-turned = { $degrees ->
     [90] ↻ 90°
@@ -467,6 +479,7 @@ fix-move = Move the square in { $from } to { $to }.
 fix-move-upright = Move the square in { $from } to { $to }. Hang it right side up.
 fix-remove-copy = Take down the square in { $cell }. It’s an extra copy of { $square }.
 fix-remove-stranger = Take down the square in { $cell }. It’s from another event.
+fix-remove-free = Take down { $square }, which is in { $cell }. Its spot on the wall stays free.
 fix-look = { $count ->
     [one] Check { $cells } yourself. We can’t read its code.
    *[other] Check { $cells } yourself. We can’t read their codes.
@@ -592,6 +605,7 @@ help-rehearse-strangers = Places where a square of another event hangs
 help-rehearse-misdrawn = How many squares are in the right spot but show another piece’s drawing
 help-rehearse-drawn-turned = How many drawings are turned on their paper
 help-rehearse-undrawn = How many squares are still white
+help-rehearse-begun = How many squares are only begun
 help-rehearse-stubs = Leave this many stubs on (for strips); they hang out over the square next to them
 help-rehearse-permute-all = Hang every square in the wrong spot
 help-rehearse-border = Hang the border in reserve too
@@ -608,6 +622,7 @@ help-rehearse-orientation = How the phone was held: the EXIF orientation, 1 to 8
 help-rehearse-mirrored = Save the photo mirrored, as a selfie camera does
 help-rehearse-people = How many people are in front of the wall, 0 to 4
 help-rehearse-ladder = Put a ladder in front of the wall
+help-rehearse-board-angle = Turn each board of a wall in parts by up to this angle (default: 0)
 
 rehearse-working = Making the practice photo
 rehearse-made = Created { $photo }: a practice photo of a wall with { $cells ->
@@ -1042,6 +1057,7 @@ checklist-intro = Each spot of the wall has three boxes: the piece is out, the s
    *[other] { $pieces } pieces in all.
 } Print this list twice: one copy for the piece table, one for the wall.
 checklist-border = “+” means the border in reserve. It goes out last, and it may stay in its bag.
+checklist-free = Gray spots stay free: nothing hangs there.
 checklist-out = out
 checklist-hung = up
 checklist-back = back home
@@ -1080,6 +1096,10 @@ wall-map-hang = The bottom edge of the squares is { $height } above the floor.
 wall-map-hang-proposed = The bottom edge of the squares is { $height } above the floor. That’s a suggestion; to change it, set hang_mm in event.toml.
 wall-map-fits = Your { $width } by { $height } space has room for the squares and the edge cards.
 wall-map-border = The shaded spots are the border in reserve. Keep them free, and put the edge cards around them.
+wall-map-free = { $count ->
+    [one] The crossed-out spot stays free: { $spots }.
+   *[other] The crossed-out spots stay free: { $spots }.
+}
 wall-map-boards = Paper covers { $boards }. Fire codes limit that, so ask before you hang it.
 wall-map-fits-without-cards = Your { $width } by { $height } space has room for the squares, but not for the edge cards.
 wall-map-does-not-fit = Your { $width } by { $height } space is too small for these squares.
@@ -1276,6 +1296,7 @@ error-filling-gif = the animation can’t be written: { $said }
 help-check = Read photos of the wall and say what to swap, turn and find
 help-check-folder = The event folder
 help-check-uncovered = Leave the pictures as the photo shows them: spots that can’t be read, and people in front of the wall, aren’t covered
+help-check-begun = Say too which squares look only begun
 help-check-photos = Photos of the wall: one, or several that show it in parts
 check-working = Reading the wall
 check-written = Saved in { $folder }: report.html to look at, marked.jpg to take to the wall, wall.jpg straightened, report.json for other programs.
@@ -1722,6 +1743,7 @@ error-folder-near = there’s no event in { $path }. Do you mean { $near }?
 error-folder-not-printed = the kit for { $path } hasn’t been printed yet. First run: everysquare print { $typed }
 error-folder-no-picture = there’s no picture { $path }. Check the name and the folder
 error-folder-changed = event.toml now says { $own }, but the printed kit is { $kit }. Change event.toml back, or print the kit again
+error-folder-not-all-printed = event.toml asks for { $squares }, but that wasn’t printed, since it was to stay free. Put it back into keep_free, or print the kit again: everysquare print { $typed }
 error-folder-described = { $tag }, { $columns } × { $rows } squares of { $side } mm
 error-folder-not-text = { $path } isn’t plain text. Save it again as plain text (UTF-8)
 error-folder-too-large = { $path } is larger than { $most } MB, too large for { $file }
@@ -1930,6 +1952,8 @@ error-rehearse-option-sharpening = the sharpening
 error-rehearse-option-quality = the JPEG quality
 error-rehearse-option-orientation = the orientation
 error-rehearse-option-people = the number of people
+error-rehearse-option-gap = the space between boards
+error-rehearse-option-board-angle = the angle of boards
 error-rehearse-option-ink-runs = how far ink spreads
 error-rehearse-option-density = how dark the ink is
 error-rehearse-option-streaks = how much toner is missing in streaks
@@ -2310,6 +2334,7 @@ helpers-wall-intro = You hang { $squares ->
     [one] 1 row
    *[other] { $rows } rows
 }: { $width } wide and { $height } tall. The bottom edge is { $hang } above the floor.
+helpers-wall-free = Hang nothing in { $spots }. What’s on the wall there has to stay in reach and in sight.
 helpers-hang = Hang
 helpers-hang-1 = Before you start, check the marks for the bottom edge and for every other row. No marks yet? The wall map has the measurements; use a level and a faint pencil line.
 helpers-hang-2 = Are the { $cards } edge cards up? If not: corners first, then columns, then rows.
@@ -2416,6 +2441,8 @@ guide-picture-value = { $columns ->
 }
 guide-border = Border in reserve
 guide-border-value = { $border } squares around the picture. Keep their spots free.
+guide-free = Spots that stay free
+guide-free-value = { $spots }
 guide-square = Piece and square
 guide-square-value = { $piece } becomes { $square }: scale factor { $scale }
 guide-wall = Mural
@@ -2702,6 +2729,7 @@ error-settings-top-example = a line such as { $line } at the top
 error-settings-wall-example = { $line } under [wall]
 error-settings-piece = must be at most square_mm, which is { $square }
 error-settings-border = needs at least { $least } columns and { $least } rows, so that something is inside the border
+error-settings-keep-free = use a list of up to { $most } labels, such as ["A1", "{ $last }"]
 error-settings-module = the code and the white margin around it would be 29 blocks wide, too wide for square_mm = { $square }. Use a smaller number
 error-settings-room = write it like "8x6ft" or "2.4x1.8m" (m, cm, mm, ft or in), each side 0.2 to 50 m
 error-settings-minutes-a-piece = use four numbers from { $least } to { $most }, in minutes, for a one-color, an easy, a medium and a hard piece, none smaller than the one before
@@ -2743,6 +2771,7 @@ event-piece-mm = side of each piece, the small part of the picture a visitor get
 event-square-mm = side of each paper square
 event-rows-from = where row 1 is: { $choices }
 event-border = the outer ring is a border in reserve, hung only if more people come; the picture has it on it
+event-keep-free = spots where nothing may hang, such as over a switch or an alarm; nobody draws their pieces
 event-module-mm-usual = if you leave this out, codes are as small as a phone can still read on a wall this size
 event-module-mm = if you leave this out, codes are as small as a phone can still read on a wall this size
 event-inset-mm = distance from the cut edge to the code; tape and neighboring squares tend to cover the edges

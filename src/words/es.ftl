@@ -63,6 +63,7 @@ state-empty = vacío
 state-unread = no se pudo leer
 state-unseen = fuera de la foto
 state-reserve = en reserva
+state-free = queda libre
 
 ## program
 
@@ -225,6 +226,10 @@ plan-decided = { $count ->
    *[other] { $count } piezas tienen el nivel que les da event.toml.
 }
 plan-balanced = Los niveles están equilibrados, como dice event.toml. Las piezas con algo que dibujar se reparten en tres grupos iguales.
+plan-keep-free = / queda libre: { $spots }. { $count ->
+    [one] Nadie dibuja esa pieza, y su cuadro no se imprime.
+   *[other] Nadie dibuja esas piezas, y sus cuadros no se imprimen.
+}
 plan-crowd = Visitantes y tiempo
 plan-evening = { $visitors } visitantes, que llegan { $arrivals ->
     [at-once] todos juntos
@@ -386,6 +391,10 @@ report-white = { $count ->
     [one] 1 está todavía en blanco: { $squares }.
    *[other] { $count } están todavía en blanco: { $squares }.
 }
+report-begun = { $count ->
+    [one] 1 parece apenas empezado: { $squares }.
+   *[other] { $count } parecen apenas empezados: { $squares }.
+}
 report-to-do = { $steps ->
     [one] Hay 1 cosa por corregir.
    *[other] Hay { $steps } cosas por corregir.
@@ -445,15 +454,18 @@ legend-empty = aquí no hay nada
 legend-unread = hay algo colgado, pero no se puede leer su código
 legend-unseen = fuera de la foto
 legend-reserve = borde de reserva: aquí no tiene que colgar nada
+legend-free = queda libre: aquí no va nada
 cell-right = { $cell }: en su lugar
 cell-wrong = { $cell }: no es el lugar de { $square }, que está aquí
 cell-wrong-turned = { $cell }: no es el lugar de { $square }, que está aquí y girado ({ $how })
+cell-not-free = { $cell }: hay un cuadro, pero este lugar queda libre
 cell-stranger = { $cell }: aquí está un cuadro de otro evento
 cell-turned = { $cell }: girado, { $how }
 cell-empty = { $cell }: vacío
 cell-unread = { $cell }: no se pudo leer su código
 cell-unseen = { $cell }: fuera de la foto
 cell-reserve = { $cell }: borde de reserva, aquí no tiene que colgar nada
+cell-free = { $cell }: queda libre
 mark-empty = vacío
 mark-turned = { $degrees ->
     [90] ↻ 90°
@@ -480,6 +492,7 @@ fix-move = Pase el cuadro que está en { $from } a { $to }.
 fix-move-upright = Pase el cuadro que está en { $from } a { $to }. Cuélguelo derecho.
 fix-remove-copy = Quite el cuadro que está en { $cell }. Es una copia de más de { $square }.
 fix-remove-stranger = Quite el cuadro que está en { $cell }. Es de otro evento.
+fix-remove-free = Quite { $square }, que está en { $cell }. Su lugar en la pared queda libre.
 fix-look = { $count ->
     [one] Revise usted { $cells }. No se puede leer su código.
    *[other] Revise usted { $cells }. No se pueden leer sus códigos.
@@ -605,6 +618,7 @@ help-rehearse-strangers = Lugares donde cuelga un cuadro de otro evento
 help-rehearse-misdrawn = Cuántos cuadros están en su lugar pero muestran el dibujo de otra pieza
 help-rehearse-drawn-turned = Cuántos dibujos están girados en su papel
 help-rehearse-undrawn = Cuántos cuadros están todavía en blanco
+help-rehearse-begun = Cuántos cuadros están apenas empezados
 help-rehearse-stubs = Dejar puestos tantos talones (para tiras); cuelgan sobre el cuadro de al lado
 help-rehearse-permute-all = Colgar cada cuadro en un lugar que no es el suyo
 help-rehearse-border = Colgar también el borde de reserva
@@ -621,6 +635,7 @@ help-rehearse-orientation = Cómo se sostuvo el teléfono: la orientación EXIF,
 help-rehearse-mirrored = Guardar la foto invertida, como lo hace una cámara para selfis
 help-rehearse-people = Cuántas personas hay frente a la pared, de 0 a 4
 help-rehearse-ladder = Poner una escalera frente a la pared
+help-rehearse-board-angle = Girar cada tablero de una pared en partes hasta este ángulo (predeterminado: 0)
 
 rehearse-working = Creando la foto de práctica
 rehearse-made = Se creó { $photo }: una foto de práctica de una pared con { $cells ->
@@ -1055,6 +1070,7 @@ checklist-intro = Cada lugar de la pared tiene tres casillas: la pieza se entreg
    *[other] { $pieces } piezas en total.
 } Imprima esta lista dos veces: una copia para la mesa de piezas y otra para la pared.
 checklist-border = “+” es el borde de reserva. Se reparte al final, y puede quedarse en su bolsa.
+checklist-free = Los lugares grises quedan libres: ahí no se cuelga nada.
 checklist-out = entregado
 checklist-hung = colgado
 checklist-back = en casa
@@ -1093,6 +1109,10 @@ wall-map-hang = El borde inferior de los cuadros queda a { $height } del piso.
 wall-map-hang-proposed = El borde inferior de los cuadros queda a { $height } del piso. Es una sugerencia; para cambiarla, escriba hang_mm en event.toml.
 wall-map-fits = En el espacio de { $width } por { $height } caben los cuadros y las tarjetas de borde.
 wall-map-border = Los lugares grises son el borde de reserva. Déjelos libres y ponga las tarjetas del borde alrededor.
+wall-map-free = { $count ->
+    [one] El lugar tachado queda libre: { $spots }.
+   *[other] Los lugares tachados quedan libres: { $spots }.
+}
 wall-map-boards = El papel cubre { $boards }. Las normas contra incendios lo limitan: pregunte antes de colgarlo.
 wall-map-fits-without-cards = En el espacio de { $width } por { $height } caben los cuadros, pero no las tarjetas de borde.
 wall-map-does-not-fit = En el espacio de { $width } por { $height } no caben estos cuadros.
@@ -1289,6 +1309,7 @@ error-filling-gif = la animación no se puede escribir: { $said }
 help-check = Lee fotos de la pared y dice qué intercambiar, girar y buscar
 help-check-folder = La carpeta del evento
 help-check-uncovered = Deja las imágenes como las muestra la foto: no se tapan los lugares que no se pueden leer ni a quien esté delante de la pared
+help-check-begun = Dice también qué cuadros parecen apenas empezados
 help-check-photos = Fotos de la pared: una, o varias que la muestran por partes
 check-working = Leyendo la pared
 check-written = Se guardó en { $folder }: report.html para verlo, marked.jpg para llevarlo a la pared, wall.jpg enderezada y report.json para otros programas.
@@ -1735,6 +1756,7 @@ error-folder-near = no hay ningún evento en { $path }. ¿Quiere decir { $near }
 error-folder-not-printed = el material de { $path } todavía no se ha impreso. Primero escriba: everysquare print { $typed }
 error-folder-no-picture = no existe la imagen { $path }. Revise el nombre y la carpeta
 error-folder-changed = event.toml ahora dice { $own }, pero el material impreso es { $kit }. Deje event.toml como estaba o vuelva a imprimir el material
+error-folder-not-all-printed = event.toml pide { $squares }, pero eso no se imprimió, porque quedaba libre en la pared. Póngalo otra vez en keep_free, o imprima el juego de nuevo: everysquare print { $typed }
 error-folder-described = { $tag }, { $columns } × { $rows } cuadros de { $side } mm
 error-folder-not-text = { $path } no es texto sin formato. Guárdelo otra vez como texto sin formato (UTF-8)
 error-folder-too-large = { $path } tiene más de { $most } MB, demasiado para { $file }
@@ -1943,6 +1965,8 @@ error-rehearse-option-sharpening = el enfoque artificial
 error-rehearse-option-quality = la calidad del JPEG
 error-rehearse-option-orientation = la orientación
 error-rehearse-option-people = el número de personas
+error-rehearse-option-gap = el espacio entre tableros
+error-rehearse-option-board-angle = el ángulo de los tableros
 error-rehearse-option-ink-runs = cuánto se corre la tinta
 error-rehearse-option-density = qué tan oscura es la tinta
 error-rehearse-option-streaks = cuánto tóner falta en las rayas
@@ -2323,6 +2347,7 @@ helpers-wall-intro = Usted cuelga { $squares ->
     [one] 1 fila
    *[other] { $rows } filas
 }: { $width } de ancho, { $height } de alto, con el borde inferior a { $hang } del piso.
+helpers-wall-free = No cuelgue nada en { $spots }. Lo que hay ahí en la pared debe quedar a la vista y al alcance.
 helpers-hang = Cuelgue
 helpers-hang-1 = Antes de empezar, revise las marcas del borde inferior y de una de cada dos filas. ¿Todavía no hay marcas? Las medidas están en el mapa de la pared; use un nivel y una línea tenue a lápiz.
 helpers-hang-2 = ¿Ya están puestas las { $cards } tarjetas de borde? Si no: primero las esquinas, luego las columnas, luego las filas.
@@ -2429,6 +2454,8 @@ guide-picture-value = { $columns ->
 }
 guide-border = Borde de reserva
 guide-border-value = { $border } cuadros alrededor de la imagen. Deje libres sus lugares.
+guide-free = Lugares que quedan libres
+guide-free-value = { $spots }
 guide-square = Pieza y cuadro
 guide-square-value = { $piece } se convierte en { $square }: factor de escala { $scale }
 guide-wall = El mural
@@ -2715,6 +2742,7 @@ error-settings-top-example = una línea como { $line } al principio
 error-settings-wall-example = { $line } debajo de [wall]
 error-settings-piece = debe ser como máximo square_mm, que es { $square }
 error-settings-border = necesita al menos { $least } columnas y { $least } filas, para que haya algo dentro del borde
+error-settings-keep-free = use una lista de hasta { $most } etiquetas, como ["A1", "{ $last }"]
 error-settings-module = el código y el margen blanco que lo rodea medirían 29 bloques de ancho, demasiado para square_mm = { $square }. Use un número menor
 error-settings-room = escríbalo como "8x6ft" o "2.4x1.8m" (m, cm, mm, ft o in), cada lado de 0.2 a 50 m
 error-settings-minutes-a-piece = use cuatro números de { $least } a { $most }, en minutos, para una pieza de un color, una fácil, una media y una difícil, ninguno menor que el anterior
@@ -2756,6 +2784,7 @@ event-piece-mm = lado de cada pieza, la parte pequeña de la imagen que recibe u
 event-square-mm = lado de cada cuadro de papel
 event-rows-from = dónde está la fila 1: { $choices } (abajo, arriba)
 event-border = el anillo exterior es un borde de reserva, que solo se cuelga si viene más gente; la imagen ya lo lleva
+event-keep-free = lugares donde no puede colgar nada, como sobre un interruptor o una alarma; nadie dibuja sus piezas
 event-module-mm-usual = si se omite, los códigos son lo más pequeños que un teléfono pueda leer en una pared de este tamaño
 event-module-mm = si se omite, los códigos son lo más pequeños que un teléfono pueda leer en una pared de este tamaño
 event-inset-mm = distancia del borde cortado al código; la cinta y los cuadros vecinos suelen tapar los bordes

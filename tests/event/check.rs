@@ -98,6 +98,50 @@ fn a_border_in_reserve_may_hang_or_not() {
 }
 
 #[test]
+fn a_spot_that_is_kept_free_asks_for_nothing() {
+    let place = tempfile::tempdir().unwrap();
+    let folder = event(place.path(), "K7M");
+    let (at, file) = (folder.to_str().unwrap(), folder.join("event.toml"));
+    let toml = std::fs::read_to_string(&file).unwrap();
+    let keep = |list: &str| {
+        let free = toml.replace("# keep_free = [\"A1\"]", &format!("keep_free = {list}"));
+        std::fs::write(&file, free).unwrap();
+    };
+    keep("[\"B2\", \"A3\"]");
+    let (code, plan, _) = everysquare(&["plan", at]);
+    assert!(code == 0 && plan.contains("/ stays free: A3, B2."), "{plan}");
+    assert_eq!(everysquare(&["print", at]).0, 0);
+    let grid = Folder::at(&folder).settings().unwrap().grid;
+    let manifest = Folder::at(&folder).manifest().unwrap();
+    let is_printed = |label: &str| manifest.squares.iter().any(|square| square.label == label);
+    assert_eq!((manifest.squares.len(), manifest.pieces.len()), (grid.count() - 2, grid.count() - 2));
+    assert!(is_printed("A1") && !is_printed("B2") && !is_printed("A3"));
+    let photo = photo(&folder, "3", &["--swaps", "1", "--min-px-per-module", "1.6"]);
+    let (code, out, err) = check(&folder, &[&photo]);
+    assert_eq!(code, 1, "{err}");
+    let (_, checked) = checked(&folder);
+    let report = Report::from_json(&std::fs::read_to_string(checked.join("report.json")).unwrap()).unwrap();
+    let state = |label: &str| report.cells.iter().find(|cell| cell.label == label).unwrap().state.name();
+    assert_eq!((state("B2"), state("A3"), report.summary.cells), ("free", "free", grid.count() - 2), "{out}");
+    assert!(report.missing.is_empty() && report.fixes.len() == 1, "{out}");
+    assert!(out.contains("/      stays free: nothing goes here"), "{out}");
+    // a square of a spot that is free no longer was never printed
+    keep("[\"B2\"]");
+    let (code, _, err) = check(&folder, &[&photo]);
+    assert_eq!(code, 2);
+    assert!(err.contains("event.toml asks for A3, but that wasn’t printed"), "{err}");
+    for wrong in ["[\"B2\", \"Z9\"]", "\"B2\"", "[2]"] {
+        keep(wrong);
+        let (code, _, err) = everysquare(&["plan", at]);
+        assert!(code == 2 && err.contains("use a list of up to"), "{err}");
+    }
+    // one that is to stay free after all is no fault where it hangs no longer
+    keep("[\"B2\", \"A3\", \"C1\"]");
+    let (_, out, err) = check(&folder, &[&photo]);
+    assert!(out.contains("Take down C1") && out.contains("Its spot on the wall stays free"), "{out}{err}");
+}
+
+#[test]
 fn a_wall_without_faults_is_all_right() {
     let place = tempfile::tempdir().unwrap();
     let folder = event(place.path(), "K7M");

@@ -7,7 +7,7 @@ use everysquare::judge::Summary;
 use everysquare::picture::{FewColours, Picture, PictureFacts};
 use everysquare::plan::crowd::evening;
 use everysquare::plan::settings::{Choice, Language, Paper, Pencil};
-use everysquare::plan::{Cell, Grid, RowsFrom, Settings, Tag};
+use everysquare::plan::{Cell, Grid, KeptFree, RowsFrom, Settings, Tag};
 use everysquare::print::comparison::{
     Comparison, Lacking, ON_REQUEST, Pair, PastCheck, Poster, Print, comparison, known, names,
 };
@@ -231,7 +231,15 @@ fn pieces_and_squares_of_any_size_are_shown_or_a_part_of_them() {
     for (piece_mm, square_mm) in
         [(5.0, 127.0), (25.4, 25.4), (40.0, 100.0), (30.0, 400.0), (190.0, 1_000.0), (33.3, 127.0)]
     {
-        let grid = Grid { columns: 6, rows: 4, square_mm, piece_mm, rows_from: RowsFrom::Top, border: false };
+        let grid = Grid {
+            columns: 6,
+            rows: 4,
+            square_mm,
+            piece_mm,
+            rows_from: RowsFrom::Top,
+            border: false,
+            kept_free: KeptFree::NONE,
+        };
         for paper in [Paper::Letter, Paper::A3] {
             let pages = Evening::on(grid, paper, Language::Spanish).pages("true-scale");
             assert!((1..=2).contains(&pages), "{piece_mm} {square_mm}: {pages}");

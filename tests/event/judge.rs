@@ -4,7 +4,7 @@ use std::collections::{HashMap, VecDeque};
 
 use everysquare::frame::{Map, Point};
 use everysquare::judge::{Act, Advice, Fix, Judgement, Outcome, Part, Side, State, advise, fixes, judge};
-use everysquare::plan::{Cell, Grid, Turn};
+use everysquare::plan::{Cell, Grid, KeptFree, Turn};
 use everysquare::read::lens::Lens;
 use everysquare::read::{Apart, Camera, CellReading, PhotoReading, Sight, WallReading};
 use proptest::prelude::*;
@@ -23,14 +23,6 @@ enum Shown {
     Clearly,
     Unreadable,
     NotAtAll,
-}
-
-fn grid(columns: usize, rows: usize) -> Grid {
-    Grid::usual(columns, rows)
-}
-
-fn cell_at(grid: &Grid, number: usize) -> Cell {
-    Cell { row: number / grid.columns, column: number % grid.columns }
 }
 
 fn photo(cells: Vec<CellReading>) -> PhotoReading {
@@ -59,12 +51,12 @@ fn reading(grid: &Grid, hung: &[Hung], shown: &[Shown]) -> WallReading {
         (_, Hung::Nothing) => Sight::Empty,
         (_, Hung::Foreign) => Sight::Stranger { text: "QQQ-A1".into(), turn: Turn::None },
         (_, Hung::Square(home, quarters)) => {
-            Sight::Square { home: cell_at(grid, home), turn: Turn::from_quarters(quarters) }
+            Sight::Square { home: grid.at(home), turn: Turn::from_quarters(quarters) }
         }
     };
     let corners = Some([Point::new(0.0, 0.0); 4]);
     let cells: Vec<CellReading> = (0..grid.count())
-        .map(|n| CellReading { cell: cell_at(grid, n), sight: sight(n), certainty: 0.9, corners, photo: 0 })
+        .map(|n| CellReading { cell: grid.at(n), sight: sight(n), certainty: 0.9, corners, photo: 0 })
         .collect();
     WallReading {
         photos: vec![photo(cells.clone())],
@@ -205,7 +197,7 @@ fn undone(wall: &[Hung], turns: &[u32]) -> Vec<Vec<Hung>> {
 }
 
 fn check_all(columns: usize, rows: usize, turning: bool) -> usize {
-    let grid = grid(columns, rows);
+    let grid = Grid::usual(columns, rows);
     let steps = fewest_moves(grid.count(), turning);
     for (wall, fewest) in &steps {
         let plan = fixes(&judged(&grid, wall));
@@ -261,7 +253,7 @@ fn cycles(order: &[usize]) -> usize {
 #[test]
 fn swaps_are_squares_minus_cycles_for_every_order_of_seven() {
     // Cayley distance: A. Cayley, "Note on the theory of permutations", 1849 (from memory)
-    let grid = grid(7, 1);
+    let grid = Grid::usual(7, 1);
     for order in orders(7) {
         let wall: Vec<Hung> = order.iter().map(|home| Hung::Square(*home, 0)).collect();
         let plan = fixes(&judged(&grid, &wall));
@@ -286,7 +278,7 @@ fn upset() -> impl Strategy<Value = (Grid, Vec<Hung>)> {
                     (_, hung) => wall[b] = hung,
                 }
             }
-            (grid(columns, rows), wall)
+            (Grid::usual(columns, rows), wall)
         })
     })
 }
@@ -349,7 +341,7 @@ proptest! {
         }
         for n in 0..grid.count() {
             let hangs = wall.iter().any(|h| matches!(h, Hung::Square(s, _) if *s == n));
-            prop_assert_eq!(seen.missing.contains(&cell_at(&grid, n)), !hangs);
+            prop_assert_eq!(seen.missing.contains(&grid.at(n)), !hangs);
         }
     }
 
@@ -374,21 +366,45 @@ proptest! {
         prop_assume!(grid.columns >= 3 && grid.rows >= 3);
         let grid = Grid { border: true, ..grid };
         for n in 0..grid.count() {
-            if away[n] && grid.in_border(cell_at(&grid, n)) && wall[n] == Hung::Square(n, 0) {
+            if away[n] && grid.in_border(grid.at(n)) && wall[n] == Hung::Square(n, 0) {
                 wall[n] = Hung::Nothing;
             }
         }
         let seen = judged(&grid, &wall);
         let s = seen.summary;
         prop_assert_eq!(s.right + s.wrong + s.turned + s.empty + s.unread + s.unseen, s.cells);
-        let free = (0..grid.count()).filter(|n| grid.in_border(cell_at(&grid, *n)) && wall[*n] == Hung::Nothing);
+        let free = (0..grid.count()).filter(|n| grid.in_border(grid.at(*n)) && wall[*n] == Hung::Nothing);
         prop_assert_eq!(s.cells, grid.count() - free.count());
         prop_assert!(seen.missing.iter().all(|home| !grid.in_border(*home)));
         let plan = fixes(&seen);
         plan.iter().for_each(|fix| obey(&grid, &mut wall, fix));
         for (n, hung) in wall.iter().enumerate() {
-            let is_free = grid.in_border(cell_at(&grid, n)) && *hung == Hung::Nothing;
+            let is_free = grid.in_border(grid.at(n)) && *hung == Hung::Nothing;
             prop_assert!(is_free || *hung == Hung::Square(n, 0), "{:?} by {:?}", wall, plan);
+        }
+        prop_assert_eq!(judged(&grid, &wall).outcome(), Outcome::AllRight);
+    }
+
+    /// Whatever hangs, also over a spot that is kept free and of a square without a spot: what is said ends with all others right and
+    /// nothing there.
+    #[test]
+    fn spots_that_are_kept_free_are_free_in_the_end(
+        (grid, mut wall) in upset(),
+        free in prop::collection::vec(0_usize..63, 0..4),
+    ) {
+        let cells: Vec<Cell> = free.iter().filter(|n| **n < grid.count()).map(|n| grid.at(*n)).collect();
+        let grid = Grid { kept_free: KeptFree::of(&cells).unwrap(), ..grid };
+        let seen = judged(&grid, &wall);
+        let s = seen.summary;
+        prop_assert_eq!(s.right + s.wrong + s.turned + s.empty + s.unread + s.unseen, s.cells);
+        let is_told = |cell: &&Cell| wall[grid.index(**cell)] == Hung::Nothing;
+        prop_assert_eq!(s.cells, grid.count() - grid.kept_free.cells().collect::<Vec<_>>().iter().filter(is_told).count());
+        prop_assert!(seen.missing.iter().all(|home| grid.asks_for(*home)));
+        let plan = fixes(&seen);
+        plan.iter().for_each(|fix| obey(&grid, &mut wall, fix));
+        for (n, hung) in wall.iter().enumerate() {
+            let wanted = if grid.is_kept_free(grid.at(n)) { Hung::Nothing } else { Hung::Square(n, 0) };
+            prop_assert_eq!(*hung, wanted, "{:?} by {:?}", &wall, &plan);
         }
         prop_assert_eq!(judged(&grid, &wall).outcome(), Outcome::AllRight);
     }
@@ -403,7 +419,7 @@ proptest! {
         let (wall, alone) = partly_seen(&inner, &wall, &shown);
         let grid = inner.with_border();
         let within = |n: usize| {
-            let cell = cell_at(&inner, n);
+            let cell = inner.at(n);
             grid.index(Cell { row: cell.row + 1, column: cell.column + 1 })
         };
         let mut all = vec![Hung::Nothing; grid.count()];
@@ -432,24 +448,24 @@ proptest! {
 
 #[test]
 fn a_square_that_hangs_twice_is_named_and_stays_right_in_its_own_cell() {
-    let grid = grid(3, 1);
+    let grid = Grid::usual(3, 1);
     let seen = judged(&grid, &[Hung::Square(0, 0), Hung::Square(0, 0), Hung::Square(2, 0)]);
     assert_eq!(seen.cells[0].state, State::Right);
     assert_eq!(seen.cells[1].state, State::Wrong);
-    assert_eq!(seen.twice, [cell_at(&grid, 0)]);
-    assert_eq!(seen.missing, [cell_at(&grid, 1)]);
-    let (b1, a1) = (cell_at(&grid, 1), cell_at(&grid, 0));
+    assert_eq!(seen.twice, [grid.at(0)]);
+    assert_eq!(seen.missing, [grid.at(1)]);
+    let (b1, a1) = (grid.at(1), grid.at(0));
     assert_eq!(
         fixes(&seen),
-        [Fix::Remove { cell: b1, copy_of: Some(a1) }, Fix::Fetch { square: b1, perhaps_on_wall: false }]
+        [Fix::Remove { cell: b1, square: Some(a1) }, Fix::Fetch { square: b1, perhaps_on_wall: false }]
     );
 }
 
 #[test]
 fn where_two_photos_disagree_nothing_is_called_right() {
-    let grid = grid(2, 1);
+    let grid = Grid::usual(2, 1);
     let mut wall = reading(&grid, &[Hung::Square(0, 0), Hung::Square(1, 0)], &[Shown::Clearly; 2]);
-    wall.contradictions.push(cell_at(&grid, 1));
+    wall.contradictions.push(grid.at(1));
     let seen = judge(&wall, &grid);
     assert_eq!(seen.cells[1].state, State::Unread);
     assert_eq!(seen.outcome(), Outcome::CannotTell);
@@ -459,7 +475,7 @@ fn where_two_photos_disagree_nothing_is_called_right() {
 
 #[test]
 fn outcomes_have_the_exit_codes_of_check() {
-    let grid = grid(2, 1);
+    let grid = Grid::usual(2, 1);
     let code =
         |hung: [Hung; 2], shown: [Shown; 2]| judge(&reading(&grid, &hung, &shown), &grid).outcome().code();
     let right = [Hung::Square(0, 0), Hung::Square(1, 0)];
@@ -475,7 +491,7 @@ fn outcomes_have_the_exit_codes_of_check() {
 
 #[test]
 fn the_part_outside_the_photo_is_named() {
-    let grid = grid(9, 4);
+    let grid = Grid::usual(9, 4);
     let wall: Vec<Hung> = (0..36).map(|n| Hung::Square(n, 0)).collect();
     let mut shown = vec![Shown::Clearly; 36];
     for row in 0..4 {
@@ -494,7 +510,7 @@ fn the_part_outside_the_photo_is_named() {
 
 #[test]
 fn few_pixels_a_module_are_the_reason_where_there_are_few() {
-    let grid = grid(3, 1);
+    let grid = Grid::usual(3, 1);
     let wall: Vec<Hung> = (0..3).map(|n| Hung::Square(n, 0)).collect();
     let shown = [Shown::Clearly, Shown::Unreadable, Shown::Unreadable];
     let mut reading = reading(&grid, &wall, &shown);
@@ -506,7 +522,7 @@ fn few_pixels_a_module_are_the_reason_where_there_are_few() {
 
 #[test]
 fn where_a_small_photo_hides_much_it_is_what_is_wrong_and_nothing_is_to_be_looked_up() {
-    let grid = grid(5, 4);
+    let grid = Grid::usual(5, 4);
     let wall: Vec<Hung> = (0..20).map(|n| Hung::Square(n ^ usize::from(n < 2), 0)).collect();
     let mut shown = vec![Shown::Clearly; 20];
     shown[10..17].fill(Shown::Unreadable);
@@ -523,7 +539,7 @@ fn where_a_small_photo_hides_much_it_is_what_is_wrong_and_nothing_is_to_be_looke
 
 #[test]
 fn a_wall_that_hangs_one_column_over_is_seen_as_a_whole() {
-    let grid = grid(4, 2);
+    let grid = Grid::usual(4, 2);
     let wall: Vec<Hung> =
         (0..8).map(|n| if n % 4 == 0 { Hung::Nothing } else { Hung::Square(n - 1, 0) }).collect();
     let reading = reading(&grid, &wall, &[Shown::Clearly; 8]);
@@ -533,7 +549,7 @@ fn a_wall_that_hangs_one_column_over_is_seen_as_a_whole() {
 
 #[test]
 fn a_cell_that_the_reading_leaves_out_is_unseen() {
-    let grid = grid(2, 2);
+    let grid = Grid::usual(2, 2);
     let reading = WallReading {
         photos: Vec::new(),
         cells: Vec::new(),
@@ -547,9 +563,9 @@ fn a_cell_that_the_reading_leaves_out_is_unseen() {
 
 #[test]
 fn a_square_on_spare_paper_is_looked_at_and_neither_missing_nor_guessed() {
-    let grid = grid(2, 2);
+    let grid = Grid::usual(2, 2);
     let wall: [Hung; 4] = std::array::from_fn(|n| Hung::Square(n, 0));
-    let [b2, c] = [cell_at(&grid, 1), cell_at(&grid, 2)];
+    let [b2, c] = [grid.at(1), grid.at(2)];
     let shown = [Shown::Clearly, Shown::Unreadable, Shown::Clearly, Shown::Clearly];
     let reading = reading(&grid, &wall, &shown);
     let seen = judge(&reading, &grid).with_spares(&[b2, c]);
@@ -573,11 +589,11 @@ fn a_square_on_spare_paper_is_looked_at_and_neither_missing_nor_guessed() {
 fn what_comes_out_of_an_unread_cell_is_hung_upright() {
     // found by `what_can_be_done_blindly_costs_nothing`: A1's square hung turned in the unread C1, C1's in A1; after the swap
     // a turn was left over, which the swap could have done on the way
-    let grid = grid(3, 1);
+    let grid = Grid::usual(3, 1);
     let wall = [Hung::Square(2, 0), Hung::Square(1, 0), Hung::Square(0, 1)];
     let shown = [Shown::Clearly, Shown::Clearly, Shown::Unreadable];
     let plan = fixes(&judge(&reading(&grid, &wall, &shown), &grid));
-    let (a1, c1) = (cell_at(&grid, 0), cell_at(&grid, 2));
+    let (a1, c1) = (grid.at(0), grid.at(2));
     assert_eq!(plan[0].act(), Act::Look);
     assert_eq!(plan[1], Fix::Swap { cells: [a1, c1], upright: vec![a1] });
     assert_eq!(plan.len(), 2);

@@ -11,7 +11,7 @@ use everysquare::frame::{PhotoPx, Point};
 use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag, Turn};
+use everysquare::plan::{Grid, KeptFree, Printed, RowsFrom, Settings, Tag, Turn};
 use everysquare::read::{self, PhotoReading, Reader, Sight};
 use everysquare::rehearse::{Backing, Cards, CellTruth, Faults, Options, State, Truth, make};
 use rayon::prelude::*;
@@ -72,6 +72,7 @@ fn plan(seed: u64) -> Printed {
         piece_mm: 25.4,
         rows_from: if pick(seed, 3, 2) == 0 { RowsFrom::Bottom } else { RowsFrom::Top },
         border: false,
+        kept_free: KeptFree::NONE,
     };
     let mut settings = Settings::new(format!("Made wall {seed}"), Tag::from_number(seed * 7919), grid);
     // making a photo takes ten times as long as reading it: larger modules, most of all on larger walls, keep them small

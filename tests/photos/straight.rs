@@ -11,7 +11,7 @@ use everysquare::gallery::{Manner, Showing, Shown, View};
 use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::picture::colour::ciede2000;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, KeptFree, Printed, RowsFrom, Settings, Tag};
 use everysquare::read::{self, Camera, CellReading, Reader, WallReading};
 use everysquare::rehearse::{
     CellTruth, Hanging as HangingOptions, Light, Made, Options, Sensor, Truth, make,
@@ -19,7 +19,15 @@ use everysquare::rehearse::{
 
 /// Square, as printed, of an event whose squares are `square_mm` wide.
 fn printed(columns: usize, rows: usize, square_mm: f64) -> Printed {
-    let grid = Grid { columns, rows, square_mm, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid {
+        columns,
+        rows,
+        square_mm,
+        piece_mm: 25.4,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+        kept_free: KeptFree::NONE,
+    };
     let mut settings = Settings::new("Made wall".to_owned(), Tag::from_number(77), grid);
     settings.code.module_mm = 0.6;
     settings.printed().unwrap()

@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 
 use crate::common::evening::{Opened, event, opened, photo};
 use crate::common::everysquare;
-use everysquare::display::{Cover, Expected};
+use everysquare::display::{Begun, Cover, Expected};
 use everysquare::photo::Photo;
 use everysquare::plan::Cell;
 use everysquare::read::{Reader, Sight};
@@ -86,4 +86,43 @@ fn a_wall_with_white_squares_is_all_right_and_says_which_are_white() {
     assert_eq!(report.white.iter().cloned().collect::<BTreeSet<_>>(), white);
     let page = std::fs::read_to_string(check.join("report.html")).unwrap();
     assert!(page.contains("4 are still white"), "the page says it too");
+}
+
+/// Squares that are only begun, in truth, as found, and found though nobody stopped there.
+fn begun(options: impl Fn(u64) -> Options, seeds: std::ops::Range<u64>) -> [usize; 3] {
+    let place = tempfile::tempdir().unwrap();
+    let Opened { printed, original, drawn } = opened(&event(place.path(), "K7M"));
+    let expected = Expected::of(&original, &printed.grid);
+    let mut counts = [0; 3];
+    for seed in seeds {
+        let made = make(&printed, &drawn, &options(seed)).unwrap();
+        let photo = Photo::open(&made.jpeg).unwrap();
+        let reading = Reader::new(&printed).read(&photo).unwrap();
+        let cover = Cover::with(&photo, &reading, &printed, &|| Some(expected.clone()), Begun::Asked);
+        for own in reading.cells.iter().filter(|own| matches!(own.sight, Sight::Square { .. })) {
+            let truth = &made.truth.cells[printed.grid.index(own.cell)];
+            let is_told = cover.begun().contains(&own.cell);
+            counts[0] += usize::from(truth.begun);
+            // of one whose first fifth is paper in the picture too, nothing shows
+            counts[1] += usize::from(truth.begun && (is_told || cover.white().contains(&own.cell)));
+            counts[2] += usize::from(!truth.begun && is_told && !truth.undrawn);
+        }
+    }
+    counts
+}
+
+#[test]
+fn squares_that_are_only_begun_are_found_and_no_others() {
+    let half = |seed| Options { faults: Faults { begun: 8, turns: 1, ..Faults::default() }, ..small(seed) };
+    let [truth, found, others] = begun(half, 2041..2051);
+    println!("{found} of {truth}, {others}");
+    assert!(truth >= 60 && 2 * found >= truth && others == 0, "{found} of {truth}, {others}");
+    let whole = |seed| Options {
+        faults: Faults { misdrawn: 4, drawn_turned: 2, undrawn: 2, ..Faults::default() },
+        unsteady: if seed % 2 == 0 { 2.0 } else { 1.0 },
+        ..small(seed)
+    };
+    let told = begun(whole, 2061..2071);
+    println!("{told:?}");
+    assert_eq!(told, [0, 0, 0]);
 }

@@ -9,7 +9,7 @@ use everysquare::cli::sample;
 use everysquare::photo::Photo;
 use everysquare::picture::Picture;
 use everysquare::plan::settings::CodeSettings;
-use everysquare::plan::{Grid, Printed, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, KeptFree, Printed, RowsFrom, Settings, Tag};
 use everysquare::read::{Reader, Sight};
 use everysquare::rehearse::{Faults, Hanging, Made, Options, Sensor, make};
 use serde::Serialize;
@@ -57,6 +57,7 @@ fn printed((columns, rows): (usize, usize), usual: bool) -> Outcome<Printed> {
         piece_mm: square_mm / 5.0,
         rows_from: RowsFrom::Bottom,
         border: false,
+        kept_free: KeptFree::NONE,
     };
     let mut settings = Settings::new("Peers".to_owned(), Tag::new("K7M").ok_or("no tag")?, grid);
     if !usual {

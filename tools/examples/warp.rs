@@ -14,7 +14,7 @@ use std::io;
 use everysquare::display::{Frontal, LONGEST_PX, Shot, straighten};
 use everysquare::frame::{Frame, Map, Point};
 use everysquare::photo::{Luma, Photo};
-use everysquare::plan::{Grid, RowsFrom};
+use everysquare::plan::{Grid, KeptFree, RowsFrom};
 use everysquare::read::lens::Lens;
 use everysquare::read::{Apart, Camera};
 use serde::Deserialize;
@@ -55,6 +55,7 @@ impl Problem {
             piece_mm: 25.4,
             rows_from: RowsFrom::Bottom,
             border: false,
+            kept_free: KeptFree::NONE,
         };
         let frontal = Frontal { margin_mm: 0.0, px_per_mm: Some(self.px_per_mm), longest_px: LONGEST_PX };
         let shot = Shot { photo: &photo, camera: &camera, light: None, apart: &Apart::default() };

@@ -18,6 +18,8 @@ use crate::words::{FluentValue, Words};
 const MARKS: [&str; 4] = [".", "-", "+", "#"];
 /// What stands in the map for a piece of the border in reserve.
 const RESERVE: &str = "o";
+/// Mark of a spot that is kept free.
+const KEPT_FREE: &str = "/";
 
 /// The whole text, in lines of `width` characters. `documents` are the kit's, or why there are none.
 pub(super) fn plan(sources: &Sources, documents: Result<&[Document], String>, width: usize) -> String {
@@ -102,6 +104,10 @@ impl Text<'_> {
         self.table(&rows);
         self.text.push('\n');
         self.map();
+        let grid = &self.settings.grid;
+        if let Some(free) = grid.kept_free.told(grid, "plan-keep-free", self.words) {
+            paragraph(&mut self.text, "", &free, self.width);
+        }
         let decided = self.facts.pieces.iter().filter(|piece| piece.decided).count();
         if decided > 0 {
             self.say("plan-decided", &[("count", decided.into())]);
@@ -125,6 +131,7 @@ impl Text<'_> {
             for row in 0..grid.rows {
                 let mark = |column: usize| match &self.facts.pieces[row * grid.columns + column] {
                     piece if piece.band == Band::Reserve => RESERVE,
+                    piece if piece.band == Band::Never => KEPT_FREE,
                     piece => MARKS[piece.level.index()],
                 };
                 let marks: String = block.clone().map(|column| centred(mark(column), room)).collect();

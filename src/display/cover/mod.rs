@@ -145,6 +145,15 @@ impl Tiles {
     }
 }
 
+/// Whether squares that are only begun are looked for.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub enum Begun {
+    /// They are.
+    Asked,
+    /// They aren't: nobody's drawing is judged unasked.
+    NotAsked,
+}
+
 /// Cover of one photo: the tiles of the wall and its rim that are hidden.
 #[derive(Clone, Debug)]
 pub struct Cover {
@@ -153,6 +162,7 @@ pub struct Cover {
     covered: Vec<bool>,
     someone: bool,
     white: Vec<Cell>,
+    begun: Vec<Cell>,
 }
 
 impl Cover {
@@ -160,7 +170,8 @@ impl Cover {
     #[must_use]
     pub fn nothing(grid: &Grid) -> Self {
         let tiles = Tiles::of(grid);
-        Self { tiles, camera: None, covered: vec![false; tiles.count()], someone: false, white: Vec::new() }
+        let (covered, white, begun) = (vec![false; tiles.count()], Vec::new(), Vec::new());
+        Self { tiles, camera: None, covered, someone: false, white, begun }
     }
 
     /// Cover for a photo.
@@ -174,11 +185,26 @@ impl Cover {
         printed: &Printed,
         expected: &(dyn Fn() -> Option<Expected> + Sync),
     ) -> Self {
+        Self::with(photo, reading, printed, expected, Begun::NotAsked)
+    }
+
+    /// The same; [`Cover::begun`] is known where it is asked for.
+    #[must_use]
+    pub fn with(
+        photo: &Photo,
+        reading: &PhotoReading,
+        printed: &Printed,
+        expected: &(dyn Fn() -> Option<Expected> + Sync),
+        asked: Begun,
+    ) -> Self {
         let mut cover = Self { camera: Some(reading.camera), ..Self::nothing(&printed.grid) };
         let tiles = cover.tiles;
         let looks = looks::Looks::of(photo, reading, printed, tiles);
         (cover.covered, cover.someone) = grow::grow(&looks, reading, printed, expected);
         cover.white = white::white(&looks, &cover.covered, reading, printed, expected);
+        if let (Begun::Asked, Some(expected)) = (asked, expected()) {
+            cover.begun = white::begun((&looks, &cover.covered), &cover.white, reading, printed, &expected);
+        }
         for cell in reading.cells.iter().filter(|cell| is_hidden(&cell.sight)) {
             for tile in cover.tiles.of_cell(cell.cell) {
                 cover.covered[tile] = true;
@@ -204,6 +230,12 @@ impl Cover {
     #[must_use]
     pub fn white(&self) -> &[Cell] {
         &self.white
+    }
+
+    /// Cells whose squares are only begun: much of what their piece colours is still paper. Empty where nobody asked.
+    #[must_use]
+    pub fn begun(&self) -> &[Cell] {
+        &self.begun
     }
 
     /// This finding, covering nothing: for whoever asks for the photo as it is.

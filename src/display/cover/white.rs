@@ -6,6 +6,8 @@
 //! ```
 //!
 //! Whatever is unsure counts as drawn: what is told to be white is white. Nothing is said of pieces that are white by themselves.
+//!
+//! Where somebody asks for it, squares that are only begun are told too: of what their piece colours, much is still paper.
 
 use crate::frame::{float, median_by};
 use crate::plan::{Cell, Printed, Turn};
@@ -38,6 +40,15 @@ const TINTED: f64 = 0.02;
 /// Greatest share of tiles at the top of the sensor's range: in glare, drawings look white.
 const GLARE: f64 = 0.1;
 
+/// Greatest part of the way from paper to the expected colour of a tile that nobody has drawn on.
+const BARE: f64 = 0.12;
+/// Least share of the tiles that tell that are bare in a square that is only begun: a margin that was left white, a shape that was drawn
+/// smaller leave fewer.
+const BEGUN: f64 = 0.5;
+/// Greatest share of the tiles that are asked to stay white, and have colour, of a square that is only begun: where more of them have, it
+/// is another drawing.
+const ASTRAY: f64 = 0.3;
+
 /// The cells whose squares nobody has drawn on. `expected` is asked only where a square looks white.
 pub(super) fn white(
     looks: &Looks,
@@ -63,7 +74,26 @@ pub(super) fn white(
     pale.filter(|pale| pale.is_undrawn(&expected, printed)).map(|pale| pale.cell).collect()
 }
 
-/// A square that looks as white as paper.
+/// The cells whose squares are only begun; none of those that are `white`.
+pub(super) fn begun(
+    (looks, covered): (&Looks, &[bool]),
+    white: &[Cell],
+    reading: &PhotoReading,
+    printed: &Printed,
+    expected: &Expected,
+) -> Vec<Cell> {
+    let usable = usable(printed, looks.tiles.side_mm);
+    let on_grid = reading.cells.iter().filter(|seen| printed.grid.holds(seen.cell));
+    let named = on_grid.filter(|seen| !white.contains(&seen.cell)).filter_map(|seen| {
+        let Sight::Square { home, turn } = &seen.sight else { return None };
+        let tiles = inner(looks, covered, &usable, seen.cell);
+        let square = Pale { cell: seen.cell, home: *home, turn: *turn, tiles };
+        square.is_begun(looks, expected, printed).then_some(seen.cell)
+    });
+    named.collect()
+}
+
+/// A square, as it looks.
 struct Pale {
     cell: Cell,
     home: Cell,
@@ -72,30 +102,66 @@ struct Pale {
 }
 
 impl Pale {
-    /// Whether its piece has colours that tell, and hardly anything of them shows.
-    fn is_undrawn(&self, expected: &Expected, printed: &Printed) -> bool {
+    /// Each tile with how far the colour that is expected there is from paper, and how far along the way there its own is, times that
+    /// squared.
+    fn compared<'a>(
+        &'a self,
+        expected: &'a Expected,
+        printed: &Printed,
+    ) -> impl Iterator<Item = (&'a Tile, f64, f64)> {
         let home = printed.grid.index(self.home);
         let quarters = (4 - self.turn.quarters()) % 4;
-        let (mut along, mut weights, mut telling) = (0.0, 0.0, 0);
-        for tile in &self.tiles {
+        self.tiles.iter().map(move |tile| {
             let (column, row) = turned((tile.column, tile.row), quarters);
             let wanted = expected.at(home, column, row);
-            let far = away(wanted, PAPER);
-            if far >= TELLING {
-                let part = |i: usize| {
-                    (f64::from(tile.colour[i]) - f64::from(PAPER[i]))
-                        * (f64::from(wanted[i]) - f64::from(PAPER[i]))
-                };
-                along += part(0) + part(1) + part(2);
-                weights += far * far;
-                telling += 1;
-            }
+            let part = |i: usize| {
+                (f64::from(tile.colour[i]) - f64::from(PAPER[i]))
+                    * (f64::from(wanted[i]) - f64::from(PAPER[i]))
+            };
+            (tile, away(wanted, PAPER), part(0) + part(1) + part(2))
+        })
+    }
+
+    /// Whether its piece has colours that tell, and hardly anything of them shows.
+    fn is_undrawn(&self, expected: &Expected, printed: &Printed) -> bool {
+        let (mut along, mut weights, mut telling) = (0.0, 0.0, 0);
+        for (_, far, way) in self.compared(expected, printed).filter(|(_, far, _)| *far >= TELLING) {
+            along += way;
+            weights += far * far;
+            telling += 1;
         }
         float(telling) >= ENOUGH * float(TILES * TILES) && along < DRAWN * weights
+    }
+
+    /// Whether much of what its piece colours is still paper, and hardly anything has colour that should be paper.
+    fn is_begun(&self, looks: &Looks, expected: &Expected, printed: &Printed) -> bool {
+        let clipped = self.tiles.iter().filter(|tile| tile.clipped).count();
+        if 2 * self.tiles.len() <= TILES * TILES / 2 || float(clipped) > GLARE * float(self.tiles.len()) {
+            return false;
+        }
+        let is_paper =
+            |tile: &Tile| away(tile.colour, PAPER) <= WHITE && tile.grain <= GRAIN && !tile.clipped;
+        let (mut telling, mut bare, mut pale, mut astray) = (0, Vec::new(), 0, 0);
+        for (tile, far, way) in self.compared(expected, printed) {
+            if far >= TELLING {
+                telling += 1;
+                if is_paper(tile) && way < BARE * far * far {
+                    bare.push(*tile);
+                }
+            } else if far <= WHITE {
+                pale += 1;
+                astray += usize::from(!is_paper(tile));
+            }
+        }
+        float(telling) >= ENOUGH * float(TILES * TILES)
+            && float(bare.len()) >= BEGUN * float(telling)
+            && float(astray) <= ASTRAY * float(pale)
+            && is_as_paper(&bare, looks, self.cell)
     }
 }
 
 /// A tile of a square as it hangs.
+#[derive(Copy, Clone)]
 struct Tile {
     column: usize,
     row: usize,

@@ -182,9 +182,7 @@ impl Given {
             (Assumed::Hang, evening.hang_mm.is_none()),
         ];
         Self {
-            visitors: evening
-                .visitors
-                .unwrap_or_else(|| usual_visitors(settings.grid.within_border().count())),
+            visitors: evening.visitors.unwrap_or_else(|| usual_visitors(settings.grid.asked())),
             arrivals: evening.arrivals.unwrap_or_default(),
             pieces_each: evening.pieces_each.unwrap_or(1.0),
             start: evening.start,

@@ -63,7 +63,7 @@ impl Supplies {
 #[must_use]
 pub fn supplies(grid: &Grid, work: &Work, given: &Given, seats_in_use: usize) -> Supplies {
     let cards = grid.columns + grid.rows + 4;
-    let squares = float(grid.count());
+    let squares = float(grid.hanging());
     Supplies {
         pencils: pencils(&chances(work, given.minutes_a_piece), seats_in_use),
         sharpeners: seats_in_use.div_ceil(SEATS_A_SHARPENER),

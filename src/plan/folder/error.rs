@@ -36,6 +36,13 @@ pub enum FolderError {
         /// What the manifest says.
         kit: Sentence,
     },
+    /// event.toml asks for squares that were not printed: their spots were kept free.
+    NotAllPrinted {
+        /// Their labels.
+        squares: Vec<String>,
+        /// The event's folder.
+        folder: PathBuf,
+    },
     /// Not UTF-8.
     NotText {
         /// Which file.
@@ -134,6 +141,9 @@ impl Tell for FolderError {
             Self::Changed { own, kit } => {
                 Sentence::new("error-folder-changed").with("own", own.clone()).with("kit", kit.clone())
             }
+            Self::NotAllPrinted { squares, folder } => Sentence::new("error-folder-not-all-printed")
+                .with("squares", squares.join(", "))
+                .with("typed", as_typed(folder)),
             Self::NotText { path } => about("error-folder-not-text", path),
             Self::TooLarge { path, most } => about("error-folder-too-large", path)
                 .with("most", (most >> 20).to_string())

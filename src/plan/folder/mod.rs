@@ -23,6 +23,7 @@
 use std::path::{Path, PathBuf};
 
 use super::cell::Grid;
+use super::kept_free::MOST_KEPT_FREE;
 use super::manifest::{Manifest, Printed};
 use super::settings::Settings;
 use crate::words::{Sentence, nearest};
@@ -222,8 +223,12 @@ impl Folder {
         if own != kit {
             return Err(FolderError::Changed { own, kit });
         }
-        let printed = manifest.printed(settings.grid.rows_from)?;
-        let grid = Grid { border: settings.grid.border, ..printed.grid };
+        let squares = manifest.not_printed(&settings.grid);
+        if (1..=MOST_KEPT_FREE).contains(&squares.len()) {
+            return Err(FolderError::NotAllPrinted { squares, folder: self.root.clone() });
+        }
+        let printed = manifest.printed_but(settings.grid.rows_from, settings.grid.kept_free)?;
+        let grid = Grid { border: settings.grid.border, kept_free: settings.grid.kept_free, ..printed.grid };
         let Settings { name, print, parts, .. } = settings;
         Ok(Printed { name, units: print.units, grid, parts, stub_mm: print.stub_mm(), ..printed })
     }

@@ -166,11 +166,12 @@ pub fn divide(
     spread: Spread,
 ) -> Result<Groups, GroupsError> {
     // a border in reserve is nobody's share
-    let own: Vec<usize> = own_pieces(grid).collect();
+    let whole = grid;
+    let own: Vec<usize> = within_border(grid).collect();
     let (inner, levels) =
         (grid.within_border(), own.iter().map(|piece| levels[*piece]).collect::<Vec<Level>>());
     let (grid, levels) = (&inner, &levels[..]);
-    let most = levels.len().min(MOST_GROUPS);
+    let most = whole.asked().min(MOST_GROUPS);
     if members.is_empty() {
         return Err(GroupsError::Nobody);
     }
@@ -187,12 +188,28 @@ pub fn divide(
         own.iter().zip(&owners).filter(|(_, owner)| **owner == group).map(|(piece, _)| *piece).collect()
     };
     let groups = members.iter().enumerate();
-    let groups = groups.map(|(number, members)| Group { members: members.clone(), pieces: pieces(number) });
-    Ok(Groups { spread, groups: groups.collect() })
+    let mut groups: Vec<Group> =
+        groups.map(|(number, members)| Group { members: members.clone(), pieces: pieces(number) }).collect();
+    without_kept_free(&mut groups, whole);
+    Ok(Groups { spread, groups })
 }
 
-/// The pieces of the picture itself, without a border in reserve, by their place in the grid's order of cells, in that order.
-fn own_pieces(grid: &Grid) -> impl Iterator<Item = usize> {
+/// Takes the pieces of cells that are kept free out of all groups; a group that had no others gets one of the largest group.
+fn without_kept_free(groups: &mut [Group], grid: &Grid) {
+    for group in groups.iter_mut() {
+        group.pieces.retain(|piece| !grid.is_kept_free(grid.at(*piece)));
+    }
+    while let Some(poor) = groups.iter().position(|group| group.pieces.is_empty()) {
+        let rich = groups.iter_mut().max_by_key(|group| group.pieces.len());
+        match rich.filter(|rich| rich.pieces.len() > 1).and_then(|rich| rich.pieces.pop()) {
+            Some(piece) => groups[poor].pieces.push(piece),
+            None => return,
+        }
+    }
+}
+
+/// The pieces within a border in reserve by their place in the grid's order of cells, in that order.
+fn within_border(grid: &Grid) -> impl Iterator<Item = usize> {
     grid.cells().enumerate().filter(|(_, cell)| !grid.in_border(*cell)).map(|(piece, _)| piece)
 }
 
@@ -272,7 +289,7 @@ impl Groups {
             pieces.sort_unstable();
             groups.push(Group { members: Members { name: group.name, people: group.people }, pieces });
         }
-        let is_whole = own_pieces(grid).all(|piece| taken[piece]);
+        let is_whole = grid.cells().all(|cell| taken[grid.index(cell)] || !grid.asks_for(cell));
         if is_whole { Ok(Self { spread, groups }) } else { Err(GroupsError::File) }
     }
 
@@ -399,7 +416,7 @@ mod tests {
     fn a_border_in_reserve_is_nobodys_share() {
         let inner = grid(5, 4);
         let with = inner.with_border();
-        let own: Vec<usize> = own_pieces(&with).collect();
+        let own: Vec<usize> = within_border(&with).collect();
         let level = |place: usize| Level::ALL[place % 4];
         let mut levels = vec![Level::Easy; with.count()];
         own.iter().enumerate().for_each(|(place, piece)| levels[*piece] = level(place));

@@ -22,7 +22,7 @@ pub(super) const KNOWN: [(&str, &[&str]); 10] = [
     ),
     ("picture", &["file", "credit", "colours"]),
     ("pencils", &["name", "srgb"]),
-    ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from", "border"]),
+    ("wall", &["columns", "rows", "piece_mm", "square_mm", "rows_from", "border", "keep_free"]),
     ("parts", &["from", "to", "place", "bottom_mm", "board"]),
     ("code", &["module_mm", "corner", "inset_mm"]),
     ("print", &["paper", "flip", "units", "join"]),

@@ -13,8 +13,9 @@ use super::{
     PrintSettings, SQUARE_MM, Settings,
 };
 use super::{evening, levels, parts};
-use crate::plan::cell::Grid;
+use crate::plan::cell::{Cell, Grid};
 use crate::plan::code::{TAG_ALPHABET, Tag};
+use crate::plan::kept_free::{KeptFree, MOST_KEPT_FREE};
 use crate::words::Sentence;
 
 impl Settings {
@@ -186,14 +187,31 @@ fn grid(wall: &Section) -> Result<Grid, SettingsError> {
         let allowed = Sentence::new("error-settings-border").with("least", LEAST_WITH_BORDER);
         return Err(wall.refuse("border", allowed));
     }
-    Ok(Grid {
+    let grid = Grid {
         columns,
         rows,
         square_mm,
         piece_mm: piece_mm.unwrap_or_else(|| DEFAULT_PIECE_MM.min(square_mm)),
         rows_from: wall.choice("rows_from")?.unwrap_or_default(),
         border,
-    })
+        kept_free: KeptFree::NONE,
+    };
+    Ok(Grid { kept_free: kept_free(wall, &grid)?, ..grid })
+}
+
+/// The cells where nothing hangs: at most half of the picture's.
+fn kept_free(wall: &Section, grid: &Grid) -> Result<KeptFree, SettingsError> {
+    let most = MOST_KEPT_FREE.min(grid.within_border().count() / 2);
+    let allowed = || {
+        let last =
+            Cell { row: if grid.row_number(0) > 1 { 0 } else { grid.rows - 1 }, column: grid.columns - 1 };
+        Sentence::new("error-settings-keep-free")
+            .with("most", most.to_string())
+            .with("last", grid.label(last))
+    };
+    let cells = wall.all_texts("keep_free", allowed(), |label| grid.cell(label))?;
+    let free = KeptFree::of(&cells).filter(|free| free.count() <= most);
+    free.ok_or_else(|| wall.refuse("keep_free", allowed()))
 }
 
 fn code(section: &Section, grid: &Grid) -> Result<CodeSettings, SettingsError> {

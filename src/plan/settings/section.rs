@@ -161,6 +161,18 @@ impl<'a> Section<'a> {
         read().filter(fits).map(Some).ok_or_else(|| self.refuse(name, allowed))
     }
 
+    /// A list of texts that `meant` makes something of; empty where it is left out.
+    pub fn all_texts<T>(
+        &self,
+        name: &str,
+        allowed: Sentence,
+        meant: impl Fn(&str) -> Option<T>,
+    ) -> Result<Vec<T>, SettingsError> {
+        let Some(item) = self.item(name) else { return Ok(Vec::new()) };
+        let read = || item.as_array()?.iter().map(|value| meant(value.as_str()?)).collect::<Option<Vec<T>>>();
+        read().ok_or_else(|| self.refuse(name, allowed))
+    }
+
     /// `true` or `false`.
     pub fn yes_or_no(&self, name: &str) -> Result<Option<bool>, SettingsError> {
         let Some(item) = self.item(name) else { return Ok(None) };

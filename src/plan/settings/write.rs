@@ -7,6 +7,7 @@ use super::error::SettingsError;
 use super::known::{KNOWN, LISTS};
 use super::toml::{example, line, number, quoted, text};
 use super::{CodeSettings, Settings, evening, levels, parts};
+use crate::plan::cell::Cell;
 use crate::words::Words;
 
 /// A value for [`set`].
@@ -181,6 +182,15 @@ impl Settings {
             true => line("border", "true", &say("event-border")),
             false => String::new(),
         };
+        let free: Vec<String> = grid.kept_free.cells().map(|cell| text(&grid.label(cell))).collect();
+        let kept_free = match free.as_slice() {
+            [] => {
+                let first = if grid.row_number(0) == 1 { 0 } else { grid.rows - 1 };
+                let corner = text(&grid.label(Cell { row: first, column: 0 }));
+                example("keep_free", &format!("[{corner}]"), &say("event-keep-free"))
+            }
+            free => line("keep_free", &format!("[{}]", free.join(", ")), &say("event-keep-free")),
+        };
         [
             "[wall]\n".to_owned(),
             line("columns", &grid.columns.to_string(), &say("event-columns")),
@@ -189,6 +199,7 @@ impl Settings {
             line("square_mm", &number(grid.square_mm), &say("event-square-mm")),
             line("rows_from", &text(grid.rows_from.word()), &words.say("event-rows-from", &choices)),
             border,
+            kept_free,
         ]
         .concat()
     }

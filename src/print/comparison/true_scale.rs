@@ -338,7 +338,7 @@ impl Window {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::RowsFrom;
+    use crate::plan::{KeptFree, RowsFrom};
     use proptest::prelude::*;
 
     proptest! {
@@ -347,7 +347,7 @@ mod tests {
             columns in 1_usize..70, rows in 1_usize..60, piece in 4.0_f64..300.0, factor in 1.0_f64..12.0,
             width in 100.0_f64..300.0, height in 120.0_f64..400.0, pair in proptest::option::of((0_usize..60, 0_usize..70)),
         ) {
-            let grid = Grid { columns, rows, piece_mm: piece, square_mm: piece * factor, rows_from: RowsFrom::Top, border: false };
+            let grid = Grid { columns, rows, piece_mm: piece, square_mm: piece * factor, rows_from: RowsFrom::Top, border: false, kept_free: KeptFree::NONE };
             let fit = Fit::best(&grid, [width, height]);
             let (pieces, squares) = (fit.size(fit.pieces, piece), fit.size(fit.squares, grid.square_mm));
             let along = usize::from(!fit.beside);

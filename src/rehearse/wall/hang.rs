@@ -182,7 +182,7 @@ impl Squares<'_> {
         let sign = |rng: &mut ChaCha8Rng| if rng.random() { 1.0 } else { -1.0 };
         let tear = ([sign(&mut rng), sign(&mut rng)], rng.random_range(0.2..0.45) * side);
         let torn = (hung.condition == Condition::Torn).then_some(tear);
-        let texture = self.commission.draw(hung.home, hung.drawn, number(index + 1));
+        let texture = self.commission.draw(hung, number(index + 1));
         let sheet =
             Sheet { of: Of::Square(index), code: self.commission.code, modules, texture, scribble, torn };
         Layer { place, bend, body: Body::Sheet(Box::new(sheet)) }

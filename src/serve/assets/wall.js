@@ -164,7 +164,7 @@ const showMap = () => {
     });
     return make("tr", {}, make("th", { scope: "row" }, String(wall.numbers[row])), ...cells);
   });
-  at("legend-reserve").hidden = !wall.cells.some((cell) => cell.state === "reserve");
+  for (const state of ["reserve", "free"]) at(`legend-${state}`).hidden = !wall.cells.some((cell) => cell.state === state);
   at("cells").replaceChildren(make("thead", {}, head), make("tbody", {}, ...rows));
   const stop = Math.min(Number(at("cells").dataset.stop || 0), wall.cells.length - 1);
   at("cells").querySelector(`[data-place="${stop}"]`).tabIndex = 0;
@@ -214,7 +214,7 @@ const fillSheet = () => {
   at("cell-heading").textContent = cell.label;
   at("cell-where").textContent = where(shown);
   at("cell-say").textContent = step ? `${number}. ${step.say}` : cell.at ? cell.say : say("serve-cell-nothing-seen");
-  const empty = ["empty", "unseen", "reserve"].includes(cell.state);
+  const empty = ["empty", "unseen", "reserve", "free"].includes(cell.state);
   at("cell-hangs").closest("figure").hidden = empty;
   if (!empty) at("cell-hangs").src = hangs(shown);
   at("cell-hangs").alt = cell.say;

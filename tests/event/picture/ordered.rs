@@ -4,7 +4,7 @@ use std::path::Path;
 
 use everysquare::picture::order::Band;
 use everysquare::picture::{FewColours, Picture, PictureFacts};
-use everysquare::plan::{Folder, Level};
+use everysquare::plan::{Folder, Grid, KeptFree, Level};
 
 #[test]
 fn half_of_the_pieces_are_most_of_the_picture_and_plain_ones_come_last() {
@@ -63,4 +63,23 @@ fn a_border_is_handed_out_last_from_below_and_leaves_the_picture_its_levels_and_
         let of = |facts: &PictureFacts| facts.own().filter(|piece| piece.band == band).count();
         assert_eq!(of(&facts), of(&alone), "{band:?}");
     }
+}
+
+#[test]
+fn a_piece_whose_spot_is_kept_free_is_handed_out_to_nobody() {
+    let folder = Folder::at(Path::new("samples/harbour-evening"));
+    let settings = folder.settings().unwrap();
+    let picture = Picture::open(&folder.picture_bytes(&settings).unwrap()).unwrap();
+    let few = FewColours::chosen(&picture, &settings.picture);
+    let free = [settings.grid.cell("D4").unwrap(), settings.grid.cell("J8").unwrap()];
+    let grid = Grid { kept_free: KeptFree::of(&free).unwrap(), ..settings.grid };
+    let [with, all] = [grid, settings.grid].map(|grid| PictureFacts::of(&few, &grid, &settings.levels));
+    assert_eq!((with.order.len(), all.order.len()), (78, 80));
+    for (piece, own) in with.pieces.iter().enumerate() {
+        let is_free = grid.is_kept_free(own.cell);
+        assert_eq!(with.order.contains(&piece), !is_free);
+        assert_eq!(own.band == Band::Never, is_free);
+        assert_eq!(own.level, all.pieces[piece].level, "levels stay");
+    }
+    assert_eq!(with.work().pieces.iter().sum::<usize>(), 78);
 }

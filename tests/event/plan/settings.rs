@@ -4,7 +4,7 @@ use everysquare::plan::settings::{
     Arrivals, Choice, CodeSettings, Corner, EveningSettings, Flip, LevelSettings, NewValue, Paper, Pencil,
     Room, Settings, SettingsError, Units, Visitors, set,
 };
-use everysquare::plan::{Cell, Clock, Grid, Level, RowsFrom, Tag};
+use everysquare::plan::{Cell, Clock, Grid, KeptFree, Level, RowsFrom, Tag};
 use proptest::prelude::*;
 
 /// The design's own example.
@@ -42,9 +42,12 @@ fn choice<T: Choice + std::fmt::Debug>() -> impl Strategy<Value = T> {
 prop_compose! {
     fn any_grid()(
         columns in 1_usize..=60, rows in 1_usize..=50, square_mm in 60.0_f64..=400.0, part in 0.1_f64..=0.99,
-        rows_from in choice::<RowsFrom>(),
+        rows_from in choice::<RowsFrom>(), free in proptest::collection::vec(0_usize..3000, 0..5),
     ) -> Grid {
-        Grid { columns, rows, square_mm, piece_mm: (square_mm * part).clamp(5.0, 300.0), rows_from, border: false }
+        let piece_mm = (square_mm * part).clamp(5.0, 300.0);
+        let grid = Grid { square_mm, piece_mm, rows_from, ..Grid::usual(columns, rows) };
+        let cells: Vec<Cell> = free.iter().map(|n| grid.at(n % grid.count())).take(grid.count() / 2).collect();
+        Grid { kept_free: KeptFree::of(&cells).unwrap(), ..grid }
     }
 }
 
@@ -132,7 +135,8 @@ proptest! {
     fn an_edit_keeps_every_other_byte(settings in any_settings(), columns in 1_usize..=60, windows: bool) {
         let usual = CodeSettings::usual(&settings.grid); // fits a wall of any width
         let no_pieces = LevelSettings { decided: Vec::new(), ..settings.levels.clone() }; // they may lie outside the changed wall
-        let mut text = Settings { code: usual, levels: no_pieces, ..settings.clone() }.to_toml();
+        let grid = Grid { kept_free: KeptFree::NONE, ..settings.grid }; // as may they
+        let mut text = Settings { code: usual, levels: no_pieces, grid, ..settings.clone() }.to_toml();
         if windows {
             text = text.replace('\n', "\r\n");
         }

@@ -31,7 +31,7 @@ fn picture() -> Picture {
 }
 
 fn settings(columns: usize, rows: usize, square_mm: f64, paper: Paper, flip: Flip) -> Settings {
-    let grid = Grid { columns, rows, square_mm, piece_mm: 25.4, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid { square_mm, ..Grid::usual(columns, rows) };
     let mut settings = Settings::new("Harbour library open evening".into(), Tag::new("K7M").unwrap(), grid);
     settings.print.paper = paper;
     settings.print.flip = flip;

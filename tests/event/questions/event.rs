@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use everysquare::picture::questions::{Question, Unit, questions};
 use everysquare::picture::{FewColours, Picture, PictureFacts};
 use everysquare::plan::settings::{LevelSettings, Pencil};
-use everysquare::plan::{Cell, Grid, RowsFrom};
+use everysquare::plan::{Cell, Grid, KeptFree, RowsFrom};
 use image::RgbImage;
 use image::imageops::crop_imm;
 
@@ -32,7 +32,15 @@ impl Event {
         piece_mm: f64,
         paint: impl Fn(usize) -> [usize; 3],
     ) -> Self {
-        let grid = Grid { columns, rows, square_mm, piece_mm, rows_from: RowsFrom::Bottom, border: false };
+        let grid = Grid {
+            columns,
+            rows,
+            square_mm,
+            piece_mm,
+            rows_from: RowsFrom::Bottom,
+            border: false,
+            kept_free: KeptFree::NONE,
+        };
         Self::drawn(grid, SIDE, |x, y| {
             let piece = (y / SIDE) as usize * columns + (x / SIDE) as usize;
             COLOURS[paint(piece)[(y % SIDE * 3 / SIDE) as usize]]

@@ -109,7 +109,7 @@ pub fn composed() -> Vec<(&'static str, Vec<String>)> {
         (pattern, parts.iter().map(|part| pattern.replace("{}", part)).collect::<Vec<_>>())
     };
     let states: Vec<&str> = State::ALL.iter().map(|state| state.name()).collect();
-    let shown = [states.as_slice(), &[State::Reserve.name()]].concat();
+    let shown = [states.as_slice(), &[State::Reserve.name(), State::Free.name()]].concat();
     let rungs: Vec<&str> = Rung::ALL.iter().map(|rung| rung.word()).collect();
     let two = |firsts: &[&str], seconds: &[&str]| -> Vec<String> {
         firsts.iter().flat_map(|a| seconds.iter().map(move |b| format!("questions-{a}-{b}"))).collect()

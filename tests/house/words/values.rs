@@ -37,6 +37,7 @@ pub const VALUES: &[(&str, &str)] = &[
     ("row", "7"),
     ("retape-column-/line", "D"),
     ("squares", "80"),
+    ("spots", "C2, D4"),
     ("report-/squares", "D7, E4"),
     ("report-border/squares", "32"),
     ("border", "32"),

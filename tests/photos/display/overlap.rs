@@ -3,7 +3,7 @@
 use everysquare::display::overlap::overlap;
 use everysquare::picture::{FewColours, Picture};
 use everysquare::plan::settings::PictureSettings;
-use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, KeptFree, RowsFrom, Settings, Tag};
 use image::{Rgb, RgbImage};
 
 const LEFT: [u8; 3] = [166, 216, 238];
@@ -13,7 +13,15 @@ const MARGIN_MM: f64 = 10.0;
 const WALL: (u32, u32) = (4 * 130 + 26, 3 * 130 + 26);
 
 fn grid() -> Grid {
-    Grid { columns: 4, rows: 3, square_mm: 100.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom, border: false }
+    Grid {
+        columns: 4,
+        rows: 3,
+        square_mm: 100.0,
+        piece_mm: 20.0,
+        rows_from: RowsFrom::Bottom,
+        border: false,
+        kept_free: KeptFree::NONE,
+    }
 }
 
 /// Two pencils that meet along a line through (70, 0) and (70 + slope · 150, 150) of the original.

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use everysquare::frame::{PhotoPx, Point};
 use everysquare::photo::{Luma, Photo};
-use everysquare::plan::{Cell, Grid, Modules, Printed, PrintedSquare, RowsFrom};
+use everysquare::plan::{Cell, Grid, KeptFree, Modules, Printed, PrintedSquare, RowsFrom};
 use qrcode::QrCode;
 use qrcode::types::{Color, EcLevel, Version};
 use serde_json::Value;
@@ -79,6 +79,7 @@ pub fn sheets(set: &Path) -> Printed {
         piece_mm: 25.4,
         rows_from: RowsFrom::Bottom,
         border: false,
+        kept_free: KeptFree::NONE,
     };
     let squares = codes.into_iter().zip(grid.cells()).map(|((text, modules), cell)| PrintedSquare {
         cell,

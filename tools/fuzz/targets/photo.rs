@@ -7,7 +7,7 @@
 use std::sync::{LazyLock, Once};
 
 use everysquare::photo::Photo;
-use everysquare::plan::{Grid, RowsFrom, Settings, Tag};
+use everysquare::plan::{Grid, KeptFree, RowsFrom, Settings, Tag};
 use everysquare::read::{self, Reader};
 use libfuzzer_sys::fuzz_target;
 
@@ -15,7 +15,7 @@ use libfuzzer_sys::fuzz_target;
 const MOST_PIXELS: u64 = 100_000;
 
 static EVENT: LazyLock<Reader> = LazyLock::new(|| {
-    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom, border: false };
+    let grid = Grid { columns: 2, rows: 2, square_mm: 60.0, piece_mm: 20.0, rows_from: RowsFrom::Bottom, border: false, kept_free: KeptFree::NONE };
     let printed = Settings::new("Fuzz".to_owned(), Tag::new("K7M").unwrap(), grid).printed().unwrap();
     Reader::new(&printed)
 });
