@@ -50,6 +50,9 @@ const NARROWER: usize = 2;
 /// Directions of a code that are tried, in degrees from the photo's own. A hand holds a phone straighter than
 /// the last.
 const DIRECTIONS: [f64; 9] = [0.0, -3.0, 3.0, -6.0, 6.0, -9.0, 9.0, -12.0, 12.0];
+/// Directions of a code's rows and of its columns that are tried where a board stands at an angle to the camera, in degrees from the
+/// photo's own: seen from above or below, its rows slant while its columns stay upright.
+const SLANTING: ([f64; 4], [f64; 3]) = ([-7.0, 7.0, -14.0, 14.0], [0.0, -4.0, 4.0]);
 /// Distance from a code's centre to that of a finder pattern along both axes, in modules.
 const FINDER: f64 = 7.0;
 /// Maximum distance of a pattern's centre from its code's along both axes, in pixels: 7 modules of 2.22 px,
@@ -80,10 +83,19 @@ const MOST: usize = 1200;
 /// Maximum number of unidentified candidates before this search gives up.
 pub(super) const MOST_NAMELESS: usize = 200;
 
+/// How codes are seen.
+#[derive(Copy, Clone, Debug, PartialEq, Eq)]
+pub(super) enum Seen {
+    /// With rows and columns at a right angle, nearly: from straight ahead, or from aside at the height of one's eyes.
+    Square,
+    /// With rows that slant: from aside and from above or below.
+    Slanting,
+}
+
 /// Candidates with a sum of three ratings of at least `least`, likeliest first; each as seen, then mirrored.
 #[must_use]
 pub(super) fn find(luma: &Luma, identifier: &Identifier, least: u8) -> Vec<Candidate> {
-    find_outside(luma, identifier, least, &[])
+    find_outside(luma, identifier, (least, Seen::Square), &[])
 }
 
 /// The same where no paper lies whose square was read already; `papers` are their corners, in order around each.
@@ -91,14 +103,14 @@ pub(super) fn find(luma: &Luma, identifier: &Identifier, least: u8) -> Vec<Candi
 pub(super) fn find_outside(
     luma: &Luma,
     identifier: &Identifier,
-    least: u8,
+    (least, seen): (u8, Seen),
     papers: &[[Point<PhotoPx>; 4]],
 ) -> Vec<Candidate> {
     if luma.width <= 2 * MARGIN || luma.height <= 2 * MARGIN {
         return Vec::new();
     }
     let tops: Vec<usize> = (MARGIN..luma.height - MARGIN).step_by(STRIP).collect();
-    let shapes = shapes();
+    let shapes = shapes(seen);
     let mut places: Vec<Place> =
         tops.par_iter().flat_map_iter(|top| Strip::new(luma, *top).places(&shapes, least)).collect();
     places.retain(|place| !papers.iter().any(|paper| place.centre().is_within(paper)));
@@ -130,7 +142,14 @@ struct Shape {
     corners: [[i64; 2]; 4],
 }
 
-fn shapes() -> Vec<Shape> {
+fn shapes(seen: Seen) -> Vec<Shape> {
+    let directions: Vec<[f64; 2]> = match seen {
+        Seen::Square => DIRECTIONS.map(|degrees| [degrees; 2]).into(),
+        Seen::Slanting => {
+            let (rows, columns) = SLANTING;
+            rows.iter().flat_map(|row| columns.map(|column| [*row, column])).collect()
+        }
+    };
     let mut shapes = Vec::new();
     for (i, wide) in SIDES.iter().enumerate() {
         for (j, high) in SIDES.iter().enumerate() {
@@ -140,9 +159,9 @@ fn shapes() -> Vec<Shape> {
             let side = (wide * high).sqrt();
             let away = |rings: &usize| (RINGS[*rings].1 / side).ln().abs();
             let rings = (0..RINGS.len()).min_by(|a, b| away(a).total_cmp(&away(b))).unwrap_or(0);
-            for degrees in DIRECTIONS {
-                let u = Vector::<PhotoPx>::new(wide * FINDER, 0.0).turned(degrees.to_radians());
-                let v = Vector::<PhotoPx>::new(0.0, high * FINDER).turned(degrees.to_radians());
+            for [row, column] in &directions {
+                let u = Vector::<PhotoPx>::new(wide * FINDER, 0.0).turned(row.to_radians());
+                let v = Vector::<PhotoPx>::new(0.0, high * FINDER).turned(column.to_radians());
                 let corner = |at: Vector<PhotoPx>| [round_signed(at.x), round_signed(at.y)];
                 let corners = [corner(-u - v), corner(u - v), corner(u + v), corner(v - u)];
                 shapes.push(Shape { rings, corners });

@@ -13,6 +13,7 @@ use std::collections::BTreeSet;
 use rayon::prelude::*;
 
 use super::apart::{BESIDE, PART, is_sure, lattice_of};
+use super::area_finders::Seen;
 use super::identify::Detection;
 use super::lens::Lens;
 use super::own_parts::OwnParts;
@@ -42,10 +43,15 @@ pub(super) fn all(reader: &Reader, luma: &Luma, first: Wall, codes: &[Detection]
     walls.iter_mut().for_each(|wall| release(&search, wall, &printed.parts));
     if has_others || !printed.parts.is_empty() {
         read_others(reader, luma, &mut walls, codes);
-        if lacks_squares(&walls, &printed.grid) && is_small(&walls) {
+        for seen in [Seen::Square, Seen::Slanting] {
+            let lacks = lacks_squares(&walls, &printed.grid) && is_small(&walls);
+            if !lacks || (seen == Seen::Slanting && !may_be_more(&walls, printed)) {
+                break;
+            }
             let identifier = reader.identifier();
             let papers: Vec<_> = claimed(&walls).map(|own| search.layout.paper_corners(&own.pose)).collect();
-            let candidates = area_finders::find_outside(luma, identifier, area_finders::LEAST, &papers);
+            let sought = (area_finders::LEAST, seen);
+            let candidates = area_finders::find_outside(luma, identifier, sought, &papers);
             let by_area = triples::verify(luma, (&candidates, area_finders::MOST_NAMELESS), identifier);
             read_others(reader, luma, &mut walls, &triples::together(codes.to_vec(), by_area));
         }

@@ -60,6 +60,11 @@ def channels(colour):
     return tuple(colour) if isinstance(colour, (tuple, list)) else (colour,)
 
 
+def pixels(bitmap):
+    """A bitmap of PDFium's, which has red first, as it lies in memory."""
+    return numpy.ascontiguousarray(bitmap.to_numpy()[:, :, :3])
+
+
 class Page:
     """One page: its vector drawing, its words, and what it looks like."""
 
@@ -150,15 +155,14 @@ class Page:
 
     def raster(self, px_per_mm):
         """What PDFium shows, as red, green and blue."""
-        bitmap = self._rendered.render(scale=px_per_mm * MM_PER_POINT)
-        return numpy.ascontiguousarray(bitmap.to_numpy()[:, :, :3][:, :, ::-1])
+        return pixels(self._rendered.render(scale=px_per_mm * MM_PER_POINT, rev_byteorder=True))
 
     def part(self, area, px_per_mm):
         """What PDFium shows of a rectangle, to the nearest pixel."""
         scale, (width, height) = px_per_mm * MM_PER_POINT, self.size
         sides = (area.x, height - area.y - area.height, width - area.x - area.width, area.y)
-        bitmap = self._rendered.render(scale=scale, crop=tuple(side / MM_PER_POINT for side in sides))
-        return numpy.ascontiguousarray(bitmap.to_numpy()[:, :, :3][:, :, ::-1])
+        crop = tuple(side / MM_PER_POINT for side in sides)
+        return pixels(self._rendered.render(scale=scale, crop=crop, rev_byteorder=True))
 
 
 class Pdf:

@@ -203,9 +203,11 @@ def photo(shown, boards, poses, sizes, camera, rng, wall):
     grid = numpy.stack(numpy.meshgrid(numpy.arange(SIZE[0]), numpy.arange(SIZE[1])), axis=-1).astype(numpy.float64).reshape(-1, 1, 2)
     source = cv2.undistortPoints(grid[::1], matrix, lens, P=matrix).reshape(int(SIZE[1]), int(SIZE[0]), 2).astype(numpy.float32)
     frame = cv2.remap(frame, source, None, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
-    light = 0.88 + rng.uniform(-0.12, 0.12) * numpy.linspace(-1, 1, SIZE[0])[None, :, None] + rng.uniform(-0.08, 0.08) * numpy.linspace(-1, 1, SIZE[1])[:, None, None]
-    frame = cv2.GaussianBlur(frame * light, (0, 0), rng.uniform(0.6, 0.9)) + rng.normal(0, 0.03 * 255, frame.shape[:2])[:, :, None]
-    data = cv2.imencode(".jpg", numpy.clip(frame, 0, 255).astype(numpy.uint8), [cv2.IMWRITE_JPEG_QUALITY, 85])[1]
+    along, down = (numpy.linspace(-1, 1, side, dtype=numpy.float32) * numpy.float32(rng.uniform(-by, by)) for side, by in zip(SIZE, (0.12, 0.08)))
+    frame *= (numpy.float32(0.88) + along[None, :] + down[:, None])[:, :, None]
+    noise = rng.standard_normal(frame.shape[:2], dtype=numpy.float32) * numpy.float32(0.03 * 255)
+    frame = cv2.GaussianBlur(frame, (0, 0), rng.uniform(0.6, 0.9)) + noise[:, :, None]
+    data = cv2.imencode(".jpg", numpy.clip(frame, 0, 255, out=frame).astype(numpy.uint8), [cv2.IMWRITE_JPEG_QUALITY, 85])[1]
     return data.tobytes()
 
 

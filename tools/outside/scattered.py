@@ -115,17 +115,23 @@ def thrown(squares, manifest, px, rng, table, soft):
         polygons.append((number, label, quad))
     readable, there = set(), set()
     for number, label, quad in polygons:
-        mask = numpy.zeros(owner.shape, numpy.uint8)
-        cv2.fillConvexPoly(mask, numpy.round(quad).astype(numpy.int32), 1)
+        corner = numpy.maximum(numpy.floor(quad.min(axis=0)).astype(int) - 1, 0)
+        end = numpy.maximum(numpy.ceil(quad.max(axis=0)).astype(int) + 2, corner)
+        near = owner[corner[1] : end[1], corner[0] : end[0]]
+        mask = numpy.zeros(near.shape, numpy.uint8)
+        if mask.size:
+            cv2.fillConvexPoly(mask, numpy.round(quad - corner).astype(numpy.int32), 1)
         area = cv2.contourArea(quad.astype(numpy.float32))
-        share = float((owner[mask > 0] == number).sum()) / max(area, 1)
+        share = float((near[mask > 0] == number).sum()) / max(area, 1)
         there.add(label)
         if share >= 0.98 and quad.min() > 6 * px and (quad < numpy.array(SIZE) - 6 * px).all():
             readable.add(label)
-    across = numpy.linspace(-0.5, 0.5, SIZE[0])[None, :, None] * rng.uniform(-0.5, 0.5) + numpy.linspace(-0.5, 0.5, SIZE[1])[:, None, None] * rng.uniform(-0.4, 0.4)
+    along, down = (numpy.linspace(-0.5, 0.5, side, dtype=numpy.float32) * numpy.float32(rng.uniform(-by, by)) for side, by in zip(SIZE, (0.5, 0.4)))
+    photo *= (numpy.float32(0.85) - along[None, :] - down[:, None])[:, :, None]
     blur, noise, quality = (1.0, 0.05, 75) if soft else (0.7, 0.03, 85)
-    photo = cv2.GaussianBlur(photo * (0.85 - across), (0, 0), blur) + rng.normal(0, noise * 255, photo.shape[:2])[:, :, None]
-    data = cv2.imencode(".jpg", numpy.clip(photo, 0, 255).astype(numpy.uint8), [cv2.IMWRITE_JPEG_QUALITY, quality])[1]
+    photo = cv2.GaussianBlur(photo, (0, 0), blur)
+    photo += (rng.standard_normal(photo.shape[:2], dtype=numpy.float32) * numpy.float32(noise * 255))[:, :, None]
+    data = cv2.imencode(".jpg", numpy.clip(photo, 0, 255, out=photo).astype(numpy.uint8), [cv2.IMWRITE_JPEG_QUALITY, quality])[1]
     return data.tobytes(), readable, there
 
 

@@ -66,14 +66,18 @@ def photo(sheet, paper_mm, turn=0.0, tilt=(0.0, 0.0), size=(3024, 4032), table=7
     to_middle = numpy.array([[1 / PX_PER_MM, 0, -paper_mm[0] / 2], [0, 1 / PX_PER_MM, -paper_mm[1] / 2], [0, 0, 1]])
     homography = matrix @ numpy.column_stack([rotation[:, 0], rotation[:, 1], translation]) @ to_middle
     grain = RNG.normal(table, 4, (high // 8, wide // 8)).astype(numpy.float32)
-    seen = cv2.resize(grain, (wide, high))[:, :, None].repeat(3, 2)
-    mask = cv2.warpPerspective(numpy.ones(sheet.shape[:2], numpy.float32), homography, size, flags=cv2.INTER_AREA)[:, :, None]
+    mask = cv2.warpPerspective(numpy.ones(sheet.shape[:2], numpy.float32), homography, size, flags=cv2.INTER_AREA)
     shrunk = cv2.GaussianBlur(sheet, (0, 0), 0.35 * PX_PER_MM * away / focal + 0.3)
-    seen = seen * (1 - mask) + mask * cv2.warpPerspective(shrunk, homography, size, flags=cv2.INTER_LINEAR).astype(numpy.float32)
-    across = numpy.linspace(-0.5, 0.5, wide)[None, :, None] + 0.4 * numpy.linspace(-0.5, 0.5, high)[:, None, None]
-    warm = numpy.array([0.86, 0.95, 1.0])[None, None, :]
-    seen = cv2.GaussianBlur(seen * (0.9 - lamp * across) * warm, (0, 0), blur) + RNG.normal(0, noise, seen.shape)
-    image = cv2.imdecode(cv2.imencode(".jpg", numpy.clip(seen, 0, 255).astype(numpy.uint8), [cv2.IMWRITE_JPEG_QUALITY, quality])[1], 1)
+    seen = cv2.warpPerspective(shrunk, homography, size, flags=cv2.INTER_LINEAR).astype(numpy.float32)
+    seen *= mask[:, :, None]
+    seen += (cv2.resize(grain, (wide, high)) * (1 - mask))[:, :, None]
+    along, down = (numpy.linspace(-0.5, 0.5, side, dtype=numpy.float32) for side in (wide, high))
+    seen *= ((0.9 - lamp * along)[None, :] - (0.4 * lamp * down)[:, None])[:, :, None]
+    seen *= numpy.float32([0.86, 0.95, 1.0])  # warm light
+    seen = cv2.GaussianBlur(seen, (0, 0), blur)
+    seen += RNG.standard_normal(seen.shape, dtype=numpy.float32) * numpy.float32(noise)
+    levels = numpy.clip(seen, 0, 255, out=seen).astype(numpy.uint8)
+    image = cv2.imdecode(cv2.imencode(".jpg", levels, [cv2.IMWRITE_JPEG_QUALITY, quality])[1], 1)
     return image, homography @ numpy.diag([PX_PER_MM, PX_PER_MM, 1.0])
 
 
