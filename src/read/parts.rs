@@ -41,11 +41,11 @@ pub(super) fn all(reader: &Reader, luma: &Luma, first: Wall, codes: &[Detection]
     let has_others = !first.apart.squares.is_empty() || !beside(&search, &first).is_empty();
     let mut walls = vec![first];
     walls.iter_mut().for_each(|wall| release(&search, wall, &printed.parts));
-    if has_others || !printed.parts.is_empty() {
+    if has_others || !printed.parts.is_empty() || may_be_more(&walls, printed) {
         read_others(reader, luma, &mut walls, codes);
         for seen in [Seen::Square, Seen::Slanting] {
             let lacks = lacks_squares(&walls, &printed.grid) && is_small(&walls);
-            if !lacks || (seen == Seen::Slanting && !may_be_more(&walls, printed)) {
+            if !lacks || (seen == Seen::Slanting && walls.len() < 2 && printed.parts.is_empty()) {
                 break;
             }
             let identifier = reader.identifier();
@@ -96,7 +96,11 @@ fn may_be_more(walls: &[Wall], printed: &Printed) -> bool {
         return printed.parts.iter().any(|part| homes.iter().all(|cells| votes(cells, part) == 0));
     }
     let leaves_out = || {
-        let (all, own) = (Bounds::of(grid), rectangle(&homes.concat()));
+        // where a card hangs in its place the wall goes on as far as that
+        let cards = walls.iter().flat_map(|wall| &wall.cards);
+        let at_cards = cards.map(|card| grid.nearest(card.wall[0].towards(card.wall[2], 0.5)));
+        let cells: Vec<Cell> = homes.iter().flatten().copied().chain(at_cards).collect();
+        let (all, own) = (Bounds::of(grid), rectangle(&cells));
         own.is_some_and(|Bounds { first, last }| {
             let before = (first.row - all.first.row).max(first.column - all.first.column);
             before.max(all.last.row - last.row).max(all.last.column - last.column) >= LEFT_OUT
