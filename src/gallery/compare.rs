@@ -98,7 +98,7 @@ fn suggestions(shown: &Shown, reading: &WallReading, few: &FewColours, printed: 
         Some(Suggestion { at: *at, paper: Some(*home), likeness, said })
     });
     let here = |cell: &Cell| shown.hanging.squares.iter().any(|hung| hung.home == *cell);
-    let missing: Vec<Cell> = grid.cells().filter(|cell| !here(cell)).collect();
+    let missing: Vec<Cell> = grid.cells().filter(|cell| !here(cell) && !grid.is_kept_free(*cell)).collect();
     let unread = reading.cells.iter().filter(|cell| cell.sight == Sight::Unread).filter_map(|cell| {
         let likeness = room.suggest(&drawn(cell.cell)?.picture, &missing)?;
         // a square that looks like the piece of its own spot is where it belongs

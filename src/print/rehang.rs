@@ -70,9 +70,9 @@ pub fn rehang(sources: &Sources, today: &[WallPart]) -> Result<Document, PrintEr
     let writer = Writer {
         sources,
         values: vec![
-            ("squares", grid.count().into()),
+            ("squares", grid.hanging().into()),
             ("piles", piles.len().into()),
-            ("first", named(grid, piles.first().and_then(|pile| pile.going_up().next())).into()),
+            ("first", named(grid, piles.first().and_then(|pile| going_up(grid, pile).next())).into()),
         ],
     };
     let [width, _] = reading_room(sources.settings.print.paper, Foot::Line);
@@ -98,12 +98,12 @@ fn blocks(w: &Writer, piles: &[Pile], today: &[WallPart], there: &[WallPart]) ->
     };
     let down = coming_down(piles).into_iter().map(|at| {
         let pile = &piles[at];
-        let ends = [pile.going_up().next_back(), pile.going_up().next()].map(|cell| named(grid, cell));
-        row(at, pile, of_part(today, pile.from), ends)
+        let ends = [going_up(grid, pile).next_back(), going_up(grid, pile).next()].map(|cell| named(grid, cell));
+        row(at, going_up(grid, pile).count(), of_part(today, pile.from), ends)
     });
     let up = piles.iter().enumerate().map(|(at, pile)| {
-        let ends = [pile.going_up().next(), pile.going_up().next_back()].map(|cell| named(grid, cell));
-        row(at, pile, of_part(there, pile.to), ends)
+        let ends = [going_up(grid, pile).next(), going_up(grid, pile).next_back()].map(|cell| named(grid, cell));
+        row(at, going_up(grid, pile).count(), of_part(there, pile.to), ends)
     });
     let ends = ["rehang-first", "rehang-last"];
     vec![
@@ -131,8 +131,14 @@ fn blocks(w: &Writer, piles: &[Pile], today: &[WallPart], there: &[WallPart]) ->
 }
 
 /// A pile as the tables have it: its number, how many squares, the part, and the squares that come first and last.
-fn row(at: usize, pile: &Pile, part: String, [first, last]: [String; 2]) -> Vec<String> {
-    vec![(at + 1).to_string(), pile.count().to_string(), part, first, last]
+fn row(at: usize, squares: usize, part: String, [first, last]: [String; 2]) -> Vec<String> {
+    vec![(at + 1).to_string(), squares.to_string(), part, first, last]
+}
+
+/// The squares of a pile in the order in which they go up; nothing hangs where a spot is kept free.
+fn going_up(grid: &Grid, pile: &Pile) -> impl DoubleEndedIterator<Item = Cell> + use<> {
+    let grid = *grid;
+    pile.going_up().filter(move |cell| !grid.is_kept_free(*cell))
 }
 
 fn named(grid: &Grid, cell: Option<Cell>) -> String {

@@ -131,7 +131,7 @@ impl<'a> Exhibit<'a> {
     /// What of the wall's division is counted and measured: not a border in reserve of which nothing hangs.
     pub fn counted(&self) -> Grid {
         let picture = self.grid().within_border();
-        if self.input.counts.cells == picture.count() { picture } else { *self.grid() }
+        if self.input.counts.cells == self.grid().asked() { picture } else { *self.grid() }
     }
 
     /// That the photo is a made one, where it is.

@@ -76,7 +76,7 @@ fn facts(exhibit: &Exhibit) -> Vec<String> {
 pub(super) fn counted(exhibit: &Exhibit) -> String {
     let (grid, counts) = (exhibit.counted(), &exhibit.input.counts);
     let said = [
-        ("squares", grid.count().into()),
+        ("squares", grid.hanging().into()),
         ("columns", grid.columns.into()),
         ("rows", grid.rows.into()),
         ("right", counts.right.into()),
