@@ -98,11 +98,13 @@ fn blocks(w: &Writer, piles: &[Pile], today: &[WallPart], there: &[WallPart]) ->
     };
     let down = coming_down(piles).into_iter().map(|at| {
         let pile = &piles[at];
-        let ends = [going_up(grid, pile).next_back(), going_up(grid, pile).next()].map(|cell| named(grid, cell));
+        let ends =
+            [going_up(grid, pile).next_back(), going_up(grid, pile).next()].map(|cell| named(grid, cell));
         row(at, going_up(grid, pile).count(), of_part(today, pile.from), ends)
     });
     let up = piles.iter().enumerate().map(|(at, pile)| {
-        let ends = [going_up(grid, pile).next(), going_up(grid, pile).next_back()].map(|cell| named(grid, cell));
+        let ends =
+            [going_up(grid, pile).next(), going_up(grid, pile).next_back()].map(|cell| named(grid, cell));
         row(at, going_up(grid, pile).count(), of_part(there, pile.to), ends)
     });
     let ends = ["rehang-first", "rehang-last"];
