@@ -80,7 +80,7 @@ fn boards_in_one_photo_are_read_whatever_their_lattices() {
 
 /// Least size of a module, in px, of squares on a board at an angle that are counted as readable: below, the lattice of one without cards of
 /// its own is not always found.
-const LEAST_PX: f64 = 1.0;
+const LEAST_PX: f64 = 1.2;
 
 /// A made wall whose boards stand at angles.
 struct Angled<'a> {
