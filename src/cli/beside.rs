@@ -9,7 +9,9 @@ use crate::words::{Sentence, as_typed};
 
 /// Refuses where squares printed now would have other codes, or codes in another place, than those of the kit.
 pub(super) fn same_squares(folder: &Folder, event: &Event) -> Result<(), CliError> {
-    if event.prints_as(&folder.printed()?) {
+    let (manifest, grid) = (folder.manifest()?, &event.settings.grid);
+    let is_all_there = manifest.not_printed(grid).is_empty();
+    if is_all_there && event.prints_as(&manifest.printed_but(grid.rows_from, grid.kept_free)?) {
         return Ok(());
     }
     Err(CliError::new(Sentence::new("error-print-changed").with("folder", as_typed(folder.root()))))
