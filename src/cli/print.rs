@@ -146,10 +146,10 @@ fn print_again(
 /// The pieces with these labels, in the order in which they are handed out.
 fn cells_of(labels: &[String], event: &Event) -> Vec<usize> {
     let label = |piece: usize| event.settings.grid.label(event.facts.pieces[piece].cell);
-    let order = &event.facts.order;
+    let grid = &event.settings.grid;
     // a piece whose spot is kept free is handed out to nobody; whoever asks for it gets it
-    let others = (0..event.facts.pieces.len()).filter(|piece| !order.contains(piece));
-    order.iter().copied().chain(others).filter(|piece| labels.contains(&label(*piece))).collect()
+    let others = grid.kept_free.cells().map(|cell| grid.index(cell));
+    event.facts.order.iter().copied().chain(others).filter(|piece| labels.contains(&label(*piece))).collect()
 }
 
 /// The labels that were typed.

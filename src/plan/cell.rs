@@ -216,6 +216,13 @@ impl Grid {
         Cell { row: index / self.columns, column: index % self.columns }
     }
 
+    /// The cell farthest from `A1`, from which people count.
+    #[must_use]
+    pub fn last(&self) -> Cell {
+        let row = if self.row_number(0) > 1 { 0 } else { self.rows.saturating_sub(1) };
+        Cell { row, column: self.columns.saturating_sub(1) }
+    }
+
     /// Whether the wall has such a cell.
     #[must_use]
     pub fn holds(&self, cell: Cell) -> bool {

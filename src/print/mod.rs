@@ -435,8 +435,8 @@ pub fn part_of_kit(
 ) -> Result<Kit, PrintError> {
     let own: Vec<&'static str> = names_of(sources.settings.print.join).collect();
     among(wanted, own.clone())?;
-    let hanging = Selection::hanging(sources);
-    let hanging = hanging.sources(sources);
+    let some = (sources.settings.grid.kept_free.count() > 0).then(|| Selection::hanging(sources));
+    let hanging = some.as_ref().map_or(*sources, |some| some.sources(sources));
     let manifest = manifest::of(&hanging)?;
     let of = |name: &str| if AGAIN.contains(&name) { &hanging } else { sources };
     let is_wanted =

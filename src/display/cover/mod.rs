@@ -202,7 +202,9 @@ impl Cover {
         let looks = looks::Looks::of(photo, reading, printed, tiles);
         (cover.covered, cover.someone) = grow::grow(&looks, reading, printed, expected);
         cover.white = white::white(&looks, &cover.covered, reading, printed, expected);
-        if let (Begun::Asked, Some(expected)) = (asked, expected()) {
+        if asked == Begun::Asked
+            && let Some(expected) = expected()
+        {
             cover.begun = white::begun((&looks, &cover.covered), &cover.white, reading, printed, &expected);
         }
         for cell in reading.cells.iter().filter(|cell| is_hidden(&cell.sight)) {

@@ -100,7 +100,7 @@ pub(super) fn read(top: &Section, grid: &Grid) -> Result<Vec<WallPart>, Settings
 /// One `[[parts]]`.
 fn one(section: &Section, number: usize, grid: &Grid) -> Result<WallPart, SettingsError> {
     let spot = |name: &str| {
-        let allowed = Sentence::new("error-settings-spot").with("last", grid.label(last_cell(grid)));
+        let allowed = Sentence::new("error-settings-spot").with("last", grid.label(grid.last()));
         section.text(name, allowed, |label| grid.cell(label))?.ok_or_else(|| {
             let which =
                 Sentence::new("error-settings-of-part").with("name", name).with("number", number.to_string());
@@ -129,12 +129,6 @@ fn one(section: &Section, number: usize, grid: &Grid) -> Result<WallPart, Settin
         return Err(section.refuse("board", Sentence::new("error-settings-board").with("needs", needs)));
     }
     Ok(part)
-}
-
-/// The cell farthest from the one that people count from.
-fn last_cell(grid: &Grid) -> Cell {
-    let row = if grid.row_number(0) > 1 { 0 } else { grid.rows - 1 };
-    Cell { row, column: grid.columns - 1 }
 }
 
 /// Puts the parts into an event.toml, in place of those that it has; keeps its comments.

@@ -13,7 +13,7 @@ use super::{
     PrintSettings, SQUARE_MM, Settings,
 };
 use super::{evening, levels, parts};
-use crate::plan::cell::{Cell, Grid};
+use crate::plan::cell::Grid;
 use crate::plan::code::{TAG_ALPHABET, Tag};
 use crate::plan::kept_free::{KeptFree, MOST_KEPT_FREE};
 use crate::words::Sentence;
@@ -203,11 +203,8 @@ fn grid(wall: &Section) -> Result<Grid, SettingsError> {
 fn kept_free(wall: &Section, grid: &Grid) -> Result<KeptFree, SettingsError> {
     let most = MOST_KEPT_FREE.min(grid.within_border().count() / 2);
     let allowed = || {
-        let last =
-            Cell { row: if grid.row_number(0) > 1 { 0 } else { grid.rows - 1 }, column: grid.columns - 1 };
-        Sentence::new("error-settings-keep-free")
-            .with("most", most.to_string())
-            .with("last", grid.label(last))
+        let last = grid.label(grid.last());
+        Sentence::new("error-settings-keep-free").with("most", most.to_string()).with("last", last)
     };
     let cells = wall.all_texts("keep_free", allowed(), |label| grid.cell(label))?;
     let free = KeptFree::of(&cells).filter(|free| free.count() <= most);

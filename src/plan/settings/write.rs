@@ -7,7 +7,6 @@ use super::error::SettingsError;
 use super::known::{KNOWN, LISTS};
 use super::toml::{example, line, number, quoted, text};
 use super::{CodeSettings, Settings, evening, levels, parts};
-use crate::plan::cell::Cell;
 use crate::words::Words;
 
 /// A value for [`set`].
@@ -184,11 +183,7 @@ impl Settings {
         };
         let free: Vec<String> = grid.kept_free.cells().map(|cell| text(&grid.label(cell))).collect();
         let kept_free = match free.as_slice() {
-            [] => {
-                let first = if grid.row_number(0) == 1 { 0 } else { grid.rows - 1 };
-                let corner = text(&grid.label(Cell { row: first, column: 0 }));
-                example("keep_free", &format!("[{corner}]"), &say("event-keep-free"))
-            }
+            [] => example("keep_free", &format!("[{}]", text("A1")), &say("event-keep-free")),
             free => line("keep_free", &format!("[{}]", free.join(", ")), &say("event-keep-free")),
         };
         [
